@@ -1,0 +1,8 @@
+package pappus.cli;
+
+/** The command line. */
+public final class Main {
+  private Main() {}
+
+  public static void main(String[] args) {}
+}

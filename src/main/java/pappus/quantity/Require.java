@@ -1,0 +1,107 @@
+package pappus.quantity;
+
+import java.util.Collection;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Range checks that say what was expected and what was found.
+ *
+ * <p>Every message reads "NAME must be …, but is …."; advice follows on the same line and starts
+ * with "Maybe". NaN and the infinities fail every numeric check.
+ */
+public final class Require {
+  private Require() {}
+
+  /**
+   * Returns the value if it is finite and from low to high, both included.
+   *
+   * @throws IllegalArgumentException otherwise
+   */
+  public static double inRange(String name, double value, double low, double high) {
+    return inRange(name, value, low, high, "");
+  }
+
+  /** As {@link #inRange(String, double, double, double)}, with advice for a likely slip. */
+  public static double inRange(String name, double value, double low, double high, String advice) {
+    if (value >= low && value <= high) {
+      return value;
+    }
+    throw new IllegalArgumentException(
+        "%s must be from %s to %s, but is %s.%s"
+            .formatted(name, plain(low), plain(high), plain(value), advice.isEmpty() ? "" : " " + advice));
+  }
+
+  /**
+   * Returns the value if it is finite and above zero.
+   *
+   * @throws IllegalArgumentException otherwise
+   */
+  public static double positive(String name, double value) {
+    if (value > 0 && value < Double.POSITIVE_INFINITY) {
+      return value;
+    }
+    throw new IllegalArgumentException(
+        "%s must be a positive number, but is %s.".formatted(name, plain(value)));
+  }
+
+  /**
+   * Returns the value if it is finite and not below zero.
+   *
+   * @throws IllegalArgumentException otherwise
+   */
+  public static double notNegative(String name, double value) {
+    if (value >= 0 && value < Double.POSITIVE_INFINITY) {
+      return value;
+    }
+    throw new IllegalArgumentException(
+        "%s must be zero or a positive number, but is %s.".formatted(name, plain(value)));
+  }
+
+  /**
+   * Returns the text if it holds something besides white space.
+   *
+   * @throws IllegalArgumentException otherwise
+   */
+  public static String text(String name, @Nullable String value) {
+    if (value == null) {
+      throw new IllegalArgumentException("%s is missing.".formatted(name));
+    }
+    if (value.isBlank()) {
+      throw new IllegalArgumentException("%s must hold text, but is empty.".formatted(name));
+    }
+    return value;
+  }
+
+  /**
+   * Returns the value if it is there.
+   *
+   * @throws IllegalArgumentException if it is null
+   */
+  public static <T> T present(String name, @Nullable T value) {
+    if (value == null) {
+      throw new IllegalArgumentException("%s is missing.".formatted(name));
+    }
+    return value;
+  }
+
+  /**
+   * Returns the collection if it holds at least one element.
+   *
+   * @throws IllegalArgumentException otherwise
+   */
+  public static <C extends Collection<?>> C notEmpty(String name, C values) {
+    if (values.isEmpty()) {
+      throw new IllegalArgumentException("%s must list at least one, but is empty.".formatted(name));
+    }
+    return values;
+  }
+
+  /** A number as a person writes it: no trailing zeros, no locale. */
+  public static String plain(double value) {
+    if (value == StrictMath.rint(value) && Math.abs(value) < 1e15) {
+      return String.format(Locale.ROOT, "%d", (long) value);
+    }
+    return Double.toString(value);
+  }
+}
