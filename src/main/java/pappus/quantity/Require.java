@@ -27,9 +27,9 @@ public final class Require {
     if (value >= low && value <= high) {
       return value;
     }
-    throw new IllegalArgumentException(
-        "%s must be from %s to %s, but is %s.%s"
-            .formatted(name, plain(low), plain(high), plain(value), advice.isEmpty() ? "" : " " + advice));
+    throw new IllegalArgumentException("%s must be from %s to %s, but is %s.%s"
+        .formatted(
+            name, plain(low), plain(high), plain(value), advice.isEmpty() ? "" : " " + advice));
   }
 
   /**
@@ -92,7 +92,8 @@ public final class Require {
    */
   public static <C extends Collection<?>> C notEmpty(String name, C values) {
     if (values.isEmpty()) {
-      throw new IllegalArgumentException("%s must list at least one, but is empty.".formatted(name));
+      throw new IllegalArgumentException(
+          "%s must list at least one, but is empty.".formatted(name));
     }
     return values;
   }
