@@ -1,6 +1,7 @@
 package pappus.quantity;
 
 import java.util.Collection;
+import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
@@ -96,6 +97,23 @@ public final class Require {
           "%s must list at least one, but is empty.".formatted(name));
     }
     return values;
+  }
+
+  /**
+   * A copy of the list that cannot change.
+   *
+   * @throws IllegalArgumentException if the list or one of its elements is null
+   */
+  public static <T> List<T> list(String name, @Nullable List<T> values) {
+    if (values == null) {
+      throw new IllegalArgumentException("%s is missing.".formatted(name));
+    }
+    for (var i = 0; i < values.size(); i++) {
+      if (values.get(i) == null) {
+        throw new IllegalArgumentException(name + "[" + i + "] must not be null.");
+      }
+    }
+    return List.copyOf(values);
   }
 
   /** A number as a person writes it: no trailing zeros, no locale. */

@@ -1,0 +1,60 @@
+package pappus.scenario;
+
+import com.fasterxml.jackson.annotation.JsonPropertyDescription;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import pappus.catalog.Role;
+import pappus.quantity.Require;
+
+/** Which parts the search may use. */
+public record Choice(
+    @JsonPropertyDescription("Ids that every build must use; absent: none.") @Nullable
+    List<String> fixed,
+
+    @JsonPropertyDescription("Roles for which only some parts may be used; absent: none.") @Nullable
+    List<Allowed> allowed,
+
+    @JsonPropertyDescription("Ids that no build may use; absent: none.") @Nullable
+    List<String> excluded,
+
+    @JsonPropertyDescription("Ids the builder has already, which cost nothing; absent: none.")
+    @Nullable
+    List<String> owned) {
+  /** Everything in the catalogue. */
+  public static final Choice ANY = new Choice(null, null, null, null);
+
+  public Choice {
+    fixed = fixed == null ? null : Require.list("fixed", fixed);
+    allowed = allowed == null ? null : Require.list("allowed", allowed);
+    excluded = excluded == null ? null : Require.list("excluded", excluded);
+    owned = owned == null ? null : Require.list("owned", owned);
+  }
+
+  /** The only parts that may fill a role. */
+  public record Allowed(
+      @JsonPropertyDescription("The role.") Role role,
+
+      @JsonPropertyDescription("Ids of the parts that may fill it.")
+      List<String> parts) {
+    public Allowed {
+      Require.present("role", role);
+      parts = Require.notEmpty("parts", Require.list("parts", parts));
+    }
+  }
+
+  public List<String> fixedIds() {
+    return fixed == null ? List.of() : fixed;
+  }
+
+  public List<Allowed> allowedParts() {
+    return allowed == null ? List.of() : allowed;
+  }
+
+  public List<String> excludedIds() {
+    return excluded == null ? List.of() : excluded;
+  }
+
+  public List<String> ownedIds() {
+    return owned == null ? List.of() : owned;
+  }
+}

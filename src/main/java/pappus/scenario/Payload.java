@@ -1,0 +1,24 @@
+package pappus.scenario;
+
+import com.fasterxml.jackson.annotation.JsonPropertyDescription;
+import pappus.quantity.Require;
+
+/** What is carried besides the aircraft itself. */
+public record Payload(
+    @JsonPropertyDescription("What it is.") String name,
+
+    @JsonPropertyDescription("Its mass with mount, g, 0 to 5000.")
+    double massGrams,
+
+    @JsonPropertyDescription("What it draws from the pack, W, 0 to 50; 0 with a cell of its own.")
+    double watts,
+
+    @JsonPropertyDescription("Where its middle sits, mm forward of the motor centre, -200 to 200.")
+    double xMillimetres) {
+  public Payload {
+    Require.text("name", name);
+    Require.inRange("massGrams", massGrams, 0, 5000);
+    Require.inRange("watts", watts, 0, 50);
+    Require.inRange("xMillimetres", xMillimetres, -200, 200);
+  }
+}

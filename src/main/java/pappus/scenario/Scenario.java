@@ -1,0 +1,121 @@
+package pappus.scenario;
+
+import com.fasterxml.jackson.annotation.JsonPropertyDescription;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import pappus.catalog.Role;
+import pappus.quantity.Money;
+import pappus.quantity.Require;
+
+/** One question to the catalogue. */
+public record Scenario(
+    @JsonPropertyDescription(
+        "Short name, small letters, digits and hyphens; results go to a folder of this name.")
+    String name,
+
+    @JsonPropertyDescription("What it is about, for people.")
+    String note,
+
+    @JsonPropertyDescription("The heaviest the aircraft may be.")
+    MassCap massCap,
+
+    @JsonPropertyDescription("Least thrust over weight, 1 to 20.")
+    double leastThrustToWeight,
+
+    @JsonPropertyDescription("The most it may cost; absent: no bound.") @Nullable
+    Money budget,
+
+    @JsonPropertyDescription("Where it flies.") Air air,
+    @JsonPropertyDescription("How it flies.") Flight flight,
+
+    @JsonPropertyDescription("What it carries; absent: nothing.") @Nullable
+    Payload payload,
+
+    @JsonPropertyDescription("Which parts may be used; absent: all.") @Nullable
+    Choice parts,
+
+    @JsonPropertyDescription("What the pilot has on the ground; absent: anything goes.") @Nullable
+    Pilot pilot,
+
+    @JsonPropertyDescription("Video power wanted, mW; absent: the lowest setting.") @Nullable
+    Double transmitterMilliwatts,
+
+    @JsonPropertyDescription("Extras the build must have; absent: none.") @Nullable
+    List<Wish> wants,
+
+    @JsonPropertyDescription("What to do with unknown facts; absent: keep.") @Nullable
+    UnknownFacts unknownFacts,
+
+    @JsonPropertyDescription("Rules set aside; absent: none.") @Nullable
+    List<Waiver> waivers,
+
+    @JsonPropertyDescription("How many candidates to rank, 1 to 100; absent: 10.") @Nullable
+    Integer candidates) {
+  private static final int USUAL_CANDIDATES = 10;
+
+  public Scenario {
+    Require.text("name", name);
+    if (!name.matches("[a-z0-9][a-z0-9-]*")) {
+      throw new IllegalArgumentException(
+          "name must be small letters, digits and hyphens, but is %s.".formatted(name));
+    }
+    Require.text("note", note);
+    Require.present("massCap", massCap);
+    Require.inRange("leastThrustToWeight", leastThrustToWeight, 1, 20);
+    Require.present("air", air);
+    Require.present("flight", flight);
+    if (transmitterMilliwatts != null) {
+      Require.inRange(
+          "transmitterMilliwatts",
+          transmitterMilliwatts,
+          0.1,
+          5000,
+          "Maybe it was written in watts.");
+    }
+    wants = wants == null ? null : Require.list("wants", wants);
+    waivers = waivers == null ? null : Require.list("waivers", waivers);
+    if (candidates != null) {
+      Require.inRange("candidates", candidates, 1, 100);
+    }
+  }
+
+  /** Which parts may be used. */
+  public Choice choice() {
+    return parts == null ? Choice.ANY : parts;
+  }
+
+  /** What the pilot has. */
+  public Pilot pilotOrAny() {
+    return pilot == null ? Pilot.ANY : pilot;
+  }
+
+  /** Grams carried besides the aircraft. */
+  public double payloadGrams() {
+    return payload == null ? 0 : payload.massGrams();
+  }
+
+  /** Power wanted of the video transmitter, mW; zero asks for the lowest setting. */
+  public double milliwattsOrLowest() {
+    return transmitterMilliwatts == null ? 0 : transmitterMilliwatts;
+  }
+
+  /** Whether the build must have an extra. */
+  public boolean wants(Role role) {
+    return wants != null && wants.stream().anyMatch(wish -> wish.role() == role);
+  }
+
+  /** Whether parts with unknown facts are kept. */
+  public boolean keepsUnknown() {
+    return unknownFacts != UnknownFacts.LEAVE_OUT;
+  }
+
+  /** Rules set aside. */
+  public List<Waiver> waived() {
+    return waivers == null ? List.of() : waivers;
+  }
+
+  /** How many candidates to rank. */
+  public int count() {
+    return candidates == null ? USUAL_CANDIDATES : candidates;
+  }
+}

@@ -1,0 +1,23 @@
+package pappus.scenario;
+
+import com.fasterxml.jackson.annotation.JsonProperty;
+import pappus.catalog.Role;
+
+/** Things a build may do without. */
+public enum Wish {
+  @JsonProperty("gps")
+  GPS(Role.GPS),
+  @JsonProperty("buzzer")
+  BUZZER(Role.BUZZER);
+
+  private final Role role;
+
+  Wish(Role role) {
+    this.role = role;
+  }
+
+  /** The role it asks for. */
+  public Role role() {
+    return role;
+  }
+}
