@@ -1,0 +1,28 @@
+package pappus.compatibility;
+
+import java.util.Optional;
+import pappus.catalog.Antenna;
+import pappus.catalog.AntennaPort;
+
+/** Plug and band of an antenna against a port; what both antenna rules ask first. */
+final class AntennaMatch {
+  private AntennaMatch() {}
+
+  /** Why the antenna does not go on the port, if it does not. */
+  static Optional<Verdict> obstacle(Antenna antenna, AntennaPort port) {
+    if (antenna.connector() != port.connector()) {
+      return Optional.of(Verdict.clashes(
+          antenna.connector().looksLike(port.connector())
+              ? "Antenna %s has a %s plug, but the port is %s: they look alike and do not mate."
+              : "Antenna %s has a %s plug, but the port is %s.",
+          antenna.id(),
+          antenna.connector().label(),
+          port.connector().label()));
+    }
+    return antenna.band() == port.band()
+        ? Optional.empty()
+        : Optional.of(Verdict.clashes(
+            "Antenna %s is tuned to %s, but the port works at %s.",
+            antenna.id(), antenna.band().label(), port.band().label()));
+  }
+}

@@ -1,0 +1,92 @@
+package pappus.compatibility;
+
+import java.util.Optional;
+import pappus.catalog.Battery;
+import pappus.catalog.Frame;
+import pappus.catalog.Role;
+import pappus.quantity.Units;
+
+/**
+ * Moves the pack along the bay until the centre of mass is between the motors, as far as the bay
+ * allows.
+ */
+final class BalancePlanner {
+  /** The pack may reach so far beyond either end of the bay (common practice, no published source). */
+  static final double OVERHANG_MM = 15;
+
+  private BalancePlanner() {}
+
+  static Optional<Placing> place(Fitting fitting) {
+    var build = fitting.build();
+    if (build.frame().isEmpty() || build.battery().isEmpty()) {
+      return Optional.empty();
+    }
+    var frame = build.frame().get();
+    var battery = build.battery().get();
+    var bay = frame.bay();
+    var half = battery.lengthMillimetres() / 2;
+    var rearmost = bay.rearXMillimetres() + half - OVERHANG_MM;
+    var foremost = bay.frontXMillimetres() - half + OVERHANG_MM;
+    if (rearmost > foremost) {
+      return Optional.empty();
+    }
+    var moments = 0.0;
+    var total = 0.0;
+    for (var entry : fitting.gramsByRole().entrySet()) {
+      if (entry.getKey() != Role.BATTERY) {
+        total += entry.getValue();
+        moments += entry.getValue() * xOf(entry.getKey(), frame, fitting);
+      }
+    }
+    var payload = fitting.scenario().payload();
+    if (payload != null) {
+      total += payload.massGrams();
+      moments += payload.massGrams() * payload.xMillimetres();
+    }
+    var pack = battery.mass().grams();
+    var wanted = -moments / pack;
+    var x = Math.max(rearmost, Math.min(foremost, wanted));
+    var overhang = Math.max(
+        0, Math.max(bay.rearXMillimetres() - (x - half), x + half - bay.frontXMillimetres()));
+    return Optional.of(new Placing(
+        x,
+        (moments + pack * x) / (total + pack),
+        overhang,
+        build
+            .propeller()
+            .map(propeller -> discClearance(
+                frame, battery, x, Units.inchesToMillimetres(propeller.diameterInches())))));
+  }
+
+  /** Where a role's part sits; motors and propellers balance by themselves. */
+  private static double xOf(Role role, Frame frame, Fitting fitting) {
+    return switch (role) {
+      case FRAME -> frame.centreOfMassXMillimetres();
+      case MOTOR, PROPELLER, BATTERY -> 0;
+      case CAMERA -> frame.cameraXMillimetres();
+      case BOARD, TRANSMITTER ->
+        fitting.stackPlan().flatMap(plan -> plan.xMillimetres(role)).orElse(rearX(frame));
+      case RECEIVER, VIDEO_ANTENNA, RADIO_ANTENNA, GPS, BUZZER, CAPACITOR, LEAD -> rearX(frame);
+    };
+  }
+
+  private static double rearX(Frame frame) {
+    return frame.positions().stream()
+        .mapToDouble(Frame.Position::xMillimetres)
+        .min()
+        .orElseThrow();
+  }
+
+  /** In plan, from the nearest disc to the pack, mm; below zero where they overlap. */
+  private static double discClearance(
+      Frame frame, Battery battery, double packX, double diameterMillimetres) {
+    var least = Double.POSITIVE_INFINITY;
+    for (var motorX :
+        new double[] {frame.sideSpacingMillimetres() / 2, -frame.sideSpacingMillimetres() / 2}) {
+      var dx = Math.max(0, Math.abs(motorX - packX) - battery.lengthMillimetres() / 2);
+      var dy = Math.max(0, frame.frontSpacingMillimetres() / 2 - battery.widthMillimetres() / 2);
+      least = Math.min(least, StrictMath.hypot(dx, dy) - diameterMillimetres / 2);
+    }
+    return least;
+  }
+}

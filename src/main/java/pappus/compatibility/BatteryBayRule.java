@@ -1,0 +1,64 @@
+package pappus.compatibility;
+
+import java.util.Set;
+import pappus.catalog.Role;
+
+/** The pack must go into its bay and stay clear of the propellers. */
+public final class BatteryBayRule implements CompatibilityRule {
+  /** In plan (common practice, no published source). */
+  private static final double DISC_CLEARANCE_MM = 3;
+
+  private static final double NOTED_OVERHANG_MM = 1;
+
+  @Override
+  public String id() {
+    return "battery-bay";
+  }
+
+  @Override
+  public Set<Role> reads() {
+    return Set.of(Role.FRAME, Role.BATTERY, Role.PROPELLER);
+  }
+
+  @Override
+  public Verdict check(Fitting fitting) {
+    var build = fitting.build();
+    if (build.frame().isEmpty() || build.battery().isEmpty()) {
+      return Verdict.FITS;
+    }
+    var frame = build.frame().get();
+    var battery = build.battery().get();
+    var bay = frame.bay();
+    if (battery.widthMillimetres() > bay.widthMillimetres()) {
+      return Verdict.clashes(
+          "Pack %s is %s mm wide, but the bay of frame %s is %s mm.",
+          battery.id(), battery.widthMillimetres(), frame.id(), bay.widthMillimetres());
+    }
+    if (bay.tallestMillimetres() != null
+        && battery.heightMillimetres() > bay.tallestMillimetres()) {
+      return Verdict.clashes(
+          "Pack %s is %s mm high, but frame %s has room for %s mm.",
+          battery.id(), battery.heightMillimetres(), frame.id(), bay.tallestMillimetres());
+    }
+    var placing = fitting.placing();
+    if (placing.isEmpty()) {
+      return Verdict.clashes(
+          "Pack %s is %s mm long, but the bay of frame %s holds %s mm with its overhang.",
+          battery.id(),
+          battery.lengthMillimetres(),
+          frame.id(),
+          bay.frontXMillimetres() - bay.rearXMillimetres() + 2 * BalancePlanner.OVERHANG_MM);
+    }
+    var clearance = placing.get().discClearanceMillimetres();
+    if (clearance.isPresent() && clearance.get() < DISC_CLEARANCE_MM) {
+      return Verdict.clashes(
+          "Pack %s comes within %s mm of the propeller discs on frame %s, but needs %s mm.",
+          battery.id(), clearance.get(), frame.id(), DISC_CLEARANCE_MM);
+    }
+    return placing.get().overhangMillimetres() > NOTED_OVERHANG_MM
+        ? Verdict.fitsBut(
+            "Pack %s reaches %s mm beyond its bay.",
+            battery.id(), placing.get().overhangMillimetres())
+        : Verdict.FITS;
+  }
+}

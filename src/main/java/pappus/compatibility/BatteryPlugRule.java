@@ -1,0 +1,71 @@
+package pappus.compatibility;
+
+import java.util.Set;
+import pappus.catalog.Role;
+
+/** Board and battery must plug together, directly, by a pigtail on bare pads, or by an adapter. */
+public final class BatteryPlugRule implements CompatibilityRule {
+  @Override
+  public String id() {
+    return "battery-plug";
+  }
+
+  @Override
+  public Set<Role> reads() {
+    return Set.of(Role.BOARD, Role.BATTERY, Role.LEAD);
+  }
+
+  @Override
+  public Verdict check(Fitting fitting) {
+    var build = fitting.build();
+    if (build.board().isEmpty() || build.battery().isEmpty()) {
+      return Verdict.FITS;
+    }
+    var board = build.board().get();
+    var battery = build.battery().get();
+    if (build.lead().isEmpty()) {
+      if (board.plug() == null) {
+        return Verdict.clashes(
+            "Board %s has bare pads and pack %s a %s plug: a pigtail is needed.",
+            board.id(), battery.id(), battery.connector().label());
+      }
+      return board.plug().connector() == battery.connector()
+          ? Verdict.FITS
+          : Verdict.clashes(
+              "Board %s has a %s plug, but pack %s has %s: an adapter is needed.",
+              board.id(),
+              board.plug().connector().label(),
+              battery.id(),
+              battery.connector().label());
+    }
+    var lead = build.lead().get();
+    if (lead.batterySide() != battery.connector()) {
+      return Verdict.clashes(
+          "Lead %s has a %s plug for the pack, but pack %s has %s.",
+          lead.id(),
+          lead.batterySide().label(),
+          battery.id(),
+          battery.connector().label());
+    }
+    if (lead.boardSide() == null) {
+      return board.plug() == null
+          ? Verdict.FITS
+          : Verdict.clashes(
+              "Lead %s is soldered to bare pads, but board %s comes with a %s plug.",
+              lead.id(), board.id(), board.plug().connector().label());
+    }
+    if (board.plug() == null) {
+      return Verdict.clashes(
+          "Lead %s plugs into %s, but board %s has bare pads.",
+          lead.id(), lead.boardSide().label(), board.id());
+    }
+    return lead.boardSide() == board.plug().connector()
+        ? Verdict.FITS
+        : Verdict.clashes(
+            "Lead %s plugs into %s, but board %s has %s.",
+            lead.id(),
+            lead.boardSide().label(),
+            board.id(),
+            board.plug().connector().label());
+  }
+}

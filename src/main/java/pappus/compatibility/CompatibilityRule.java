@@ -1,0 +1,26 @@
+package pappus.compatibility;
+
+import java.util.Set;
+import pappus.catalog.Role;
+
+/**
+ * One fit rule.
+ *
+ * <p>A rule judges what is there: where a role it reads is empty, it fits, so that a build only
+ * begun, or two parts alone, can be judged too. That a role must be filled is a rule of its own.
+ */
+public interface CompatibilityRule {
+  /** Its name in reports, in waivers and in the README: small letters and hyphens. */
+  String id();
+
+  /** Roles whose parts its verdict depends on; nothing else may change the verdict. */
+  Set<Role> reads();
+
+  /** Whether a scenario may set it aside. Maximum volts never are. */
+  default boolean mayBeWaived() {
+    return true;
+  }
+
+  /** What it says of a build. */
+  Verdict check(Fitting fitting);
+}

@@ -1,0 +1,196 @@
+package pappus.compatibility;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import pappus.catalog.Adapter;
+import pappus.catalog.Battery;
+import pappus.catalog.Build;
+import pappus.catalog.Frame;
+import pappus.catalog.Motor;
+import pappus.catalog.Screw;
+import pappus.catalog.Seat;
+import pappus.catalog.Strap;
+import pappus.catalog.Sundry;
+import pappus.catalog.Wire;
+
+/**
+ * Chooses screws, strap, pad, spacers, wire, solder and ties. Where the stock has none, the middle of
+ * the usual range counts (common practice, no published source); only motor screws and strap must
+ * be in stock, since a wrong length is worse than none.
+ */
+final class HardwarePlanner {
+  private static final double PAD_GRAMS = 1.75;
+  private static final double SOLDER_GRAMS = 2.75;
+  private static final double STACK_GRAMS = 1.6;
+  private static final double PROPELLER_SCREW_GRAMS = 0.5;
+  private static final double PROPELLER_NUT_GRAMS = 0.95;
+
+  /** Strap that overlaps itself, mm. */
+  private static final double OVERLAP_MM = 30;
+
+  /** The strap also goes round the plate, mm. */
+  private static final double PLATE_MM = 3;
+
+  /** From the middle of an arm's length to the pads, and slack, mm. */
+  private static final double WIRE_SLACK_MM = 15;
+
+  private final Stock stock;
+
+  HardwarePlanner(Stock stock) {
+    this.stock = stock;
+  }
+
+  Hardware plan(Build build, Optional<StackPlan> stack) {
+    var items = new ArrayList<Hardware.Item>();
+    var screw = motorScrew(build);
+    screw.ifPresent(found -> items.add(Hardware.Item.of(
+        "motor screws",
+        found,
+        build.frame().map(Frame::rotors).orElse(4)
+            * build.motor().map(Motor::screwCount).orElse(4))));
+    addPropellerHardware(build, items);
+    var columns = stack.map(plan -> plan.columns().size()).orElse(1);
+    items.add(
+        sundry("stack screws and spacers", Sundry.Purpose.STACK_HARDWARE, columns, STACK_GRAMS));
+    stack.ifPresent(plan -> plan.adapters()
+        .forEach(adapter -> items.add(Hardware.Item.of("stack adapter", adapter, 1))));
+    cameraShims(build).ifPresent(shims -> items.add(Hardware.Item.of("camera shims", shims, 1)));
+    var strap = strap(build);
+    strap.ifPresent(found -> items.add(Hardware.Item.of("battery strap", found, 1)));
+    items.add(sundry("battery pad", Sundry.Purpose.BATTERY_PAD, 1, PAD_GRAMS));
+    items.add(sundry("solder, heat-shrink, ties", Sundry.Purpose.SOLDER_AND_TIES, 1, SOLDER_GRAMS));
+    addMotorWire(build, items);
+    build.battery().ifPresent(battery -> addPackLeads(battery, items));
+    return new Hardware(items, screw, strap);
+  }
+
+  /** The lightest screw in stock that holds without touching the winding; never aluminium. */
+  private Optional<Screw> motorScrew(Build build) {
+    if (build.frame().isEmpty() || build.motor().isEmpty()) {
+      return Optional.empty();
+    }
+    var arm = build.frame().get().armThicknessMillimetres();
+    var motor = build.motor().get();
+    return stock.screw(screw -> screw.thread() == motor.screw()
+        && screw.material() != Screw.Material.ALUMINIUM
+        && screw.material() != Screw.Material.NYLON
+        && screw.lengthMillimetres() - arm >= motor.screw().leastMillimetres() - 1e-9
+        && screw.lengthMillimetres() - arm <= deepest(motor) + 1e-9);
+  }
+
+  /** How deep a screw may go into a motor, mm. */
+  static double deepest(Motor motor) {
+    return motor.threadDepthMillimetres() == null
+        ? motor.screw().mostMillimetres()
+        : motor.threadDepthMillimetres();
+  }
+
+  private void addPropellerHardware(Build build, List<Hardware.Item> items) {
+    if (build.motor().isEmpty()) {
+      return;
+    }
+    var seat = build.motor().get().propellerSeat();
+    if (seat.isScrewed()) {
+      items.add(sundry(
+          "propeller screws", Sundry.Purpose.PROPELLER_SCREWS, 1, 4 * PROPELLER_SCREW_GRAMS));
+    } else if (seat == Seat.NUT_M5) {
+      items.add(
+          sundry("propeller nuts", Sundry.Purpose.PROPELLER_NUTS, 1, 4 * PROPELLER_NUT_GRAMS));
+    }
+    if (needsReducingRings(build)) {
+      stock
+          .adapter(Adapter.Purpose.REDUCING_RINGS, adapter -> true)
+          .ifPresent(rings -> items.add(Hardware.Item.of("reducing rings", rings, 1)));
+    }
+  }
+
+  /** Whether the propeller only has a 5 mm bore and the motor a thinner shaft. */
+  static boolean needsReducingRings(Build build) {
+    if (build.motor().isEmpty() || build.propeller().isEmpty()) {
+      return false;
+    }
+    var seats = build.propeller().get().seats();
+    var seat = build.motor().get().propellerSeat();
+    return !seats.contains(seat) && seats.contains(Seat.NUT_M5) && seat.isScrewed();
+  }
+
+  /** Shims for a camera narrower than every width of the cage. */
+  Optional<Adapter> cameraShims(Build build) {
+    if (build.frame().isEmpty() || build.cameraUnit().isEmpty()) {
+      return Optional.empty();
+    }
+    var widths = build.frame().get().cameraWidthsMillimetres();
+    var width = build.cameraUnit().get().widthMillimetres();
+    if (widths.stream()
+        .anyMatch(offered -> Math.abs(offered - width) <= CameraCageRule.TOLERANCE_MM)) {
+      return Optional.empty();
+    }
+    return stock.adapter(
+        Adapter.Purpose.CAMERA_SHIMS,
+        adapter -> adapter.cameraMillimetres() != null
+            && adapter.cageMillimetres() != null
+            && Math.abs(adapter.cameraMillimetres() - width) <= CameraCageRule.TOLERANCE_MM
+            && widths.stream()
+                .anyMatch(offered ->
+                    Math.abs(offered - adapter.cageMillimetres()) <= CameraCageRule.TOLERANCE_MM));
+  }
+
+  private Optional<Strap> strap(Build build) {
+    if (build.frame().isEmpty() || build.battery().isEmpty()) {
+      return Optional.empty();
+    }
+    var widest = build.frame().get().bay().strapWidthMillimetres();
+    var girth = girth(build.battery().get());
+    return stock.strap(
+        strap -> strap.widthMillimetres() <= widest && strap.lengthMillimetres() >= girth);
+  }
+
+  /** Length a strap needs round a pack and its plate, mm. */
+  static double girth(Battery battery) {
+    return 2 * (battery.widthMillimetres() + battery.heightMillimetres() + PLATE_MM) + OVERLAP_MM;
+  }
+
+  private Hardware.Item sundry(String label, Sundry.Purpose purpose, int sets, double usualGrams) {
+    return stock
+        .sundry(purpose)
+        .map(found -> Hardware.Item.of(label, found, sets))
+        .orElseGet(() -> Hardware.Item.usual(label, sets * usualGrams));
+  }
+
+  /** Motors come with more wire than an arm takes, or with none. */
+  private static void addMotorWire(Build build, List<Hardware.Item> items) {
+    if (build.frame().isEmpty() || build.motor().isEmpty()) {
+      return;
+    }
+    var frame = build.frame().get();
+    var motor = build.motor().get();
+    var needed = frame.diagonal() / 2 + WIRE_SLACK_MM;
+    var missing = needed - motor.leadsIncludedMillimetres();
+    var grams = 3
+        * frame.rotors()
+        * Math.abs(missing)
+        / 1000
+        * Wire.ofGauge(motor.leadGauge()).gramsPerMetre();
+    if (grams < 0.05) {
+      return;
+    }
+    items.add(
+        missing > 0
+            ? Hardware.Item.usual("motor wire added", grams)
+            : Hardware.Item.cutOff("motor wire cut off", grams));
+  }
+
+  /** Makers quote packs without leads about half the time. */
+  private static void addPackLeads(Battery battery, List<Hardware.Item> items) {
+    if (!battery.massIncludesLeads()) {
+      items.add(Hardware.Item.usual(
+          "pack leads and plug",
+          2
+                  * battery.leadMillimetres()
+                  / 1000
+                  * Wire.ofGauge(battery.leadGauge()).gramsPerMetre()
+              + battery.connector().halfGrams()));
+    }
+  }
+}

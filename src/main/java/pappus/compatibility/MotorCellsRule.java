@@ -1,0 +1,37 @@
+package pappus.compatibility;
+
+import java.util.Set;
+import pappus.catalog.Role;
+
+/** The pack must have as many cells as the motor's maker allows. */
+public final class MotorCellsRule implements CompatibilityRule {
+  @Override
+  public String id() {
+    return "motor-cells";
+  }
+
+  @Override
+  public Set<Role> reads() {
+    return Set.of(Role.MOTOR, Role.BATTERY);
+  }
+
+  @Override
+  public boolean mayBeWaived() {
+    return false;
+  }
+
+  @Override
+  public Verdict check(Fitting fitting) {
+    var build = fitting.build();
+    if (build.motor().isEmpty() || build.battery().isEmpty()) {
+      return Verdict.FITS;
+    }
+    var cells = build.battery().get().cellsInSeries();
+    var motor = build.motor().get();
+    return motor.cells().holds(cells)
+        ? Verdict.FITS
+        : Verdict.clashes(
+            "Motor %s is made for %s cells, but pack %s has %s.",
+            motor.id(), motor.cells().toString(), build.battery().get().id(), cells);
+  }
+}

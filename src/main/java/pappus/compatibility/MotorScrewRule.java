@@ -1,0 +1,42 @@
+package pappus.compatibility;
+
+import java.util.Set;
+import pappus.catalog.Role;
+
+/** Some screw in stock must hold the motor through the arm without touching its winding. */
+public final class MotorScrewRule implements CompatibilityRule {
+  @Override
+  public String id() {
+    return "motor-screws";
+  }
+
+  @Override
+  public Set<Role> reads() {
+    return Set.of(Role.FRAME, Role.MOTOR);
+  }
+
+  @Override
+  public Verdict check(Fitting fitting) {
+    var build = fitting.build();
+    if (build.frame().isEmpty() || build.motor().isEmpty()) {
+      return Verdict.FITS;
+    }
+    var arm = build.frame().get().armThicknessMillimetres();
+    var motor = build.motor().get();
+    var deepest = HardwarePlanner.deepest(motor);
+    if (fitting.hardware().motorScrew().isEmpty()) {
+      return Verdict.clashes(
+          "Motor %s on a %s mm arm needs %s screws of %s to %s mm, but none is in stock.",
+          motor.id(),
+          arm,
+          motor.screw().label(),
+          arm + motor.screw().leastMillimetres(),
+          arm + deepest);
+    }
+    return motor.threadDepthMillimetres() == null
+        ? Verdict.fitsBut(
+            "The thread depth of motor %s is not known: turn the screws in by hand and see that none goes deeper than %s mm.",
+            motor.id(), deepest)
+        : Verdict.FITS;
+  }
+}

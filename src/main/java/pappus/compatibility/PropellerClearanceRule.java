@@ -1,0 +1,53 @@
+package pappus.compatibility;
+
+import java.util.Set;
+import pappus.catalog.Role;
+import pappus.quantity.Units;
+
+/** The propeller must be within what the frame allows and clear of its neighbours. */
+public final class PropellerClearanceRule implements CompatibilityRule {
+  /** Label sizes are rounded; a tenth of an inch more is the same size class. */
+  private static final double INCH_TOLERANCE = 0.1;
+
+  /** Tip to tip (common practice, no published source). */
+  private static final double USUAL_MM = 3;
+
+  private static final double LEAST_MM = 2;
+
+  @Override
+  public String id() {
+    return "propeller-clearance";
+  }
+
+  @Override
+  public Set<Role> reads() {
+    return Set.of(Role.FRAME, Role.PROPELLER);
+  }
+
+  @Override
+  public Verdict check(Fitting fitting) {
+    var build = fitting.build();
+    if (build.frame().isEmpty() || build.propeller().isEmpty()) {
+      return Verdict.FITS;
+    }
+    var frame = build.frame().get();
+    var propeller = build.propeller().get();
+    if (propeller.diameterInches() > frame.largestPropellerInches() + INCH_TOLERANCE) {
+      return Verdict.clashes(
+          "Propeller %s is %s inch, but frame %s takes %s inch.",
+          propeller.id(), propeller.diameterInches(), frame.id(), frame.largestPropellerInches());
+    }
+    var spacing = Math.min(frame.frontSpacingMillimetres(), frame.sideSpacingMillimetres());
+    var clearance = spacing - Units.inchesToMillimetres(propeller.diameterInches());
+    if (clearance < LEAST_MM) {
+      return Verdict.clashes(
+          "Propeller %s leaves %s mm to its neighbour on frame %s, but needs %s mm.",
+          propeller.id(), clearance, frame.id(), LEAST_MM);
+    }
+    return clearance >= USUAL_MM
+        ? Verdict.FITS
+        : Verdict.fitsBut(
+            "Propeller %s passes its neighbour at %s mm; %s mm are usual.",
+            propeller.id(), clearance, USUAL_MM);
+  }
+}

@@ -1,0 +1,57 @@
+package pappus.compatibility;
+
+import java.util.Set;
+import pappus.catalog.Battery;
+import pappus.catalog.Role;
+import pappus.catalog.Seat;
+
+/** The propeller must sit on what the motor has for it. */
+public final class PropellerSeatRule implements CompatibilityRule {
+  /** Up to here friction alone holds (common practice, no published source). */
+  private static final double PRESS_FIT_INCHES = 3;
+
+  private static final int PRESS_FIT_CELLS = 3;
+
+  @Override
+  public String id() {
+    return "propeller-seat";
+  }
+
+  @Override
+  public Set<Role> reads() {
+    return Set.of(Role.MOTOR, Role.PROPELLER, Role.BATTERY);
+  }
+
+  @Override
+  public Verdict check(Fitting fitting) {
+    var build = fitting.build();
+    if (build.motor().isEmpty() || build.propeller().isEmpty()) {
+      return Verdict.FITS;
+    }
+    var motor = build.motor().get();
+    var propeller = build.propeller().get();
+    var seat = motor.propellerSeat();
+    if (!propeller.seats().contains(seat)) {
+      if (HardwarePlanner.needsReducingRings(build)
+          && fitting.hardware().items().stream()
+              .anyMatch(item -> item.label().equals("reducing rings"))) {
+        return Verdict.fitsBut(
+            "Propeller %s sits on motor %s with reducing rings.", propeller.id(), motor.id());
+      }
+      return Verdict.clashes(
+          "Motor %s has %s, but propeller %s takes %s.",
+          motor.id(),
+          seat.label(),
+          propeller.id(),
+          String.join(" or ", propeller.seats().stream().map(Seat::label).toList()));
+    }
+    var cells = build.battery().map(Battery::cellsInSeries).orElse(1);
+    if (seat.isPressFit()
+        && (propeller.diameterInches() > PRESS_FIT_INCHES || cells > PRESS_FIT_CELLS)) {
+      return Verdict.fitsBut(
+          "Propeller %s (%s inch, %s cells) is held by friction alone; above 3 inch or 3 cells that lets go.",
+          propeller.id(), propeller.diameterInches(), cells);
+    }
+    return Verdict.FITS;
+  }
+}

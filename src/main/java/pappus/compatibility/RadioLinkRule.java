@@ -1,0 +1,29 @@
+package pappus.compatibility;
+
+import java.util.Set;
+import pappus.catalog.Role;
+
+/** The receiver must speak the pilot's radio link. */
+public final class RadioLinkRule implements CompatibilityRule {
+  @Override
+  public String id() {
+    return "radio-link";
+  }
+
+  @Override
+  public Set<Role> reads() {
+    return Set.of(Role.BOARD, Role.RECEIVER);
+  }
+
+  @Override
+  public Verdict check(Fitting fitting) {
+    var build = fitting.build();
+    var radio = build.radioReceiver();
+    var wanted = fitting.scenario().pilotOrAny().radio();
+    if (radio.isEmpty() || wanted == null || radio.get().link().equals(wanted)) {
+      return Verdict.FITS;
+    }
+    return Verdict.clashes(
+        "The pilot's radio speaks %s, but the receiver %s.", wanted, radio.get().link());
+  }
+}

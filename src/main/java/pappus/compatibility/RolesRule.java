@@ -1,0 +1,49 @@
+package pappus.compatibility;
+
+import java.util.EnumSet;
+import java.util.Set;
+import pappus.catalog.Role;
+
+/** Every role a build needs is filled, and none twice. */
+public final class RolesRule implements CompatibilityRule {
+  private static final Set<Role> NEEDED =
+      EnumSet.complementOf(EnumSet.of(Role.GPS, Role.BUZZER, Role.LEAD));
+
+  @Override
+  public String id() {
+    return "roles";
+  }
+
+  @Override
+  public Set<Role> reads() {
+    return EnumSet.allOf(Role.class);
+  }
+
+  @Override
+  public boolean mayBeWaived() {
+    return false;
+  }
+
+  @Override
+  public Verdict check(Fitting fitting) {
+    var build = fitting.build();
+    var filled = EnumSet.noneOf(Role.class);
+    for (var part : build.parts().entrySet()) {
+      var roles = part.getValue().fills();
+      for (var role : roles.isEmpty() ? Set.of(part.getKey()) : roles) {
+        if (!filled.add(role)) {
+          return Verdict.clashes(
+              "%s fills the role of %s, which another part fills already.",
+              part.getValue().id(), role.label());
+        }
+      }
+    }
+    for (var role : Role.values()) {
+      var needed = NEEDED.contains(role) || fitting.scenario().wants(role);
+      if (needed && !filled.contains(role)) {
+        return Verdict.clashes("No part fills the role of %s.", role.label());
+      }
+    }
+    return Verdict.FITS;
+  }
+}
