@@ -13,8 +13,7 @@ public sealed interface Delivery {
    */
   record Delivered(double currentA, double terminalVolts) implements Delivery {
     @Override
-    public <T> T match(
-        Function<Delivered, T> delivered, Function<Undeliverable, T> undeliverable) {
+    public <T> T match(Function<Delivered, T> delivered, Function<Undeliverable, T> undeliverable) {
       return delivered.apply(this);
     }
   }
@@ -26,8 +25,7 @@ public sealed interface Delivery {
    */
   record Undeliverable(double mostW) implements Delivery {
     @Override
-    public <T> T match(
-        Function<Delivered, T> delivered, Function<Undeliverable, T> undeliverable) {
+    public <T> T match(Function<Delivered, T> delivered, Function<Undeliverable, T> undeliverable) {
       return undeliverable.apply(this);
     }
   }

@@ -15,11 +15,7 @@ import pappus.quantity.Require;
  * @param steadyW power that does not depend on the volts, W
  */
 public record Load(
-    double motorPowerW,
-    double motorVolts,
-    double partLoadLoss,
-    double steadyA,
-    double steadyW) {
+    double motorPowerW, double motorVolts, double partLoadLoss, double steadyA, double steadyW) {
 
   public Load {
     Require.notNegative("motorPowerW", motorPowerW);

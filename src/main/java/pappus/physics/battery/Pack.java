@@ -31,8 +31,9 @@ public final class Pack {
         .sorted()
         .distinct()
         .toArray();
-    this.openVolts =
-        DoubleStream.of(charges).map(z -> series * cell.openCircuitVolts().at(z)).toArray();
+    this.openVolts = DoubleStream.of(charges)
+        .map(z -> series * cell.openCircuitVolts().at(z))
+        .toArray();
     this.ohms = DoubleStream.of(charges)
         .map(z -> series * cell.resistanceOhm().at(z) / parallel + wiringOhm)
         .toArray();

@@ -89,7 +89,8 @@ final class Run {
     if (seconds <= until.longestSeconds()) {
       return low;
     }
-    var charge = high - (high - low) * (until.longestSeconds() - startSeconds) / (seconds - startSeconds);
+    var charge =
+        high - (high - low) * (until.longestSeconds() - startSeconds) / (seconds - startSeconds);
     for (var step = 0; step < 4; step++) { // Newton: the integrand is the slope
       seconds = startSeconds;
       energyJ = startEnergyJ;
@@ -168,8 +169,7 @@ final class Run {
   }
 
   private double open(int knot, double charge) {
-    return between(
-        knot, charge, pack.knotOpenVolts(knot - 1), pack.knotOpenVolts(knot));
+    return between(knot, charge, pack.knotOpenVolts(knot - 1), pack.knotOpenVolts(knot));
   }
 
   private double ohm(int knot, double charge) {

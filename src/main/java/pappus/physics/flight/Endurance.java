@@ -39,7 +39,8 @@ public record Endurance(double seconds, Ending ending, Discharge discharge) {
           fromCharge);
     }
     var load = flight.load();
-    // Landing, full duty and a current limit each fix the volts at which they are met: the highest ends it.
+    // Landing, full duty and a current limit each fix the volts at which they are met: the highest
+    // ends it.
     var landingVolts = rule.voltsPerCell() * pack.series();
     var dutyVolts = flight.point().volts();
     var busA = continuous.busA();
@@ -49,22 +50,20 @@ public record Endurance(double seconds, Ending ending, Discharge discharge) {
     if (leastVolts == Double.POSITIVE_INFINITY) {
       return none(reason, fromCharge);
     }
-    var discharge = Discharge.of(
-        pack, load, new Until(rule.reserve(), leastVolts, longestSeconds), fromCharge);
-    var ending =
-        switch (discharge.ending()) {
-          case RESERVE -> Ending.RESERVE;
-          case LEAST_VOLTS -> reason;
-          case UNDELIVERABLE -> Ending.UNDELIVERABLE;
-          case TIME -> Ending.TIME;
-        };
+    var discharge =
+        Discharge.of(pack, load, new Until(rule.reserve(), leastVolts, longestSeconds), fromCharge);
+    var ending = switch (discharge.ending()) {
+      case RESERVE -> Ending.RESERVE;
+      case LEAST_VOLTS -> reason;
+      case UNDELIVERABLE -> Ending.UNDELIVERABLE;
+      case TIME -> Ending.TIME;
+    };
     return new Endurance(discharge.seconds(), ending, discharge);
   }
 
   /** Volts and current over time, at every twentieth of the charge and at both ends. */
   public static List<Discharge.Moment> trace(SteadyFlight flight, Pack pack, Endurance endurance) {
-    return Discharge.trace(
-        pack, flight.load(), Until.drained(endurance.discharge.endCharge(), 0));
+    return Discharge.trace(pack, flight.load(), Until.drained(endurance.discharge.endCharge(), 0));
   }
 
   /** Mean power from the battery, W; 0 if there is no flight. */
@@ -89,8 +88,6 @@ public record Endurance(double seconds, Ending ending, Discharge discharge) {
 
   private static Endurance none(Ending ending, double charge) {
     return new Endurance(
-        0,
-        ending,
-        new Discharge(0, Discharge.Ending.LEAST_VOLTS, charge, 0, 0, 0, 0, 0, 0));
+        0, ending, new Discharge(0, Discharge.Ending.LEAST_VOLTS, charge, 0, 0, 0, 0, 0, 0));
   }
 }

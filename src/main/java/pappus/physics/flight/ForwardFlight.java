@@ -22,7 +22,8 @@ public final class ForwardFlight {
    */
   public static final double LEAST_OF_HOVER = 0.914;
 
-  private static final double PROFILE_GROWTH = 15; // profile power ∝ 1 + 15 μ², engineering estimate
+  private static final double PROFILE_GROWTH =
+      15; // profile power ∝ 1 + 15 μ², engineering estimate
   private static final double FASTEST_M_PER_S = 80;
   private static final double FAST_OF_HOVER = 3;
 
@@ -42,8 +43,7 @@ public final class ForwardFlight {
     this.aircraft = aircraft;
     this.hover = hover;
     this.leastOfHover = Require.inRange("leastOfHover", leastOfHover, 0, 1);
-    var idealW =
-        hover.steady().rotorCount() * hover.thrustPerRotorN() * hover.inducedSpeedMPerS();
+    var idealW = hover.steady().rotorCount() * hover.thrustPerRotorN() * hover.inducedSpeedMPerS();
     this.inducedFactor = hover.inducedPowerW() / idealW;
     this.tipMPerS =
         hover.steady().point().speedRadPerS() * aircraft.rotor().propeller().diameterM() / 2;
@@ -55,8 +55,7 @@ public final class ForwardFlight {
     var theoryW = theoryPowerW(airspeedMPerS);
     var leastW = leastOfHover * hover.steady().shaftPowerW();
     var propeller = aircraft.rotor().propeller();
-    var speed =
-        propeller.speedForPowerRadPerS(Math.max(theoryW, leastW) / aircraft.rotorCount());
+    var speed = propeller.speedForPowerRadPerS(Math.max(theoryW, leastW) / aircraft.rotorCount());
     var point = aircraft.rotor().motor().at(propeller.torqueNm(speed), speed);
     return new Cruise(
         airspeedMPerS,
@@ -140,9 +139,7 @@ public final class ForwardFlight {
   }
 
   private double dragN(double airspeedMPerS) {
-    return aircraft
-        .airframe()
-        .dragN(airspeedMPerS, aircraft.rotor().propeller().densityKgPerM3());
+    return aircraft.airframe().dragN(airspeedMPerS, aircraft.rotor().propeller().densityKgPerM3());
   }
 
   /** A speed beyond every best one: three times the power of hover. */

@@ -46,10 +46,10 @@ public record Hover(
     var cold = of(aircraft);
     var rotor = aircraft.rotor();
     var windingK = cold.windingK(rotor, thermalResistanceKPerW, airK);
-    var warmRotor = new Rotor(
-        rotor.propeller(), rotor.motor().withWindingAt(windingK), rotor.controller());
-    return of(new Aircraft(
-        aircraft.airframe(), aircraft.rotorCount(), warmRotor, aircraft.avionicsW()));
+    var warmRotor =
+        new Rotor(rotor.propeller(), rotor.motor().withWindingAt(windingK), rotor.controller());
+    return of(
+        new Aircraft(aircraft.airframe(), aircraft.rotorCount(), warmRotor, aircraft.avionicsW()));
   }
 
   /** Temperature of a winding in this hover, K; an engineering estimate, see {@link WindingHeat}. */

@@ -76,8 +76,7 @@ final class ThrottleSearch {
     var pathOhm = motor.resistanceOhm() + aircraft.rotorCount() * ohm;
     var square = motor.kvRadPerSPerV() * propeller.torqueNm(speed) / (speed * speed) * pathOhm;
     var linear = 1 / motor.kvRadPerSPerV();
-    var constant =
-        openVolts - ohm * idleBusA(openVolts) - motor.noLoadCurrentA(speed) * pathOhm;
+    var constant = openVolts - ohm * idleBusA(openVolts) - motor.noLoadCurrentA(speed) * pathOhm;
     var root = Math.sqrt(linear * linear + 4 * square * Math.max(constant, 0));
     return 2 * Math.max(constant, 0) / (linear + root);
   }
@@ -140,9 +139,7 @@ final class ThrottleSearch {
   }
 
   private static ThrottleLimit motorLimit(Limits limits) {
-    return limits.motorA() <= limits.controllerA()
-        ? ThrottleLimit.MOTOR
-        : ThrottleLimit.CONTROLLER;
+    return limits.motorA() <= limits.controllerA() ? ThrottleLimit.MOTOR : ThrottleLimit.CONTROLLER;
   }
 
   private static ThrottleLimit busLimit(Limits limits, double allowedA) {

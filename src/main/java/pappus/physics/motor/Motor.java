@@ -124,7 +124,8 @@ public record Motor(
    * @throws IllegalArgumentException if the volts do not exceed what the resistance takes
    */
   public OperatingPoint atVolts(double volts, double currentA) {
-    var speedVolts = Require.positive("volts less current times resistance", volts - currentA * resistanceOhm());
+    var speedVolts =
+        Require.positive("volts less current times resistance", volts - currentA * resistanceOhm());
     var speedRadPerS = kvRadPerSPerV * speedVolts;
     var torqueNm = (currentA - noLoadCurrentA(speedRadPerS)) / kvRadPerSPerV;
     return new OperatingPoint(speedRadPerS, torqueNm, currentA, volts);

@@ -8,8 +8,7 @@ package pappus.physics.motor;
  * @param currentA motor current, A; at part throttle it is above what the battery gives
  * @param volts mean volts across the motor, its controller's path and leads
  */
-public record OperatingPoint(
-    double speedRadPerS, double torqueNm, double currentA, double volts) {
+public record OperatingPoint(double speedRadPerS, double torqueNm, double currentA, double volts) {
 
   public double shaftPowerW() {
     return torqueNm * speedRadPerS;

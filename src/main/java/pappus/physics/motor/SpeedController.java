@@ -27,8 +27,7 @@ public record SpeedController(double partLoadLoss, double idleA) {
 
   /** Current from the battery, A, with the motor at a point and the battery's terminals at busVolts. */
   public double busCurrentA(OperatingPoint point, double busVolts) {
-    return point.electricalPowerW()
-            / ((1 - partLoadLoss) * busVolts + partLoadLoss * point.volts())
+    return point.electricalPowerW() / ((1 - partLoadLoss) * busVolts + partLoadLoss * point.volts())
         + idleA;
   }
 }

@@ -21,7 +21,7 @@ public final class BladeElements {
   /** Speed for a diameter at which the plastic is at its end: common practice, no published source. */
   private static final double FASTEST_RPM_INCH = 225_000;
 
-  private static final int SPEEDS = 15;
+  private static final int SPEEDS = 45;
   private static final int ANNULI = 40;
   private static final double ROOT = 0.15;
 
@@ -43,8 +43,7 @@ public final class BladeElements {
     this.radiusM = diameterM / 2;
     this.pitchM = pitchM;
     this.blades = blades;
-    this.chordScaleM =
-        CHORD * StrictMath.pow(3.0 / blades, CHORD_BLADE_EXPONENT) * radiusM;
+    this.chordScaleM = CHORD * StrictMath.pow(3.0 / blades, CHORD_BLADE_EXPONENT) * radiusM;
   }
 
   /**
@@ -69,8 +68,7 @@ public final class BladeElements {
     for (var row = 1; row <= SPEEDS; row++) {
       points.add(elements.at(fastestRadPerS * row / SPEEDS));
     }
-    return Propeller.ofTable(
-        diameterM, TEST_DENSITY_KG_PER_M3 / TEST_VISCOSITY_PA_S, points);
+    return Propeller.ofTable(diameterM, TEST_DENSITY_KG_PER_M3 / TEST_VISCOSITY_PA_S, points);
   }
 
   /** One standard deviation of ln C_T; errors of C_T and C_P correlate by 0.95, those of ln FM do not. */
@@ -155,14 +153,7 @@ public final class BladeElements {
       var phi = StrictMath.atan2(inflowMPerS, rotationMPerS);
       var f = blades / 2.0 * (radiusM - rM) / (rM * StrictMath.sin(phi));
       var tip = 2 / Math.PI * StrictMath.acos(StrictMath.exp(-f));
-      return 4
-          * Math.PI
-          * rM
-          * TEST_DENSITY_KG_PER_M3
-          * tip
-          * inflowMPerS
-          * inflowMPerS
-          * widthM;
+      return 4 * Math.PI * rM * TEST_DENSITY_KG_PER_M3 * tip * inflowMPerS * inflowMPerS * widthM;
     }
 
     /** Lift and drag of the section; the clamps keep the Reynolds laws where they were fitted. */
@@ -180,11 +171,9 @@ public final class BladeElements {
         var most = 1.2 * StrictMath.pow(clamp(ratio, 0.3, 3), 0.1);
         var stalled = Math.max(Math.abs(alpha) - 0.25, 0);
         this.lift = most * StrictMath.tanh(slope * alpha / most);
-        this.drag = DRAG / Math.sqrt(clamp(ratio, 0.2, 4))
-            + 0.025 * lift * lift
-            + 1.2 * stalled * stalled;
-        this.forceN =
-            0.5 * TEST_DENSITY_KG_PER_M3 * squared * chordM * blades * widthM;
+        this.drag =
+            DRAG / Math.sqrt(clamp(ratio, 0.2, 4)) + 0.025 * lift * lift + 1.2 * stalled * stalled;
+        this.forceN = 0.5 * TEST_DENSITY_KG_PER_M3 * squared * chordM * blades * widthM;
       }
     }
   }

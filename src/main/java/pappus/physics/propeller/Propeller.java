@@ -98,6 +98,7 @@ public final class Propeller {
     Require.positive(
         "rise of " + what + " with speed from " + Require.plain(low.speedRadPerS()) + " rad/s",
         Math.min(
-            2 * lowValue + slope * low.speedRadPerS(), 2 * highValue + slope * high.speedRadPerS()));
+            2 * lowValue + slope * low.speedRadPerS(),
+            2 * highValue + slope * high.speedRadPerS()));
   }
 }

@@ -30,9 +30,12 @@ public final class PropellerInAir {
     this.thrustScale = densityKgPerM3 * d4 / (TURN_RAD * TURN_RAD);
     this.torqueScale = densityKgPerM3 * d4 * diameterM / (TURN_RAD * TURN_RAD * TURN_RAD);
     var points = propeller.points();
-    this.speeds = points.stream().mapToDouble(p -> p.speedRadPerS() / reynoldsRatio).toArray();
-    this.thrustCoefficients = points.stream().mapToDouble(StaticPoint::thrustCoefficient).toArray();
-    this.powerCoefficients = points.stream().mapToDouble(StaticPoint::powerCoefficient).toArray();
+    this.speeds =
+        points.stream().mapToDouble(p -> p.speedRadPerS() / reynoldsRatio).toArray();
+    this.thrustCoefficients =
+        points.stream().mapToDouble(StaticPoint::thrustCoefficient).toArray();
+    this.powerCoefficients =
+        points.stream().mapToDouble(StaticPoint::powerCoefficient).toArray();
   }
 
   public double diameterM() {
@@ -53,13 +56,6 @@ public final class PropellerInAir {
 
   public double torqueNm(double speedRadPerS) {
     return torqueScale * speedRadPerS * speedRadPerS * powerCoefficient(speedRadPerS);
-  }
-
-  /** Change of torque with speed, N·m·s, right of any kink. */
-  public double torqueSlopeNmS(double speedRadPerS) {
-    var slope = slope(powerCoefficients, speedRadPerS);
-    var coefficient = powerCoefficient(speedRadPerS);
-    return torqueScale * speedRadPerS * (2 * coefficient + slope * speedRadPerS);
   }
 
   public double shaftPowerW(double speedRadPerS) {
@@ -110,19 +106,17 @@ public final class PropellerInAir {
     return coefficients[row] + share * (coefficients[row + 1] - coefficients[row]);
   }
 
-  private double slope(double[] coefficients, double speedRadPerS) {
-    var row = row(speedRadPerS);
-    if (row < 0 || row == speeds.length - 1) {
-      return 0;
-    }
-    return (coefficients[row + 1] - coefficients[row]) / (speeds[row + 1] - speeds[row]);
-  }
-
-  /** The last row at or below a speed, −1 if none. Tables are short. */
+  /** The last row at or below a speed, −1 if none. */
   private int row(double speedRadPerS) {
-    var row = speeds.length - 1;
-    while (row >= 0 && speeds[row] > speedRadPerS) {
-      row--;
+    var row = -1;
+    var above = speeds.length;
+    while (above - row > 1) {
+      var middle = (row + above) >>> 1;
+      if (speeds[middle] > speedRadPerS) {
+        above = middle;
+      } else {
+        row = middle;
+      }
     }
     return row;
   }
@@ -133,9 +127,15 @@ public final class PropellerInAir {
       return 0;
     }
     var last = speeds.length - 1;
-    var row = last;
-    while (row >= 0 && raised(speeds[row], power) * coefficients[row] > target) {
-      row--;
+    var row = -1;
+    var over = speeds.length;
+    while (over - row > 1) {
+      var middle = (row + over) >>> 1;
+      if (raised(speeds[middle], power) * coefficients[middle] > target) {
+        over = middle;
+      } else {
+        row = middle;
+      }
     }
     if (row < 0 || row == last) {
       var held = coefficients[Math.max(row, 0)];

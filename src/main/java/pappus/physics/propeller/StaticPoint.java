@@ -9,8 +9,7 @@ import pappus.quantity.Require;
  * @param thrustCoefficient C_T = T/(ρ n² D⁴), n in rev/s
  * @param powerCoefficient C_P = P/(ρ n³ D⁵)
  */
-public record StaticPoint(
-    double speedRadPerS, double thrustCoefficient, double powerCoefficient) {
+public record StaticPoint(double speedRadPerS, double thrustCoefficient, double powerCoefficient) {
 
   public StaticPoint {
     Require.positive("speedRadPerS", speedRadPerS);
