@@ -1,0 +1,181 @@
+package pappus.physics.flight;
+
+import java.util.function.DoubleUnaryOperator;
+import pappus.quantity.Require;
+
+/**
+ * Level forward flight: induced power by Glauert's formula, drag of the airframe, profile power growing with
+ * the speed.
+ *
+ * <p>The electrical side is that of a hover with the same shaft power a rotor, an engineering estimate: the
+ * inflow's effect on the propeller is in the power only. Profile and induced factors are engineering estimates
+ * without a published source; pure theory promises more than has been flown, so power is never below
+ * {@link #LEAST_OF_HOVER} of hover unless the user's own flights say so.
+ */
+public final class ForwardFlight {
+  /** Real over ideal induced power: an engineering estimate. */
+  public static final double INDUCED_FACTOR = 1.15;
+
+  /**
+   * Best-endurance power over hover power in fits over many multirotors: L. Bauersfeld and D. Scaramuzza,
+   * IEEE RA-L 7(2), 2022; their best range is at 1.092.
+   */
+  public static final double LEAST_OF_HOVER = 0.914;
+
+  private static final double PROFILE_GROWTH =
+      15; // profile power ∝ 1 + 15 μ², engineering estimate
+  private static final double FASTEST_M_PER_S = 80;
+  private static final double FAST_OF_HOVER = 3;
+
+  private final Aircraft aircraft;
+  private final Hover hover;
+  private final double leastOfHover;
+  private final double inducedFactor;
+  private final double tipMPerS;
+
+  /** With the least power that flights have shown. */
+  public ForwardFlight(Aircraft aircraft, Hover hover) {
+    this(aircraft, hover, LEAST_OF_HOVER);
+  }
+
+  /** With a least share of the hover power from the user's own flights; 0 trusts theory alone. */
+  public ForwardFlight(Aircraft aircraft, Hover hover, double leastOfHover) {
+    this.aircraft = aircraft;
+    this.hover = hover;
+    this.leastOfHover = Require.inRange("leastOfHover", leastOfHover, 0, 1);
+    var idealW = hover.steady().rotorCount() * hover.thrustPerRotorN() * hover.inducedSpeedMPerS();
+    this.inducedFactor = hover.inducedPowerW() / idealW;
+    this.tipMPerS =
+        hover.steady().point().speedRadPerS() * aircraft.rotor().propeller().diameterM() / 2;
+  }
+
+  /** Level flight at an airspeed. */
+  public Cruise at(double airspeedMPerS) {
+    Require.inRange("airspeedMPerS", airspeedMPerS, 0, FASTEST_M_PER_S);
+    var theoryW = theoryPowerW(airspeedMPerS);
+    var leastW = leastOfHover * hover.steady().shaftPowerW();
+    var propeller = aircraft.rotor().propeller();
+    var speed = propeller.speedForPowerRadPerS(Math.max(theoryW, leastW) / aircraft.rotorCount());
+    var point = aircraft.rotor().motor().at(propeller.torqueNm(speed), speed);
+    return new Cruise(
+        airspeedMPerS,
+        StrictMath.atan2(dragN(airspeedMPerS), aircraft.airframe().weightN()),
+        thrustN(airspeedMPerS),
+        new SteadyFlight(
+            aircraft.rotorCount(), point, aircraft.rotor().controller(), aircraft.avionicsW()),
+        theoryW < leastW,
+        propeller.isHeld(speed));
+  }
+
+  /** The flight of the least shaft power in theory; the least share of hover changes its power only. */
+  public Cruise bestEndurance() {
+    return at(lowest(this::theoryPowerW, 0, fastMPerS()));
+  }
+
+  /**
+   * The flight of the least battery energy per metre over ground along a leg.
+   *
+   * @param busVolts battery volts at which energies are compared, V
+   * @throws IllegalArgumentException if the wind is too strong for this aircraft to progress
+   */
+  public Cruise bestRange(Leg leg, double busVolts) {
+    Require.positive("busVolts", busVolts);
+    var fastest = fastMPerS();
+    var slowest = Math.hypot(Math.max(-leg.tailwindMPerS(), 0), leg.crosswindMPerS());
+    Require.inRange("wind in m/s that must be overcome", slowest, 0, fastest);
+    return at(lowest(
+        airspeed -> {
+          var ground = leg.groundSpeedMPerS(airspeed);
+          return ground.isPresent()
+              ? at(airspeed).steady().busPowerW(busVolts) / ground.getAsDouble()
+              : Double.MAX_VALUE;
+        },
+        slowest,
+        fastest));
+  }
+
+  /**
+   * The fastest level flight that full throttle's shaft power and thrust allow, m/s; 0 if it cannot hover. An
+   * upper bound: propellers lose thrust as they near their pitch speed, which static data do not show.
+   */
+  public double topSpeedMPerS(FullThrottle full) {
+    var availableW = aircraft.rotorCount() * full.point().shaftPowerW();
+    var slow = bestEndurance().airspeedMPerS();
+    if (!isWithin(slow, availableW, full.thrustN())) {
+      return 0;
+    }
+    var fast = FASTEST_M_PER_S;
+    for (var step = 0; step < 50; step++) {
+      var middle = 0.5 * (slow + fast);
+      if (isWithin(middle, availableW, full.thrustN())) {
+        slow = middle;
+      } else {
+        fast = middle;
+      }
+    }
+    return slow;
+  }
+
+  /** Shaft power of all rotors in W at an airspeed, by theory alone. */
+  public double theoryPowerW(double airspeedMPerS) {
+    var air = aircraft.rotor().propeller().densityKgPerM3();
+    var thrustN = thrustN(airspeedMPerS);
+    var hoverInduced = Momentum.hoverInducedMPerS(thrustN, air, aircraft.discAreaM2());
+    var tiltSine = dragN(airspeedMPerS) * (1 / (1 - aircraft.airframe().thrustLost())) / thrustN;
+    var induced = Momentum.inducedMPerS(hoverInduced, airspeedMPerS, tiltSine);
+    var advance = airspeedMPerS / tipMPerS;
+    return inducedFactor * thrustN * induced
+        + thrustN * airspeedMPerS * tiltSine
+        + hover.profilePowerW() * (1 + PROFILE_GROWTH * advance * advance);
+  }
+
+  private boolean isWithin(double airspeedMPerS, double availableW, double availableN) {
+    return theoryPowerW(airspeedMPerS) <= availableW && thrustN(airspeedMPerS) <= availableN;
+  }
+
+  private double thrustN(double airspeedMPerS) {
+    return Math.hypot(aircraft.airframe().weightN(), dragN(airspeedMPerS))
+        / (1 - aircraft.airframe().thrustLost());
+  }
+
+  private double dragN(double airspeedMPerS) {
+    return aircraft.airframe().dragN(airspeedMPerS, aircraft.rotor().propeller().densityKgPerM3());
+  }
+
+  /** A speed beyond every best one: three times the power of hover. */
+  private double fastMPerS() {
+    var fast = 4.0;
+    while (fast < FASTEST_M_PER_S
+        && theoryPowerW(fast) < FAST_OF_HOVER * hover.steady().shaftPowerW()) {
+      fast *= 1.25;
+    }
+    return Math.min(fast, FASTEST_M_PER_S);
+  }
+
+  /** The lowest point of a function with one valley, by golden section. */
+  private static double lowest(DoubleUnaryOperator f, double low, double high) {
+    var golden = (Math.sqrt(5) - 1) / 2;
+    var a = low;
+    var b = high;
+    var c = b - golden * (b - a);
+    var d = a + golden * (b - a);
+    var atC = f.applyAsDouble(c);
+    var atD = f.applyAsDouble(d);
+    while (b - a > 1e-6) {
+      if (atC <= atD) {
+        b = d;
+        d = c;
+        atD = atC;
+        c = b - golden * (b - a);
+        atC = f.applyAsDouble(c);
+      } else {
+        a = c;
+        c = d;
+        atC = atD;
+        d = a + golden * (b - a);
+        atD = f.applyAsDouble(d);
+      }
+    }
+    return 0.5 * (a + b);
+  }
+}

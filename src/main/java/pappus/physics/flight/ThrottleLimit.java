@@ -1,0 +1,14 @@
+package pappus.physics.flight;
+
+/** What keeps full throttle from giving more thrust. */
+public enum ThrottleLimit {
+  /** Nothing: the controllers are fully open. */
+  FULL_DUTY,
+  MOTOR,
+  CONTROLLER,
+  PACK,
+  CONNECTOR,
+  LEAD,
+  /** The battery's terminals are down to the volts that must not be passed. */
+  FLOOR_VOLTS
+}

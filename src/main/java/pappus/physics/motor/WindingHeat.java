@@ -1,0 +1,43 @@
+package pappus.physics.motor;
+
+import pappus.quantity.Require;
+
+/**
+ * How warm the winding gets in steady flight.
+ *
+ * <p>One thermal resistance from winding to air, engineering estimate, no published source: a 34 g motor
+ * that takes 4 W a gram for as long as it likes and loses a fifth of it warms by 80 K, which is 2.9 K/W;
+ * others scale with their surface, mass to the power of 2/3. Trust it to a factor of two.
+ */
+public final class WindingHeat {
+  /** Above this the winding or its magnets are in danger, K (150 °C): common practice, no published source. */
+  public static final double LIMIT_K = 423.15;
+
+  private static final double ANCHOR_K_PER_W = 2.9;
+  private static final double ANCHOR_KG = 0.034;
+
+  private WindingHeat() {}
+
+  /** Thermal resistance from winding to air, K/W, of a motor of a mass. */
+  public static double thermalResistanceKPerW(double motorMassKg) {
+    Require.positive("motorMassKg", motorMassKg);
+    return ANCHOR_K_PER_W * StrictMath.pow(ANCHOR_KG / motorMassKg, 2.0 / 3);
+  }
+
+  /**
+   * Temperature at which copper loss and cooling balance, K. The resistance grows with the temperature it
+   * causes; where that has no balance, or one above {@link #LIMIT_K}, the answer is {@link #LIMIT_K}.
+   */
+  public static double windingK(
+      Motor motor, double currentA, double thermalResistanceKPerW, double airK) {
+    var coldOhm = motor.windingOhm() / Motor.copperFactor(motor.windingK());
+    var coldRiseK = thermalResistanceKPerW * currentA * currentA * coldOhm;
+    // x above 20 °C: x = air + rise (1 + 0.00393 x)
+    var feedback = 1 - Motor.COPPER_PER_K * coldRiseK;
+    if (feedback <= 0) {
+      return LIMIT_K;
+    }
+    var aboveReferenceK = (airK - Motor.REFERENCE_K + coldRiseK) / feedback;
+    return Math.min(Motor.REFERENCE_K + aboveReferenceK, LIMIT_K);
+  }
+}
