@@ -3,7 +3,6 @@ package pappus.compatibility;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import pappus.catalog.Adapter;
 import pappus.catalog.Board;
@@ -238,10 +237,5 @@ final class StackPlanner {
     return Sentence.of(
         "The boards and the camera need %s mm between the plates, but frame %s has at most %s mm.",
         lowest, frame.id(), highest);
-  }
-
-  /** Heights of plates a frame of this plan is ordered with, for reports. */
-  static Optional<Double> orderedHeight(StackPlan plan) {
-    return plan.height().map(Frame.PlateHeight::millimetres);
   }
 }

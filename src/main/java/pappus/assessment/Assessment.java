@@ -1,0 +1,74 @@
+package pappus.assessment;
+
+import java.util.List;
+import java.util.Optional;
+import pappus.catalog.Build;
+import pappus.compatibility.Fitting;
+
+/**
+ * Our opinion on one build for one scenario, whether it is feasible or not.
+ *
+ * @param build the parts
+ * @param fitting how they go together
+ * @param findings one a fit rule
+ * @param mass what it weighs
+ * @param cost what it costs
+ * @param flight how it flies; empty if a main part is missing or the flight cannot be computed
+ * @param whyNoFlight why there is no flight; empty where there is one
+ * @param limits every limit
+ */
+public record Assessment(
+    Build build,
+    Fitting fitting,
+    List<Finding> findings,
+    MassTable mass,
+    CostTable cost,
+    Optional<FlightEstimate> flight,
+    Optional<String> whyNoFlight,
+    List<Limit> limits) {
+  /** Above any sum of excesses, so that one broken rule weighs more than all limits. */
+  private static final long RULE_WEIGHT = 20 * Limit.LARGEST_EXCESS;
+
+  public Assessment {
+    findings = List.copyOf(findings);
+    limits = List.copyOf(limits);
+  }
+
+  /** Whether it goes together, keeps every limit and flies. */
+  public boolean isFeasible() {
+    return shortfall() == 0;
+  }
+
+  /** Fit rules that keep it from being a candidate. */
+  public List<Finding> broken() {
+    return findings.stream().filter(Finding::breaks).toList();
+  }
+
+  /**
+   * How far from feasible, as one whole number: a fixed weight for each broken rule, and each limit's
+   * relative excess in millionths. Zero if and only if it is feasible.
+   */
+  public long shortfall() {
+    var sum = 0L;
+    for (var finding : findings) {
+      if (finding.breaks()) {
+        sum += RULE_WEIGHT;
+      }
+    }
+    for (var limit : limits) {
+      sum += limit.excessMillionths();
+    }
+    return flight.isEmpty() ? sum + Limit.LARGEST_EXCESS : sum;
+  }
+
+  /** What searches make as large as they can: whole milliseconds of flight; 0 without a flight. */
+  public long milliseconds() {
+    return flight.map(FlightEstimate::milliseconds).orElse(0L);
+  }
+
+  /** The limit with the least room relative to its bound: the one that binds. */
+  public Optional<Limit> tightest() {
+    return limits.stream()
+        .min(java.util.Comparator.comparingDouble(Limit::relativeMargin).thenComparing(Limit::id));
+  }
+}

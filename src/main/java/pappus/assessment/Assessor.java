@@ -1,0 +1,382 @@
+package pappus.assessment;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import pappus.catalog.Build;
+import pappus.catalog.Known;
+import pappus.catalog.Mass;
+import pappus.catalog.Part;
+import pappus.catalog.Role;
+import pappus.compatibility.CompatibilityRule;
+import pappus.compatibility.Fitter;
+import pappus.compatibility.Fitting;
+import pappus.compatibility.Stock;
+import pappus.compatibility.Verdict;
+import pappus.physics.airframe.Airframe;
+import pappus.physics.airframe.MassChance;
+import pappus.physics.battery.Delivery;
+import pappus.physics.flight.Aircraft;
+import pappus.physics.flight.EfficiencyBand;
+import pappus.physics.flight.Endurance;
+import pappus.physics.flight.FullThrottle;
+import pappus.physics.flight.Hover;
+import pappus.physics.flight.LandingRule;
+import pappus.physics.flight.Limits;
+import pappus.physics.motor.PartLoadLaw;
+import pappus.quantity.Money;
+import pappus.scenario.Scenario;
+import pappus.scenario.Waiver;
+
+/**
+ * Judges builds for one scenario.
+ *
+ * <p>Both searches, the explanations and the tests ask this class, so that none of them can hold a
+ * different opinion. Safe for use by several threads.
+ */
+public final class Assessor {
+  private static final List<Role> MAIN =
+      List.of(Role.FRAME, Role.MOTOR, Role.PROPELLER, Role.BATTERY, Role.BOARD);
+  private static final double HALF_CHARGE = 0.5;
+
+  private final Scenario scenario;
+  private final List<CompatibilityRule> rules;
+  private final Fitter fitter;
+  private final FlightModels models;
+  private final Set<String> owned;
+  private final double deviations;
+
+  /**
+   * @param stock small hardware at hand
+   * @param rules fit rules, in the order of reports
+   */
+  public Assessor(Scenario scenario, Stock stock, List<CompatibilityRule> rules) {
+    this.scenario = scenario;
+    this.rules = List.copyOf(rules);
+    this.fitter = new Fitter(scenario, stock);
+    this.models = new FlightModels(scenario);
+    this.owned = Set.copyOf(scenario.choice().ownedIds());
+    this.deviations = MassChance.deviationsFor(scenario.massCap().confidenceOrUsual());
+  }
+
+  public Scenario scenario() {
+    return scenario;
+  }
+
+  /** Standard deviations of mass kept below the cap for the scenario's confidence. */
+  public double deviations() {
+    return deviations;
+  }
+
+  /** Everything about one build. */
+  public Assessment assess(Build build) {
+    var fitting = fitter.fit(build);
+    var findings = rules.stream().map(rule -> find(rule, fitting)).toList();
+    var mass = mass(fitting);
+    var cost = cost(fitting);
+    var missing = MAIN.stream().filter(role -> build.part(role).isEmpty()).findFirst();
+    if (missing.isPresent()) {
+      return new Assessment(
+          build,
+          fitting,
+          findings,
+          mass,
+          cost,
+          Optional.empty(),
+          Optional.of("there is no " + missing.get().label()),
+          List.of());
+    }
+    FlightEstimate flight;
+    try {
+      flight = fly(build, fitting, mass.grams(), Factors.NONE);
+    } catch (IllegalArgumentException outsideTheModel) {
+      // The physics refuses what it was not made for; the reader sees its reason.
+      return new Assessment(
+          build,
+          fitting,
+          findings,
+          mass,
+          cost,
+          Optional.empty(),
+          Optional.ofNullable(outsideTheModel.getMessage()),
+          List.of());
+    }
+    return new Assessment(
+        build,
+        fitting,
+        findings,
+        mass,
+        cost,
+        Optional.of(flight),
+        Optional.empty(),
+        limits(mass, cost, flight));
+  }
+
+  /** Endurance in seconds with some numbers changed, all else equal; for doubts and what-ifs. */
+  public double seconds(Build build, Factors factors) {
+    var fitting = fitter.fit(build);
+    return fly(build, fitting, mass(fitting).grams(), factors).endurance().seconds();
+  }
+
+  private Finding find(CompatibilityRule rule, Fitting fitting) {
+    var verdict = rule.check(fitting);
+    if (verdict instanceof Verdict.Fits
+        || (verdict instanceof Verdict.Unknown && scenario.keepsUnknown())) {
+      return new Finding(rule.id(), verdict, Optional.empty(), false);
+    }
+    var waiver = rule.mayBeWaived() ? waiver(rule, fitting.build()) : Optional.<Waiver>empty();
+    return new Finding(rule.id(), verdict, waiver, waiver.isEmpty());
+  }
+
+  private Optional<Waiver> waiver(CompatibilityRule rule, Build build) {
+    return scenario.waived().stream()
+        .filter(waiver -> waiver.rule().equals(rule.id())
+            && build.parts().entrySet().stream()
+                .anyMatch(entry -> rule.reads().contains(entry.getKey())
+                    && waiver.parts().contains(entry.getValue().id())))
+        .findFirst();
+  }
+
+  private MassTable mass(Fitting fitting) {
+    var build = fitting.build();
+    var lines = new ArrayList<MassLine>();
+    build.parts().forEach((role, part) -> {
+      var pieces = build.count(role);
+      lines.add(line(role.label(), Optional.of(part), pieces, part.mass(), 1));
+    });
+    fitting
+        .stackPlan()
+        .flatMap(plan -> plan.height())
+        .filter(height -> height.addedGrams() > 0)
+        .ifPresent(height -> lines.add(line(
+            "longer standoffs",
+            Optional.empty(),
+            1,
+            Mass.of(height.addedGrams(), Known.ESTIMATED),
+            1)));
+    for (var item : fitting.hardware().items()) {
+      lines.add(
+          line(item.label(), item.part(), item.pieces(), item.each(), item.cutOff() ? -1 : 1));
+    }
+    if (scenario.payloadGrams() > 0) {
+      lines.add(
+          line("payload", Optional.empty(), 1, Mass.of(scenario.payloadGrams(), Known.MAKER), 1));
+    }
+    return MassTable.of(lines);
+  }
+
+  private static MassLine line(String label, Optional<Part> part, int pieces, Mass each, int sign) {
+    return new MassLine(
+        label,
+        part,
+        pieces,
+        each,
+        sign * pieces * each.grams(),
+        pieces * each.standardDeviationGrams());
+  }
+
+  private CostTable cost(Fitting fitting) {
+    var build = fitting.build();
+    var lines = new ArrayList<CostLine>();
+    build.parts().forEach((role, part) -> lines.add(cost(role.label(), part, build.count(role))));
+    for (var item : fitting.hardware().items()) {
+      item.part().ifPresent(part -> lines.add(cost(item.label(), part, item.pieces())));
+    }
+    return CostTable.of(lines);
+  }
+
+  private CostLine cost(String label, Part part, int pieces) {
+    var has = owned.contains(part.id());
+    var units = part.sold().unitsFor(pieces);
+    return new CostLine(
+        label, part, pieces, units, has ? 0 : units * part.price().cents(), has);
+  }
+
+  private FlightEstimate fly(Build build, Fitting fitting, double grams, Factors factors) {
+    var battery = build.battery().orElseThrow();
+    var lost = 1 - (1 - scenario.flight().thrustLostOrUsual()) * factors.thrustKept();
+    var drag = build.frame().orElseThrow().dragAreaSquareMetres();
+    var airframe =
+        new Airframe((grams + factors.addedGrams()) / 1000, lost, drag == null ? 0.005 : drag);
+    var rotor = models.rotor(build, factors);
+    var draws = draws(fitting);
+    var avionicsW = draws.stream().mapToDouble(Draw::watts).sum();
+    var aircraft = new Aircraft(airframe, build.frame().orElseThrow().rotors(), rotor, avionicsW);
+    var pack = models.pack(build, factors);
+    var hover = Hover.of(aircraft);
+    var continuous = FlightModels.continuous(build);
+    var burst = FlightModels.burst(build);
+    var endurance = Endurance.of(hover.steady(), pack, landing(build), continuous);
+    var floor = floorVolts(battery);
+    var full = FullThrottle.of(
+        aircraft, pack, scenario.flight().thrustAtChargeOrMidFlight(), floor, burst);
+    var fresh = FullThrottle.of(aircraft, pack, 1, floor, burst);
+    var delivery = pack.deliver(hover.steady().load(), HALF_CHARGE);
+    var volts = delivery instanceof Delivery.Delivered now ? now.terminalVolts() : 0;
+    return new FlightEstimate(
+        hover,
+        volts,
+        volts > 0 ? hover.steady().busCurrentA(volts) : 0,
+        volts > 0 ? hover.steady().duty(volts) : 1,
+        split(hover, volts),
+        volts > 0 ? hover.efficiency(volts) : 0,
+        draws,
+        endurance,
+        full.thrustToWeight(airframe),
+        fresh.thrustToWeight(airframe),
+        full,
+        continuous,
+        burst,
+        hints(build, hover, full, volts, airframe));
+  }
+
+  private static PowerSplit split(Hover hover, double volts) {
+    var steady = hover.steady();
+    var electrical = steady.rotorCount() * steady.point().electricalPowerW();
+    var rotors = volts > 0 ? steady.busPowerW(volts) - steady.avionicsW() : electrical;
+    return new PowerSplit(
+        hover.inducedPowerW(),
+        hover.profilePowerW(),
+        electrical - steady.shaftPowerW(),
+        rotors - electrical,
+        steady.avionicsW());
+  }
+
+  private LandingRule landing(Build build) {
+    var chemistry = build.battery().orElseThrow().chemistry();
+    var reserve = scenario.flight().reserve();
+    var volts = scenario.flight().landingVoltsPerCell();
+    return new LandingRule(
+        reserve == null ? chemistry.reserve() : reserve,
+        volts == null ? chemistry.landingVolts() : volts);
+  }
+
+  private double floorVolts(pappus.catalog.Battery battery) {
+    var asked = scenario.flight().floorVoltsPerCell();
+    return asked == null ? battery.chemistry().floorVolts() : asked;
+  }
+
+  /** Watts at the battery: what hangs on a rail passes the regulator, what hangs on the pack does not. */
+  private List<Draw> draws(Fitting fitting) {
+    var build = fitting.build();
+    var draws = new ArrayList<Draw>();
+    build.board().ifPresent(board -> {
+      var inside = board.transmitter();
+      var sending =
+          inside == null ? 0 : inside.settingFor(scenario.milliwattsOrLowest()).watts();
+      draws.add(new Draw(Role.BOARD.label(), behindRegulator(board.watts() + sending)));
+    });
+    build
+        .transmitter()
+        .ifPresent(part -> draws.add(draw(
+            Role.TRANSMITTER, part.settingFor(scenario.milliwattsOrLowest()).watts(), fitting)));
+    build.camera().ifPresent(part -> draws.add(draw(Role.CAMERA, part.watts(), fitting)));
+    build.receiver().ifPresent(part -> draws.add(draw(Role.RECEIVER, part.watts(), fitting)));
+    build.gps().ifPresent(part -> draws.add(draw(Role.GPS, part.watts(), fitting)));
+    build
+        .buzzer()
+        .filter(part -> part.watts() > 0)
+        .ifPresent(part -> draws.add(draw(Role.BUZZER, part.watts(), fitting)));
+    var payload = scenario.payload();
+    if (payload != null && payload.watts() > 0) {
+      draws.add(new Draw("payload", payload.watts()));
+    }
+    return draws;
+  }
+
+  private static Draw draw(Role role, double watts, Fitting fitting) {
+    var straight = fitting.powerPlan().map(plan -> plan.fromPack(role)).orElse(false);
+    return new Draw(role.label(), straight ? watts : behindRegulator(watts));
+  }
+
+  private static double behindRegulator(double watts) {
+    return watts / Aircraft.DEFAULT_REGULATOR_EFFICIENCY;
+  }
+
+  private static List<String> hints(
+      Build build, Hover hover, FullThrottle full, double volts, Airframe airframe) {
+    var hints = new ArrayList<String>();
+    if (build.propeller().orElseThrow().test() == null) {
+      hints.add(
+          "The propeller is known by its size alone; its coefficients are worked out from blade elements.");
+    } else if (hover.isHeld() || full.isHeld()) {
+      hints.add(
+          "The propeller turns outside the speeds it was tested at; the nearest value is held.");
+    }
+    var resistance = build.motor().orElseThrow().resistanceMilliohms() / 1000;
+    if (build.board().orElseThrow().controllerLoss() == null
+        && !PartLoadLaw.isInsideEvidence(volts, resistance)) {
+      hints.add(
+          "The loss of the speed controllers was measured at 7.4 to 11.1 V and 0.11 to 0.34 Ω; this build is outside.");
+    }
+    var band = EfficiencyBand.warning(
+        airframe.massKg(), build.board().orElseThrow().controllerLoss() != null);
+    if (volts > 0 && band.isPresent() && !band.get().contains(hover.efficiency(volts))) {
+      hints.add(
+          "The efficiency in hover is outside what such aircraft reach: distrust these numbers.");
+    }
+    return hints;
+  }
+
+  private List<Limit> limits(MassTable mass, CostTable cost, FlightEstimate flight) {
+    var limits = new ArrayList<Limit>();
+    var cap = scenario.massCap();
+    limits.add(Limit.atMost(
+        "mass-cap",
+        "all-up mass at the confidence asked for",
+        "g",
+        mass.neededMilligrams(deviations) / 1000.0,
+        cap.largestMilligrams() / 1000.0));
+    limits.add(Limit.atLeast(
+        "thrust-to-weight",
+        "thrust over weight",
+        "",
+        flight.thrustToWeight(),
+        scenario.leastThrustToWeight()));
+    addBudget(scenario.budget(), cost, limits);
+    addCurrents(flight, limits);
+    return limits;
+  }
+
+  private static void addBudget(@Nullable Money budget, CostTable cost, List<Limit> limits) {
+    if (budget != null) {
+      limits.add(Limit.atMost(
+          "budget",
+          "price of what has to be bought",
+          budget.currency(),
+          cost.cents() / 100.0,
+          budget.cents() / 100.0));
+    }
+  }
+
+  /** Hover above a continuous rating is a broken limit; full throttle above a burst one is not. */
+  private static void addCurrents(FlightEstimate flight, List<Limit> limits) {
+    var motorA = flight.hover().steady().point().currentA();
+    var discharge = flight.endurance().discharge();
+    var busA = Math.max(discharge.startA(), flight.amps());
+    Limits continuous = flight.continuous();
+    addCurrent("motor-current", "motor current in hover", motorA, continuous.motorA(), limits);
+    addCurrent(
+        "controller-current",
+        "controller current in hover",
+        motorA,
+        continuous.controllerA(),
+        limits);
+    addCurrent("pack-current", "pack current in hover", busA, continuous.packA(), limits);
+    addCurrent("plug-current", "plug current in hover", busA, continuous.connectorA(), limits);
+    addCurrent("lead-current", "lead current in hover", busA, continuous.leadA(), limits);
+    limits.add(Limit.atMost(
+        "hover-throttle", "throttle in hover at half charge", "", flight.duty(), 0.999));
+    limits.add(
+        Limit.atLeast("flight-time", "time in the air", "s", flight.endurance().seconds(), 1));
+  }
+
+  private static void addCurrent(
+      String id, String label, double amps, double bound, List<Limit> limits) {
+    if (bound < Double.POSITIVE_INFINITY) {
+      limits.add(Limit.atMost(id, label, "A", amps, bound));
+    }
+  }
+}

@@ -1,0 +1,15 @@
+package pappus.assessment;
+
+import pappus.catalog.Part;
+
+/**
+ * One line of what is bought.
+ *
+ * @param label what it is
+ * @param part the part
+ * @param pieces how many fly
+ * @param units selling units to buy
+ * @param cents price of them, whole cents; 0 if owned
+ * @param owned whether the builder has it already
+ */
+public record CostLine(String label, Part part, int pieces, int units, long cents, boolean owned) {}

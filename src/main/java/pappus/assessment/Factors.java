@@ -1,0 +1,28 @@
+package pappus.assessment;
+
+/**
+ * Multipliers on the uncertain numbers of a build, to see what a doubt does to the endurance.
+ *
+ * @param thrust on the propeller's C_T, its figure of merit kept
+ * @param merit on the propeller's figure of merit, C_T kept
+ * @param resistance on the motor's resistance
+ * @param noLoad on the motor's no-load current
+ * @param cellResistance on the cells' resistance
+ * @param capacity on the charge the pack delivers
+ * @param loss on the controllers' part-load loss
+ * @param thrustKept on the share of thrust that arms and body leave
+ * @param addedGrams on top of the mass, g
+ */
+public record Factors(
+    double thrust,
+    double merit,
+    double resistance,
+    double noLoad,
+    double cellResistance,
+    double capacity,
+    double loss,
+    double thrustKept,
+    double addedGrams) {
+  /** The numbers as they are. */
+  public static final Factors NONE = new Factors(1, 1, 1, 1, 1, 1, 1, 1, 0);
+}

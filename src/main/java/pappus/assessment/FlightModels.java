@@ -1,0 +1,258 @@
+package pappus.assessment;
+
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import pappus.catalog.Battery;
+import pappus.catalog.Board;
+import pappus.catalog.Build;
+import pappus.catalog.Motor;
+import pappus.catalog.Propeller;
+import pappus.catalog.Wire;
+import pappus.physics.atmosphere.Air;
+import pappus.physics.atmosphere.StandardAtmosphere;
+import pappus.physics.battery.Ageing;
+import pappus.physics.battery.Cell;
+import pappus.physics.battery.Chemistry;
+import pappus.physics.battery.Condition;
+import pappus.physics.battery.CopperWire;
+import pappus.physics.battery.Pack;
+import pappus.physics.flight.Limits;
+import pappus.physics.flight.Rotor;
+import pappus.physics.motor.PartLoadLaw;
+import pappus.physics.motor.SpeedController;
+import pappus.physics.propeller.BladeElements;
+import pappus.physics.propeller.StaticPoint;
+import pappus.quantity.Units;
+import pappus.scenario.Scenario;
+
+/** Turns catalogue parts, in the units of data sheets, into the physics' own models in SI. */
+final class FlightModels {
+  /** A label's Kv over the loaded one: 2 to 9 %, its middle (P. Cao, J. Strawson 2018, rows). */
+  private static final double LABEL_KV_OVER_LOADED = 1.055;
+
+  private static final double BURST_OVER_CONTINUOUS = 1.3;
+
+  /** LiPo labels are optimistic; half of one is flown (common practice, no published source). */
+  private static final double HONEST_SHARE_OF_LABEL = 0.5;
+
+  /** A sag of so many volts a cell is what a pack stands all flight long (engineering estimate). */
+  private static final double HONEST_SAG_VOLTS = 0.30;
+
+  private static final double CELSIUS = 273.15;
+  private static final double STANDARD_TEST_DENSITY = 1.225;
+  private static final double STANDARD_TEST_CELSIUS = 15;
+
+  private final Air air;
+  private final Condition condition;
+  private final Map<String, pappus.physics.propeller.Propeller> curves = new ConcurrentHashMap<>();
+  private final Map<String, Cell> cells = new ConcurrentHashMap<>();
+
+  FlightModels(Scenario scenario) {
+    var place = scenario.air();
+    var celsius = place.temperatureCelsius();
+    this.air = celsius == null
+        ? StandardAtmosphere.at(place.altitudeMetres())
+        : StandardAtmosphere.at(place.altitudeMetres(), celsius + CELSIUS);
+    this.condition = new Condition(
+        place.packTemperatureOrWarm() + CELSIUS, Ageing.NEW, Chemistry.DELIVERED_SHARE, 1);
+  }
+
+  Air air() {
+    return air;
+  }
+
+  Rotor rotor(Build build, Factors factors) {
+    var motor = motor(build.motor().orElseThrow(), factors);
+    var curve = curve(build.propeller().orElseThrow());
+    if (factors.thrust() != 1 || factors.merit() != 1) {
+      // At a kept figure of merit C_P goes with C_T to the power of 1.5.
+      curve =
+          curve.scaled(factors.thrust(), StrictMath.pow(factors.thrust(), 1.5) / factors.merit());
+    }
+    return new Rotor(
+        curve.in(air.densityKgPerM3(), air.viscosityPaS()),
+        motor,
+        controller(build.board().orElseThrow(), motor, factors));
+  }
+
+  private static pappus.physics.motor.Motor motor(Motor motor, Factors factors) {
+    var kv = motor.speedConstantReading() == Motor.KvReading.LABEL
+        ? motor.speedConstantRpmPerVolt() / LABEL_KV_OVER_LOADED
+        : motor.speedConstantRpmPerVolt();
+    var fitted = motor.resistanceReading() == Motor.ResistanceReading.FITTED;
+    return pappus.physics.motor.Motor.of(
+        Units.rpmToRadPerS(kv),
+        motor.resistanceMilliohms() / 1000 * factors.resistance(),
+        fitted ? 0 : pappus.physics.motor.Motor.DEFAULT_SERIES_OHM,
+        motor.noLoadCurrentAmps() * factors.noLoad(),
+        motor.noLoadVolts(),
+        motor.noLoadGrowth() == null ? PartLoadLaw.BENCH.noLoadExponent() : motor.noLoadGrowth());
+  }
+
+  private static SpeedController controller(
+      Board board, pappus.physics.motor.Motor motor, Factors factors) {
+    var usual = PartLoadLaw.BENCH.controllerFor(motor.referenceResistanceOhm());
+    var loss = board.controllerLoss() == null ? usual.partLoadLoss() : board.controllerLoss();
+    return new SpeedController(Math.min(0.95, loss * factors.loss()), usual.idleA());
+  }
+
+  private pappus.physics.propeller.Propeller curve(Propeller propeller) {
+    return curves.computeIfAbsent(propeller.id(), id -> newCurve(propeller));
+  }
+
+  private static pappus.physics.propeller.Propeller newCurve(Propeller propeller) {
+    var diameterM = Units.inchesToMetres(propeller.diameterInches());
+    var test = propeller.test();
+    if (test == null) {
+      return BladeElements.propeller(
+          diameterM, Units.inchesToMetres(propeller.pitchInches()), propeller.blades());
+    }
+    var density = test.airDensityKgPerCubicMetre();
+    var celsius = test.airTemperatureCelsius();
+    var testAir = new Air(
+        (celsius == null ? STANDARD_TEST_CELSIUS : celsius) + CELSIUS,
+        101_325,
+        density == null ? STANDARD_TEST_DENSITY : density);
+    return pappus.physics.propeller.Propeller.ofTable(
+        diameterM,
+        testAir.densityKgPerM3() / testAir.viscosityPaS(),
+        test.rows().stream()
+            .map(row -> new StaticPoint(
+                Units.rpmToRadPerS(row.rpm()), row.thrustCoefficient(), row.powerCoefficient()))
+            .toList());
+  }
+
+  Pack pack(Build build, Factors factors) {
+    var battery = build.battery().orElseThrow();
+    var cell = factors.cellResistance() == 1 && factors.capacity() == 1
+        ? cells.computeIfAbsent(battery.id(), id -> cell(battery, factors))
+        : cell(battery, factors);
+    return Pack.of(cell, battery.cellsInSeries(), battery.cellsInParallel(), wiringOhm(build));
+  }
+
+  private Cell cell(Battery battery, Factors factors) {
+    return Cell.of(
+        chemistry(battery),
+        cellCoulomb(battery) * factors.capacity(),
+        cellOhm(battery) * factors.cellResistance(),
+        condition);
+  }
+
+  private static Chemistry chemistry(Battery battery) {
+    return switch (battery.chemistry()) {
+      case LIPO -> Chemistry.LIPO;
+      case LIHV -> Chemistry.LIHV;
+      case LI_ION_POWER -> Chemistry.LI_ION_POWER;
+      case LI_ION_ENERGY -> Chemistry.LI_ION_ENERGY;
+    };
+  }
+
+  private static double cellCoulomb(Battery battery) {
+    return battery.capacityMilliampHours() * 3.6 / battery.cellsInParallel();
+  }
+
+  /** Of one cell by itself, Ω, direct current after ten seconds. */
+  private static double cellOhm(Battery battery) {
+    var resistance = battery.resistance();
+    if (resistance == null) {
+      return chemistry(battery).classResistanceOhm(cellCoulomb(battery));
+    }
+    var ohm = resistance.milliohmsPerCell() / 1000 * battery.cellsInParallel();
+    return resistance.reading() == Battery.Resistance.Reading.CHARGER
+        ? ohm * Chemistry.METER_READING_FACTOR
+        : ohm;
+  }
+
+  /** Both ways, with plugs, Ω. */
+  static double wiringOhm(Build build) {
+    var battery = build.battery().orElseThrow();
+    var ohm = wire(battery.leadGauge(), battery.leadMillimetres())
+        + battery.connector().milliohms() / 1000;
+    var lead = build.lead();
+    if (lead.isPresent()) {
+      var given = lead.get().milliohms();
+      ohm += given != null
+          ? given / 1000
+          : wire(lead.get().gauge(), lead.get().millimetres())
+              + (lead.get().boardSide() == null ? 0 : lead.get().boardSide().milliohms() / 1000);
+    }
+    var plug = build.board().map(Board::plug);
+    if (plug.isPresent()) {
+      ohm += wire(plug.get().gauge(), plug.get().millimetres());
+    }
+    return ohm;
+  }
+
+  private static double wire(int gauge, double millimetres) {
+    return 2 * millimetres / 1000 * CopperWire.ohmPerM(gauge);
+  }
+
+  /** Currents that hold without end, for hover. */
+  static Limits continuous(Build build) {
+    var motor = build.motor().orElseThrow().continuousAmps();
+    var thinnest = thinnestWire(build);
+    return new Limits(
+        motor == null ? Double.POSITIVE_INFINITY : motor,
+        build.board().orElseThrow().continuousAmpsPerMotor(),
+        packContinuousAmps(build.battery().orElseThrow()),
+        build.battery().orElseThrow().connector().continuousAmps(),
+        thinnest.continuousAmps());
+  }
+
+  /** Currents that hold for some seconds, for full throttle. */
+  static Limits burst(Build build) {
+    var motor = build.motor().orElseThrow();
+    var board = build.board().orElseThrow();
+    var battery = build.battery().orElseThrow();
+    return new Limits(
+        burst(motor.burstAmps(), motor.continuousAmps()),
+        burst(board.burstAmpsPerMotor(), board.continuousAmpsPerMotor()),
+        packBurstAmps(battery),
+        battery.connector().burstAmps(),
+        thinnestWire(build).burstAmps());
+  }
+
+  private static double burst(
+      @org.jspecify.annotations.Nullable Double burst,
+      @org.jspecify.annotations.Nullable Double continuous) {
+    if (burst != null) {
+      return burst;
+    }
+    return continuous == null ? Double.POSITIVE_INFINITY : BURST_OVER_CONTINUOUS * continuous;
+  }
+
+  /** The smaller of half the label and what the cells' resistance honestly allows. */
+  private static double packContinuousAmps(Battery battery) {
+    if (battery.continuousAmps() != null) {
+      return battery.continuousAmps();
+    }
+    var honest = HONEST_SAG_VOLTS / cellOhm(battery) * battery.cellsInParallel();
+    return battery.labelRating() == null
+        ? honest
+        : Math.min(
+            honest,
+            HONEST_SHARE_OF_LABEL * battery.labelRating() * battery.capacityMilliampHours() / 1000);
+  }
+
+  /** Pouches are bounded by their floor volts; of cylinders no burst is known. */
+  private static double packBurstAmps(Battery battery) {
+    if (battery.chemistry().isLithiumIon()) {
+      return BURST_OVER_CONTINUOUS * packContinuousAmps(battery);
+    }
+    return battery.labelRating() == null
+        ? Double.POSITIVE_INFINITY
+        : battery.labelRating() * battery.capacityMilliampHours() / 1000;
+  }
+
+  private static Wire thinnestWire(Build build) {
+    var gauge = build.battery().orElseThrow().leadGauge();
+    if (build.lead().isPresent()) {
+      gauge = Math.max(gauge, build.lead().get().gauge());
+    }
+    var plug = build.board().map(Board::plug);
+    if (plug.isPresent()) {
+      gauge = Math.max(gauge, plug.get().gauge());
+    }
+    return Wire.ofGauge(gauge);
+  }
+}

@@ -1,0 +1,47 @@
+package pappus.assessment;
+
+/**
+ * One limit of the scenario, or of a part in steady flight, and how the build stands to it.
+ *
+ * @param id its name in reports and in the README
+ * @param label in words
+ * @param unit unit of value and bound
+ * @param value what the build has
+ * @param bound what is allowed
+ * @param most true if the value must not be above the bound; else it must not be below
+ * @param met whether it is kept
+ */
+public record Limit(
+    String id, String label, String unit, double value, double bound, boolean most, boolean met) {
+  /** No excess counts for more than ten times the bound. */
+  static final long LARGEST_EXCESS = 10_000_000;
+
+  static Limit atMost(String id, String label, String unit, double value, double bound) {
+    return new Limit(id, label, unit, value, bound, true, value <= bound);
+  }
+
+  static Limit atLeast(String id, String label, String unit, double value, double bound) {
+    return new Limit(id, label, unit, value, bound, false, value >= bound);
+  }
+
+  /** How much is left, in the unit; below zero where it is broken. */
+  public double margin() {
+    return most ? bound - value : value - bound;
+  }
+
+  /** Share of the bound that is left. */
+  public double relativeMargin() {
+    return bound == 0 ? margin() : margin() / Math.abs(bound);
+  }
+
+  /** By how much it is broken relative to the bound, in millionths; at least one where it is. */
+  public long excessMillionths() {
+    if (met) {
+      return 0;
+    }
+    var excess = -relativeMargin() * 1e6;
+    return excess >= LARGEST_EXCESS || Double.isNaN(excess)
+        ? LARGEST_EXCESS
+        : Math.max(1, (long) Math.ceil(excess));
+  }
+}
