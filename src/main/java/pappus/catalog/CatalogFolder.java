@@ -1,0 +1,104 @@
+package pappus.catalog;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Stream;
+import pappus.files.Closest;
+import pappus.files.Problem;
+import pappus.files.Problems;
+import pappus.files.Source;
+
+/** Where catalogue files are: a folder, or the copy that travels in the jar. */
+public abstract sealed class CatalogFolder {
+  private static final String COPY = "/pappus/catalog/";
+  private static final List<String> FILE_NAMES =
+      Stream.of(Kind.values()).map(Kind::fileName).toList();
+
+  private CatalogFolder() {}
+
+  /** A folder as the user typed it. */
+  public static CatalogFolder of(Path folder) {
+    return new OnDisk(folder);
+  }
+
+  /** The folder {@code catalog} where there is one, else the copy in the jar. */
+  public static CatalogFolder shipped() {
+    var folder = Path.of("catalog");
+    return Files.isDirectory(folder) ? new OnDisk(folder) : new InJar();
+  }
+
+  /** The copy in the jar. */
+  static CatalogFolder inJar() {
+    return new InJar();
+  }
+
+  /** The files by kind; what is wrong with the folder or its files is added to the problems. */
+  abstract Map<Kind, Source> sources(Problems problems);
+
+  private static final class InJar extends CatalogFolder {
+    @Override
+    Map<Kind, Source> sources(Problems problems) {
+      var sources = new EnumMap<Kind, Source>(Kind.class);
+      for (var kind : Kind.values()) {
+        try (var stream = CatalogFolder.class.getResourceAsStream(COPY + kind.fileName())) {
+          if (stream != null) {
+            sources.put(kind, Source.read("(shipped)/" + kind.fileName(), stream));
+          }
+        } catch (IOException e) {
+          throw new UncheckedIOException(e);
+        }
+      }
+      return sources;
+    }
+  }
+
+  private static final class OnDisk extends CatalogFolder {
+    private final Path folder;
+
+    OnDisk(Path folder) {
+      this.folder = folder;
+    }
+
+    @Override
+    Map<Kind, Source> sources(Problems problems) {
+      var sources = new EnumMap<Kind, Source>(Kind.class);
+      var names = Source.namesIn(folder, problems);
+      if (names.isEmpty()) {
+        return sources;
+      }
+      var strangers = new ArrayList<String>(names.get());
+      strangers.removeIf(name -> !isJson(name) || FILE_NAMES.contains(name));
+      for (var name : strangers) {
+        problems.add(Problem.ofFile(
+            folder.resolve(name).toString(),
+            "is not a file of a catalogue." + Closest.advice(name, FILE_NAMES)));
+      }
+      var isCatalogue = !strangers.isEmpty();
+      for (var kind : Kind.values()) {
+        if (names.get().contains(kind.fileName())) {
+          isCatalogue = true;
+          Source.find(folder.resolve(kind.fileName()), problems)
+              .ifPresent(source -> sources.put(kind, source));
+        }
+      }
+      if (!isCatalogue) {
+        problems.add(Problem.ofFile(
+            folder.toString(),
+            "must hold a file of a catalogue, such as motors.json, but holds none."));
+      }
+      return sources;
+    }
+
+    /** Hidden files are the business of editors and file systems. */
+    private static boolean isJson(String name) {
+      return name.toLowerCase(Locale.ROOT).endsWith(".json") && !name.startsWith(".");
+    }
+  }
+}

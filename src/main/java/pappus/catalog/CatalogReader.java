@@ -1,0 +1,101 @@
+package pappus.catalog;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import pappus.files.Fingerprint;
+import pappus.files.JsonPlaces;
+import pappus.files.JsonReader;
+import pappus.files.Problem;
+import pappus.files.Problems;
+import pappus.files.Source;
+
+/**
+ * Reads catalogue folders, one after the other; a later one replaces parts of an earlier by id.
+ *
+ * <p>An error in one file does not stop the reading of the others.
+ */
+public final class CatalogReader {
+  private final Problems problems;
+  private final Map<String, Entry> byId = new TreeMap<>();
+  private final List<Fingerprint> inputs = new ArrayList<>();
+  private final List<Replacement> replacements = new ArrayList<>();
+
+  /** A part and where it came from. */
+  private record Entry(Part part, Source source, int index, int line) {
+    String place() {
+      return source.name() + ":" + line;
+    }
+  }
+
+  private CatalogReader(Problems problems) {
+    this.problems = problems;
+  }
+
+  /**
+   * Reads the folders in their order.
+   *
+   * @throws pappus.files.InputException with all that is wrong in all of them
+   */
+  public static ReadCatalog read(List<CatalogFolder> folders) {
+    var problems = new Problems();
+    var read = read(folders, problems);
+    problems.throwIfAny();
+    return read;
+  }
+
+  /** As {@link #read(List)}, but adds to the problems; the catalogue then lacks what is wrong. */
+  public static ReadCatalog read(List<CatalogFolder> folders, Problems problems) {
+    var reader = new CatalogReader(problems);
+    folders.forEach(reader::readFolder);
+    return new ReadCatalog(
+        Catalog.of(reader.byId.values().stream().map(Entry::part).toList()),
+        List.copyOf(reader.inputs),
+        List.copyOf(reader.replacements));
+  }
+
+  private void readFolder(CatalogFolder folder) {
+    var inFolder = new HashMap<String, Entry>();
+    folder.sources(problems).forEach((kind, source) -> {
+      inputs.add(source.fingerprint());
+      for (var listed : JsonReader.readList(
+          source, kind.listName(), kind.listName(), kind.recordClass(), problems)) {
+        var entry = new Entry(listed.value(), source, listed.index(), listed.line());
+        var other = inFolder.putIfAbsent(entry.part().id(), entry);
+        if (other == null) {
+          merge(entry);
+        } else {
+          refuse(
+              entry,
+              "be the only one of its folder, but %s is at %s too."
+                  .formatted(entry.part().id(), other.place()));
+        }
+      }
+    });
+  }
+
+  private void merge(Entry entry) {
+    var id = entry.part().id();
+    var earlier = byId.get(id);
+    if (earlier == null) {
+      byId.put(id, entry);
+    } else if (earlier.part().kind() != entry.part().kind()) {
+      refuse(
+          entry,
+          "be new or that of another %s, but %s is the %s at %s."
+              .formatted(
+                  entry.part().kind().key(), id, earlier.part().kind().key(), earlier.place()));
+    } else {
+      byId.put(id, entry);
+      replacements.add(new Replacement(id, earlier.place(), entry.place()));
+    }
+  }
+
+  private void refuse(Entry entry, String expected) {
+    var path = entry.part().kind().listName() + "[" + entry.index() + "].id";
+    var line = JsonPlaces.of(entry.source()).line(path);
+    problems.add(new Problem(entry.source().name(), line, path + " must " + expected));
+  }
+}

@@ -1,0 +1,201 @@
+package pappus.files;
+
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import tools.jackson.core.JsonParser;
+import tools.jackson.core.JsonToken;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.node.JsonNodeFactory;
+
+/**
+ * Where everything stands in a file, by paths such as {@code motors[3].mass.grams}.
+ *
+ * <p>Costs much memory, so that a large list is indexed one wrong record at a time.
+ */
+public final class JsonPlaces {
+  private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
+
+  private final Source source;
+  private final Map<String, Place> places = new HashMap<>();
+  private final Problems problems = new Problems();
+  private final Set<String> faulty = new HashSet<>();
+
+  /**
+   * @param line of the value, or of the name before it
+   * @param from first byte of the value
+   * @param to byte after an object or list
+   * @param shown the value in words
+   */
+  record Place(int line, int from, int to, String shown) {}
+
+  /** What comes before the first byte that a parser knows. */
+  record Before(int bytes, int lines) {
+    static final Before NOTHING = new Before(0, 0);
+  }
+
+  JsonPlaces(Source source) {
+    this.source = source;
+  }
+
+  /** Indexes a whole file that was read before. */
+  public static JsonPlaces of(Source source) {
+    var places = new JsonPlaces(source);
+    var bytes = source.bytes();
+    try (var parser = StrictMapper.lenientParser(bytes, 0, bytes.length)) {
+      parser.nextToken();
+      places.add(parser, "", Before.NOTHING);
+    }
+    return places;
+  }
+
+  /** Line of a path, else of the nearest object or list around it that exists, else 1. */
+  public int line(String path) {
+    for (var at = path; ; at = parent(at)) {
+      var place = places.get(at);
+      if (place != null) {
+        return place.line();
+      }
+      if (at.isEmpty()) {
+        return 1;
+      }
+    }
+  }
+
+  /** A problem of the value at a path; the predicate goes on after the path. */
+  public Problem problem(String path, String predicate) {
+    return new Problem(source.name(), line(path), sentence(path, predicate));
+  }
+
+  private static String sentence(String path, String predicate) {
+    return Shown.sentence((path.isEmpty() ? "The file" : path) + " " + predicate);
+  }
+
+  /** Notes a problem of the value at a path, and that all around it is wrong too. */
+  void refuse(String path, String predicate) {
+    refuse(path, line(path), predicate);
+  }
+
+  /** Notes that a field stands again on a line. */
+  void refuseTwice(String path, int line) {
+    refuse(path, line, "must stand once, but stands on line %s too.".formatted(line(path)));
+  }
+
+  private void refuse(String path, int line, String predicate) {
+    problems.add(new Problem(source.name(), line, sentence(path, predicate)));
+    for (var at = path; ; at = parent(at)) {
+      faulty.add(at);
+      if (at.isEmpty()) {
+        return;
+      }
+    }
+  }
+
+  /** Whether something at a path or in it is known to be wrong. */
+  boolean isFaulty(String path) {
+    return faulty.contains(path);
+  }
+
+  /** What was refused so far. */
+  Problems problems() {
+    return problems;
+  }
+
+  /** Notes where a value is that is not indexed itself. */
+  void addUnindexed(JsonParser parser, String path, int line) {
+    places.put(path, new Place(line, 0, 0, StrictScalars.shown(parser)));
+  }
+
+  Optional<Place> place(String path) {
+    return Optional.ofNullable(places.get(path));
+  }
+
+  /** Path of a field. */
+  static String field(String path, String name) {
+    if (!name.matches("[A-Za-z0-9_$-]+")) {
+      return path + "[" + Shown.text(name) + "]";
+    }
+    return path.isEmpty() ? name : path + "." + name;
+  }
+
+  /** Path of an element. */
+  static String element(String path, int index) {
+    return path + "[" + index + "]";
+  }
+
+  private static String parent(String path) {
+    var cut = Math.max(path.lastIndexOf('.'), path.lastIndexOf('['));
+    return cut < 0 ? "" : path.substring(0, cut);
+  }
+
+  /**
+   * Indexes the value at the current token and all in it.
+   *
+   * @return the value, for a check by schema; a number that no double can hold is zero in it
+   */
+  JsonNode add(JsonParser parser, String path, Before before) {
+    return add(parser, path, line(parser, before), before);
+  }
+
+  /** As above, where the line is that of the name before the value. */
+  JsonNode add(JsonParser parser, String path, int line, Before before) {
+    var from = before.bytes() + (int) parser.currentTokenLocation().getByteOffset();
+    var shown = StrictScalars.shown(parser);
+    places.put(path, new Place(line, from, from, shown));
+    JsonNode node = switch (parser.currentToken()) {
+      case START_OBJECT -> addObject(parser, path, before);
+      case START_ARRAY -> addList(parser, path, before);
+      case VALUE_STRING -> NODES.stringNode(parser.getString());
+      case VALUE_TRUE -> NODES.booleanNode(true);
+      case VALUE_FALSE -> NODES.booleanNode(false);
+      case VALUE_NULL -> NODES.nullNode();
+      case VALUE_NUMBER_INT -> NODES.numberNode(parser.getBigIntegerValue());
+      default -> NODES.numberNode(finite(parser, path));
+    };
+    if (node.isContainer()) {
+      var to = before.bytes() + (int) parser.currentLocation().getByteOffset();
+      places.put(path, new Place(line, from, to, shown));
+    }
+    return node;
+  }
+
+  private JsonNode addObject(JsonParser parser, String path, Before before) {
+    var object = NODES.objectNode();
+    while (parser.nextToken() == JsonToken.PROPERTY_NAME) {
+      var name = parser.currentName();
+      var child = field(path, name);
+      var childLine = line(parser, before);
+      parser.nextToken();
+      if (object.has(name)) {
+        refuseTwice(child, childLine);
+        parser.skipChildren();
+      } else {
+        object.set(name, add(parser, child, childLine, before));
+      }
+    }
+    return object;
+  }
+
+  private JsonNode addList(JsonParser parser, String path, Before before) {
+    var list = NODES.arrayNode();
+    while (parser.nextToken() != JsonToken.END_ARRAY) {
+      list.add(add(parser, element(path, list.size()), before));
+    }
+    return list;
+  }
+
+  private static int line(JsonParser parser, Before before) {
+    return before.lines() + parser.currentTokenLocation().getLineNr();
+  }
+
+  private double finite(JsonParser parser, String path) {
+    var value = parser.getDoubleValue();
+    if (Double.isInfinite(value)) {
+      refuse(path, "must be a finite number, but is %s.".formatted(parser.getString()));
+      return 0;
+    }
+    return value;
+  }
+}

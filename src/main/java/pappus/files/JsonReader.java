@@ -1,0 +1,143 @@
+package pappus.files;
+
+import java.nio.ByteBuffer;
+import java.nio.CharBuffer;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import tools.jackson.core.JacksonException;
+import tools.jackson.core.JsonToken;
+
+/**
+ * Reads records from JSON, strictly.
+ *
+ * <p>Good files are read in one pass. Only a file that is refused is read again, slowly, to tell all
+ * that is wrong with it and where.
+ */
+public final class JsonReader {
+  private JsonReader() {}
+
+  /**
+   * Reads a file that holds one list of records. What is wrong is added to the problems; the records
+   * that are right are returned all the same, so that they can be checked further.
+   *
+   * @param schema name of the schema of the file, for what is wrong
+   * @param list name of the list
+   */
+  public static <T> List<Listed<T>> readList(
+      Source source, String schema, String list, Class<T> record, Problems problems) {
+    if (!isText(source, problems)) {
+      return List.of();
+    }
+    try {
+      return readListQuickly(source, list, record);
+    } catch (JacksonException e) {
+      return new JsonDiagnosis(source, schema, problems).readList(list, record);
+    }
+  }
+
+  /**
+   * Reads a file that holds one record.
+   *
+   * @param schema name of the schema of the file, for what is wrong
+   */
+  public static <T> Optional<T> readRecord(
+      Source source, String schema, Class<T> record, Problems problems) {
+    if (!isText(source, problems)) {
+      return Optional.empty();
+    }
+    try {
+      return Optional.of(readRecordQuickly(source, record));
+    } catch (JacksonException e) {
+      new JsonDiagnosis(source, schema, problems).readRecord(record);
+      return Optional.empty();
+    }
+  }
+
+  private static <T> T readRecordQuickly(Source source, Class<T> record) {
+    var bytes = source.bytes();
+    StrictMapper.refuseNull(bytes, 0, bytes.length);
+    try (var parser = StrictMapper.parser(bytes, 0, bytes.length)) {
+      if (parser.nextToken() != JsonToken.START_OBJECT) {
+        throw new StrictScalars.Refusal(parser, "must be an object.");
+      }
+      T value = StrictMapper.readerForFile(record).readValue(parser);
+      if (parser.nextToken() != null) {
+        throw new StrictScalars.Refusal(parser, "must end.");
+      }
+      return value;
+    }
+  }
+
+  private static <T> List<Listed<T>> readListQuickly(Source source, String list, Class<T> record) {
+    var bytes = source.bytes();
+    StrictMapper.refuseNull(bytes, 0, bytes.length);
+    var reader = StrictMapper.readerFor(record);
+    var records = new ArrayList<Listed<T>>();
+    var isThere = false;
+    try (var parser = StrictMapper.parser(bytes, 0, bytes.length)) {
+      parser.nextToken();
+      if (!parser.hasToken(JsonToken.START_OBJECT)) {
+        throw new StrictScalars.Refusal(parser, "must be an object.");
+      }
+      while (parser.nextToken() == JsonToken.PROPERTY_NAME) {
+        var name = parser.currentName();
+        var token = parser.nextToken();
+        if (name.equals(list) && token == JsonToken.START_ARRAY) {
+          isThere = true;
+          while (parser.nextToken() == JsonToken.START_OBJECT) {
+            var line = parser.currentTokenLocation().getLineNr();
+            records.add(new Listed<>(reader.readValue(parser), records.size(), line));
+          }
+          if (!parser.hasToken(JsonToken.END_ARRAY)) {
+            throw new StrictScalars.Refusal(parser, "must be an object.");
+          }
+        } else if (!name.equals("$schema") || token != JsonToken.VALUE_STRING) {
+          throw new StrictScalars.Refusal(parser, "is not a field.");
+        }
+      }
+      if (!isThere || parser.nextToken() != null) {
+        throw new StrictScalars.Refusal(parser, "must hold one list and end.");
+      }
+    }
+    return records;
+  }
+
+  /** Whether the bytes are UTF-8; Jackson would guess other encodings. */
+  private static boolean isText(Source source, Problems problems) {
+    var bytes = ByteBuffer.wrap(source.bytes());
+    var decoder = StandardCharsets.UTF_8.newDecoder();
+    var characters = CharBuffer.allocate(8192);
+    while (true) {
+      var result = decoder.decode(bytes, characters, true);
+      if (result.isUnderflow()) {
+        break;
+      }
+      if (result.isError()) {
+        var offset = bytes.position();
+        problems.add(new Problem(
+            source.name(),
+            source.lineAt(offset),
+            String.format(
+                Locale.ROOT,
+                "The file must be text in UTF-8, but has the byte 0x%02X in a wrong place. Maybe it was saved in another encoding.",
+                source.bytes()[offset])));
+        return false;
+      }
+      characters.clear();
+    }
+    for (var i = 0; i < Math.min(4, source.bytes().length); i++) {
+      if (source.bytes()[i] == 0) {
+        problems.add(
+            new Problem(
+                source.name(),
+                1,
+                "The file must be text in UTF-8, but has a zero byte. Maybe it was saved in another encoding."));
+        return false;
+      }
+    }
+    return true;
+  }
+}

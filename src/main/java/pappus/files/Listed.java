@@ -1,0 +1,9 @@
+package pappus.files;
+
+/**
+ * A record of a list in a file.
+ *
+ * @param index in the list, from 0
+ * @param line where it begins, from 1
+ */
+public record Listed<T>(T value, int index, int line) {}

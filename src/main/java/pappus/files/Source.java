@@ -1,0 +1,152 @@
+package pappus.files;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.NotDirectoryException;
+import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.Optional;
+
+/** The bytes of an input, and what the user calls it. */
+public final class Source {
+  /** More than a catalogue of a hundred thousand parts needs, and less than an array can hold. */
+  static final int MOST_BYTES = 512 << 20;
+
+  private final String name;
+  private final byte[] bytes;
+  private final String sha256;
+
+  private Source(String name, byte[] bytes) {
+    this.name = name;
+    this.bytes = bytes;
+    this.sha256 = sha256(bytes);
+  }
+
+  /**
+   * Reads a file.
+   *
+   * @throws InputException if it is missing, a folder, too large or cannot be read
+   */
+  public static Source read(Path file) {
+    var problems = new Problems();
+    var source = find(file, problems);
+    problems.throwIfAny();
+    return source.orElseThrow();
+  }
+
+  /** As {@link #read}, but adds to the problems instead of throwing. */
+  public static Optional<Source> find(Path file, Problems problems) {
+    var name = file.toString();
+    if (Files.isDirectory(file)) {
+      problems.add(
+          InputException.Kind.MISSING, Problem.ofFile(name, "must be a file, but is a folder."));
+      return Optional.empty();
+    }
+    try (var stream = Files.newInputStream(file)) {
+      return Optional.of(readAll(name, stream));
+    } catch (NoSuchFileException e) {
+      problems.add(
+          InputException.Kind.MISSING, Problem.ofFile(name, "must be a file, but is missing."));
+    } catch (IOException e) {
+      problems.add(
+          InputException.Kind.UNREADABLE,
+          Problem.ofFile(name, "must be readable, but cannot be read."));
+    } catch (InputException e) {
+      problems.addAll(e.problems());
+    }
+    return Optional.empty();
+  }
+
+  /**
+   * Reads a stream to its end, such as standard input; its name is what the user typed.
+   *
+   * @throws InputException if it is too large or cannot be read
+   */
+  public static Source read(String name, InputStream stream) {
+    try {
+      return readAll(name, stream);
+    } catch (IOException e) {
+      throw new InputException(
+          InputException.Kind.UNREADABLE,
+          List.of(Problem.ofFile(name, "must be readable, but cannot be read.")));
+    }
+  }
+
+  /** Names of the files in a folder, sorted; what is wrong with it is added to the problems. */
+  public static Optional<List<String>> namesIn(Path folder, Problems problems) {
+    var name = folder.toString();
+    try (var files = Files.list(folder)) {
+      return Optional.of(
+          files.map(file -> file.getFileName().toString()).sorted().toList());
+    } catch (NotDirectoryException e) {
+      problems.add(
+          InputException.Kind.MISSING, Problem.ofFile(name, "must be a folder, but is a file."));
+    } catch (NoSuchFileException e) {
+      problems.add(
+          InputException.Kind.MISSING, Problem.ofFile(name, "must be a folder, but is missing."));
+    } catch (IOException | UncheckedIOException e) {
+      problems.add(
+          InputException.Kind.UNREADABLE,
+          Problem.ofFile(name, "must be readable, but cannot be read."));
+    }
+    return Optional.empty();
+  }
+
+  /** A source of bytes at hand. */
+  public static Source of(String name, byte[] bytes) {
+    return new Source(name, bytes.clone());
+  }
+
+  private static Source readAll(String name, InputStream stream) throws IOException {
+    // A device or a pipe may never end.
+    var bytes = stream.readNBytes(MOST_BYTES + 1);
+    if (bytes.length > MOST_BYTES) {
+      throw InputException.badData(Problem.ofFile(name, "must be at most 512 MiB, but is larger."));
+    }
+    return new Source(name, bytes);
+  }
+
+  public String name() {
+    return name;
+  }
+
+  public String sha256() {
+    return sha256;
+  }
+
+  public Fingerprint fingerprint() {
+    return new Fingerprint(name, sha256);
+  }
+
+  /** Not a copy: stays in this package, which does not write to it. */
+  byte[] bytes() {
+    return bytes;
+  }
+
+  /** Line of a byte, from 1. */
+  int lineAt(int offset) {
+    var line = 1;
+    for (var i = 0; i < Math.min(offset, bytes.length); i++) {
+      var feed = bytes[i] == '\n';
+      var lonelyReturn = bytes[i] == '\r' && (i + 1 >= bytes.length || bytes[i + 1] != '\n');
+      if (feed || lonelyReturn) {
+        line++;
+      }
+    }
+    return line;
+  }
+
+  static String sha256(byte[] bytes) {
+    try {
+      return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException("Every Java platform has SHA-256.", e);
+    }
+  }
+}

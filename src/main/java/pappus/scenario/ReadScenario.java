@@ -1,0 +1,85 @@
+package pappus.scenario;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import pappus.catalog.Antenna;
+import pappus.catalog.Catalog;
+import pappus.catalog.Part;
+import pappus.catalog.Role;
+import pappus.files.Closest;
+import pappus.files.Fingerprint;
+import pappus.files.JsonPlaces;
+import pappus.files.Problem;
+import pappus.files.Shown;
+
+/**
+ * A scenario and what it was read from.
+ *
+ * @param places where everything stands in its file
+ */
+public record ReadScenario(Scenario scenario, Fingerprint input, JsonPlaces places) {
+
+  /** A problem for every id that the catalogue does not hold, or that cannot fill its role. */
+  public List<Problem> problemsWith(Catalog catalog) {
+    var problems = new ArrayList<Problem>();
+    var choice = scenario.choice();
+    checkIds("parts.fixed", choice.fixedIds(), catalog, problems);
+    checkIds("parts.excluded", choice.excludedIds(), catalog, problems);
+    checkIds("parts.owned", choice.ownedIds(), catalog, problems);
+    for (var i = 0; i < choice.allowedParts().size(); i++) {
+      var allowed = choice.allowedParts().get(i);
+      var path = "parts.allowed[" + i + "].parts";
+      checkIds(path, allowed.parts(), catalog, problems);
+      for (var j = 0; j < allowed.parts().size(); j++) {
+        var element = path + "[" + j + "]";
+        catalog
+            .part(allowed.parts().get(j))
+            .filter(part -> !mayFill(part, allowed.role()))
+            .ifPresent(part -> problems.add(places.problem(
+                element,
+                "must be a part that fills the role %s, but %s is of the kind %s."
+                    .formatted(allowed.role().key(), part.id(), part.kind().key()))));
+      }
+    }
+    for (var i = 0; i < scenario.waived().size(); i++) {
+      checkIds("waivers[" + i + "].parts", scenario.waived().get(i).parts(), catalog, problems);
+    }
+    return problems.stream().sorted().toList();
+  }
+
+  /** A problem for every waiver of a rule that there is not. */
+  public List<Problem> problemsWithRules(Set<String> ruleIds) {
+    var problems = new ArrayList<Problem>();
+    for (var i = 0; i < scenario.waived().size(); i++) {
+      var rule = scenario.waived().get(i).rule();
+      if (!ruleIds.contains(rule)) {
+        problems.add(places.problem(
+            "waivers[" + i + "].rule",
+            "must be the id of a fit rule, but is the text %s.%s"
+                .formatted(Shown.text(rule), Closest.advice(rule, ruleIds))));
+      }
+    }
+    return problems;
+  }
+
+  private void checkIds(String path, List<String> ids, Catalog catalog, List<Problem> problems) {
+    for (var i = 0; i < ids.size(); i++) {
+      var id = ids.get(i);
+      if (catalog.part(id).isEmpty()) {
+        problems.add(places.problem(
+            path + "[" + i + "]",
+            "must be the id of a part in the catalogue, but is the text %s.%s"
+                .formatted(Shown.text(id), Closest.advice(id, catalog.ids()))));
+      }
+    }
+  }
+
+  /** Antennas do not say what they are for: the port they are plugged in does. */
+  private static boolean mayFill(Part part, Role role) {
+    if (part instanceof Antenna) {
+      return role == Role.VIDEO_ANTENNA || role == Role.RADIO_ANTENNA;
+    }
+    return part.fills().contains(role);
+  }
+}
