@@ -1,0 +1,5 @@
+/** The demonstration catalogue: a seeded generator and the published bands its records keep. */
+@NullMarked
+package pappus.shop;
+
+import org.jspecify.annotations.NullMarked;
