@@ -13,6 +13,7 @@ import pappus.catalog.Role;
 import pappus.compatibility.CompatibilityRule;
 import pappus.compatibility.Fitter;
 import pappus.compatibility.Fitting;
+import pappus.compatibility.RolesRule;
 import pappus.compatibility.Stock;
 import pappus.compatibility.Verdict;
 import pappus.physics.airframe.Airframe;
@@ -112,6 +113,15 @@ public final class Assessor {
         Optional.of(flight),
         Optional.empty(),
         limits(mass, cost, flight));
+  }
+
+  /** Whether no fit rule but the one on missing roles sets the parts of a build only begun apart. */
+  public boolean goesTogether(Build begun) {
+    var fitting = fitter.fit(begun);
+    return rules.stream()
+        .filter(rule -> !(rule instanceof RolesRule)
+            && begun.parts().keySet().stream().anyMatch(rule.reads()::contains))
+        .noneMatch(rule -> find(rule, fitting).breaks());
   }
 
   /** Endurance in seconds with some numbers changed, all else equal; for doubts and what-ifs. */

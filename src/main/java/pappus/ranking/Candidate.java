@@ -1,0 +1,27 @@
+package pappus.ranking;
+
+import java.util.List;
+import java.util.OptionalInt;
+import pappus.assessment.Assessment;
+import pappus.doubt.EnduranceBand;
+
+/**
+ * One row of a ranking.
+ *
+ * @param assessment our opinion on it
+ * @param band how sure its endurance is
+ * @param variants builds that differ from it in one of frame, motor, propeller and battery, best first
+ * @param equalTo rank, from 1, of the first candidate that it is not surely worse than; empty if it
+ *     is surely worse than that of the group before, or the first of its own group
+ * @param cheapestOfGroup whether it is the cheapest of a group of equals of at least two
+ */
+public record Candidate(
+    Assessment assessment,
+    EnduranceBand band,
+    List<Assessment> variants,
+    OptionalInt equalTo,
+    boolean cheapestOfGroup) {
+  public Candidate {
+    variants = List.copyOf(variants);
+  }
+}

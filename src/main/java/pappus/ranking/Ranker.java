@@ -1,0 +1,161 @@
+package pappus.ranking;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.function.BooleanSupplier;
+import java.util.stream.IntStream;
+import pappus.assessment.Assessment;
+import pappus.catalog.Build;
+import pappus.catalog.Part;
+import pappus.catalog.Role;
+import pappus.doubt.Doubts;
+import pappus.doubt.EnduranceBand;
+import pappus.search.Coverage;
+import pappus.search.Ending;
+import pappus.search.Pool;
+import pappus.search.Question;
+
+/**
+ * Makes a ranking of what a search met: improves what is near the top part by part, drops what
+ * differs in one part only, and marks equals.
+ */
+public final class Ranker {
+  private static final List<Role> MAIN =
+      List.of(Role.FRAME, Role.MOTOR, Role.PROPELLER, Role.BATTERY);
+  private static final int MOST_VARIANTS = 5;
+  private static final int MOST_ROUNDS = 6;
+
+  private final Question question;
+  private final Pool pool;
+
+  public Ranker(Question question, Pool pool) {
+    this.question = question;
+    this.pool = pool;
+  }
+
+  /**
+   * Swaps every part of every leading candidate for every other of its role, until none gets better.
+   * This also finds each candidate its best accessories.
+   *
+   * @param count candidates wanted
+   * @param stopped asked now and then whether to give up early
+   */
+  public void improve(int count, BooleanSupplier stopped) {
+    var done = new LinkedHashSet<Build>();
+    for (var round = 0; round < MOST_ROUNDS; round++) {
+      var leaders = distinct(count + 5);
+      var fresh = leaders.stream().map(Assessment::build).filter(done::add).toList();
+      if (fresh.isEmpty()) {
+        return;
+      }
+      for (var build : fresh) {
+        for (var role : Role.values()) {
+          if (stopped.getAsBoolean()) {
+            return;
+          }
+          swapAll(build, role);
+        }
+      }
+    }
+  }
+
+  private void swapAll(Build build, Role role) {
+    for (var option : question.options(role)) {
+      var chosen = new java.util.EnumMap<Role, Part>(Role.class);
+      chosen.putAll(build.parts());
+      chosen.put(role, option);
+      var swapped = Question.tidy(chosen);
+      if (!swapped.equals(build)) {
+        pool.offer(question.assessor().assess(swapped));
+      }
+    }
+  }
+
+  /** The ranking of everything in the pool. */
+  public Ranking rank(int count, Ending ending) {
+    var rows = distinct(count);
+    var doubts = new Doubts(question.assessor());
+    var bands = rows.stream().map(doubts::band).toList();
+    var heads = heads(rows, bands);
+    var candidates = new ArrayList<Candidate>();
+    for (var row = 0; row < rows.size(); row++) {
+      var head = heads[row];
+      candidates.add(new Candidate(
+          rows.get(row),
+          bands.get(row),
+          variants(rows.get(row), rows),
+          head == row ? OptionalInt.empty() : OptionalInt.of(head + 1),
+          isCheapest(row, heads, rows)));
+    }
+    var coverage = new Coverage(question.combinations(), pool.assessed(), pool.feasible(), ending);
+    return new Ranking(
+        candidates, candidates.isEmpty() ? pool.closest() : Optional.empty(), coverage);
+  }
+
+  /** The best builds each of which differs from every earlier one in at least two main parts. */
+  private List<Assessment> distinct(int count) {
+    var kept = new ArrayList<Assessment>();
+    for (var assessment : pool.bestFirst()) {
+      if (kept.size() == count) {
+        break;
+      }
+      if (kept.stream().allMatch(earlier -> differences(earlier, assessment) >= 2)) {
+        kept.add(assessment);
+      }
+    }
+    return kept;
+  }
+
+  /** Builds that differ from a row in one main part, and belong to no earlier row. */
+  private List<Assessment> variants(Assessment row, List<Assessment> rows) {
+    return pool.bestFirst().stream()
+        .filter(other -> differences(row, other) == 1
+            && rows.stream()
+                .filter(earlier -> differences(earlier, other) <= 1)
+                .findFirst()
+                .filter(earlier -> earlier == row)
+                .isPresent())
+        .limit(MOST_VARIANTS)
+        .toList();
+  }
+
+  private static int differences(Assessment one, Assessment other) {
+    var count = 0;
+    for (var role : MAIN) {
+      var mine = one.build().part(role).map(Part::id);
+      if (!mine.equals(other.build().part(role).map(Part::id))) {
+        count++;
+      }
+    }
+    return count;
+  }
+
+  /** For each row the first row of its group: its shortfall against that one is below their doubt. */
+  private static int[] heads(List<Assessment> rows, List<EnduranceBand> bands) {
+    var heads = new int[rows.size()];
+    for (var row = 1; row < heads.length; row++) {
+      var head = heads[row - 1];
+      var shortfall = bands.get(head).seconds() - bands.get(row).seconds();
+      heads[row] = shortfall < bands.get(head).deviationOfDifference(bands.get(row)) ? head : row;
+    }
+    return heads;
+  }
+
+  private static boolean isCheapest(int row, int[] heads, List<Assessment> rows) {
+    var group =
+        IntStream.range(0, heads.length).filter(i -> heads[i] == heads[row]).toArray();
+    if (group.length < 2) {
+      return false;
+    }
+    var cheapest = group[0];
+    for (var member : group) {
+      if (rows.get(member).cost().cents() < rows.get(cheapest).cost().cents()) {
+        cheapest = member;
+      }
+    }
+    return cheapest == row;
+  }
+}

@@ -1,0 +1,7 @@
+/**
+ * Turns results into text and JSON.
+ */
+@NullMarked
+package pappus.report;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,11 @@
+package pappus.search;
+
+/** What ended a search. */
+public enum Ending {
+  /** It tried as many changes as it was given. */
+  MOVES,
+  /** The safety net of the clock; another run may differ. */
+  CLOCK,
+  /** The user stopped it. */
+  INTERRUPTED
+}

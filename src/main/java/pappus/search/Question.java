@@ -1,0 +1,122 @@
+package pappus.search;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import pappus.assessment.Assessor;
+import pappus.catalog.Antenna;
+import pappus.catalog.Build;
+import pappus.catalog.Catalog;
+import pappus.catalog.Part;
+import pappus.catalog.Role;
+import pappus.scenario.Choice;
+import pappus.scenario.Scenario;
+
+/**
+ * What a search is to find: the parts it may use in each role, and who judges them.
+ *
+ * <p>Fixed, allowed and excluded parts apply here, before anything is searched. A role with one part
+ * left is decided; one without any is left empty.
+ */
+public final class Question {
+  private final Assessor assessor;
+  private final Map<Role, List<Part>> options;
+
+  private Question(Assessor assessor, Map<Role, List<Part>> options) {
+    this.assessor = assessor;
+    this.options = options;
+  }
+
+  /** The parts of a catalogue that a scenario leaves open. */
+  public static Question of(Catalog catalog, Assessor assessor) {
+    var scenario = assessor.scenario();
+    var options = new EnumMap<Role, List<Part>>(Role.class);
+    for (var role : Role.values()) {
+      options.put(role, List.copyOf(options(role, catalog, scenario)));
+    }
+    return new Question(assessor, Collections.unmodifiableMap(options));
+  }
+
+  private static List<Part> options(Role role, Catalog catalog, Scenario scenario) {
+    var choice = scenario.choice();
+    var fitting = new ArrayList<Part>();
+    var fixed = new ArrayList<Part>();
+    var excluded = new HashSet<>(choice.excludedIds());
+    for (var part : catalog.parts()) {
+      if (!takes(role, part) || excluded.contains(part.id()) || !isAllowed(role, part, choice)) {
+        continue;
+      }
+      fitting.add(part);
+      if (choice.fixedIds().contains(part.id())) {
+        fixed.add(part);
+      }
+    }
+    if (!fixed.isEmpty()) {
+      return fixed;
+    }
+    var extra = role == Role.GPS || role == Role.BUZZER;
+    return extra && !scenario.wants(role) ? List.of() : fitting;
+  }
+
+  /** An antenna does not say what it is for: every antenna is asked about for both roles. */
+  private static boolean takes(Role role, Part part) {
+    if (part instanceof Antenna) {
+      return role == Role.VIDEO_ANTENNA || role == Role.RADIO_ANTENNA;
+    }
+    return !part.fills().isEmpty() && part.fills().get(0) == role;
+  }
+
+  private static boolean isAllowed(Role role, Part part, Choice choice) {
+    return choice.allowedParts().stream()
+        .filter(allowed -> allowed.role() == role)
+        .allMatch(allowed -> allowed.parts().contains(part.id()));
+  }
+
+  public Assessor assessor() {
+    return assessor;
+  }
+
+  /** Parts that may fill a role, in the order of ids. */
+  public List<Part> options(Role role) {
+    return options.getOrDefault(role, List.of());
+  }
+
+  /** Combinations of frame, motor, propeller and battery, accessories not counted. */
+  public double combinations() {
+    var combinations = 1.0;
+    for (var role : Role.values()) {
+      combinations *= Math.max(1, options(role).size());
+    }
+    return combinations;
+  }
+
+  /**
+   * A build of one part a role, leaving out what another part brings along: no receiver beside one on
+   * the board, no lead where the plugs match.
+   */
+  public static Build tidy(Map<Role, Part> chosen) {
+    var build = Build.of(chosen);
+    for (var role : List.of(
+        Role.TRANSMITTER,
+        Role.CAMERA,
+        Role.RECEIVER,
+        Role.VIDEO_ANTENNA,
+        Role.RADIO_ANTENNA,
+        Role.BUZZER)) {
+      if (build.part(role).isPresent() && build.without(role).fills(role)) {
+        build = build.without(role);
+      }
+    }
+    var plug = build.board().map(pappus.catalog.Board::plug);
+    var battery = build.battery();
+    if (plug.isPresent()
+        && battery.isPresent()
+        && plug.get().connector() == battery.get().connector()) {
+      build = build.without(Role.LEAD);
+    }
+    return build;
+  }
+}

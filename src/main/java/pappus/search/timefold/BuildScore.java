@@ -1,0 +1,17 @@
+package pappus.search.timefold;
+
+import ai.timefold.solver.core.api.score.buildin.hardsoftlong.HardSoftLongScore;
+import ai.timefold.solver.core.api.score.calculator.EasyScoreCalculator;
+
+/**
+ * Lets the solver ask the one assessment: hard is the shortfall, soft the milliseconds of flight.
+ * Public because the solver makes it by reflection.
+ */
+public final class BuildScore implements EasyScoreCalculator<BuildChoice, HardSoftLongScore> {
+  @Override
+  public HardSoftLongScore calculateScore(BuildChoice choice) {
+    var assessment = choice.question().assessor().assess(choice.plan().toBuild());
+    choice.pool().offer(assessment);
+    return HardSoftLongScore.of(-assessment.shortfall(), assessment.milliseconds());
+  }
+}

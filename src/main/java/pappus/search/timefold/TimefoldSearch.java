@@ -1,0 +1,128 @@
+package pappus.search.timefold;
+
+import ai.timefold.solver.core.api.solver.Solver;
+import ai.timefold.solver.core.api.solver.SolverFactory;
+import ai.timefold.solver.core.config.heuristic.selector.move.factory.MoveIteratorFactoryConfig;
+import ai.timefold.solver.core.config.localsearch.LocalSearchPhaseConfig;
+import ai.timefold.solver.core.config.localsearch.LocalSearchType;
+import ai.timefold.solver.core.config.score.director.ScoreDirectorFactoryConfig;
+import ai.timefold.solver.core.config.solver.EnvironmentMode;
+import ai.timefold.solver.core.config.solver.SolverConfig;
+import ai.timefold.solver.core.config.solver.termination.TerminationConfig;
+import java.time.Duration;
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.Random;
+import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.function.LongConsumer;
+import org.jspecify.annotations.Nullable;
+import pappus.catalog.Part;
+import pappus.catalog.Role;
+import pappus.search.Ending;
+import pappus.search.Pairs;
+import pappus.search.Pool;
+import pappus.search.Question;
+
+/**
+ * Tries changes from several starts and keeps every feasible build it meets. Seed and number of
+ * changes are fixed, so that the same question has the same answer on any machine.
+ */
+public final class TimefoldSearch {
+  /** Starts: a single one stays near the first good frame it finds. */
+  public static final int STARTS = 8;
+
+  public static final long SEED = 20_260_101L;
+
+  private static final Duration SAFETY_NET = Duration.ofMinutes(4);
+
+  private final Question question;
+  private final long movesPerStart;
+  private final AtomicBoolean stopped = new AtomicBoolean();
+  private @Nullable Solver<BuildChoice> running;
+
+  /**
+   * @param moves changes to try in all
+   */
+  public TimefoldSearch(Question question, long moves) {
+    this.question = question;
+    this.movesPerStart = Math.max(1, moves / STARTS);
+  }
+
+  /**
+   * Runs to its end and puts every build it meets into the pool.
+   *
+   * @param progress told the number of starts done
+   */
+  public Ending run(Pool pool, LongConsumer progress) {
+    var pairs = new Pairs(question);
+    var deadline = System.nanoTime() + SAFETY_NET.toNanos();
+    for (var start = 0; start < STARTS; start++) {
+      var left = Duration.ofNanos(deadline - System.nanoTime());
+      if (stopped.get()) {
+        return Ending.INTERRUPTED;
+      }
+      if (left.isNegative() || left.isZero()) {
+        return Ending.CLOCK;
+      }
+      Solver<BuildChoice> solver = SolverFactory.<BuildChoice>create(
+              config(SEED + start, movesPerStart, left))
+          .buildSolver();
+      synchronized (this) {
+        running = solver;
+      }
+      solver.solve(new BuildChoice(
+          new BuildPlan(question, startingParts(new Random(SEED + start), pairs)),
+          question,
+          pool,
+          pairs));
+      progress.accept(start + 1L);
+      if (System.nanoTime() > deadline) {
+        return Ending.CLOCK;
+      }
+    }
+    return stopped.get() ? Ending.INTERRUPTED : Ending.MOVES;
+  }
+
+  /** Ends the run soon, keeping what it has; may be called from another thread. */
+  public void stop() {
+    stopped.set(true);
+    synchronized (this) {
+      if (running != null) {
+        running.terminateEarly();
+      }
+    }
+  }
+
+  static SolverConfig config(long seed, long moves, Duration safetyNet) {
+    return new SolverConfig()
+        .withSolutionClass(BuildChoice.class)
+        .withEntityClasses(BuildPlan.class)
+        .withEnvironmentMode(EnvironmentMode.NO_ASSERT)
+        .withRandomSeed(seed)
+        .withScoreDirectorFactory(
+            new ScoreDirectorFactoryConfig().withEasyScoreCalculatorClass(BuildScore.class))
+        .withTerminationConfig(
+            new TerminationConfig().withMoveCountLimit(moves).withSpentLimit(safetyNet))
+        .withPhases(new LocalSearchPhaseConfig()
+            .withLocalSearchType(LocalSearchType.LATE_ACCEPTANCE)
+            .withMoveSelectorConfig(
+                new MoveIteratorFactoryConfig().withMoveIteratorFactoryClass(CoherentMoves.class)));
+  }
+
+  /** A random frame, and for each other role a random part that goes with what is chosen so far. */
+  private Map<Role, Part> startingParts(Random random, Pairs pairs) {
+    var chosen = new EnumMap<Role, Part>(Role.class);
+    for (var role : Role.values()) {
+      var options = question.options(role);
+      for (var earlier : chosen.entrySet()) {
+        var fitting = pairs.with(earlier.getKey(), earlier.getValue(), role);
+        var both = options.stream().filter(fitting::contains).toList();
+        options = both.isEmpty() ? options : both;
+      }
+      if (!options.isEmpty()) {
+        chosen.put(role, options.get(random.nextInt(options.size())));
+      }
+    }
+    return chosen;
+  }
+}
