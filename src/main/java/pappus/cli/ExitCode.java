@@ -1,0 +1,18 @@
+package pappus.cli;
+
+/** Exit codes of every command. */
+final class ExitCode {
+  static final int OK = 0;
+
+  /** The answer is no: nothing feasible, or the build breaks something. */
+  static final int NO = 1;
+
+  static final int USAGE = 2;
+  static final int BAD_DATA = 65;
+  static final int NO_INPUT = 66;
+  static final int BUG = 70;
+  static final int CANNOT_CREATE = 73;
+  static final int IO = 74;
+
+  private ExitCode() {}
+}

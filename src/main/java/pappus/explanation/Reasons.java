@@ -1,0 +1,185 @@
+package pappus.explanation;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import pappus.assessment.Assessment;
+import pappus.assessment.FlightEstimate;
+import pappus.assessment.Limit;
+import pappus.catalog.Part;
+import pappus.catalog.Role;
+import pappus.compatibility.Sentence;
+import pappus.compatibility.Verdict;
+import pappus.doubt.EnduranceBand;
+import pappus.physics.flight.ThrottleLimit;
+import pappus.ranking.Candidate;
+
+/** Why a build stands where it stands, in sentences. */
+public final class Reasons {
+  private Reasons() {}
+
+  /** Which limit has the least room. */
+  public static String binding(Assessment assessment) {
+    return assessment
+        .tightest()
+        .map(limit -> limit.met()
+            ? "What binds is " + limit.label() + ": " + room(limit) + "."
+            : "Broken: " + broken(limit) + ".")
+        .orElse("Nothing could be computed.");
+  }
+
+  /** How much room a limit leaves. */
+  public static String room(Limit limit) {
+    return amount(limit.margin(), limit.unit())
+        + " left of "
+        + amount(limit.bound(), limit.unit())
+        + (limit.most() ? "" : " at least");
+  }
+
+  /** What is wrong with a broken limit, with both numbers. */
+  public static String broken(Limit limit) {
+    return limit.label()
+        + " is "
+        + amount(limit.value(), limit.unit())
+        + ", but must be at "
+        + (limit.most() ? "most " : "least ")
+        + amount(limit.bound(), limit.unit());
+  }
+
+  private static String amount(double value, String unit) {
+    var decimals = Math.abs(value) >= 100 ? 1 : 2;
+    var number = Spoken.number(value, decimals);
+    return unit.isEmpty() ? number : number + " " + unit;
+  }
+
+  /** What ends the flight. */
+  public static String ending(FlightEstimate flight) {
+    return switch (flight.endurance().ending()) {
+      case RESERVE -> "The flight ends at the charge kept in reserve.";
+      case LANDING_VOLTS ->
+        "The flight ends at the volts for landing, before the reserve is reached.";
+      case FULL_DUTY -> "The flight ends when full throttle no longer holds the hover.";
+      case MOTOR_CURRENT -> "There is no flight: the motors' continuous current is passed.";
+      case CONTROLLER_CURRENT ->
+        "There is no flight: the controllers' continuous current is passed.";
+      case PACK_CURRENT -> "The flight ends at the continuous current of the pack.";
+      case CONNECTOR_CURRENT -> "The flight ends at the continuous current of the plug.";
+      case LEAD_CURRENT -> "The flight ends at the continuous current of the leads.";
+      case UNDELIVERABLE -> "The flight ends when the pack cannot deliver the power any more.";
+      case TIME -> "The flight ends with the time asked for.";
+    };
+  }
+
+  /** What the throttle is capped by, if it is. */
+  public static Optional<String> cap(FlightEstimate flight) {
+    var full = flight.full();
+    if (full.limit() == ThrottleLimit.FULL_DUTY) {
+      return Optional.empty();
+    }
+    var what = switch (full.limit()) {
+      case FULL_DUTY -> "nothing";
+      case MOTOR -> "the motors' burst current";
+      case CONTROLLER -> "the controllers' burst current";
+      case PACK -> "the pack's burst current";
+      case CONNECTOR -> "the plug's burst current";
+      case LEAD -> "the leads' burst current";
+      case FLOOR_VOLTS -> "the floor volts of the pack";
+    };
+    var cannotBeSet = full.limit() == ThrottleLimit.PACK
+        || full.limit() == ThrottleLimit.CONNECTOR
+        || full.limit() == ThrottleLimit.LEAD;
+    return Optional.of(String.format(
+        Locale.ROOT,
+        "Full throttle is judged at %.0f %% of full opening, where %s is met%s.",
+        full.duty() * 100,
+        what,
+        cannotBeSet ? "; no setting holds that, so mind the stick" : "; set the board to hold it"));
+  }
+
+  /** Why a candidate stands before the next one. */
+  public static String standing(Candidate candidate, Candidate next) {
+    var mine = candidate.assessment();
+    var theirs = next.assessment();
+    var gained = mine.milliseconds() - theirs.milliseconds();
+    var text = new StringBuilder("Ahead of the next by ");
+    text.append(
+        gained >= 60_000
+            ? Spoken.minutes(gained / 1000.0) + " min"
+            : Spoken.number(gained / 1000.0, gained < 10_000 ? 1 : 0) + " s");
+    var facts = new ArrayList<String>();
+    compare(facts, theirs.mass().grams() - mine.mass().grams(), 0.5, 0, " g lighter", " g heavier");
+    if (mine.flight().isPresent() && theirs.flight().isPresent()) {
+      compare(
+          facts,
+          theirs.flight().get().split().totalW() - mine.flight().get().split().totalW(),
+          0.05,
+          1,
+          " W less in hover",
+          " W more in hover");
+    }
+    compare(
+        facts,
+        (theirs.cost().cents() - mine.cost().cents()) / 100.0,
+        0.5,
+        0,
+        " " + currency(mine) + " cheaper",
+        " " + currency(mine) + " dearer");
+    var changed = List.of(Role.FRAME, Role.MOTOR, Role.PROPELLER, Role.BATTERY).stream()
+        .filter(role -> !mine.build()
+            .part(role)
+            .map(Part::id)
+            .equals(theirs.build().part(role).map(Part::id)))
+        .map(Role::label)
+        .toList();
+    if (!facts.isEmpty()) {
+      text.append(": ").append(String.join(", ", facts));
+    }
+    text.append("; differs in ").append(String.join(", ", changed)).append('.');
+    if (next.equalTo().isPresent()) {
+      text.append(" The difference is within the doubt.");
+    }
+    return text.toString();
+  }
+
+  private static void compare(
+      List<String> facts, double better, double least, int decimals, String good, String bad) {
+    if (Math.abs(better) >= least) {
+      facts.add(Spoken.number(Math.abs(better), decimals) + (better > 0 ? good : bad));
+    }
+  }
+
+  private static String currency(Assessment assessment) {
+    return assessment.cost().lines().isEmpty()
+        ? ""
+        : assessment.cost().lines().get(0).part().price().currency();
+  }
+
+  /** What makes the endurance unsure, the largest first. */
+  public static String doubt(EnduranceBand band) {
+    var largest = band.largestFirst().stream().limit(2).map(one -> one.label()).toList();
+    return "Most of the doubt comes from " + String.join(" and ", largest) + ".";
+  }
+
+  /** Everything fit rules have to say besides "fits": clashes first, then what is not known, then notes. */
+  public static List<String> findings(Assessment assessment) {
+    var clashes = new ArrayList<String>();
+    var unknown = new ArrayList<String>();
+    var notes = new ArrayList<String>();
+    for (var finding : assessment.findings()) {
+      Verdict verdict = finding.verdict();
+      verdict.match(
+          fits -> notes.addAll(fits.notes().stream().map(Sentence::text).toList()),
+          clash -> clashes.add(finding
+                  .waiver()
+                  .map(waiver -> "Set aside (" + finding.rule() + ", " + waiver.reason() + "): ")
+                  .orElse("Clash (" + finding.rule() + "): ")
+              + clash.reason().text()),
+          missing -> unknown.add(
+              "Not known (" + finding.rule() + "): " + missing.missingFact().text() + "."));
+    }
+    clashes.addAll(unknown);
+    clashes.addAll(notes);
+    return clashes.stream().map(Spoken::safe).toList();
+  }
+}

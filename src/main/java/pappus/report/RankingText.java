@@ -1,0 +1,359 @@
+package pappus.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import pappus.assessment.Assessment;
+import pappus.catalog.Part;
+import pappus.catalog.Role;
+import pappus.compatibility.StackPlan;
+import pappus.explanation.Cautions;
+import pappus.explanation.Reasons;
+import pappus.explanation.Spoken;
+import pappus.ranking.Candidate;
+import pappus.ranking.Ranking;
+import pappus.scenario.Scenario;
+import pappus.search.Coverage;
+import pappus.search.Ending;
+
+/** A ranking, or one build, for a terminal. */
+public final class RankingText {
+  private static final int REASONED = 3;
+  private static final List<Role> NAMED =
+      List.of(Role.FRAME, Role.MOTOR, Role.PROPELLER, Role.BATTERY);
+
+  private final Scenario scenario;
+  private final int width;
+
+  /**
+   * @param width columns of the terminal
+   */
+  public RankingText(Scenario scenario, int width) {
+    this.scenario = scenario;
+    this.width = Math.max(40, width);
+  }
+
+  /** The whole answer. */
+  public String of(Ranking ranking) {
+    var lines = new ArrayList<String>();
+    lines.addAll(heading());
+    lines.add("");
+    if (ranking.candidates().isEmpty()) {
+      lines.addAll(nothing(ranking));
+      return finish(lines);
+    }
+    lines.add(" #     min  plan on      g   T/W  hover W  price");
+    var rank = 1;
+    for (var candidate : ranking.candidates()) {
+      lines.addAll(row(rank++, candidate));
+    }
+    if (ranking.candidates().stream().anyMatch(candidate -> candidate.equalTo().isPresent())) {
+      lines.addAll(wrap(
+          "= the shortfall against the first of the group is within the doubt of their difference; * the cheapest of such a group.",
+          0));
+    }
+    for (var i = 0; i < Math.min(REASONED, ranking.candidates().size()); i++) {
+      lines.add("");
+      lines.addAll(reasons(i, ranking.candidates()));
+    }
+    lines.add("");
+    lines.addAll(wrap(coverage(ranking.coverage()), 0));
+    lines.add("");
+    lines.addAll(cautions(ranking.candidates().get(0).assessment()));
+    return finish(lines);
+  }
+
+  /** One build, feasible or not. */
+  public String of(Assessment assessment, java.util.Optional<pappus.doubt.EnduranceBand> band) {
+    var lines = new ArrayList<String>();
+    lines.addAll(heading());
+    lines.add("");
+    lines.addAll(wrap(
+        assessment.isFeasible()
+            ? "This build goes together and keeps every limit."
+            : "This build is not a candidate.",
+        0));
+    for (var limit : assessment.limits()) {
+      if (!limit.met()) {
+        lines.addAll(wrap("- Limit (" + limit.id() + "): " + Reasons.broken(limit) + ".", 2));
+      }
+    }
+    for (var finding : Reasons.findings(assessment)) {
+      lines.addAll(wrap("- " + finding, 2));
+    }
+    assessment
+        .whyNoFlight()
+        .ifPresent(why -> lines.addAll(wrap("- No flight can be computed: " + why, 2)));
+    assessment.flight().ifPresent(flight -> {
+      lines.add("");
+      lines.addAll(wrap(
+          Spoken.minutes(flight.endurance().seconds())
+              + " min in hover"
+              + band.map(found -> ", plan with "
+                      + Spoken.minutes(found.low())
+                      + " (to "
+                      + Spoken.minutes(found.high())
+                      + ")")
+                  .orElse("")
+              + "; "
+              + Spoken.number(assessment.mass().grams(), 0)
+              + " g; thrust over weight "
+              + Spoken.number(flight.thrustToWeight(), 1)
+              + " in mid-flight, "
+              + Spoken.number(flight.freshThrustToWeight(), 1)
+              + " fresh; "
+              + Spoken.number(flight.split().totalW(), 0)
+              + " W in hover.",
+          0));
+    });
+    lines.add("");
+    lines.addAll(details(assessment));
+    lines.add("");
+    lines.addAll(massTable(assessment));
+    lines.add("");
+    lines.addAll(limitTable(assessment));
+    lines.add("");
+    lines.addAll(cautions(assessment));
+    return finish(lines);
+  }
+
+  private List<String> heading() {
+    var lines = new ArrayList<String>();
+    lines.add(scenario.name());
+    lines.addAll(wrap(Spoken.safe(scenario.note()), 0));
+    var cap = scenario.massCap();
+    lines.addAll(wrap(
+        (cap.strict() ? "Below " : "At most ")
+            + Spoken.number(cap.grams(), 1)
+            + " g ("
+            + Spoken.safe(cap.rule())
+            + ") with "
+            + Spoken.number(100 * cap.confidenceOrUsual(), 0)
+            + " % confidence; thrust over weight at least "
+            + Spoken.number(scenario.leastThrustToWeight(), 1)
+            + (scenario.budget() == null ? "" : "; budget " + Spoken.price(scenario.budget()))
+            + "; "
+            + Spoken.number(scenario.air().altitudeMetres(), 0)
+            + " m.",
+        0));
+    return lines;
+  }
+
+  private List<String> row(int rank, Candidate candidate) {
+    var assessment = candidate.assessment();
+    var flight = assessment.flight().orElseThrow();
+    var mark = candidate.equalTo().isPresent() ? "=" : " ";
+    var numbers = String.format(
+        Locale.ROOT,
+        "%2d %s %5s  %7s  %5.0f  %4.1f  %7.0f  %s%s",
+        rank,
+        mark,
+        Spoken.minutes(assessment.milliseconds() / 1000.0),
+        Spoken.minutes(candidate.band().low()),
+        assessment.mass().grams(),
+        flight.thrustToWeight(),
+        flight.split().totalW(),
+        Spoken.price(assessment.cost().cents(), currency(assessment)),
+        candidate.cheapestOfGroup() ? " *" : "");
+    var lines = new ArrayList<String>();
+    lines.add(numbers);
+    lines.addAll(wrap("     " + names(assessment), 5));
+    return lines;
+  }
+
+  private static String names(Assessment assessment) {
+    return String.join(
+        ", ",
+        NAMED.stream()
+            .flatMap(role -> assessment.build().part(role).stream())
+            .map(part -> Spoken.safe(part.name()))
+            .toList());
+  }
+
+  private List<String> reasons(int index, List<Candidate> candidates) {
+    var candidate = candidates.get(index);
+    var assessment = candidate.assessment();
+    var flight = assessment.flight().orElseThrow();
+    var lines = new ArrayList<String>();
+    lines.addAll(wrap((index + 1) + ". " + names(assessment), 3));
+    if (index + 1 < candidates.size()) {
+      lines.addAll(wrap("   " + Reasons.standing(candidate, candidates.get(index + 1)), 3));
+    }
+    lines.addAll(wrap("   " + Reasons.binding(assessment), 3));
+    lines.addAll(wrap("   " + Reasons.ending(flight) + " " + Reasons.doubt(candidate.band()), 3));
+    Reasons.cap(flight).ifPresent(cap -> lines.addAll(wrap("   " + cap, 3)));
+    lines.addAll(wrap(
+        "   "
+            + Spoken.number(100 * assessment.mass().chanceUnder(scenario.massCap()), 0)
+            + " % chance of keeping the mass cap; avionics take "
+            + Spoken.number(100 * flight.split().avionicsW() / flight.split().totalW(), 0)
+            + " % of the power in hover.",
+        3));
+    for (var line : details(assessment)) {
+      lines.addAll(wrap("   " + line, 5));
+    }
+    for (var finding : Reasons.findings(assessment)) {
+      lines.addAll(wrap("   - " + finding, 5));
+    }
+    for (var hint : flight.hints()) {
+      lines.addAll(wrap("   - " + hint, 5));
+    }
+    var variants = candidate.variants();
+    if (!variants.isEmpty()) {
+      lines.addAll(wrap("   Also, with one part changed: " + variant(assessment, variants), 3));
+    }
+    return lines;
+  }
+
+  private static String variant(Assessment row, List<Assessment> variants) {
+    var texts = new ArrayList<String>();
+    for (var other : variants.subList(0, Math.min(3, variants.size()))) {
+      for (var role : NAMED) {
+        var theirs = other.build().part(role).orElseThrow();
+        if (!row.build().part(role).map(Part::id).equals(java.util.Optional.of(theirs.id()))) {
+          texts.add(Spoken.safe(theirs.name())
+              + " ("
+              + Spoken.minutes(other.milliseconds() / 1000.0)
+              + " min, "
+              + Spoken.price(other.cost().cents(), currency(other))
+              + ")");
+        }
+      }
+    }
+    return String.join("; ", texts) + ".";
+  }
+
+  private List<String> details(Assessment assessment) {
+    var lines = new ArrayList<String>();
+    assessment
+        .build()
+        .parts()
+        .forEach((role, part) ->
+            lines.add(role.label() + ": " + Spoken.safe(part.name()) + " [" + part.id() + "]"));
+    assessment.fitting().stackPlan().ifPresent(plan -> lines.add(stack(plan)));
+    assessment
+        .fitting()
+        .placing()
+        .ifPresent(placing -> lines.add("pack: its middle "
+            + Spoken.number(Math.abs(placing.packXMillimetres()), 0)
+            + " mm "
+            + (placing.packXMillimetres() >= 0 ? "before" : "behind")
+            + " the middle of the motors"));
+    return lines;
+  }
+
+  private static String stack(StackPlan plan) {
+    var columns = plan.columns().stream()
+        .map(column -> Spoken.safe(column.position().name())
+            + ": "
+            + String.join(
+                " under ",
+                column.layers().stream().map(layer -> layer.what().label()).toList()))
+        .toList();
+    return "places: "
+        + String.join("; ", columns)
+        + plan.height()
+            .map(height -> "; plates " + Spoken.number(height.millimetres(), 0) + " mm apart")
+            .orElse("; no plate above");
+  }
+
+  private List<String> massTable(Assessment assessment) {
+    var lines = new ArrayList<String>();
+    for (var line : assessment.mass().lines()) {
+      lines.add(String.format(
+          Locale.ROOT,
+          "%8.1f g  ±%4.1f  %s%s",
+          line.grams(),
+          line.doubtGrams(),
+          line.pieces() > 1 ? line.pieces() + " × " : "",
+          line.part()
+              .map(part -> line.label() + ", " + Spoken.safe(part.name()))
+              .orElse(line.label())));
+    }
+    lines.add(String.format(
+        Locale.ROOT,
+        "%8.1f g  ±%4.1f  all-up; %.0f %% chance of keeping the cap; costs %s",
+        assessment.mass().grams(),
+        assessment.mass().doubtGrams(),
+        100 * assessment.mass().chanceUnder(scenario.massCap()),
+        Spoken.price(assessment.cost().cents(), currency(assessment))));
+    return lines;
+  }
+
+  private List<String> limitTable(Assessment assessment) {
+    var lines = new ArrayList<String>();
+    for (var limit : assessment.limits()) {
+      lines.addAll(wrap(
+          limit.met()
+              ? "kept    " + limit.id() + ": " + Reasons.room(limit)
+              : "broken  " + limit.id() + ": " + Reasons.broken(limit),
+          8));
+    }
+    return lines;
+  }
+
+  private List<String> nothing(Ranking ranking) {
+    var lines = new ArrayList<String>();
+    lines.addAll(wrap("No build keeps every rule and limit, as far as was looked.", 0));
+    ranking.closest().ifPresent(closest -> {
+      lines.addAll(wrap("In the way of the one that comes closest:", 0));
+      closest.limits().stream()
+          .filter(limit -> !limit.met())
+          .forEach(limit -> lines.addAll(
+              wrap("- Limit (" + limit.id() + "): " + Reasons.broken(limit) + ".", 2)));
+      Reasons.findings(closest).forEach(finding -> lines.addAll(wrap("- " + finding, 2)));
+      lines.addAll(details(closest));
+    });
+    lines.add("");
+    lines.addAll(wrap(coverage(ranking.coverage()), 0));
+    return lines;
+  }
+
+  /** How far the ranking can be trusted. */
+  static String coverage(Coverage coverage) {
+    var looked = String.format(
+        Locale.ROOT,
+        "Longest found, not proven: %,d builds assessed, %,d of them feasible, out of %.1e ways to fill the roles.",
+        coverage.assessed(),
+        coverage.feasible(),
+        coverage.combinations());
+    if (coverage.ending() == Ending.CLOCK) {
+      return looked + " The clock ended the search: it may differ on another run.";
+    }
+    return coverage.ending() == Ending.INTERRUPTED
+        ? looked + " You stopped the search: this is the best so far."
+        : looked;
+  }
+
+  private List<String> cautions(Assessment assessment) {
+    var lines = new ArrayList<String>();
+    for (var caution : Cautions.of(assessment, scenario)) {
+      lines.addAll(wrap("! " + caution, 2));
+    }
+    return lines;
+  }
+
+  private static String currency(Assessment assessment) {
+    return assessment.cost().lines().get(0).part().price().currency();
+  }
+
+  /** Breaks at spaces; later lines are indented. */
+  private List<String> wrap(String text, int indent) {
+    var lines = new ArrayList<String>();
+    var rest = text;
+    while (rest.length() > width) {
+      var end = rest.lastIndexOf(' ', width);
+      if (end <= indent) {
+        end = width;
+      }
+      lines.add(rest.substring(0, end).stripTrailing());
+      rest = " ".repeat(indent) + rest.substring(end).strip();
+    }
+    lines.add(rest);
+    return lines;
+  }
+
+  private static String finish(List<String> lines) {
+    return String.join("\n", lines) + "\n";
+  }
+}
