@@ -138,21 +138,26 @@ final class JsonDiagnosis {
     var bytes = source.bytes();
     try (var parser = StrictMapper.lenientParser(bytes, 0, bytes.length)) {
       try {
-        if (parser.nextToken() == null) {
+        var isEmpty = true;
+        while (parser.nextToken() != null) {
+          var isBegin = parser.currentToken().isStructStart();
+          var context = parser.streamReadContext();
+          var isAtTop = isBegin ? context.getParent().inRoot() : context.inRoot();
+          if (isAtTop && !isEmpty && !parser.currentToken().isStructEnd()) {
+            all.add(new Problem(
+                source.name(),
+                parser.currentTokenLocation().getLineNr(),
+                "The file must be one JSON value, but has %s after its end."
+                    .formatted(StrictScalars.shown(parser))));
+            return false;
+          }
+          isEmpty = false;
+          parser.finishToken();
+        }
+        if (isEmpty) {
           all.add(new Problem(source.name(), 1, "The file must be JSON, but is empty."));
-          return false;
         }
-        parser.skipChildren();
-        parser.finishToken();
-        if (parser.nextToken() != null) {
-          all.add(new Problem(
-              source.name(),
-              parser.currentTokenLocation().getLineNr(),
-              "The file must be one JSON value, but has %s after its end."
-                  .formatted(StrictScalars.shown(parser))));
-          return false;
-        }
-        return true;
+        return !isEmpty;
       } catch (JacksonException e) {
         all.add(SyntaxProblem.of(source, parser, e));
         return false;

@@ -10,7 +10,6 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import tools.jackson.core.JsonPointer;
 import tools.jackson.databind.JsonNode;
 
 /**
@@ -71,42 +70,70 @@ final class SchemaCheck {
   }
 
   private void wrongType(Error error) {
-    var path = path(error.getInstanceLocation());
-    var type = error.getSchemaNode().asString();
-    var expected =
-        type.equals("string") && around(error).has("enum") ? words(error) : inWords(type);
-    refuse(path, expected);
+    var schemas = schemasOnTheWay(error.getEvaluationPath());
+    var around = schemas.get(schemas.size() - 1);
+    refuse(
+        path(error.getInstanceLocation()),
+        around.has("enum") ? words(around) : inWords(around.path("type").asString()),
+        error.getInstanceNode().isNull() && isOptional(error, schemas)
+            ? " Maybe leave it out."
+            : "");
   }
 
   private void wrongWord(Error error) {
     var path = path(error.getInstanceLocation());
     if (!places.isFaulty(path)) {
-      refuse(path, words(error));
+      refuse(path, words(around(error)), "");
     }
   }
 
-  private void refuse(String path, String expected) {
-    places.refuse(
-        path,
-        "must be %s, but is %s."
-            .formatted(expected, places.place(path).map(JsonPlaces.Place::shown).orElse("not")));
+  private void refuse(String path, String expected, String advice) {
+    var shown = places.place(path).map(JsonPlaces.Place::shown).orElse("something else");
+    places.refuse(path, "must be %s, but is %s.%s".formatted(expected, shown, advice));
   }
 
-  private String words(Error error) {
+  private static String words(JsonNode schema) {
     var words = new ArrayList<String>();
-    around(error).path("enum").forEach(word -> words.add(word.asString()));
-    if (around(error).has("const")) {
-      words.add(around(error).path("const").asString());
-    }
-    return Shown.choice(words);
+    schema.path("enum").forEach(word -> words.add(word.asString()));
+    return words.isEmpty() ? schema.path("const").asString() : Shown.choice(words);
   }
 
   /** The schema that holds the keyword. */
   private JsonNode around(Error error) {
-    var pointer = error.getSchemaLocation().getFragment().toString();
-    return schema
-        .getSchemaNode()
-        .at(JsonPointer.compile(pointer.substring(0, pointer.lastIndexOf('/'))));
+    var schemas = schemasOnTheWay(error.getEvaluationPath());
+    return schemas.get(schemas.size() - 1);
+  }
+
+  /** The schemas from the top to that around the last keyword of a path, references followed. */
+  private List<JsonNode> schemasOnTheWay(NodePath path) {
+    var top = schema.getSchemaNode();
+    var schemas = new ArrayList<JsonNode>();
+    var at = top;
+    for (var i = 0; i < path.getNameCount(); i++) {
+      schemas.add(at);
+      var name = path.getName(i);
+      at = name.equals("$ref") ? top.at(at.path(name).asString().substring(1)) : at.path(name);
+    }
+    return schemas;
+  }
+
+  /** Whether the value is that of a field that may be left out. */
+  private static boolean isOptional(Error error, List<JsonNode> schemas) {
+    var place = error.getInstanceLocation();
+    var last = place.getElement(place.getNameCount() - 1);
+    if (!(last instanceof String name)) {
+      return false;
+    }
+    for (var i = schemas.size() - 1; i >= 0; i--) {
+      if (schemas.get(i).path("properties").has(name)) {
+        return schemas
+            .get(i)
+            .path("required")
+            .valueStream()
+            .noneMatch(r -> r.asString().equals(name));
+      }
+    }
+    return false;
   }
 
   private String path(NodePath location) {

@@ -1,0 +1,115 @@
+package pappus.catalog;
+
+import com.github.victools.jsonschema.generator.FieldScope;
+import com.github.victools.jsonschema.generator.MemberScope;
+import com.github.victools.jsonschema.generator.Option;
+import com.github.victools.jsonschema.generator.OptionPreset;
+import com.github.victools.jsonschema.generator.SchemaGenerator;
+import com.github.victools.jsonschema.generator.SchemaGeneratorConfigBuilder;
+import com.github.victools.jsonschema.generator.SchemaVersion;
+import com.github.victools.jsonschema.module.jackson.JacksonOption;
+import com.github.victools.jsonschema.module.jackson.JacksonSchemaModule;
+import java.lang.reflect.RecordComponent;
+import java.util.Comparator;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import pappus.files.JsonText;
+import pappus.quantity.Money;
+import tools.jackson.databind.node.JsonNodeFactory;
+import tools.jackson.databind.node.ObjectNode;
+
+/** Makes the JSON Schema of each file format from its record. */
+public final class SchemaWriter {
+  private static final String DIALECT = "https://json-schema.org/draft/2020-12/schema";
+  private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
+
+  private final SchemaGenerator generator = generator();
+
+  /** The schema of a file that holds one list of records. */
+  public String ofList(String list, Class<?> record) {
+    var element = generator.generateSchema(record);
+    element.remove("$schema");
+    var definitions = NODES.objectNode();
+    definitions.set(record.getSimpleName(), element);
+    if (element.remove("$defs") instanceof ObjectNode nested) {
+      definitions.setAll(nested);
+    }
+
+    var properties = NODES.objectNode();
+    properties.set("$schema", schemaName());
+    properties
+        .putObject(list)
+        .put("type", "array")
+        .putObject("items")
+        .put("$ref", "#/$defs/" + record.getSimpleName());
+    var file = file(list + ".json").put("type", "object");
+    file.set("properties", properties);
+    file.putArray("required").add(list);
+    file.put("additionalProperties", false);
+    file.set("$defs", definitions);
+    return JsonText.of(file);
+  }
+
+  /** The schema of a file that holds one record. */
+  public String ofRecord(String title, Class<?> record) {
+    var element = generator.generateSchema(record);
+    element.remove("$schema");
+    var definitions = element.remove("$defs");
+    var properties = NODES.objectNode();
+    properties.set("$schema", schemaName());
+    properties.setAll((ObjectNode) element.get("properties"));
+    element.set("properties", properties);
+    var file = file(title);
+    file.setAll(element);
+    file.set("$defs", definitions);
+    return JsonText.of(file);
+  }
+
+  private static ObjectNode file(String title) {
+    return NODES.objectNode().put("$schema", DIALECT).put("title", title);
+  }
+
+  private static ObjectNode schemaName() {
+    return NODES
+        .objectNode()
+        .put("type", "string")
+        .put("description", "Name of this schema, for editors.");
+  }
+
+  private static SchemaGenerator generator() {
+    var config = new SchemaGeneratorConfigBuilder(
+            SchemaVersion.DRAFT_2020_12, OptionPreset.PLAIN_JSON)
+        .with(new JacksonSchemaModule(JacksonOption.FLATTENED_ENUMS_FROM_JSONPROPERTY))
+        .with(Option.DEFINITIONS_FOR_ALL_OBJECTS, Option.FORBIDDEN_ADDITIONAL_PROPERTIES_BY_DEFAULT)
+        .without(Option.SCHEMA_VERSION_INDICATOR);
+    config
+        .forFields()
+        .withRequiredCheck(SchemaWriter::isRequired)
+        .withDescriptionResolver(SchemaWriter::ofMoney);
+    // As declared, which is the order a person would write them in.
+    config.forTypesInGeneral().withPropertySorter(Comparator.comparingInt(SchemaWriter::position));
+    return new SchemaGenerator(config.build());
+  }
+
+  /** Money belongs to a package that knows no annotations of a library. */
+  private static @Nullable String ofMoney(FieldScope field) {
+    if (field.getDeclaringType().getErasedType() != Money.class) {
+      return null;
+    }
+    return field.getDeclaredName().equals("amount")
+        ? "From 0 to 1000000, at most two decimals."
+        : "Three capital letters as in ISO 4217.";
+  }
+
+  private static boolean isRequired(FieldScope field) {
+    return !field.getRawMember().getAnnotatedType().isAnnotationPresent(Nullable.class);
+  }
+
+  private static int position(MemberScope<?, ?> member) {
+    var components = member.getDeclaringType().getErasedType().getRecordComponents();
+    return Stream.of(components)
+        .map(RecordComponent::getName)
+        .toList()
+        .indexOf(member.getDeclaredName());
+  }
+}

@@ -1,0 +1,66 @@
+package pappus.scenario;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import pappus.catalog.Kind;
+import pappus.catalog.SchemaWriter;
+import pappus.files.SchemaText;
+
+/**
+ * The schemas in the jar are those of the records. After a change of a record, write them again with
+ * {@code mvn test -Dtest=SchemaTest -Dpappus.writeSchema=true}.
+ */
+class SchemaTest {
+  private static final Path FOLDER = Path.of("src/main/resources/pappus/schema");
+
+  @ParameterizedTest
+  @MethodSource("names")
+  void isThatOfTheRecord(String name) throws IOException {
+    var fresh = fresh(name);
+    var file = FOLDER.resolve(name + ".schema.json");
+    if (Boolean.getBoolean("pappus.writeSchema")) {
+      Files.createDirectories(FOLDER);
+      Files.writeString(file, fresh);
+    }
+
+    assertThat(Files.readString(file)).isEqualTo(fresh);
+  }
+
+  @ParameterizedTest
+  @MethodSource("names")
+  void isInTheJar(String name) throws IOException {
+    assertThat(SchemaText.of(name))
+        .isEqualTo(Files.readString(FOLDER.resolve(name + ".schema.json")));
+  }
+
+  @Test
+  void thereIsNoOther() throws IOException {
+    try (var files = Files.list(FOLDER)) {
+      assertThat(files.map(file -> file.getFileName().toString()))
+          .containsExactlyInAnyOrderElementsOf(
+              names().map(name -> name + ".schema.json").toList());
+    }
+  }
+
+  private static Stream<String> names() {
+    return Stream.concat(Stream.of(Kind.values()).map(Kind::listName), Stream.of("scenario"));
+  }
+
+  private static String fresh(String name) {
+    var writer = new SchemaWriter();
+    return name.equals("scenario")
+        ? writer.ofRecord("scenario", Scenario.class)
+        : Stream.of(Kind.values())
+            .filter(kind -> kind.listName().equals(name))
+            .map(kind -> writer.ofList(name, kind.recordClass()))
+            .findFirst()
+            .orElseThrow();
+  }
+}
