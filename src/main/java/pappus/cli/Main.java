@@ -1,8 +1,86 @@
 package pappus.cli;
 
+import java.io.PrintStream;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import pappus.files.CannotCreateException;
+import pappus.files.InputException;
+import pappus.report.RankingJson;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.ParseResult;
+
 /** The command line. */
+@Command(
+    name = "pappus",
+    description = "Chooses the parts of a small camera quad for the longest flight, and says why.",
+    mixinStandardHelpOptions = true,
+    versionProvider = Version.class,
+    subcommands = {RecommendCommand.class, AssessCommand.class, CommandLine.HelpCommand.class},
+    exitCodeListHeading = "%nExit codes:%n",
+    exitCodeList = {
+      "0:done",
+      "1:the answer is no: nothing feasible, or the build breaks a rule or limit",
+      "2:wrong usage",
+      "65:bad data",
+      "66:missing input",
+      "70:a bug of ours",
+      "73:a result cannot be created",
+      "74:read or write error",
+      "130:interrupted, the best so far is written",
+      "143:terminated, the best so far is written"
+    })
 public final class Main {
   private Main() {}
 
-  public static void main(String[] args) {}
+  public static void main(String[] args) {
+    // A pipe that is read as UTF-8 gets UTF-8, whatever the machine's locale.
+    var out = new PrintWriter(new PrintStream(System.out, false, StandardCharsets.UTF_8), false);
+    var err = new PrintWriter(new PrintStream(System.err, false, StandardCharsets.UTF_8), true);
+    var code = commandLine().setOut(out).setErr(err).execute(args);
+    out.flush();
+    err.flush();
+    Interruption.finished();
+    System.exit(code);
+  }
+
+  /** The command line, with streams a test may replace. */
+  static CommandLine commandLine() {
+    return new CommandLine(new Main())
+        .setCaseInsensitiveEnumValuesAllowed(true)
+        .setExecutionExceptionHandler(Main::report);
+  }
+
+  /** The user's mistakes are one line each; ours keep their stack trace. */
+  private static int report(Exception e, CommandLine command, ParseResult parsed) {
+    if (e instanceof InputException wrong) {
+      wrong.problems().forEach(problem -> command.getErr().println(problem));
+      if (command.getCommand() instanceof CatalogCommand asked && asked.wantsJson()) {
+        command
+            .getOut()
+            .print(RankingJson.refusal(
+                wrong.problems().stream().map(Object::toString).toList()));
+      }
+      return switch (wrong.kind()) {
+        case MISSING -> ExitCode.NO_INPUT;
+        case UNREADABLE -> ExitCode.IO;
+        case BAD_DATA -> ExitCode.BAD_DATA;
+      };
+    }
+    if (e instanceof CannotCreateException) {
+      command.getErr().println(e.getMessage());
+      return ExitCode.CANNOT_CREATE;
+    }
+    if (e instanceof java.io.IOException || e instanceof java.io.UncheckedIOException) {
+      command.getErr().println("Reading or writing failed: " + e.getMessage());
+      return ExitCode.IO;
+    }
+    if (e instanceof CommandLine.ParameterException usage) {
+      command.getErr().println(usage.getMessage());
+      return ExitCode.USAGE;
+    }
+    command.getErr().println("This is a bug of ours; please report it with what follows.");
+    e.printStackTrace(command.getErr());
+    return ExitCode.BUG;
+  }
 }

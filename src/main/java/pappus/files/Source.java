@@ -125,6 +125,11 @@ public final class Source {
   }
 
   /** Not a copy: stays in this package, which does not write to it. */
+  /** Its bytes as UTF-8. */
+  public String text() {
+    return new String(bytes, java.nio.charset.StandardCharsets.UTF_8);
+  }
+
   byte[] bytes() {
     return bytes;
   }

@@ -57,7 +57,7 @@ public final class TimefoldSearch {
     var pairs = new Pairs(question);
     var deadline = System.nanoTime() + SAFETY_NET.toNanos();
     for (var start = 0; start < STARTS; start++) {
-      var left = Duration.ofNanos(deadline - System.nanoTime());
+      var left = Duration.ofMillis((deadline - System.nanoTime()) / 1_000_000);
       if (stopped.get()) {
         return Ending.INTERRUPTED;
       }

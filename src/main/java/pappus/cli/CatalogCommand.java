@@ -1,0 +1,203 @@
+package pappus.cli;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import pappus.assessment.Assessor;
+import pappus.catalog.Catalog;
+import pappus.catalog.CatalogFolder;
+import pappus.catalog.CatalogReader;
+import pappus.catalog.ReadCatalog;
+import pappus.compatibility.Rules;
+import pappus.compatibility.Stock;
+import pappus.explanation.Spoken;
+import pappus.files.Fingerprint;
+import pappus.files.InputException;
+import pappus.files.OutputFolder;
+import pappus.files.Problem;
+import pappus.scenario.ReadScenario;
+import pappus.scenario.Scenario;
+import pappus.scenario.ScenarioReader;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** What commands on a scenario and a catalogue share: their options and their reading. */
+abstract class CatalogCommand {
+  /** Ways to print an answer. */
+  enum Format {
+    TEXT,
+    JSON
+  }
+
+  @Spec
+  private CommandSpec spec;
+
+  @Parameters(
+      index = "0",
+      paramLabel = "SCENARIO",
+      description = "What is wanted, a JSON file; - reads standard input.")
+  private Path scenarioFile;
+
+  @Option(
+      names = "--catalog",
+      paramLabel = "FOLDER",
+      description =
+          "Further catalogue folder, after the shipped one; a later part replaces an earlier one by id.")
+  private List<Path> catalogs = new ArrayList<>();
+
+  @Option(names = "--no-shipped-catalog", description = "Only the folders given with --catalog.")
+  private boolean withoutShipped;
+
+  @Option(
+      names = "--format",
+      paramLabel = "text|json",
+      defaultValue = "text",
+      description = "How to print the answer.")
+  private Format format;
+
+  @Option(
+      names = "--out",
+      paramLabel = "FOLDER",
+      description = "Folder for result files; else out/ and the scenario's name.")
+  private @org.jspecify.annotations.Nullable Path outFolder;
+
+  @Option(names = "--force", description = "Replace files in it that this tool did not write.")
+  private boolean force;
+
+  @Option(names = "--quiet", description = "No progress and no remarks on standard error.")
+  private boolean quiet;
+
+  @Option(
+      names = {"-h", "--help"},
+      usageHelp = true,
+      description = "Show this help.")
+  private boolean help;
+
+  /** Scenario, catalogue and who judges. */
+  record Inputs(
+      Scenario scenario,
+      Catalog catalog,
+      Assessor assessor,
+      List<String> folders,
+      List<Fingerprint> files) {}
+
+  /** Reads everything; all problems of all files come in one exception. */
+  Inputs read() {
+    var folders = new ArrayList<CatalogFolder>();
+    var names = new ArrayList<String>();
+    if (!withoutShipped) {
+      folders.add(CatalogFolder.shipped());
+      names.add("(shipped)");
+    }
+    for (var folder : catalogs) {
+      folders.add(CatalogFolder.of(folder));
+      names.add(folder.toString());
+    }
+    var problems = new ArrayList<Problem>();
+    var kind = InputException.Kind.BAD_DATA;
+    ReadScenario scenario = null;
+    ReadCatalog catalog = null;
+    try {
+      scenario = ScenarioReader.read(scenarioFile, System.in);
+    } catch (InputException wrong) {
+      problems.addAll(wrong.problems());
+      kind = wrong.kind();
+    }
+    try {
+      catalog = CatalogReader.read(folders);
+    } catch (InputException wrong) {
+      problems.addAll(wrong.problems());
+      kind = wrong.kind();
+    }
+    if (scenario == null || catalog == null) {
+      throw new InputException(kind, problems);
+    }
+    problems.addAll(scenario.problemsWith(catalog.catalog()));
+    problems.addAll(scenario.problemsWithRules(Rules.waivableIds()));
+    problems.addAll(currencyProblems(scenario, catalog.catalog()));
+    if (!problems.isEmpty()) {
+      throw new InputException(InputException.Kind.BAD_DATA, problems);
+    }
+    if (!quiet) {
+      catalog
+          .replacements()
+          .forEach(replacement -> err().println(Spoken.safe(replacement.toString())));
+    }
+    var files = new ArrayList<Fingerprint>();
+    files.add(scenario.input());
+    files.addAll(catalog.inputs());
+    return new Inputs(
+        scenario.scenario(),
+        catalog.catalog(),
+        assessor(scenario.scenario(), catalog.catalog()),
+        names,
+        files);
+  }
+
+  private static Assessor assessor(Scenario scenario, Catalog catalog) {
+    var excluded = List.copyOf(scenario.choice().excludedIds());
+    var stock =
+        catalog.parts().stream().filter(part -> !excluded.contains(part.id())).toList();
+    return new Assessor(scenario, Stock.of(stock), Rules.ALL);
+  }
+
+  /** Prices are added up: all must be in one currency, and the budget in the same. */
+  private static List<Problem> currencyProblems(ReadScenario scenario, Catalog catalog) {
+    var currencies = catalog.parts().stream()
+        .map(part -> part.price().currency())
+        .distinct()
+        .sorted()
+        .toList();
+    var budget = scenario.scenario().budget();
+    var problems = new ArrayList<Problem>();
+    if (currencies.size() > 1) {
+      problems.add(Problem.ofFile(
+          scenario.input().name(),
+          "prices in the catalogue must be in one currency, but are in "
+              + String.join(", ", currencies)
+              + "."));
+    } else if (budget != null && !currencies.isEmpty() && !currencies.contains(budget.currency())) {
+      problems.add(scenario
+          .places()
+          .problem(
+              "budget.currency",
+              "must be that of the catalogue, %s, but is %s."
+                  .formatted(currencies.get(0), budget.currency())));
+    }
+    return problems;
+  }
+
+  /** Where result files of a scenario go. */
+  OutputFolder output(Scenario scenario) {
+    return new OutputFolder(outFolder == null ? Path.of("out", scenario.name()) : outFolder, force);
+  }
+
+  boolean wantsJson() {
+    return format == Format.JSON;
+  }
+
+  boolean isQuiet() {
+    return quiet;
+  }
+
+  /** Columns of the terminal: COLUMNS where it is set, else 100. */
+  static int columns() {
+    var columns = System.getenv("COLUMNS");
+    return columns != null && columns.matches("[1-9][0-9]{1,3}") ? Integer.parseInt(columns) : 100;
+  }
+
+  PrintWriter out() {
+    return spec.commandLine().getOut();
+  }
+
+  PrintWriter err() {
+    return spec.commandLine().getErr();
+  }
+
+  CommandSpec spec() {
+    return spec;
+  }
+}

@@ -1,0 +1,34 @@
+package pappus.cli;
+
+import java.io.PrintWriter;
+
+/** One line on a terminal that says what is being done; nothing in a pipe. */
+final class Progress {
+  private static final String CLEAR_LINE = "\r\u001b[K";
+  private static final long LEAST_NANOS = 250_000_000;
+
+  private final PrintWriter err;
+  private final boolean shown;
+  private long lastNanos = System.nanoTime() - LEAST_NANOS;
+
+  Progress(PrintWriter err, boolean quiet) {
+    this.err = err;
+    this.shown = !quiet && System.console() != null;
+  }
+
+  /** At most four times a second. */
+  void show(String text) {
+    if (shown && System.nanoTime() - lastNanos >= LEAST_NANOS) {
+      lastNanos = System.nanoTime();
+      err.print(CLEAR_LINE + text);
+      err.flush();
+    }
+  }
+
+  void clear() {
+    if (shown) {
+      err.print(CLEAR_LINE);
+      err.flush();
+    }
+  }
+}
