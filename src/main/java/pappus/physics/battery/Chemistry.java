@@ -82,7 +82,9 @@ public enum Chemistry {
       3.0, 2.1, 1.40, 1.22, 1.16, 1.11, 1.09, 1.07, 1.05, 1.025, 1.00, 0.975, 0.95, 0.96, 0.97,
       1.01, 1.05, 1.055, 1.06, 1.05, 1.03);
 
+  @SuppressWarnings("ImmutableEnumChecker") // curves are immutable; the annotation is a library's
   private final Curve openCircuitVolts;
+
   private final Habits habits;
   private final Warmth warmth;
   private final double classOhmAh;

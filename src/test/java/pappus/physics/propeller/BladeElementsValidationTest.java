@@ -46,17 +46,21 @@ class BladeElementsValidationTest {
     }
   }
 
-  /** Root mean squares of the relative errors, in per cent, at half of the last digit. */
+  /**
+   * Root mean squares of the errors of the logarithms, in per cent, at half of the last digit. The figure of merit
+   * is given the rounding of its coefficients on top: four digits leave up to 0.11 % in a figure of merit, and the
+   * unrounded ones are not published.
+   */
   @Test
   void missesTheEightAsItsFitSaid() throws IOException {
     assertThat(rms(Measured::thrustError)).isCloseTo(6.2, within(0.05));
     assertThat(rms(Measured::powerError)).isCloseTo(8.2, within(0.05));
-    assertThat(rms(Measured::meritError)).isCloseTo(3.0, within(0.05));
+    assertThat(rms(Measured::meritError)).isCloseTo(3.0, within(0.05 + 0.11));
   }
 
   /**
    * The same model in an independent program, printed to four digits. The four fitted numbers are printed to
-   * three or four as well: moved within their last digit they shift a coefficient by up to 0.00009 (tried), which
+   * three or four as well: moved within their last digit they shift a coefficient by up to 0.00009, which
    * adds to the half of the last digit.
    */
   @ParameterizedTest(name = "propeller {0}")

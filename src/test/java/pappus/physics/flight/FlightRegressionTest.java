@@ -1,0 +1,30 @@
+package pappus.physics.flight;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import org.junit.jupiter.api.Test;
+
+/**
+ * Values this program computed itself, to notice unintended changes. They prove nothing about the physics;
+ * the validation tests do.
+ */
+class FlightRegressionTest {
+
+  @Test
+  void theFiveInchExampleHasNotMoved() {
+    var aircraft = Examples.fiveInch(0.25);
+    var pack = Examples.lipo(4, 0.85);
+    var hover = Hover.of(aircraft);
+    var endurance = Endurance.of(hover.steady(), pack, new LandingRule(0.2, 3.5), Limits.NONE);
+    var full = FullThrottle.of(aircraft, pack, 0.5, 3, Limits.NONE);
+    var cruise = new ForwardFlight(aircraft, hover).bestRange(new Leg(1000, 0, 0));
+
+    assertThat(endurance.seconds()).isCloseTo(686.536331, within(1e-3));
+    assertThat(hover.steady().busPowerW(15)).isCloseTo(51.7109302, within(1e-5));
+    assertThat(full.thrustN()).isCloseTo(20.0579307, within(1e-5));
+    assertThat(cruise.airspeedMPerS()).isCloseTo(10.7996029, within(1e-3));
+    assertThat(Hover.warm(aircraft, 5, 298.15).windingK(aircraft.rotor(), 5, 298.15))
+        .isCloseTo(300.0251343, within(1e-3));
+  }
+}
