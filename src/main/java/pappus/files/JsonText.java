@@ -7,6 +7,7 @@ import tools.jackson.core.json.JsonFactory;
 import tools.jackson.core.util.DefaultIndenter;
 import tools.jackson.core.util.DefaultPrettyPrinter;
 import tools.jackson.core.util.Separators;
+import tools.jackson.databind.DatabindException;
 import tools.jackson.databind.MapperFeature;
 import tools.jackson.databind.ObjectWriter;
 import tools.jackson.databind.SerializationContext;
@@ -32,7 +33,11 @@ public final class JsonText {
    * @throws IllegalArgumentException if a number is not finite, which JSON cannot say
    */
   public static String of(Object value) {
-    return WRITER.writeValueAsString(value) + "\n";
+    try {
+      return WRITER.writeValueAsString(value) + "\n";
+    } catch (DatabindException e) {
+      throw new IllegalArgumentException(e.getOriginalMessage(), e);
+    }
   }
 
   private static ObjectWriter writer() {

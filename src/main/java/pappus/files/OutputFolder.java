@@ -91,8 +91,9 @@ public final class OutputFolder {
     }
     if (Files.isRegularFile(file)) {
       try {
-        Manifest manifest =
-            StrictMapper.readerFor(Manifest.class).readValue(Files.readAllBytes(file));
+        var bytes = Files.readAllBytes(file);
+        var manifest = StrictMapper.bind(
+            StrictMapper.readerFor(Manifest.class), Manifest.class, bytes, 0, bytes.length);
         manifest.files().forEach(each -> known.put(each.name(), each.sha256()));
         return known;
       } catch (JacksonException e) {
