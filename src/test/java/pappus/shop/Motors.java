@@ -34,7 +34,7 @@ final class Motors {
       Vossquill | Achene    | 1404 | 2750 3000 3800 4600   | SCREWS_1_5 | 9     |      |      |
       Tharnmoss | Bogbean   | 1404 | 2750 3800 4500        | SCREWS_1_5 | 9     |      |      |
       Brissimer | Quillwort | 1404 | 3000 3800 4600        | SCREWS_2   | 9     |      |      |
-      Pellowan  | Lull      | 1404 | 2800 3600 4500        | SCREWS_1_5 | 9     | -2.2 | -2.1 | Seven grams lighter a set than most, and it pays for that: a thin winding that runs hot.
+      Pellowan  | Lull      | 1404 | 2800 3600 4500        | SCREWS_1_5 | 9     | -2   | -2.1 | Seven grams lighter a set than most, and it pays for that: a thin winding that runs hot.
       Havrekel  | Cypsela   | 1404 | 2800 3300 3900 4600   | SCREWS_2   | 9     | -0.8 | 1.1  |
       Dunverrow | Marram    | 1407 | 2800 3500 4100        | SCREWS_2   | 12    | 0.8  |      |
       Ollerwick | Spikerush | 1407 | 2500 3200 3900        | SCREWS_1_5 | 9     |      |      |
@@ -133,8 +133,10 @@ final class Motors {
       var volts = cells.to() <= 2 ? 5 : 10;
       var amps = noLoad(kv, volts, ownGrams, ohms, draw);
       var nominal = cells.to() * 3.7;
-      var burst = Draw.clamp(14 * draw.scatter(0.2), 8.2, 19.8) * ownGrams / nominal;
-      var lasting = Draw.clamp(3.7 * draw.scatter(0.18), 2.5, 5.4) * ownGrams / nominal;
+      var burst =
+          Draw.clamp((13 + 0.1 * bareGrams) * draw.scatter(0.16), 8.5, 19.5) * ownGrams / nominal;
+      // Power held without end is held at part throttle, about half of the pack's volts.
+      var lasting = Draw.clamp(3.8 * draw.scatter(0.16), 2.7, 5.2) * ownGrams / (0.5 * nominal);
       var rated = draw.between(0, 1);
       var known = Sources.usual(draw);
       return new Motor(

@@ -67,7 +67,8 @@ final class Propellers {
             ? Known.MAKER
             : name.equals(BARGAIN) || at < 0.4 ? Known.MEASURED : Known.MAKER;
     var diameter = figures == Known.MEASURED
-        ? Draw.round(label * Draw.clamp(draw.scatter(0.02), 0.97, 1.035), 0.01)
+        ? Draw.round(
+            Math.min(label * Draw.clamp(draw.scatter(0.015), 0.975, 1.035), label + 0.09), 0.01)
         : label;
     var lawGrams = 4.2 * (label / 5) * (label / 5) * StrictMath.pow(blades / 3.0, 0.85);
     var grams = lawGrams * draw.scatter(0.13);
