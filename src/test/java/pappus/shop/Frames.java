@@ -16,7 +16,7 @@ import pappus.catalog.Span;
 import pappus.catalog.StackPattern;
 import pappus.quantity.Units;
 
-/** Frames: square ones with the pack below, wide ones with the pack between the discs. */
+/** Frames: wide ones with the pack between the discs, square ones with the pack amid all four. */
 final class Frames {
   /**
    * Maker, name, propeller, g per (L/100 mm)², layout, bay width, arm, bolt circles, places (M2 or M3
@@ -36,18 +36,18 @@ final class Frames {
       Marrowick  | Sedge 4            | 4   | 14   | wide   | 38 | 3   | 9-12      | 25.5m2 20m2,20m2  | 20 22 25 28 | 14 19 | 16 |      | 0.85
       Marrowick  | Sedge 5            | 5   | 12.4 | wide   | 38 | 3   | 12 16     | 25.5m2 20m2,20m2  | 22 25 28 | 19       | 16 |      | 0.85
       Marrowick  | Sedge 5 Stout      | 5   | 23   | wide   | 40 | 5   | 16-19     | 30.5m3 20m2,20m2  | 25 28 30 | 19       | 20 |      | 0.9
-      Quillmarsh | Glasswort 2.5      | 2.5 | 11   | square | 34 | 2   | 6.6 9     | 25.5m2t           | 18 20    | 14       | 10 |      | 1.1
-      Quillmarsh | Glasswort 3        | 3   | 12.5 | square | 38 | 2   | 9         | 25.5m2t 20m2      | 20 22    | 14       | 12 |      | 1.1
-      Quillmarsh | Glasswort 3 Bare   | 3   | 10.8 | square | 38 | 2   | 9         | 25.5m2            |          | 14       | 12 |      | 1.05
-      Quillmarsh | Glasswort 3.5      | 3.5 | 13   | square | 40 | 2.5 | 9-12      | 25.5m2t 20m2      | 20 22 25 | 14 19    | 16 |      | 1.1
-      Quillmarsh | Glasswort 4        | 4   | 12.6 | square | 45 | 2.5 | 9-12      | 25.5m2t 20m2      | 20 22 25 | 14 19    | 16 |      | 1.1
-      Quillmarsh | Glasswort 4 Long   | 4   | 11.8 | square | 45 | 2   | 9         | 25.5m2            | 20 22    | 14       | 16 |      | 1.15
-      Quillmarsh | Glasswort 5        | 5   | 10.6 | square | 45 | 2.5 | 9-12      | 25.5m2t 20m2      | 20 22 25 | 14 19    | 16 |      | 1.15
-      Quillmarsh | Glasswort 5 Long   | 5   | 9.9  | square | 46 | 2.5 | 12        | 25.5m2            | 20 22    | 14       | 16 |      | 1.25
-      Gorsewain  | Arrowgrass 3       | 3   | 14   | square | 36 | 2.5 | 9 12      | 25.5m2 20m2       | 20 22 25 | 14 19    | 12 |      | 0.95
-      Gorsewain  | Arrowgrass 4       | 4   | 14.6 | square | 44 | 3   | 9 12      | 25.5m2 20m2,20m2  | 20 22 25 28 | 14 19 | 16 |      | 0.95
-      Gorsewain  | Arrowgrass 5       | 5   | 12   | square | 45 | 3   | 12 16     | 30.5m3 20m2,20m2  | 22 25 28 | 19       | 16 |      | 0.95
-      Gorsewain  | Arrowgrass 5 Ridge | 5   | 24.5 | square | 45 | 5   | 16-19     | 30.5m3 20m3,20m2  | 25 28 30 | 19       | 20 |      | 1
+      Quillmarsh | Glasswort 2.5      | 2.5 | 11   | square | 28 | 2   | 6.6 9     | 25.5m2t           | 18 20    | 14       | 10 |      | 1.1
+      Quillmarsh | Glasswort 3        | 3   | 12.5 | square | 31 | 2   | 9         | 25.5m2t 20m2      | 20 22    | 14       | 12 |      | 1.1
+      Quillmarsh | Glasswort 3 Bare   | 3   | 10.8 | square | 31 | 2   | 9         | 25.5m2            |          | 14       | 12 |      | 1.05
+      Quillmarsh | Glasswort 3.5      | 3.5 | 13   | square | 33 | 2.5 | 9-12      | 25.5m2t 20m2      | 20 22 25 | 14 19    | 16 |      | 1.1
+      Quillmarsh | Glasswort 4        | 4   | 12.6 | square | 34 | 2.5 | 9-12      | 25.5m2t 20m2      | 20 22 25 | 14 19    | 16 |      | 1.1
+      Quillmarsh | Glasswort 4 Long   | 4   | 11.8 | square | 38 | 2   | 9         | 25.5m2            | 20 22    | 14       | 16 |      | 1.15
+      Quillmarsh | Glasswort 5        | 5   | 10.6 | square | 34 | 2.5 | 9-12      | 25.5m2t 20m2      | 20 22 25 | 14 19    | 16 |      | 1.15
+      Quillmarsh | Glasswort 5 Long   | 5   | 9.9  | square | 44 | 2.5 | 12        | 25.5m2            | 20 22    | 14       | 16 |      | 1.25
+      Gorsewain  | Arrowgrass 3       | 3   | 14   | square | 34 | 2.5 | 9 12      | 25.5m2 20m2       | 20 22 25 | 14 19    | 12 |      | 0.95
+      Gorsewain  | Arrowgrass 4       | 4   | 14.6 | square | 36 | 3   | 9 12      | 25.5m2 20m2,20m2  | 20 22 25 28 | 14 19 | 16 |      | 0.95
+      Gorsewain  | Arrowgrass 5       | 5   | 12   | square | 38 | 3   | 12 16     | 30.5m3 20m2,20m2  | 22 25 28 | 19       | 16 |      | 0.95
+      Gorsewain  | Arrowgrass 5 Ridge | 5   | 24.5 | square | 38 | 5   | 16-19     | 30.5m3 20m3,20m2  | 25 28 30 | 19       | 20 |      | 1
       Gorsewain  | Arrowgrass 5 Moor  | 5   | 26.5 | wide   | 40 | 6   | 16-19     | 30.5m3,30.5m3 20m2 | 28 30   | 19 21    | 20 |      | 1
       Tidderlow  | Cottongrass 2.5    | 2.5 | 12.2 | wide   | 32 | 2   | 6.6 9     | 25.5m2 16m2       | 18 20 22 | 14       | 12 |      | 0.9
       Tidderlow  | Cottongrass 3      | 3   | 12   | wide   | 34 | 2   | 9         | 25.5m2 20m2       | 18 20 22 | 14       | 12 |      | 0.9
@@ -60,13 +60,15 @@ final class Frames {
       Wendelrush | Bulrush 2.5 Ring   | 2.5 | 18   | wide   | 32 | 2.5 | 9         | 25.5m2            | 20 22 25 | 14       | 12 | 18   | 1.1
       Wendelrush | Bulrush 3 Ring     | 3   | 17.5 | wide   | 34 | 2.5 | 9         | 25.5m2 20m2       | 20 22 25 | 14       | 12 | 20   | 1.1
       Wendelrush | Bulrush 3.5 Ring   | 3.5 | 17   | wide   | 36 | 3   | 9-12      | 25.5m2 20m2       | 22 25 28 | 14 19    | 16 | 22   | 1.1
-      Wendelrush | Bulrush 4 Ring     | 4   | 16.8 | square | 44 | 3   | 9-12      | 25.5m2 20m2,20m2  | 22 25 28 | 14 19    | 16 | 27   | 1.1
-      Wendelrush | Bulrush 5 Long     | 5   | 17   | square | 46 | 3.5 | 12 16     | 30.5m3 20m2,25m2 20m2 | 22 25 28 30 | 19 21 | 20 |   | 1
-      Wendelrush | Bulrush 4.5 Long   | 4.5 | 14.5 | square | 46 | 3   | 9-12      | 25.5m2 20m2,20m2  | 22 25 28 | 14 19    | 16 |      | 1
+      Wendelrush | Bulrush 4 Ring     | 4   | 16.8 | square | 36 | 3   | 9-12      | 25.5m2 20m2,20m2  | 22 25 28 | 14 19    | 16 | 27   | 1.1
+      Wendelrush | Bulrush 5 Long     | 5   | 17   | square | 44 | 3.5 | 12 16     | 30.5m3 20m2,25m2 20m2 | 22 25 28 30 | 19 21 | 20 |   | 1
+      Wendelrush | Bulrush 4.5 Long   | 4.5 | 14.5 | square | 44 | 3   | 9-12      | 25.5m2 20m2,20m2  | 22 25 28 | 14 19    | 16 |      | 1
       """;
 
-  private static final double MOST_OVER_LABEL = 1.035;
-  private static final double TIP_CLEARANCE = 4;
+  /** A propeller may be a tenth of an inch larger than its label. */
+  private static final double OVER_LABEL_MILLIMETRES = 2.5;
+
+  private static final double TIP_CLEARANCE = 3;
 
   private Frames() {}
 
@@ -79,10 +81,13 @@ final class Frames {
     var draw = Draw.of(name);
     var propeller = Double.parseDouble(row[2]);
     var wide = row[4].equals("wide");
+    var below = !wide && !name.startsWith("Arrowgrass");
     var bayWidth = Double.parseDouble(row[5]);
-    var disc = Units.inchesToMillimetres(propeller) * MOST_OVER_LABEL;
-    var side = Math.ceil(disc + TIP_CLEARANCE + (wide ? 0 : draw.between(2, 9)));
-    var front = wide ? Math.ceil(disc + 6 + bayWidth + 1) : side;
+    var disc = Units.inchesToMillimetres(propeller) + OVER_LABEL_MILLIMETRES;
+    var side = wide
+        ? Math.ceil(disc + TIP_CLEARANCE)
+        : squareSide(disc, bayWidth, packLength(name, propeller));
+    var front = wide ? Math.ceil(disc + 2 * TIP_CLEARANCE + bayWidth) : side;
     var diagonal = Math.hypot(front, side);
     var grams = Double.parseDouble(row[3]) * diagonal * diagonal / 10_000 * draw.scatter(0.02);
     var heights = heights(row[9], grams);
@@ -109,14 +114,31 @@ final class Frames {
         heights,
         Stream.of(row[10].split(" ", -1)).map(Double::valueOf).toList(),
         Draw.round(side / 2 - 4 + draw.between(-3, 3), 1),
-        bay(wide, bayWidth, half, row, draw),
+        bay(below, bayWidth, half, row, draw),
         Draw.round(draw.between(-2, 4), 0.5),
         dragArea(propeller, Double.parseDouble(row[3]), draw),
         Sources.withNote(
             Sources.of(known, "distances from the maker's drawing", draw),
             soft
                 ? "Saves a dozen grams by thin arms; the maker warns against hard landings."
-                : wide ? "" : "The pack hangs below, out of the way of the discs."));
+                : below ? "The pack hangs below, between high legs." : ""));
+  }
+
+  /** Longest pack a square frame is meant for, mm. */
+  private static double packLength(String name, double propeller) {
+    return name.endsWith("Long")
+        ? (propeller < 4.5 ? 71 : 76)
+        : Math.min(62, 13 + 12.4 * propeller);
+  }
+
+  /** Least spacing that keeps all four discs clear of the corners of a pack moved by 3 mm. */
+  private static double squareSide(double disc, double packWidth, double packLength) {
+    var side = Math.ceil(disc + TIP_CLEARANCE);
+    while (Math.hypot(side / 2 - packLength / 2 - 3, side / 2 - packWidth / 2)
+        < disc / 2 + TIP_CLEARANCE) {
+      side++;
+    }
+    return side;
   }
 
   private static Mass frameMass(double grams, Known known) {
@@ -126,14 +148,14 @@ final class Frames {
         : Mass.of(shown, known);
   }
 
-  private static Bay bay(boolean wide, double width, double half, String[] row, Draw draw) {
+  private static Bay bay(boolean below, double width, double half, String[] row, Draw draw) {
     var forward = draw.between(-4, 4);
     return new Bay(
-        wide ? Bay.Side.TOP : Bay.Side.BOTTOM,
+        below ? Bay.Side.BOTTOM : Bay.Side.TOP,
         width,
         Draw.round(-half + forward, 1),
         Draw.round(half + forward, 1),
-        wide ? null : Draw.round(draw.between(34, 48), 1),
+        below ? Draw.round(draw.between(34, 48), 1) : null,
         Double.parseDouble(row[11]));
   }
 

@@ -43,7 +43,7 @@ final class Propellers {
       "Auricle 4x2.2x4");
 
   private static final String BARGAIN = "Glume 5x2.3x2";
-  private static final String BOAST = "Frond 5x2.2x2";
+  private static final String BOAST = "Frond 4.5x3.2x3";
 
   private Propellers() {}
 
@@ -67,7 +67,8 @@ final class Propellers {
             ? Known.MAKER
             : name.equals(BARGAIN) || at < 0.4 ? Known.MEASURED : Known.MAKER;
     var diameter = figures == Known.MEASURED
-        ? Draw.round(label * Draw.clamp(draw.scatter(0.02), 0.97, 1.035), 0.01)
+        ? Draw.round(
+            Math.min(label * Draw.clamp(draw.scatter(0.015), 0.975, 1.035), label + 0.09), 0.01)
         : label;
     var lawGrams = 4.2 * (label / 5) * (label / 5) * StrictMath.pow(blades / 3.0, 0.85);
     var grams = lawGrams * draw.scatter(0.13);
@@ -132,13 +133,13 @@ final class Propellers {
         * StrictMath.pow(blades, 0.451)
         * StrictMath.pow(pitch / diameter, 0.484)
         * draw.scatter(0.08);
-    var slope = Draw.clamp(0.05 - (pitch / diameter - 0.5) / 7, -0.05, 0.05);
-    var merit = 0.61 * StrictMath.pow(diameter / 5, 0.30) + slope + 0.04 * draw.normal();
-    merit = Draw.clamp(merit, 0.34, 0.675);
+    var slope = Draw.clamp(0.03 - (pitch / diameter - 0.5) * 0.086, -0.03, 0.03);
+    var merit = 0.61 * StrictMath.pow(diameter / 5, 0.30) + slope + 0.03 * draw.normal();
+    merit = Draw.clamp(merit, 0.36, 0.648);
     if (name.equals(BARGAIN)) {
-      merit = 0.69;
+      merit = 0.655;
     } else if (name.equals(BOAST)) {
-      merit = 0.73;
+      merit = 0.715;
     }
     var middleRpm = 75_000 / diameter;
     var count =
@@ -152,7 +153,7 @@ final class Propellers {
       var at = rpm / middleRpm;
       var here = Draw.round(thrust * StrictMath.pow(at, rise), 0.0001);
       var meritHere =
-          Math.min(name.equals(BOAST) ? 0.735 : 0.695, merit * StrictMath.pow(at, meritRise));
+          Math.min(name.equals(BOAST) ? 0.72 : 0.665, merit * StrictMath.pow(at, meritRise));
       var power = StrictMath.pow(here, 1.5) / (Math.sqrt(Math.PI / 2) * meritHere);
       rows.add(new Row(rpm, here, Draw.round(power, 0.0001)));
     }

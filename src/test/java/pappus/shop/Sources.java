@@ -8,10 +8,10 @@ import pappus.catalog.Known;
 final class Sources {
   private static final List<String> WEIGHED = List.of(
       "Weighed on a 0.1 g scale, three pieces",
-      "Weighed on the kitchen scale of the club, ten together",
+      "Weighed on a pocket scale as it came",
       "One piece weighed before it was built in",
-      "Weighed on a 0.1 g scale as it came out of the bag",
-      "Mean of four pieces on a pocket scale");
+      "Weighed on a 0.1 g scale out of its bag",
+      "Two pieces weighed and the mean taken");
   private static final List<String> LISTED = List.of(
       "Mass from the maker's sheet of spring 2026",
       "Mass as printed on the box",

@@ -1,0 +1,185 @@
+package pappus.shop;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import pappus.catalog.Antenna;
+import pappus.catalog.AntennaConnector;
+import pappus.catalog.AntennaPort;
+import pappus.catalog.Battery;
+import pappus.catalog.Board;
+import pappus.catalog.Camera;
+import pappus.catalog.Connector;
+import pappus.catalog.Kind;
+import pappus.catalog.Lead;
+import pappus.catalog.Part;
+import pappus.catalog.Receiver;
+import pappus.catalog.Sale.Unit;
+import pappus.catalog.Sundry;
+import pappus.catalog.Transmitter;
+import pappus.catalog.VideoSender;
+
+/** How many there are of each kind, what they are called, and that nothing lacks its counterpart. */
+final class CatalogueShapeTest {
+  private static Stream<Part> parts() {
+    return Stream.of(Kind.values()).flatMap(kind -> of(kind).stream());
+  }
+
+  private static List<Part> of(Kind kind) {
+    return CommittedCatalogueTest.committed(kind);
+  }
+
+  private static long count(Kind kind) {
+    return of(kind).size();
+  }
+
+  @Test
+  void thereIsEnoughOfEveryKindToChooseFrom() {
+    assertThat(count(Kind.FRAME)).isEqualTo(40);
+    assertThat(count(Kind.MOTOR)).isEqualTo(120);
+    assertThat(count(Kind.PROPELLER)).isEqualTo(120);
+    assertThat(count(Kind.BATTERY)).isEqualTo(120);
+    assertThat(count(Kind.BOARD)).isEqualTo(30);
+    assertThat(count(Kind.TRANSMITTER)).isEqualTo(30);
+    assertThat(count(Kind.CAMERA)).isEqualTo(30);
+    assertThat(count(Kind.RECEIVER)).isEqualTo(24);
+    assertThat(count(Kind.ANTENNA)).isEqualTo(30);
+    assertThat(count(Kind.GPS)).isEqualTo(10);
+    assertThat(count(Kind.BUZZER)).isEqualTo(8);
+    assertThat(count(Kind.CAPACITOR)).isEqualTo(10);
+    assertThat(count(Kind.LEAD)).isEqualTo(20);
+    assertThat(count(Kind.SCREW)).isGreaterThan(35);
+    assertThat(count(Kind.STRAP)).isEqualTo(10);
+    assertThat(count(Kind.ADAPTER)).isEqualTo(14);
+    assertThat(count(Kind.SUNDRY)).isEqualTo(12);
+  }
+
+  @Test
+  void everyIdIsUniqueOverAllKindsAndComesFromTheName() {
+    assertThat(parts().map(Part::id)).doesNotHaveDuplicates();
+    assertThat(parts())
+        .allSatisfy(
+            part -> assertThat(part.id()).isEqualTo(Shelf.id(part.name().replace('×', 'x'))));
+  }
+
+  @Test
+  void filesAreInTheOrderOfIds() {
+    assertThat(Kind.values())
+        .allSatisfy(kind -> assertThat(of(kind).stream().map(Part::id).toList()).isSorted());
+  }
+
+  @Test
+  void textsAreCleanAndReadable() {
+    assertThat(parts().flatMap(part -> Stream.of(part.name(), part.maker(), part.source())))
+        .allSatisfy(
+            text -> assertThat(text).doesNotContainPattern("\\p{Cntrl}").isEqualTo(text.strip()));
+    assertThat(parts().map(Part::source)).allMatch(source -> source.endsWith("."));
+  }
+
+  @Test
+  void sourcesAndFiguresAreOfManyKinds() {
+    assertThat(parts().map(Part::source).distinct().count()).isGreaterThan(100);
+    assertThat(parts().map(part -> part.mass().grams()).distinct().count()).isGreaterThan(200);
+    assertThat(parts().map(part -> part.price().cents()).distinct().count()).isGreaterThan(80);
+    assertThat(parts().map(part -> part.mass().known()).distinct().count()).isEqualTo(3);
+  }
+
+  @Test
+  void screwsComeInBagsAndCamerasWithTheirTransmitterInKits() {
+    assertThat(of(Kind.SCREW)).allMatch(part -> part.sold().unit() == Unit.BAG);
+    assertThat(of(Kind.TRANSMITTER).stream().map(Transmitter.class::cast))
+        .allMatch(part -> (part.camera() != null) == (part.sold().unit() == Unit.KIT));
+  }
+
+  @Test
+  void everyAntennaPortFindsAnAntenna() {
+    assertThat(ports())
+        .allSatisfy(port -> assertThat(of(Kind.ANTENNA).stream().map(Antenna.class::cast))
+            .anyMatch(antenna ->
+                antenna.connector() == port.connector() && antenna.band() == port.band()));
+  }
+
+  private static Stream<AntennaPort> ports() {
+    return parts().flatMap(part -> {
+      if (part instanceof Transmitter transmitter && !transmitter.antennaIncluded()) {
+        return Stream.of(transmitter.antenna());
+      }
+      if (part instanceof Receiver receiver && !receiver.antennaFixed()) {
+        return Stream.of(receiver.antenna());
+      }
+      if (part instanceof Board board) {
+        var receiver = board.receiver();
+        var transmitter = board.transmitter();
+        return Stream.concat(
+            receiver == null || receiver.antennaFixed()
+                ? Stream.empty()
+                : Stream.of(receiver.antenna()),
+            transmitter == null ? Stream.empty() : Stream.of(transmitter.antenna()));
+      }
+      return Stream.empty();
+    });
+  }
+
+  @Test
+  void everyPlugOfAPackGoesOntoBarePadsAndXt30Boards() {
+    var leads = of(Kind.LEAD).stream().map(Lead.class::cast).toList();
+    assertThat(of(Kind.BATTERY).stream()
+            .map(Battery.class::cast)
+            .map(Battery::connector)
+            .distinct())
+        .allSatisfy(plug -> {
+          assertThat(leads)
+              .anyMatch(lead -> lead.boardSide() == null && lead.batterySide() == plug);
+          if (plug != Connector.XT30) {
+            assertThat(leads)
+                .anyMatch(lead -> lead.boardSide() == Connector.XT30 && lead.batterySide() == plug);
+          }
+        });
+  }
+
+  @Test
+  void everyVideoFamilyHasTransmittersAndCameras() {
+    var transmitting =
+        of(Kind.TRANSMITTER).stream().map(part -> ((Transmitter) part).family()).distinct();
+    var filming = of(Kind.CAMERA).stream()
+        .map(part -> ((Camera) part).family())
+        .distinct()
+        .toList();
+    assertThat(transmitting)
+        .containsExactlyInAnyOrderElementsOf(filming)
+        .contains(VideoSender.ANALOGUE, Video.LUMFRET, Video.OSTRALINE, Video.VELLIMAR)
+        .hasSize(4);
+  }
+
+  @Test
+  void everyRadioLinkHasSeveralReceivers() {
+    assertThat(of(Kind.RECEIVER).stream().map(part -> ((Receiver) part).link()))
+        .contains(Radio.THRENNEL, Radio.CALLOWHIT, Radio.MURRELODE, Radio.SANDRIGAL)
+        .hasSize(24);
+  }
+
+  @Test
+  void everySundryPurposeHasAtLeastTwo() {
+    assertThat(Sundry.Purpose.values())
+        .allSatisfy(purpose -> assertThat(
+                of(Kind.SUNDRY).stream().filter(part -> ((Sundry) part).purpose() == purpose))
+            .hasSizeGreaterThanOrEqualTo(2));
+  }
+
+  @Test
+  void builtInPartsAreOffered() {
+    var boards = of(Kind.BOARD).stream().map(Board.class::cast).toList();
+    assertThat(boards.stream().filter(board -> board.receiver() != null)).hasSizeGreaterThan(4);
+    assertThat(boards.stream().filter(board -> board.transmitter() != null)).hasSizeGreaterThan(2);
+    assertThat(boards.stream().filter(board -> board.plug() != null)).hasSizeGreaterThan(5);
+    assertThat(boards.stream().filter(board -> board.plug() == null)).hasSizeGreaterThan(10);
+  }
+
+  @Test
+  void lookalikeAntennaPlugsAreOnTheShelf() {
+    assertThat(of(Kind.ANTENNA).stream().map(part -> ((Antenna) part).connector()))
+        .contains(AntennaConnector.values());
+  }
+}
