@@ -70,12 +70,6 @@ abstract class CatalogCommand {
   @Option(names = "--quiet", description = "No progress and no remarks on standard error.")
   private boolean quiet;
 
-  @Option(
-      names = {"-h", "--help"},
-      usageHelp = true,
-      description = "Show this help.")
-  private boolean help;
-
   /** Scenario, catalogue and who judges. */
   record Inputs(
       Scenario scenario,

@@ -16,7 +16,7 @@ import picocli.CommandLine.ParseResult;
     description = "Chooses the parts of a small camera quad for the longest flight, and says why.",
     mixinStandardHelpOptions = true,
     versionProvider = Version.class,
-    subcommands = {RecommendCommand.class, AssessCommand.class, CommandLine.HelpCommand.class},
+    subcommands = {RecommendCommand.class, AssessCommand.class},
     exitCodeListHeading = "%nExit codes:%n",
     exitCodeList = {
       "0:done",
@@ -46,8 +46,12 @@ public final class Main {
 
   /** The command line, with streams a test may replace. */
   static CommandLine commandLine() {
-    return new CommandLine(new Main())
-        .setCaseInsensitiveEnumValuesAllowed(true)
+    var line = new CommandLine(new Main());
+    line.getSubcommands()
+        .values()
+        .forEach(command ->
+            command.getCommandSpec().mixinStandardHelpOptions(true).versionProvider(new Version()));
+    return line.setCaseInsensitiveEnumValuesAllowed(true)
         .setExecutionExceptionHandler(Main::report);
   }
 
