@@ -42,6 +42,12 @@ public final class Assessor {
       List.of(Role.FRAME, Role.MOTOR, Role.PROPELLER, Role.BATTERY, Role.BOARD);
   private static final double HALF_CHARGE = 0.5;
 
+  /** Beyond these a practitioner would laugh (common practice, no published source). */
+  private static final double LIGHT_KG = 0.250;
+
+  private static final double LONGEST_LIGHT_SECONDS = 48 * 60;
+  private static final double MOST_LIGHT_THRUST = 10;
+
   private final Scenario scenario;
   private final List<CompatibilityRule> rules;
   private final Fitter fitter;
@@ -239,7 +245,7 @@ public final class Assessor {
         full,
         continuous,
         burst,
-        hints(build, hover, full, volts, airframe));
+        hints(build, hover, full, volts, airframe, endurance.seconds()));
   }
 
   private static PowerSplit split(Hover hover, double volts) {
@@ -306,7 +312,12 @@ public final class Assessor {
   }
 
   private static List<String> hints(
-      Build build, Hover hover, FullThrottle full, double volts, Airframe airframe) {
+      Build build,
+      Hover hover,
+      FullThrottle full,
+      double volts,
+      Airframe airframe,
+      double seconds) {
     var hints = new ArrayList<String>();
     if (build.propeller().orElseThrow().test() == null) {
       hints.add(
@@ -326,6 +337,14 @@ public final class Assessor {
     if (volts > 0 && band.isPresent() && !band.get().contains(hover.efficiency(volts))) {
       hints.add(
           "The efficiency in hover is outside what such aircraft reach: distrust these numbers.");
+    }
+    if (airframe.massKg() < LIGHT_KG && seconds > LONGEST_LIGHT_SECONDS) {
+      hints.add(
+          "No aircraft below 250 g is known to hover longer than 48 minutes: distrust these numbers.");
+    }
+    if (airframe.massKg() < LIGHT_KG && full.thrustToWeight(airframe) > MOST_LIGHT_THRUST) {
+      hints.add(
+          "Thrust over weight above 10 below 250 g is more than such aircraft reach: distrust it.");
     }
     return hints;
   }

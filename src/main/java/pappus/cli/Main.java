@@ -1,6 +1,6 @@
 package pappus.cli;
 
-import java.io.PrintStream;
+import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import pappus.files.CannotCreateException;
@@ -35,8 +35,8 @@ public final class Main {
 
   public static void main(String[] args) {
     // A pipe that is read as UTF-8 gets UTF-8, whatever the machine's locale.
-    var out = new PrintWriter(new PrintStream(System.out, false, StandardCharsets.UTF_8), false);
-    var err = new PrintWriter(new PrintStream(System.err, false, StandardCharsets.UTF_8), true);
+    var out = new PrintWriter(new OutputStreamWriter(System.out, StandardCharsets.UTF_8), false);
+    var err = new PrintWriter(new OutputStreamWriter(System.err, StandardCharsets.UTF_8), true);
     var code = commandLine().setOut(out).setErr(err).execute(args);
     out.flush();
     err.flush();

@@ -46,7 +46,7 @@ public final class Ranker {
   public void improve(int count, BooleanSupplier stopped) {
     var done = new LinkedHashSet<Build>();
     for (var round = 0; round < MOST_ROUNDS; round++) {
-      var leaders = distinct(count + 5);
+      var leaders = distinct(pool.bestFirst(), count + 5);
       var fresh = leaders.stream().map(Assessment::build).filter(done::add).toList();
       if (fresh.isEmpty()) {
         return;
@@ -76,7 +76,8 @@ public final class Ranker {
 
   /** The ranking of everything in the pool. */
   public Ranking rank(int count, Ending ending) {
-    var rows = distinct(count);
+    var ordered = pool.bestFirst();
+    var rows = distinct(ordered, count);
     var doubts = new Doubts(question.assessor());
     var bands = rows.stream().map(doubts::band).toList();
     var heads = heads(rows, bands);
@@ -86,7 +87,7 @@ public final class Ranker {
       candidates.add(new Candidate(
           rows.get(row),
           bands.get(row),
-          variants(rows.get(row), rows),
+          variants(rows.get(row), rows, ordered),
           head == row ? OptionalInt.empty() : OptionalInt.of(head + 1),
           isCheapest(row, heads, rows)));
     }
@@ -96,9 +97,9 @@ public final class Ranker {
   }
 
   /** The best builds each of which differs from every earlier one in at least two main parts. */
-  private List<Assessment> distinct(int count) {
+  private static List<Assessment> distinct(List<Assessment> ordered, int count) {
     var kept = new ArrayList<Assessment>();
-    for (var assessment : pool.bestFirst()) {
+    for (var assessment : ordered) {
       if (kept.size() == count) {
         break;
       }
@@ -110,8 +111,9 @@ public final class Ranker {
   }
 
   /** Builds that differ from a row in one main part, and belong to no earlier row. */
-  private List<Assessment> variants(Assessment row, List<Assessment> rows) {
-    return pool.bestFirst().stream()
+  private static List<Assessment> variants(
+      Assessment row, List<Assessment> rows, List<Assessment> ordered) {
+    return ordered.stream()
         .filter(other -> differences(row, other) == 1
             && rows.stream()
                 .filter(earlier -> differences(earlier, other) <= 1)
