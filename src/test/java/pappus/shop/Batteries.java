@@ -146,7 +146,7 @@ final class Batteries {
       return Draw.round(Math.max(5, honest * 0.6), 1);
     }
     if (name.equals(TALL_LABEL)) {
-      return 95.0;
+      return 90.0;
     }
     return Draw.clamp(
         Draw.round(honest * Draw.clamp(ratio * draw.scatter(0.2), 1.5, 5.5), 5), 20, 150);

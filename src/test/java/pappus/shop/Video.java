@@ -55,7 +55,7 @@ final class Video {
       Torvelark   | Vellimar Mote       | vellimar  | 25 200           | 25.5 | 6   | 5-13.2   | U_FL       | 1 | FULL | n |           | 74 |
       Torvelark   | Vellimar Mote Set   | vellimar  | 25 200           | 25.5 | 6   | 5-13.2   | U_FL       | 1 | FULL | y | 14-16-60  | 112 |
       Torvelark   | Vellimar Ember      | vellimar  | 25 200 400       | 20   | 8   | 7-17.6   | U_FL       | 1 | FULL | n |           | 86 |
-      Torvelark   | Vellimar Kindle     | vellimar  | 25 200 500       | 25.5 | 9   | 7-26.5   | MMCX       | 1 | FULL | n | 19-20-100 | 142 |
+      Torvelark   | Vellimar Kindle     | vellimar  | 25 200 500       | 25.5 | 9   | 7-26.5   | MMCX       | 1 | FULL | n | 19-20-140 | 142 |
       Torvelark   | Vellimar Blaze Long | vellimar  | 25 200 1000      | 30.5 | 12  | 7-26.5   | SMA        | 2 | FULL | n |           | 129 |
       Torvelark   | Vellimar Spark      | vellimar  | 25 100 250       | 16   | 6.5 | 5-9.5    | U_FL       | 1 | FULL | n |           | 78 |
       """;
