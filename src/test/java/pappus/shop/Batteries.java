@@ -51,7 +51,7 @@ final class Batteries {
         slow ? wattHours / 0.2 * draw.scatter(0.06) : grams(cells, ampHours, chemistry, draw);
     grams =
         Draw.clamp(grams, wattHours / (slow ? 0.218 : 0.172), wattHours / (slow ? 0.172 : 0.092));
-    var connector = connector(cells, milliampHours, draw);
+    var connector = connector(row[1], cells, milliampHours);
     var gauge = gauge(connector, milliampHours);
     var leadMillimetres = connector == Connector.XT60 ? 90 : milliampHours < 500 ? 55 : 70;
     var leadGrams = leadGrams(connector, gauge, leadMillimetres);
@@ -113,9 +113,13 @@ final class Batteries {
         * draw.scatter(0.08);
   }
 
-  static Connector connector(int cells, int milliampHours, Draw draw) {
+  private static Connector connector(String line, int cells, int milliampHours) {
     if (cells == 2 && milliampHours <= 450) {
-      return draw.chance(0.25) ? Connector.RCY : draw.chance(0.15) ? Connector.PH2 : Connector.XT30;
+      return switch (line) {
+        case "Neap" -> milliampHours < 400 ? Connector.PH2 : Connector.XT30;
+        case "Floodmark", "Skerry" -> Connector.RCY;
+        default -> Connector.XT30;
+      };
     }
     return cells * milliampHours >= 5000 && milliampHours >= 1050 ? Connector.XT60 : Connector.XT30;
   }
@@ -146,7 +150,7 @@ final class Batteries {
       return Draw.round(Math.max(5, honest * 0.6), 1);
     }
     if (name.equals(TALL_LABEL)) {
-      return 95.0;
+      return 90.0;
     }
     return Draw.clamp(
         Draw.round(honest * Draw.clamp(ratio * draw.scatter(0.2), 1.5, 5.5), 5), 20, 150);

@@ -73,7 +73,7 @@ final class Boards {
     var extras = row[8];
     var ends = row[5].split("-", -1);
     var builtIn = (extras.contains("v") ? 0.9 : 0)
-        + (extras.toLowerCase(java.util.Locale.ROOT).contains("r") ? 0.4 : 0);
+        + ((extras.contains("r") || extras.contains("R")) ? 0.4 : 0);
     var grams = pair
         ? pairGrams(pattern.sideMillimetres(), amps) * draw.scatter(0.08)
         : 3.0 + 0.154 * amps + 0.55 * draw.normal();

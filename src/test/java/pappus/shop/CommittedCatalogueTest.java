@@ -3,6 +3,7 @@ package pappus.shop;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -27,7 +28,7 @@ final class CommittedCatalogueTest {
     try {
       return Files.readString(FOLDER.resolve(kind.fileName()), StandardCharsets.UTF_8);
     } catch (IOException unreadable) {
-      throw new java.io.UncheckedIOException(unreadable);
+      throw new UncheckedIOException(unreadable);
     }
   }
 

@@ -1,12 +1,15 @@
 package pappus.shop;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import pappus.catalog.Battery;
 import pappus.catalog.Chemistry;
+import pappus.catalog.Connector;
 import pappus.catalog.Known;
 import pappus.catalog.Sale;
 
@@ -39,8 +42,8 @@ final class CylinderPacks {
 
   /** Maker, line, packs as cells in series, in parallel, cell. */
   private static final String LINES = """
-      Sennegrus  | Saltpan  | 2-1-P26 2-1-P28 2-1-P30 2-1-P40 2-1-P42 3-1-P18S 3-1-P26 3-1-P28 3-1-P40 4-1-P28 4-1-P42 6-1-P28 6-1-P40
-      Corriquell | Tidewell | 2-1-E34 2-1-E35 2-1-E48 2-1-E50 3-1-E34 3-1-E35 3-1-E50 4-1-E34 4-1-E35 4-1-E50 6-1-E35 6-1-E50 2-2-E35
+      Sennegrus  | Saltpan  | 2-1-P26 2-1-P28 2-1-P30 2-1-P40 2-1-P42 3-1-P18S 3-1-P26 3-1-P28 3-1-P40 4-1-P28 4-1-P42 3-1-P30 4-1-P26
+      Corriquell | Tidewell | 2-1-E34 2-1-E35 2-1-E48 2-1-E50 3-1-E34 3-1-E35 3-1-E50 4-1-E34 4-1-E35 4-1-E50 3-1-E48 4-1-E48 2-2-E35
       """;
 
   private static final String TALL_LABEL = "Tidewell 4S 3500";
@@ -57,15 +60,13 @@ final class CylinderPacks {
   private static Battery one(String[] row, String[] pack) {
     var series = Integer.parseInt(pack[0]);
     var parallel = Integer.parseInt(pack[1]);
-    var cell = java.util.Objects.requireNonNull(CELLS.get(pack[2]));
+    var cell = Objects.requireNonNull(CELLS.get(pack[2]));
     var capacity = cell.milliampHours() * parallel;
     var name = String.format(Locale.ROOT, "%s %dS %d", row[1], series, capacity);
     var draw = Draw.of(name);
     var count = series * parallel;
-    var connector = count > 3 && cell.diameter() > 20
-        ? pappus.catalog.Connector.XT60
-        : pappus.catalog.Connector.XT30;
-    var gauge = cell.amps() < 12 ? 20 : connector == pappus.catalog.Connector.XT60 ? 16 : 18;
+    var connector = count > 3 && cell.diameter() > 20 ? Connector.XT60 : Connector.XT30;
+    var gauge = cell.amps() < 12 ? 20 : connector == Connector.XT60 ? 16 : 18;
     var leadMillimetres = 80;
     var leadGrams = Batteries.leadGrams(connector, gauge, leadMillimetres);
     var includes = draw.chance(0.65);
@@ -124,20 +125,19 @@ final class CylinderPacks {
     };
   }
 
-  /** Two cells side by side, three nested, four and six in two layers, mm, longest first. */
+  /** Two cells side by side, three nested, four in two layers, mm, longest first. */
   private static double[] sides(int count, Cell cell) {
     var across = Draw.round(cell.diameter() + 0.4, 0.1);
     var length = Draw.round(cell.length() + 5, 1);
     return switch (count) {
       case 2 -> sorted(length, 2 * across, across);
       case 3 -> sorted(length, 2 * across, 1.87 * across);
-      case 4 -> sorted(length, 2 * across, 2 * across);
-      default -> sorted(length, 3 * across, 2 * across);
+      default -> sorted(length, 2 * across, 2 * across);
     };
   }
 
   private static double[] sorted(double... sides) {
-    java.util.Arrays.sort(sides);
+    Arrays.sort(sides);
     return new double[] {Draw.round(sides[2], 1), Draw.round(sides[1], 1), Draw.round(sides[0], 1)};
   }
 }

@@ -55,8 +55,8 @@ final class Frames {
       Tidderlow  | Cottongrass 4      | 4   | 12.2 | wide   | 40 | 2.5 | 9-12      | 25.5m2 20m2       | 20 22 25 | 14 19    | 16 |      | 0.9
       Tidderlow  | Cottongrass 4.5    | 4.5 | 11.2 | wide   | 40 | 2.5 | 9-12      | 25.5m2 20m2       | 20 22 25 | 14 19    | 16 |      | 0.9
       Tidderlow  | Cottongrass 5      | 5   | 10.4 | wide   | 40 | 2.5 | 12        | 25.5m2 20m2       | 20 22 25 | 14 19    | 16 |      | 0.95
-      Tidderlow  | Thistledown 4      | 4   | 7.9  | wide   | 36 | 2   | 9         | 25.5m2            | 20 22    | 14       | 12 |      | 1.3
-      Tidderlow  | Thistledown 5      | 5   | 8.4  | wide   | 38 | 2   | 9-12      | 25.5m2            | 20 22    | 14       | 12 |      | 1.35
+      Tidderlow  | Thistledown 4      | 4   | 9.4  | wide   | 36 | 2   | 9         | 25.5m2            | 20 22    | 14       | 12 |      | 1.3
+      Tidderlow  | Thistledown 5      | 5   | 9.3  | wide   | 38 | 2   | 9-12      | 25.5m2            | 20 22    | 14       | 12 |      | 1.35
       Wendelrush | Bulrush 2.5 Ring   | 2.5 | 18   | wide   | 32 | 2.5 | 9         | 25.5m2            | 20 22 25 | 14       | 12 | 18   | 1.1
       Wendelrush | Bulrush 3 Ring     | 3   | 17.5 | wide   | 34 | 2.5 | 9         | 25.5m2 20m2       | 20 22 25 | 14       | 12 | 20   | 1.1
       Wendelrush | Bulrush 3.5 Ring   | 3.5 | 17   | wide   | 36 | 3   | 9-12      | 25.5m2 20m2       | 22 25 28 | 14 19    | 16 | 22   | 1.1
@@ -120,7 +120,7 @@ final class Frames {
         Sources.withNote(
             Sources.of(known, "distances from the maker's drawing", draw),
             soft
-                ? "Saves a dozen grams by thin arms; the maker warns against hard landings."
+                ? "Saves some grams by thin arms; the maker warns against hard landings."
                 : below ? "The pack hangs below, between high legs." : ""));
   }
 

@@ -63,7 +63,7 @@ final class Radio {
       Dunverrow  | Burr M Left          | MMCX       | GHZ_5_8 | LEFT   | 4.4  | 6   |
       Lissomel   | Umbel S Right        | SMA        | GHZ_5_8 | RIGHT  | 7.2  | 13  |
       Lissomel   | Umbel S Left         | SMA        | GHZ_5_8 | LEFT   | 7.2  | 13  |
-      Dunverrow  | Burr RS Right        | RP_SMA     | GHZ_5_8 | RIGHT  | 9.6  | 5   | Cheap because of its reversed pin: it screws onto an SMA socket and makes no contact.
+      Dunverrow  | Burr RS Right        | RP_SMA     | GHZ_5_8 | RIGHT  | 9.6  | 5   | Bought by mistake more often than on purpose: it screws onto an SMA socket and makes no contact.
       Lissomel   | Umbel RS Left        | RP_SMA     | GHZ_5_8 | LEFT   | 7.4  | 13  |
       Zandrille  | Stipule Small        | SMALL_U_FL | GHZ_5_8 | LINEAR | 0.5  | 4   |
       Lissomel   | Umbel Small Right    | SMALL_U_FL | GHZ_5_8 | RIGHT  | 1.5  | 10  |
@@ -73,7 +73,7 @@ final class Radio {
       Quernow    | Tendril 24 U Tee     | U_FL       | GHZ_2_4 | LINEAR | 0.9  | 5   |
       Quernow    | Tendril 24 U Chip    | U_FL       | GHZ_2_4 | LINEAR | 0.3  | 8   |
       Pellistra  | Withy 24 Small       | SMALL_U_FL | GHZ_2_4 | LINEAR | 0.4  | 4   |
-      Pellistra  | Withy 24 Wire        | SOLDERED   | GHZ_2_4 | LINEAR | 0.3  | 3   |
+      Pellistra  | Withy 24 Thread      | U_FL       | GHZ_2_4 | LINEAR | 0.3  | 3   |
       Pellistra  | Withy 24 Long        | U_FL       | GHZ_2_4 | LINEAR | 1.4  | 4   |
       Tarnickel  | Longreed 9 U         | U_FL       | MHZ_900 | LINEAR | 1.4  | 9   |
       Tarnickel  | Longreed 9 U Tee     | U_FL       | MHZ_900 | LINEAR | 1.9  | 12  |
@@ -145,7 +145,7 @@ final class Radio {
         row[0],
         row[1],
         Shelf.price(Double.parseDouble(row[6])),
-        Stream.of("Stipule Wire", "Withy 24 Wire").anyMatch(row[1]::equals)
+        Stream.of("Stipule Wire", "Withy 24 Thread").anyMatch(row[1]::equals)
             ? Shelf.bag(2)
             : Sale.EACH,
         Shelf.mass(Double.parseDouble(row[5]), known),

@@ -3,6 +3,7 @@ package pappus.shop;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -30,7 +31,7 @@ final class ScenarioFilesTest {
                 Files.readString(file, StandardCharsets.UTF_8), Scenario.class));
       }
     } catch (IOException unreadable) {
-      throw new java.io.UncheckedIOException(unreadable);
+      throw new UncheckedIOException(unreadable);
     }
     return scenarios;
   }

@@ -17,7 +17,10 @@ final class Shelf {
 
   /** The key of a name: small letters, digits, hyphens and dots. */
   static String id(String name) {
-    return name.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9.]+", "-").replaceAll("(^-)|(-$)", "");
+    return name.replace('×', 'x')
+        .toLowerCase(Locale.ROOT)
+        .replaceAll("[^a-z0-9.]+", "-")
+        .replaceAll("(^-)|(-$)", "");
   }
 
   /** The nearest price a shop would print. */

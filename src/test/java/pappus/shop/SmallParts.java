@@ -48,7 +48,7 @@ final class SmallParts {
       Thrumbel  | Tether PH 26         |      | PH2  | 26 | 40  | 1   |
       Thrumbel  | Tether RCY 22        |      | RCY  | 22 | 60  | 1.5 |
       Thrumbel  | Tether RCY 24        |      | RCY  | 24 | 50  | 1   |
-      Thrumbel  | Tether Cell 22       |      | ONE_CELL | 22 | 50 | 2 |
+      Thrumbel  | Tether 30-20 Long    |      | XT30 | 20 | 90  | 2   |
       Thrumbel  | Tether 30-22         |      | XT30 | 22 | 50  | 1.5 |
       Thrumbel  | Tether 30-20         |      | XT30 | 20 | 60  | 2   |
       Thrumbel  | Tether 30-20 Short   |      | XT30 | 20 | 40  | 2   |

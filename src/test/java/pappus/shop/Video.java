@@ -40,7 +40,7 @@ final class Video {
       Nebbrook    | Rushlight 400       | analogue  | 25 100 400       | 20   | 5.5 | 5-26     | U_FL       | 1 | HALF | n |           | 21 |
       Nebbrook    | Rushlight 600       | analogue  | 25 200 600       | 20   | 5.5 | 5.5-26   | U_FL       | 1 | HALF | n |           | 17 | The sheet says it draws one and a half watts at its highest setting; we would not plan on that.
       Nebbrook    | Rushlight 600 Plate | analogue  | 25 200 600       | 25   | 6   | 7-26     | MMCX       | 1 | HALF | n |           | 27 |
-      Nebbrook    | Rushlight 1000      | analogue  | 25 200 600 1000  | 20   | 8   | 7-26.5   | SMA        | 1 | HALF | n |           | 36 |
+      Nebbrook    | Rushlight 1000      | analogue  | 25 200 600 1000  | 20   | 8   | 7-26.5   | RP_SMA     | 1 | HALF | n |           | 36 |
       Gannelweed  | Dimwick 350         | analogue  | 25 350           | 20   | 5   | 6.5-18   | U_FL       | 1 | NONE | n |           | 14 |
       Rushmattle  | Lumfret Sprig       | lumfret   | 25 100 200       | 20   | 7   | 6-18     | U_FL       | 1 | FULL | y | 14-16-80  | 109 |
       Rushmattle  | Lumfret Twig        | lumfret   | 25 200 400       | 20   | 7.5 | 6-26.5   | U_FL       | 1 | FULL | y |           | 79 |
@@ -55,7 +55,7 @@ final class Video {
       Torvelark   | Vellimar Mote       | vellimar  | 25 200           | 25.5 | 6   | 5-13.2   | U_FL       | 1 | FULL | n |           | 74 |
       Torvelark   | Vellimar Mote Set   | vellimar  | 25 200           | 25.5 | 6   | 5-13.2   | U_FL       | 1 | FULL | y | 14-16-60  | 112 |
       Torvelark   | Vellimar Ember      | vellimar  | 25 200 400       | 20   | 8   | 7-17.6   | U_FL       | 1 | FULL | n |           | 86 |
-      Torvelark   | Vellimar Kindle     | vellimar  | 25 200 500       | 25.5 | 9   | 7-26.5   | MMCX       | 1 | FULL | n | 19-20-100 | 142 |
+      Torvelark   | Vellimar Kindle     | vellimar  | 25 200 500       | 25.5 | 9   | 7-26.5   | MMCX       | 1 | FULL | n | 19-20-140 | 142 |
       Torvelark   | Vellimar Blaze Long | vellimar  | 25 200 1000      | 30.5 | 12  | 7-26.5   | SMA        | 2 | FULL | n |           | 129 |
       Torvelark   | Vellimar Spark      | vellimar  | 25 100 250       | 16   | 6.5 | 5-9.5    | U_FL       | 1 | FULL | n |           | 78 |
       """;
