@@ -98,6 +98,11 @@ public final class JsonPlaces {
     return faulty.contains(path);
   }
 
+  /** Paths of what is known to be wrong so far, and of all around it. */
+  Set<String> faulty() {
+    return Set.copyOf(faulty);
+  }
+
   /** What was refused so far. */
   Problems problems() {
     return problems;
