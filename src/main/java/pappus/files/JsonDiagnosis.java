@@ -125,7 +125,7 @@ final class JsonDiagnosis {
       try {
         var reader = StrictMapper.readerFor(record);
         T value = StrictMapper.bind(reader, record, source.bytes(), from, length);
-        right.add(new Listed<>(value, index, line));
+        right.add(new Listed<>(value, index, line, from));
       } catch (JacksonException e) {
         wrong.add(index);
         try (var slice = StrictMapper.lenientParser(source.bytes(), from, length)) {

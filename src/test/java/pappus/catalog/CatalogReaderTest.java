@@ -219,6 +219,17 @@ class CatalogReaderTest {
             "motors.json:52: motors[1].leadGauge must be from 14 to 34, but is 2.");
   }
 
+  @Test
+  void countsLinesWithAByteOrderMarkAndWindowsLineEnds() throws IOException {
+    var text = "\uFEFF" + file("straps", strap("s"), strap("t").replace("\"t\"", "7"), strap("s"));
+    write("straps.json", text.replace("\n", "\r\n"));
+
+    assertThat(problems(""))
+        .containsExactly(
+            "straps.json:3: straps[1].id must be text, but is 7.",
+            "straps.json:4: straps[2].id must be the only one of its folder, but s is at straps.json:2 too.");
+  }
+
   /** More than are indexed at a time. */
   @Test
   void listsTheProblemsOfManyRecords() throws IOException {
