@@ -1,5 +1,6 @@
 package pappus.compatibility;
 
+import java.util.EnumSet;
 import java.util.Set;
 import pappus.catalog.Role;
 
@@ -17,7 +18,8 @@ public final class BatteryBayRule implements CompatibilityRule {
 
   @Override
   public Set<Role> reads() {
-    return Set.of(Role.FRAME, Role.BATTERY, Role.PROPELLER);
+    // Where the pack sits depends on what everything else weighs.
+    return EnumSet.allOf(Role.class);
   }
 
   @Override

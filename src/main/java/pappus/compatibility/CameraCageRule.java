@@ -59,18 +59,21 @@ public final class CameraCageRule implements CompatibilityRule {
       return cable(fitting);
     }
     var shims = fitting.fitter().hardwarePlanner().cameraShims(build);
-    if (shims.isPresent()) {
-      return Verdict.fitsBut(
-          "The %s mm camera goes into frame %s with shims %s (%s g).",
+    if (shims.isEmpty()) {
+      return Verdict.clashes(
+          "The camera is %s mm wide, but frame %s takes %s mm and no shims are in stock for it.",
           camera.widthMillimetres(),
           frame.id(),
-          shims.get().id(),
-          shims.get().mass().grams());
+          String.join(", ", widths.stream().map(Require::plain).toList()));
     }
-    return Verdict.clashes(
-        "The camera is %s mm wide, but frame %s takes %s mm and no shims are in stock for it.",
-        camera.widthMillimetres(),
-        frame.id(),
-        String.join(", ", widths.stream().map(Require::plain).toList()));
+    var cable = cable(fitting);
+    return cable instanceof Verdict.Fits
+        ? Verdict.fitsBut(
+            "The %s mm camera goes into frame %s with shims %s (%s g).",
+            camera.widthMillimetres(),
+            frame.id(),
+            shims.get().id(),
+            shims.get().mass().grams())
+        : cable;
   }
 }

@@ -84,30 +84,43 @@ final class StackPlanner {
       Frame frame, Board board, @Nullable Transmitter transmitter) {
     var ways = new ArrayList<List<StackPlan.Column>>();
     for (var position : frame.positions()) {
-      var under = seat(position, board.mount());
-      if (under == null) {
-        continue;
-      }
-      var boardColumn = new Stacked(Role.BOARD, board.id(), board.heightMillimetres(), under);
-      if (transmitter == null || transmitter.mount() == null) {
-        ways.add(List.of(column(position, List.of(boardColumn))));
-        continue;
-      }
-      var above = seat(position, transmitter.mount());
-      if (above != null) {
-        ways.add(List.of(column(position, List.of(boardColumn, stacked(transmitter, above)))));
-      }
-      for (var other : frame.positions()) {
-        var apart = other.equals(position) ? null : seat(other, transmitter.mount());
-        if (apart != null) {
-          ways.add(List.of(
-              column(position, List.of(boardColumn)),
-              column(other, List.of(stacked(transmitter, apart)))));
-        }
+      for (var plate : position.patterns()) {
+        addWays(ways, frame, position, plate, board, transmitter);
       }
     }
     ways.sort(Comparator.comparingInt(List::size));
     return ways;
+  }
+
+  /** With the board on certain holes; what stands above it is on the same screws. */
+  private void addWays(
+      List<List<StackPlan.Column>> ways,
+      Frame frame,
+      Frame.Position position,
+      MountingHoles plate,
+      Board board,
+      @Nullable Transmitter transmitter) {
+    var under = seat(plate, board.mount());
+    if (under == null) {
+      return;
+    }
+    var boardStacked = new Stacked(Role.BOARD, board.id(), board.heightMillimetres(), under);
+    if (transmitter == null || transmitter.mount() == null) {
+      ways.add(List.of(column(position, List.of(boardStacked))));
+      return;
+    }
+    var above = seat(plate, transmitter.mount());
+    if (above != null) {
+      ways.add(List.of(column(position, List.of(boardStacked, stacked(transmitter, above)))));
+    }
+    for (var other : frame.positions()) {
+      var apart = other.equals(position) ? null : seat(other, transmitter.mount());
+      if (apart != null) {
+        ways.add(List.of(
+            column(position, List.of(boardStacked)),
+            column(other, List.of(stacked(transmitter, apart)))));
+      }
+    }
   }
 
   private static Stacked stacked(Transmitter transmitter, SeatOn seat) {
@@ -209,9 +222,19 @@ final class StackPlanner {
           "Board %s has %s holes, but frame %s takes %s.",
           board.id(), board.mount().pattern().label(), frame.id(), patterns(frame));
     }
+    var mount = transmitter.mount();
+    if (frame.positions().stream().anyMatch(at -> seat(at, mount) != null)) {
+      return Sentence.of(
+          "Board %s has %s holes and transmitter %s has %s: they need a place each, but frame %s has one for both.",
+          board.id(),
+          board.mount().pattern().label(),
+          transmitter.id(),
+          mount.pattern().label(),
+          frame.id());
+    }
     return Sentence.of(
         "Transmitter %s has %s holes, but frame %s takes %s.",
-        transmitter.id(), transmitter.mount().pattern().label(), frame.id(), patterns(frame));
+        transmitter.id(), mount.pattern().label(), frame.id(), patterns(frame));
   }
 
   private static String patterns(Frame frame) {

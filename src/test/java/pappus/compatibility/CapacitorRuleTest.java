@@ -1,0 +1,61 @@
+package pappus.compatibility;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static pappus.catalog.Parts.battery;
+import static pappus.catalog.Parts.build;
+import static pappus.catalog.Parts.capacitor;
+import static pappus.catalog.Parts.with;
+import static pappus.compatibility.Bench.FITS;
+
+import org.junit.jupiter.api.Test;
+import pappus.catalog.Chemistry;
+
+final class CapacitorRuleTest {
+  private final CapacitorRule rule = new CapacitorRule();
+
+  @Test
+  void fitsTheUsualOne() {
+    assertThat(Bench.plain().says(rule, build())).isEqualTo(FITS);
+  }
+
+  @Test
+  void takesTwentyFiveVoltsUpToFourHighVoltageCells() {
+    assertThat(Bench.plain()
+            .says(
+                rule,
+                build(
+                    with(battery(), "chemistry", Chemistry.LIHV),
+                    with(capacitor(), "ratedVolts", 25))))
+        .isEqualTo(FITS);
+  }
+
+  @Test
+  void clashesOnTooFewVolts() {
+    assertThat(Bench.plain().says(rule, build(with(capacitor(), "ratedVolts", 16))))
+        .isEqualTo(
+            "clashes: Capacitor capacitor is rated 16 V, but pack battery asks for 23.52 V.");
+  }
+
+  @Test
+  void asksForMoreVoltsOnSixCells() {
+    assertThat(Bench.plain()
+            .says(
+                rule,
+                build(with(battery(), "cellsInSeries", 6), with(capacitor(), "ratedVolts", 25))))
+        .isEqualTo(
+            "clashes: Capacitor capacitor is rated 25 V, but pack battery asks for 35.28 V.");
+    assertThat(Bench.plain().says(rule, build(with(battery(), "cellsInSeries", 6))))
+        .isEqualTo(FITS);
+  }
+
+  @Test
+  void clashesOnTooLittleCapacity() {
+    assertThat(Bench.plain().says(rule, build(with(capacitor(), "microfarads", 100))))
+        .isEqualTo("clashes: Capacitor capacitor has 100 µF, but 4 cells ask for 220 µF.");
+    assertThat(Bench.plain()
+            .says(
+                rule,
+                build(with(battery(), "cellsInSeries", 5), with(capacitor(), "microfarads", 220))))
+        .isEqualTo("clashes: Capacitor capacitor has 220 µF, but 5 cells ask for 470 µF.");
+  }
+}

@@ -1,0 +1,45 @@
+package pappus.compatibility;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static pappus.catalog.Parts.build;
+import static pappus.catalog.Parts.motor;
+import static pappus.catalog.Parts.with;
+import static pappus.compatibility.Bench.FITS;
+
+import org.junit.jupiter.api.Test;
+import pappus.catalog.Parts;
+import pappus.catalog.Role;
+import pappus.catalog.Screw;
+import pappus.catalog.ScrewThread;
+
+final class MotorScrewRuleTest {
+  private final MotorScrewRule rule = new MotorScrewRule();
+
+  @Test
+  void fitsWhenAScrewHoldsWithoutTouchingTheWinding() {
+    assertThat(Bench.plain().says(rule, build())).isEqualTo(FITS);
+  }
+
+  @Test
+  void clashesWhenEveryScrewIsTooLongOrTooShort() {
+    var bench = Bench.with(
+        Parts.screw(ScrewThread.M2, 3, Screw.Material.STEEL, 0.12),
+        Parts.screw(ScrewThread.M2, 6, Screw.Material.STEEL, 0.2));
+
+    assertThat(bench.says(rule, build()))
+        .isEqualTo(
+            "clashes: Motor motor on a 2.5 mm arm needs M2 screws of 4 to 5 mm, but none is in stock.");
+  }
+
+  @Test
+  void notesThatTheDepthOfTheThreadIsNotKnown() {
+    assertThat(Bench.plain().says(rule, build(with(motor(), "threadDepthMillimetres", null))))
+        .isEqualTo(
+            "fits, but: The thread depth of motor motor is not known: turn the screws in by hand and see that none goes deeper than 2.5 mm.");
+  }
+
+  @Test
+  void fitsWithoutAFrame() {
+    assertThat(Bench.plain().says(rule, build().without(Role.FRAME))).isEqualTo(FITS);
+  }
+}

@@ -1,0 +1,45 @@
+package pappus.compatibility;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static pappus.catalog.Parts.build;
+import static pappus.catalog.Parts.frame;
+import static pappus.catalog.Parts.propeller;
+import static pappus.catalog.Parts.with;
+import static pappus.compatibility.Bench.FITS;
+
+import org.junit.jupiter.api.Test;
+
+final class PropellerClearanceRuleTest {
+  private final PropellerClearanceRule rule = new PropellerClearanceRule();
+
+  @Test
+  void fitsWithRoomToSpare() {
+    assertThat(Bench.plain().says(rule, build())).isEqualTo(FITS);
+  }
+
+  @Test
+  void clashesAboveWhatTheFrameAllows() {
+    assertThat(Bench.plain().says(rule, build(with(propeller(), "diameterInches", 4.2))))
+        .isEqualTo("clashes: Propeller propeller is 4.2 inch, but frame frame takes 4 inch.");
+  }
+
+  @Test
+  void takesATenthOfAnInchMore() {
+    assertThat(Bench.plain().says(rule, build(with(propeller(), "diameterInches", 4.1))))
+        .isEqualTo(FITS);
+  }
+
+  @Test
+  void clashesWhenTipsMeet() {
+    assertThat(Bench.plain().says(rule, build(with(frame(), "sideSpacingMillimetres", 103))))
+        .isEqualTo(
+            "clashes: Propeller propeller leaves 1.4 mm to its neighbour on frame frame, but needs 2 mm.");
+  }
+
+  @Test
+  void notesACloseNeighbour() {
+    assertThat(Bench.plain().says(rule, build(with(frame(), "frontSpacingMillimetres", 104))))
+        .isEqualTo(
+            "fits, but: Propeller propeller passes its neighbour at 2.4 mm; 3 mm are usual.");
+  }
+}

@@ -1,0 +1,52 @@
+package pappus.compatibility;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static pappus.catalog.Parts.board;
+import static pappus.catalog.Parts.build;
+import static pappus.catalog.Parts.radioAntenna;
+import static pappus.catalog.Parts.with;
+import static pappus.compatibility.Bench.FITS;
+
+import org.junit.jupiter.api.Test;
+import pappus.catalog.AntennaConnector;
+import pappus.catalog.AntennaPort;
+import pappus.catalog.Band;
+import pappus.catalog.BuiltInReceiver;
+import pappus.catalog.Role;
+
+final class RadioAntennaRuleTest {
+  private final RadioAntennaRule rule = new RadioAntennaRule();
+
+  @Test
+  void fitsTheSamePlugAndBand() {
+    assertThat(Bench.plain().says(rule, build())).isEqualTo(FITS);
+  }
+
+  @Test
+  void clashesOnAnotherPlug() {
+    var antenna = with(radioAntenna(), "connector", AntennaConnector.MMCX);
+
+    assertThat(Bench.plain().says(rule, build().with(Role.RADIO_ANTENNA, antenna)))
+        .isEqualTo("clashes: Antenna radio-antenna has a MMCX plug, but the port is u.FL.");
+  }
+
+  @Test
+  void clashesOnAnotherBand() {
+    var antenna = with(radioAntenna(), "band", Band.MHZ_900);
+
+    assertThat(Bench.plain().says(rule, build().with(Role.RADIO_ANTENNA, antenna)))
+        .isEqualTo(
+            "clashes: Antenna radio-antenna is tuned to 868/915 MHz, but the port works at 2.4 GHz.");
+  }
+
+  @Test
+  void judgesThePortOnTheBoard() {
+    var port = new AntennaPort(AntennaConnector.U_FL, Band.MHZ_900, 1);
+    var inside = new BuiltInReceiver("link-a", port, false);
+
+    assertThat(Bench.plain()
+            .says(rule, build(with(board(), "receiver", inside)).without(Role.RECEIVER)))
+        .isEqualTo(
+            "clashes: Antenna radio-antenna is tuned to 2.4 GHz, but the port works at 868/915 MHz.");
+  }
+}

@@ -1,0 +1,62 @@
+package pappus.compatibility;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static pappus.catalog.Parts.board;
+import static pappus.catalog.Parts.build;
+import static pappus.catalog.Parts.gps;
+import static pappus.catalog.Parts.receiver;
+import static pappus.catalog.Parts.with;
+import static pappus.compatibility.Bench.FITS;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import pappus.catalog.BuiltInReceiver;
+import pappus.catalog.Role;
+import pappus.scenario.Scenarios;
+import pappus.scenario.Wish;
+
+final class RolesRuleTest {
+  private final RolesRule rule = new RolesRule();
+
+  @Test
+  void fitsWhenEveryRoleIsFilled() {
+    assertThat(Bench.plain().says(rule, build())).isEqualTo(FITS);
+  }
+
+  @Test
+  void clashesWhenARoleIsEmpty() {
+    assertThat(Bench.plain().says(rule, build().without(Role.CAPACITOR)))
+        .isEqualTo("clashes: No part fills the role of capacitor.");
+  }
+
+  @Test
+  void countsWhatABoardBringsAlong() {
+    var board = with(board(), "buzzer", true);
+    var wishing = Bench.with(with(Scenarios.plain(), "wants", List.of(Wish.BUZZER)));
+
+    assertThat(wishing.says(rule, build(board))).isEqualTo(FITS);
+    assertThat(wishing.says(rule, build())).isEqualTo("clashes: No part fills the role of buzzer.");
+  }
+
+  @Test
+  void clashesWhenTwoPartsFillOneRole() {
+    var inside = new BuiltInReceiver("link-a", receiver().antenna(), false);
+
+    assertThat(Bench.plain().says(rule, build(with(board(), "receiver", inside))))
+        .isEqualTo(
+            "clashes: receiver fills the role of receiver, which another part fills already.");
+  }
+
+  @Test
+  void asksForAGpsOnlyWhereItIsWanted() {
+    var wishing = Bench.with(with(Scenarios.plain(), "wants", List.of(Wish.GPS)));
+
+    assertThat(wishing.says(rule, build())).isEqualTo("clashes: No part fills the role of GPS.");
+    assertThat(wishing.says(rule, build(gps()))).isEqualTo(FITS);
+  }
+
+  @Test
+  void cannotBeWaived() {
+    assertThat(rule.mayBeWaived()).isFalse();
+  }
+}

@@ -1,0 +1,45 @@
+package pappus.compatibility;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static pappus.catalog.Parts.board;
+import static pappus.catalog.Parts.build;
+import static pappus.catalog.Parts.gps;
+import static pappus.catalog.Parts.transmitter;
+import static pappus.catalog.Parts.with;
+import static pappus.compatibility.Bench.FITS;
+
+import org.junit.jupiter.api.Test;
+import pappus.catalog.SerialNeed;
+
+final class SerialPortsRuleTest {
+  private final SerialPortsRule rule = new SerialPortsRule();
+
+  @Test
+  void fitsWithPortsToSpare() {
+    assertThat(Bench.plain().says(rule, build())).isEqualTo(FITS);
+  }
+
+  @Test
+  void clashesWithTooFewPorts() {
+    assertThat(Bench.plain()
+            .says(
+                rule,
+                build(
+                    with(board(), "serialPorts", 1),
+                    with(transmitter(), "serial", SerialNeed.FULL))))
+        .isEqualTo("clashes: 2 parts need a serial port each, but board board has 1 free.");
+  }
+
+  @Test
+  void notesAControlWithoutAPort() {
+    assertThat(Bench.plain().says(rule, build(with(board(), "serialPorts", 1))))
+        .isEqualTo(
+            "fits, but: No port of board board is left for the transmitter's control: its power and channel are set by its button.");
+  }
+
+  @Test
+  void givesTheGpsAPort() {
+    assertThat(Bench.plain().says(rule, build(with(board(), "serialPorts", 1), gps())))
+        .isEqualTo("clashes: 2 parts need a serial port each, but board board has 1 free.");
+  }
+}

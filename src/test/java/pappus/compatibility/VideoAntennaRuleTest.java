@@ -1,0 +1,68 @@
+package pappus.compatibility;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static pappus.catalog.Parts.build;
+import static pappus.catalog.Parts.videoAntenna;
+import static pappus.catalog.Parts.with;
+import static pappus.compatibility.Bench.FITS;
+
+import org.junit.jupiter.api.Test;
+import pappus.catalog.AntennaConnector;
+import pappus.catalog.Band;
+import pappus.catalog.Polarisation;
+import pappus.catalog.Role;
+import pappus.scenario.Scenarios;
+
+final class VideoAntennaRuleTest {
+  private final VideoAntennaRule rule = new VideoAntennaRule();
+
+  @Test
+  void fitsTheSamePlugAndBand() {
+    assertThat(Bench.plain().says(rule, build())).isEqualTo(FITS);
+  }
+
+  @Test
+  void clashesOnAnotherPlug() {
+    var antenna = with(videoAntenna(), "connector", AntennaConnector.SMA);
+
+    assertThat(Bench.plain().says(rule, build().with(Role.VIDEO_ANTENNA, antenna)))
+        .isEqualTo("clashes: Antenna video-antenna has a SMA plug, but the port is u.FL.");
+  }
+
+  @Test
+  void warnsOfPlugsThatLookAlike() {
+    var antenna = with(videoAntenna(), "connector", AntennaConnector.SMALL_U_FL);
+
+    assertThat(Bench.plain().says(rule, build().with(Role.VIDEO_ANTENNA, antenna)))
+        .isEqualTo(
+            "clashes: Antenna video-antenna has a small u.FL plug, but the port is u.FL: they look alike and do not mate.");
+  }
+
+  @Test
+  void clashesOnAnotherBand() {
+    var antenna = with(videoAntenna(), "band", Band.GHZ_2_4);
+
+    assertThat(Bench.plain().says(rule, build().with(Role.VIDEO_ANTENNA, antenna)))
+        .isEqualTo(
+            "clashes: Antenna video-antenna is tuned to 2.4 GHz, but the port works at 5.8 GHz.");
+  }
+
+  @Test
+  void notesOppositeHands() {
+    var antenna = with(videoAntenna(), "polarisation", Polarisation.LEFT);
+
+    assertThat(Bench.with(with(Scenarios.plain(), "pilot", Scenarios.pilot()))
+            .says(rule, build().with(Role.VIDEO_ANTENNA, antenna)))
+        .isEqualTo(
+            "fits, but: Antenna video-antenna is left-hand circular and the ground right-hand circular: that loses about 20 dB of picture.");
+  }
+
+  @Test
+  void asksNothingOfALinearAntenna() {
+    var antenna = with(videoAntenna(), "polarisation", Polarisation.LINEAR);
+
+    assertThat(Bench.with(with(Scenarios.plain(), "pilot", Scenarios.pilot()))
+            .says(rule, build().with(Role.VIDEO_ANTENNA, antenna)))
+        .isEqualTo(FITS);
+  }
+}
