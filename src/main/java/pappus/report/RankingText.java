@@ -184,8 +184,8 @@ public final class RankingText {
     Reasons.cap(flight).ifPresent(cap -> lines.addAll(wrap("   " + cap, 3)));
     lines.addAll(wrap(
         "   "
-            + Spoken.number(100 * assessment.mass().chanceUnder(scenario.massCap()), 0)
-            + " % chance of keeping the mass cap; avionics take "
+            + chance(assessment)
+            + " chance of keeping the mass cap; avionics take "
             + Spoken.number(100 * flight.split().avionicsW() / flight.split().totalW(), 0)
             + " % of the power in hover.",
         3));
@@ -293,7 +293,7 @@ public final class RankingText {
         "%8.1f g  ±%4.1f  all-up; %s chance of keeping the cap; costs %s",
         assessment.mass().grams(),
         assessment.mass().doubtGrams(),
-        100 * assessment.mass().chanceUnder(scenario.massCap()),
+        chance(assessment),
         Spoken.price(assessment.cost().cents(), currency(assessment))));
     return lines;
   }
