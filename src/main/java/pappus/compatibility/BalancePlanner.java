@@ -1,10 +1,8 @@
 package pappus.compatibility;
 
 import java.util.Optional;
-import pappus.catalog.Battery;
 import pappus.catalog.Frame;
 import pappus.catalog.Role;
-import pappus.quantity.Units;
 
 /**
  * Moves the pack along the bay until the centre of mass is between the motors, as far as the bay
@@ -54,8 +52,8 @@ final class BalancePlanner {
         overhang,
         build
             .propeller()
-            .map(propeller -> discClearance(
-                frame, battery, x, Units.inchesToMillimetres(propeller.diameterInches())))));
+            .map(propeller -> Discs.clearance(
+                frame, propeller, x, battery.lengthMillimetres(), battery.widthMillimetres()))));
   }
 
   /** Where a role's part sits; motors and propellers balance by themselves. */
@@ -75,18 +73,5 @@ final class BalancePlanner {
         .mapToDouble(Frame.Position::xMillimetres)
         .min()
         .orElseThrow();
-  }
-
-  /** In plan, from the nearest disc to the pack, mm; below zero where they overlap. */
-  private static double discClearance(
-      Frame frame, Battery battery, double packX, double diameterMillimetres) {
-    var least = Double.POSITIVE_INFINITY;
-    for (var motorX :
-        new double[] {frame.sideSpacingMillimetres() / 2, -frame.sideSpacingMillimetres() / 2}) {
-      var dx = Math.max(0, Math.abs(motorX - packX) - battery.lengthMillimetres() / 2);
-      var dy = Math.max(0, frame.frontSpacingMillimetres() / 2 - battery.widthMillimetres() / 2);
-      least = Math.min(least, StrictMath.hypot(dx, dy) - diameterMillimetres / 2);
-    }
-    return least;
   }
 }

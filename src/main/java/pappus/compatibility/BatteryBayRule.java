@@ -6,9 +6,6 @@ import pappus.catalog.Role;
 
 /** The pack must go into its bay and stay clear of the propellers. */
 public final class BatteryBayRule implements CompatibilityRule {
-  /** In plan (common practice, no published source). */
-  private static final double DISC_CLEARANCE_MM = 3;
-
   private static final double NOTED_OVERHANG_MM = 1;
 
   @Override
@@ -52,10 +49,10 @@ public final class BatteryBayRule implements CompatibilityRule {
           bay.frontXMillimetres() - bay.rearXMillimetres() + 2 * BalancePlanner.OVERHANG_MM);
     }
     var clearance = placing.get().discClearanceMillimetres();
-    if (clearance.isPresent() && clearance.get() < DISC_CLEARANCE_MM) {
+    if (clearance.isPresent() && clearance.get() < Discs.LEAST_MM) {
       return Verdict.clashes(
           "Pack %s comes within %s mm of the propeller discs on frame %s, but needs %s mm.",
-          battery.id(), clearance.get(), frame.id(), DISC_CLEARANCE_MM);
+          battery.id(), clearance.get(), frame.id(), Discs.LEAST_MM);
     }
     return placing.get().overhangMillimetres() > NOTED_OVERHANG_MM
         ? Verdict.fitsBut(

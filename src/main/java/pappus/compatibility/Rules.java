@@ -31,6 +31,7 @@ public final class Rules {
       new CapacitorRule(),
       new BatteryStrapRule(),
       new BatteryBayRule(),
+      new PayloadPlaceRule(),
       new BalanceRule());
 
   private Rules() {}

@@ -340,7 +340,7 @@ public final class RankingText {
     }
     return coverage.ending() == Ending.INTERRUPTED
         ? looked + " You stopped the search: this is the best so far."
-        : looked;
+        : looked + " It ended after its full number of changes.";
   }
 
   private List<String> cautions(Assessment assessment) {

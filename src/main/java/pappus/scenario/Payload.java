@@ -1,6 +1,7 @@
 package pappus.scenario;
 
 import com.fasterxml.jackson.annotation.JsonPropertyDescription;
+import org.jspecify.annotations.Nullable;
 import pappus.quantity.Require;
 
 /** What is carried besides the aircraft itself. */
@@ -14,11 +15,27 @@ public record Payload(
     double watts,
 
     @JsonPropertyDescription("Where its middle sits, mm forward of the motor centre, -200 to 200.")
-    double xMillimetres) {
+    double xMillimetres,
+
+    @JsonPropertyDescription(
+        "Its length along the aircraft, mm, 0 to 300; absent: small, clear of the propellers.")
+    @Nullable
+    Double lengthMillimetres,
+
+    @JsonPropertyDescription(
+        "Its width across the aircraft, mm, 0 to 300; absent: small, clear of the propellers.")
+    @Nullable
+    Double widthMillimetres) {
   public Payload {
     Require.text("name", name);
     Require.inRange("massGrams", massGrams, 0, 5000);
     Require.inRange("watts", watts, 0, 50);
     Require.inRange("xMillimetres", xMillimetres, -200, 200);
+    if (lengthMillimetres != null) {
+      Require.inRange("lengthMillimetres", lengthMillimetres, 0, 300);
+    }
+    if (widthMillimetres != null) {
+      Require.inRange("widthMillimetres", widthMillimetres, 0, 300);
+    }
   }
 }

@@ -31,7 +31,7 @@ final class BalancePlannerTest {
   /** 60 g of payload at 200 mm ask for -123 mm; the bay ends at -50 mm, and 15 mm may stand over. */
   @Test
   void stopsWhereTheOverhangEnds() {
-    var payload = new Payload("box", 60, 0, 200);
+    var payload = new Payload("box", 60, 0, 200, null, null);
     var placing = Bench.with(with(Scenarios.plain(), "payload", payload))
         .fit(build())
         .placing()

@@ -19,7 +19,7 @@ final class BalanceRuleTest {
 
   @Test
   void clashesWhenTheBayDoesNotReach() {
-    var payload = new Payload("box", 60, 0, 200);
+    var payload = new Payload("box", 60, 0, 200, null, null);
     var bench = Bench.with(with(Scenarios.plain(), "payload", payload));
 
     assertThat(bench.says(rule, build()))
@@ -29,7 +29,7 @@ final class BalanceRuleTest {
 
   @Test
   void clashesBehindTheMiddleToo() {
-    var payload = new Payload("box", 60, 0, -200);
+    var payload = new Payload("box", 60, 0, -200, null, null);
     var bench = Bench.with(with(Scenarios.plain(), "payload", payload));
 
     assertThat(bench.says(rule, build()))
@@ -39,7 +39,7 @@ final class BalanceRuleTest {
 
   @Test
   void notesMoreThanFiveMillimetres() {
-    var payload = new Payload("box", 25, 0, 200);
+    var payload = new Payload("box", 25, 0, 200, null, null);
     var bench = Bench.with(with(Scenarios.plain(), "payload", payload));
 
     assertThat(bench.says(rule, build()))

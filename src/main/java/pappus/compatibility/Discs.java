@@ -1,0 +1,36 @@
+package pappus.compatibility;
+
+import pappus.catalog.Frame;
+import pappus.catalog.Propeller;
+import pappus.quantity.Units;
+
+/** Propeller discs in plan. */
+final class Discs {
+  /** Least clearance of anything to a disc, mm (common practice, no published source). */
+  static final double LEAST_MM = 3;
+
+  private Discs() {}
+
+  /**
+   * From the nearest disc to a rectangle on the middle line, mm; below zero where they overlap.
+   *
+   * @param xMillimetres middle of the rectangle, forward of the motor centre
+   */
+  static double clearance(
+      Frame frame,
+      Propeller propeller,
+      double xMillimetres,
+      double lengthMillimetres,
+      double widthMillimetres) {
+    var least = Double.POSITIVE_INFINITY;
+    for (var motorX :
+        new double[] {frame.sideSpacingMillimetres() / 2, -frame.sideSpacingMillimetres() / 2}) {
+      var dx = Math.max(0, Math.abs(motorX - xMillimetres) - lengthMillimetres / 2);
+      var dy = Math.max(0, frame.frontSpacingMillimetres() / 2 - widthMillimetres / 2);
+      least = Math.min(
+          least,
+          StrictMath.hypot(dx, dy) - Units.inchesToMillimetres(propeller.diameterInches()) / 2);
+    }
+    return least;
+  }
+}

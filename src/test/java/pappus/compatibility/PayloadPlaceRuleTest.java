@@ -1,0 +1,42 @@
+package pappus.compatibility;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static pappus.catalog.Parts.build;
+import static pappus.catalog.Parts.with;
+import static pappus.compatibility.Bench.FITS;
+
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Test;
+import pappus.scenario.Payload;
+import pappus.scenario.Scenarios;
+
+final class PayloadPlaceRuleTest {
+  private final PayloadPlaceRule rule = new PayloadPlaceRule();
+
+  @Test
+  void fitsWithoutPayload() {
+    assertThat(Bench.plain().says(rule, build())).isEqualTo(FITS);
+  }
+
+  @Test
+  void fitsWhereTheSizeIsNotSaid() {
+    assertThat(carrying(null, null).says(rule, build())).isEqualTo(FITS);
+  }
+
+  @Test
+  void fitsBetweenTheDiscs() {
+    assertThat(carrying(30.0, 20.0).says(rule, build())).isEqualTo(FITS);
+  }
+
+  @Test
+  void clashesWhereItReachesIntoTheDiscs() {
+    assertThat(carrying(300.0, 300.0).says(rule, build()))
+        .startsWith("clashes: The payload comes within -")
+        .endsWith(" but needs 3 mm.");
+  }
+
+  private static Bench carrying(@Nullable Double length, @Nullable Double width) {
+    var payload = new Payload("box", 20, 0, 0, length, width);
+    return Bench.with(with(Scenarios.plain(), "payload", payload));
+  }
+}
