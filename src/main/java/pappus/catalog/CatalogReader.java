@@ -8,7 +8,7 @@ import java.util.TreeMap;
 import pappus.files.Fingerprint;
 import pappus.files.JsonPlaces;
 import pappus.files.JsonReader;
-import pappus.files.Problem;
+import pappus.files.Listed;
 import pappus.files.Problems;
 import pappus.files.Source;
 
@@ -24,9 +24,13 @@ public final class CatalogReader {
   private final List<Replacement> replacements = new ArrayList<>();
 
   /** A part and where it came from. */
-  private record Entry(Part part, Source source, int index, int line) {
+  private record Entry(Source source, Listed<? extends Part> listed) {
+    Part part() {
+      return listed.value();
+    }
+
     String place() {
-      return source.name() + ":" + line;
+      return source.name() + ":" + listed.line();
     }
   }
 
@@ -62,7 +66,7 @@ public final class CatalogReader {
       inputs.add(source.fingerprint());
       for (var listed : JsonReader.readList(
           source, kind.listName(), kind.listName(), kind.recordClass(), problems)) {
-        var entry = new Entry(listed.value(), source, listed.index(), listed.line());
+        var entry = new Entry(source, listed);
         var other = inFolder.putIfAbsent(entry.part().id(), entry);
         if (other == null) {
           merge(entry);
@@ -94,8 +98,8 @@ public final class CatalogReader {
   }
 
   private void refuse(Entry entry, String expected) {
-    var path = entry.part().kind().listName() + "[" + entry.index() + "].id";
-    var line = JsonPlaces.of(entry.source()).line(path);
-    problems.add(new Problem(entry.source().name(), line, path + " must " + expected));
+    var record = entry.part().kind().listName() + "[" + entry.listed().index() + "]";
+    problems.add(JsonPlaces.of(entry.source(), entry.listed(), record)
+        .problem(record + ".id", "must " + expected));
   }
 }

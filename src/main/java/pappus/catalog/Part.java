@@ -2,7 +2,6 @@ package pappus.catalog;
 
 import com.fasterxml.jackson.annotation.JsonIgnore;
 import java.util.List;
-import java.util.Locale;
 import pappus.quantity.Money;
 import pappus.quantity.Require;
 
@@ -64,8 +63,8 @@ public sealed interface Part
       String id, String maker, String name, Money price, Sale sold, Mass mass, String source) {
     Require.text("id", id);
     if (!isKey(id)) {
-      throw new IllegalArgumentException(String.format(
-          Locale.ROOT, "id must be small letters, digits, hyphens and dots, but is %s.", id));
+      Require.refuse(
+          "id must be small letters, digits, hyphens and dots, but is %s.".formatted(id));
     }
     Require.text("maker", maker);
     Require.text("name", name);

@@ -1,5 +1,6 @@
 package pappus.cli;
 
+import java.io.Console;
 import java.io.PrintWriter;
 
 /** One line on a terminal that says what is being done; nothing in a pipe. */
@@ -13,7 +14,23 @@ final class Progress {
 
   Progress(PrintWriter err, boolean quiet) {
     this.err = err;
-    this.shown = !quiet && System.console() != null;
+    this.shown = !quiet && isTerminal();
+  }
+
+  /** Up to Java 21 there is no console in a pipe; from 22 on there is one that says it is none. */
+  @SuppressWarnings("SystemConsoleNull")
+  private static boolean isTerminal() {
+    var console = System.console();
+    if (console == null) {
+      return false;
+    }
+    try {
+      return (boolean) Console.class.getMethod("isTerminal").invoke(console);
+    } catch (NoSuchMethodException olderJava) {
+      return true;
+    } catch (ReflectiveOperationException e) {
+      return false;
+    }
   }
 
   /** At most four times a second. */

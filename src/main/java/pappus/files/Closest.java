@@ -9,18 +9,21 @@ public final class Closest {
 
   /**
    * The name with the fewest letters to change, if they are few: a third of its length, and two at
-   * least. Of equals the first.
+   * least. Of equals
+   * the first by alphabet.
    */
   public static Optional<String> to(String typed, Collection<String> names) {
     var best = Optional.<String>empty();
     var least = Integer.MAX_VALUE;
     for (var name : names) {
-      var most = Math.min(least - 1, Math.max(2, name.length() / 3));
+      var most = Math.min(least, Math.max(2, name.length() / 3));
       if (Math.abs(name.length() - typed.length()) > most) {
         continue;
       }
       var distance = distance(typed, name);
-      if (distance <= most) {
+      var isCloser =
+          distance < least || best.map(other -> name.compareTo(other) < 0).orElse(true);
+      if (distance <= most && isCloser) {
         least = distance;
         best = Optional.of(name);
       }

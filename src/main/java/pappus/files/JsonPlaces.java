@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 import tools.jackson.core.JsonParser;
 import tools.jackson.core.JsonToken;
 import tools.jackson.databind.JsonNode;
@@ -17,6 +18,8 @@ import tools.jackson.databind.node.JsonNodeFactory;
  */
 public final class JsonPlaces {
   private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
+
+  private static final Pattern PLAIN_NAME = Pattern.compile("[A-Za-z0-9_$-]+");
 
   private final Source source;
   private final Map<String, Place> places = new HashMap<>();
@@ -47,6 +50,18 @@ public final class JsonPlaces {
     try (var parser = StrictMapper.lenientParser(bytes, 0, bytes.length)) {
       parser.nextToken();
       places.add(parser, "", Before.NOTHING);
+    }
+    return places;
+  }
+
+  /** Indexes one record of a list that was read before, whose path is given. */
+  public static JsonPlaces of(Source source, Listed<?> listed, String path) {
+    var places = new JsonPlaces(source);
+    var from = listed.offset();
+    var length = source.bytes().length - from;
+    try (var parser = StrictMapper.lenientParser(source.bytes(), from, length)) {
+      parser.nextToken();
+      places.add(parser, path, new Before(from, listed.line() - 1));
     }
     return places;
   }
@@ -98,6 +113,11 @@ public final class JsonPlaces {
     return faulty.contains(path);
   }
 
+  /** Paths of what is known to be wrong so far, and of all around it. */
+  Set<String> faulty() {
+    return Set.copyOf(faulty);
+  }
+
   /** What was refused so far. */
   Problems problems() {
     return problems;
@@ -114,7 +134,7 @@ public final class JsonPlaces {
 
   /** Path of a field. */
   static String field(String path, String name) {
-    if (!name.matches("[A-Za-z0-9_$-]+")) {
+    if (!PLAIN_NAME.matcher(name).matches()) {
       return path + "[" + Shown.text(name) + "]";
     }
     return path.isEmpty() ? name : path + "." + name;

@@ -88,8 +88,10 @@ public final class JsonReader {
         if (name.equals(list) && token == JsonToken.START_ARRAY) {
           isThere = true;
           while (parser.nextToken() == JsonToken.START_OBJECT) {
-            var line = parser.currentTokenLocation().getLineNr();
-            records.add(new Listed<>(reader.readValue(parser), records.size(), line));
+            var place = parser.currentTokenLocation();
+            T value = reader.readValue(parser);
+            records.add(new Listed<>(
+                value, records.size(), place.getLineNr(), (int) place.getByteOffset()));
           }
           if (!parser.hasToken(JsonToken.END_ARRAY)) {
             throw new StrictScalars.Refusal(parser, "must be an object.");

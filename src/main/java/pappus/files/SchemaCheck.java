@@ -18,14 +18,10 @@ import tools.jackson.databind.JsonNode;
  */
 final class SchemaCheck {
   private final Schema schema;
-  private final List<Integer> indexes;
-  private final JsonPlaces places;
-  private final Set<String> explained = new HashSet<>();
 
-  private SchemaCheck(Schema schema, List<Integer> indexes, JsonPlaces places) {
-    this.schema = schema;
-    this.indexes = indexes;
-    this.places = places;
+  SchemaCheck(String name) {
+    this.schema = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+        .getSchema(SchemaText.of(name), InputFormat.JSON);
   }
 
   /**
@@ -34,68 +30,98 @@ final class SchemaCheck {
    * @param indexes of the elements of the one list at the top, where only some of them are in the
    *     document; empty if all are
    */
-  static void check(String name, JsonNode document, List<Integer> indexes, JsonPlaces places) {
-    var schema = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
-        .getSchema(SchemaText.of(name), InputFormat.JSON);
-    new SchemaCheck(schema, indexes, places).explain(schema.validate(document));
+  void check(JsonNode document, List<Integer> indexes, JsonPlaces places) {
+    new Explanation(indexes, places).explain(schema.validate(document));
   }
 
-  private void explain(List<Error> errors) {
-    // A misspelt field is also a missing one; one line is enough.
-    errors.stream().filter(error -> isAbout(error, "additionalProperties")).forEach(this::unknown);
-    errors.stream().filter(error -> isAbout(error, "required")).forEach(this::missing);
-    errors.stream().filter(error -> isAbout(error, "type")).forEach(this::wrongType);
-    errors.stream().filter(error -> isAbout(error, "enum")).forEach(this::wrongWord);
-    errors.stream().filter(error -> isAbout(error, "const")).forEach(this::wrongWord);
+  private final class Explanation {
+    private final List<Integer> indexes;
+    private final JsonPlaces places;
+    private final Set<String> explained = new HashSet<>();
+
+    Explanation(List<Integer> indexes, JsonPlaces places) {
+      this.indexes = indexes;
+      this.places = places;
+    }
+
+    void explain(List<Error> errors) {
+      // A misspelt field is also a missing one; one line is enough.
+      for (var error : errors) {
+        if (isAbout(error, "additionalProperties")) {
+          unknown(error);
+        }
+      }
+      for (var error : errors) {
+        switch (error.getKeyword()) {
+          case "required" -> missing(error);
+          case "type" -> wrongType(error);
+          default -> {}
+        }
+      }
+      // After the types, so that a number for a word is told once.
+      for (var error : errors) {
+        if (isAbout(error, "enum") || isAbout(error, "const")) {
+          wrongWord(error);
+        }
+      }
+    }
+
+    private void unknown(Error error) {
+      var names = new ArrayList<>(around(error).path("properties").propertyNames());
+      var typed = error.getProperty();
+      var path = path(error.getInstanceLocation());
+      names.removeIf(name -> places.place(JsonPlaces.field(path, name)).isPresent());
+      Closest.to(typed, names).ifPresent(name -> explained.add(JsonPlaces.field(path, name)));
+      places.refuse(
+          JsonPlaces.field(path, typed), "is not a field." + Closest.advice(typed, names));
+    }
+
+    private void missing(Error error) {
+      var path = JsonPlaces.field(path(error.getInstanceLocation()), error.getProperty());
+      if (!explained.contains(path)) {
+        places.refuse(path, "is missing.");
+      }
+    }
+
+    private void wrongType(Error error) {
+      var schemas = schemasOnTheWay(error.getEvaluationPath());
+      var around = schemas.get(schemas.size() - 1);
+      refuse(
+          path(error.getInstanceLocation()),
+          around.has("enum") ? words(around) : inWords(around.path("type").asString()),
+          error.getInstanceNode().isNull() && isOptional(error, schemas)
+              ? " Maybe leave it out."
+              : "");
+    }
+
+    private void wrongWord(Error error) {
+      var path = path(error.getInstanceLocation());
+      if (!places.isFaulty(path)) {
+        refuse(path, words(around(error)), "");
+      }
+    }
+
+    private void refuse(String path, String expected, String advice) {
+      var shown = places.place(path).map(JsonPlaces.Place::shown).orElse("something else");
+      places.refuse(path, "must be %s, but is %s.%s".formatted(expected, shown, advice));
+    }
+
+    private String path(NodePath location) {
+      var path = "";
+      for (var i = 0; i < location.getNameCount(); i++) {
+        if (location.getElement(i) instanceof Integer index) {
+          var real = i == 1 && !indexes.isEmpty() ? indexes.get(index) : index;
+          path = JsonPlaces.element(path, real);
+        } else {
+          path = JsonPlaces.field(path, location.getName(i));
+        }
+      }
+      return path;
+    }
   }
 
   private static boolean isAbout(Error error, String keyword) {
     return error.getKeyword().equals(keyword);
-  }
-
-  private void unknown(Error error) {
-    var names = new ArrayList<>(around(error).path("properties").propertyNames());
-    var typed = error.getProperty();
-    var path = path(error.getInstanceLocation());
-    names.removeIf(name -> places.place(JsonPlaces.field(path, name)).isPresent());
-    Closest.to(typed, names).ifPresent(name -> explained.add(JsonPlaces.field(path, name)));
-    places.refuse(JsonPlaces.field(path, typed), "is not a field." + Closest.advice(typed, names));
-  }
-
-  private void missing(Error error) {
-    var path = JsonPlaces.field(path(error.getInstanceLocation()), error.getProperty());
-    if (!explained.contains(path)) {
-      places.refuse(path, "is missing.");
-    }
-  }
-
-  private void wrongType(Error error) {
-    var schemas = schemasOnTheWay(error.getEvaluationPath());
-    var around = schemas.get(schemas.size() - 1);
-    refuse(
-        path(error.getInstanceLocation()),
-        around.has("enum") ? words(around) : inWords(around.path("type").asString()),
-        error.getInstanceNode().isNull() && isOptional(error, schemas)
-            ? " Maybe leave it out."
-            : "");
-  }
-
-  private void wrongWord(Error error) {
-    var path = path(error.getInstanceLocation());
-    if (!places.isFaulty(path)) {
-      refuse(path, words(around(error)), "");
-    }
-  }
-
-  private void refuse(String path, String expected, String advice) {
-    var shown = places.place(path).map(JsonPlaces.Place::shown).orElse("something else");
-    places.refuse(path, "must be %s, but is %s.%s".formatted(expected, shown, advice));
-  }
-
-  private static String words(JsonNode schema) {
-    var words = new ArrayList<String>();
-    schema.path("enum").forEach(word -> words.add(word.asString()));
-    return words.isEmpty() ? schema.path("const").asString() : Shown.choice(words);
   }
 
   /** The schema that holds the keyword. */
@@ -136,17 +162,10 @@ final class SchemaCheck {
     return false;
   }
 
-  private String path(NodePath location) {
-    var path = "";
-    for (var i = 0; i < location.getNameCount(); i++) {
-      if (location.getElement(i) instanceof Integer index) {
-        var real = i == 1 && !indexes.isEmpty() ? indexes.get(index) : index;
-        path = JsonPlaces.element(path, real);
-      } else {
-        path = JsonPlaces.field(path, location.getName(i));
-      }
-    }
-    return path;
+  private static String words(JsonNode schema) {
+    var words = new ArrayList<String>();
+    schema.path("enum").forEach(word -> words.add(word.asString()));
+    return words.isEmpty() ? schema.path("const").asString() : Shown.choice(words);
   }
 
   private static String inWords(String type) {

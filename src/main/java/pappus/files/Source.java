@@ -49,6 +49,9 @@ public final class Source {
       return Optional.empty();
     }
     try (var stream = Files.newInputStream(file)) {
+      if (Files.isRegularFile(file) && Files.size(file) <= MOST_BYTES) {
+        return Optional.of(new Source(name, stream.readAllBytes()));
+      }
       return Optional.of(readAll(name, stream));
     } catch (NoSuchFileException e) {
       problems.add(

@@ -18,15 +18,15 @@ public record Money(BigDecimal amount, String currency) {
     Require.present("amount", amount);
     Require.text("currency", currency);
     if (!CODE.matcher(currency).matches()) {
-      throw new IllegalArgumentException(
+      Require.refuse(
           "currency must be three capital letters as in ISO 4217, but is %s.".formatted(currency));
     }
     if (amount.signum() < 0 || amount.compareTo(MOST) > 0) {
-      throw new IllegalArgumentException(
+      Require.refuse(
           "amount must be from 0 to 1000000, but is %s.".formatted(amount.toPlainString()));
     }
     if (amount.stripTrailingZeros().scale() > 2) {
-      throw new IllegalArgumentException(
+      Require.refuse(
           "amount must have at most two decimals, but is %s.".formatted(amount.toPlainString()));
     }
     amount = amount.setScale(2, RoundingMode.UNNECESSARY);

@@ -1,5 +1,6 @@
 package pappus.quantity;
 
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
@@ -12,7 +13,46 @@ import org.jspecify.annotations.Nullable;
  * with "Maybe". NaN and the infinities fail every numeric check.
  */
 public final class Require {
+  /** Messages of the checks that failed on this thread, while somebody collects them. */
+  private static final ThreadLocal<List<String>> COLLECTED = new ThreadLocal<>();
+
   private Require() {}
+
+  /**
+   * The message of every range check that fails while a record is made, so that a person hears of
+   * all of them and not of the first alone. What comes of the action must not be used.
+   *
+   * @throws RuntimeException what the action throws, if no check failed before
+   */
+  public static List<String> failuresOf(Runnable action) {
+    var messages = new ArrayList<String>();
+    COLLECTED.set(messages);
+    try {
+      action.run();
+    } catch (RuntimeException e) {
+      if (messages.isEmpty()) {
+        throw e;
+      }
+      // What a record does after a check may rely on it.
+    } finally {
+      COLLECTED.remove();
+    }
+    return messages;
+  }
+
+  /**
+   * Refuses a value by a check of the caller's own.
+   *
+   * @param message "NAME must be …, but is …."
+   * @throws IllegalArgumentException with the message, unless failures are being collected
+   */
+  public static void refuse(String message) {
+    var messages = COLLECTED.get();
+    if (messages == null) {
+      throw new IllegalArgumentException(message);
+    }
+    messages.add(message);
+  }
 
   /**
    * Returns the value if it is finite and from low to high, both included.
@@ -28,9 +68,14 @@ public final class Require {
     if (value >= low && value <= high) {
       return value;
     }
-    throw new IllegalArgumentException("%s must be from %s to %s, but is %s.%s"
+    if (low > high && COLLECTED.get() != null) {
+      // A bound taken from a field that was refused itself.
+      return value;
+    }
+    refuse("%s must be from %s to %s, but is %s.%s"
         .formatted(
             name, plain(low), plain(high), plain(value), advice.isEmpty() ? "" : " " + advice));
+    return value;
   }
 
   /**
@@ -42,8 +87,8 @@ public final class Require {
     if (value > 0 && value < Double.POSITIVE_INFINITY) {
       return value;
     }
-    throw new IllegalArgumentException(
-        "%s must be a positive number, but is %s.".formatted(name, plain(value)));
+    refuse("%s must be a positive number, but is %s.".formatted(name, plain(value)));
+    return value;
   }
 
   /**
@@ -55,8 +100,8 @@ public final class Require {
     if (value >= 0 && value < Double.POSITIVE_INFINITY) {
       return value;
     }
-    throw new IllegalArgumentException(
-        "%s must be zero or a positive number, but is %s.".formatted(name, plain(value)));
+    refuse("%s must be zero or a positive number, but is %s.".formatted(name, plain(value)));
+    return value;
   }
 
   /**
@@ -69,7 +114,7 @@ public final class Require {
       throw new IllegalArgumentException("%s is missing.".formatted(name));
     }
     if (value.isBlank()) {
-      throw new IllegalArgumentException("%s must hold text, but is empty.".formatted(name));
+      refuse("%s must hold text, but is empty.".formatted(name));
     }
     return value;
   }
@@ -93,8 +138,7 @@ public final class Require {
    */
   public static <C extends Collection<?>> C notEmpty(String name, C values) {
     if (values.isEmpty()) {
-      throw new IllegalArgumentException(
-          "%s must list at least one, but is empty.".formatted(name));
+      refuse("%s must list at least one, but is empty.".formatted(name));
     }
     return values;
   }

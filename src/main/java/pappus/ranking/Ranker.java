@@ -118,7 +118,7 @@ public final class Ranker {
             && rows.stream()
                 .filter(earlier -> differences(earlier, other) <= 1)
                 .findFirst()
-                .filter(earlier -> earlier == row)
+                .filter(earlier -> earlier.build().equals(row.build()))
                 .isPresent())
         .limit(MOST_VARIANTS)
         .toList();

@@ -184,13 +184,14 @@ public final class RankingText {
     Reasons.cap(flight).ifPresent(cap -> lines.addAll(wrap("   " + cap, 3)));
     lines.addAll(wrap(
         "   "
-            + Spoken.number(100 * assessment.mass().chanceUnder(scenario.massCap()), 0)
-            + " % chance of keeping the mass cap; avionics take "
+            + chance(assessment)
+            + " chance of keeping the mass cap; avionics take "
             + Spoken.number(100 * flight.split().avionicsW() / flight.split().totalW(), 0)
             + " % of the power in hover.",
         3));
-    for (var line : details(assessment)) {
-      lines.addAll(wrap("   " + line, 5));
+    lines.addAll(wrap("   With " + accessories(assessment) + ".", 3));
+    for (var line : places(assessment)) {
+      lines.addAll(wrap("   " + line, 3));
     }
     for (var finding : Reasons.findings(assessment)) {
       lines.addAll(wrap("   - " + finding, 5));
@@ -230,15 +231,32 @@ public final class RankingText {
         .parts()
         .forEach((role, part) ->
             lines.add(role.label() + ": " + Spoken.safe(part.name()) + " [" + part.id() + "]"));
-    assessment.fitting().stackPlan().ifPresent(plan -> lines.add(stack(plan)));
+    lines.addAll(places(assessment));
+    return lines;
+  }
+
+  /** The parts that the row does not name. */
+  private static String accessories(Assessment assessment) {
+    return String.join(
+        ", ",
+        assessment.build().parts().entrySet().stream()
+            .filter(entry -> !NAMED.contains(entry.getKey()))
+            .map(entry ->
+                entry.getKey().label() + " " + Spoken.safe(entry.getValue().name()))
+            .toList());
+  }
+
+  private static List<String> places(Assessment assessment) {
+    var lines = new ArrayList<String>();
+    assessment.fitting().stackPlan().ifPresent(plan -> lines.add(stack(plan) + "."));
     assessment
         .fitting()
         .placing()
-        .ifPresent(placing -> lines.add("pack: its middle "
+        .ifPresent(placing -> lines.add("Pack: its middle "
             + Spoken.number(Math.abs(placing.packXMillimetres()), 0)
             + " mm "
             + (placing.packXMillimetres() >= 0 ? "before" : "behind")
-            + " the middle of the motors"));
+            + " the middle of the motors."));
     return lines;
   }
 
@@ -250,7 +268,7 @@ public final class RankingText {
                 " under ",
                 column.layers().stream().map(layer -> layer.what().label()).toList()))
         .toList();
-    return "places: "
+    return "Places: "
         + String.join("; ", columns)
         + plan.height()
             .map(height -> "; plates " + Spoken.number(height.millimetres(), 0) + " mm apart")
@@ -272,10 +290,10 @@ public final class RankingText {
     }
     lines.add(String.format(
         Locale.ROOT,
-        "%8.1f g  ±%4.1f  all-up; %.0f %% chance of keeping the cap; costs %s",
+        "%8.1f g  ±%4.1f  all-up; %s chance of keeping the cap; costs %s",
         assessment.mass().grams(),
         assessment.mass().doubtGrams(),
-        100 * assessment.mass().chanceUnder(scenario.massCap()),
+        chance(assessment),
         Spoken.price(assessment.cost().cents(), currency(assessment))));
     return lines;
   }
@@ -331,6 +349,12 @@ public final class RankingText {
       lines.addAll(wrap("! " + caution, 2));
     }
     return lines;
+  }
+
+  /** Never a hundred: a normal sum promises nothing that far out. */
+  private String chance(Assessment assessment) {
+    var chance = assessment.mass().chanceUnder(scenario.massCap());
+    return chance > 0.99 ? "over 99 %" : Spoken.number(100 * chance, 0) + " %";
   }
 
   private static String currency(Assessment assessment) {

@@ -12,6 +12,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -191,6 +192,59 @@ class CatalogReaderTest {
             "straps.json:3: straps[1].widthMillimetres must be from 5 to 40, but is 150.",
             "straps.json:4: straps[2].mass.grams must be from 0.01 to 5000, but is 0.004. Maybe it is not in grams.",
             "straps.json:5: straps[3].id is missing.");
+  }
+
+  @Test
+  void listsEveryFieldOfARecordThatIsOutOfRange() throws IOException {
+    write(
+        "motors.json",
+        file(
+            "motors",
+            motor("M 1")
+                .replace("\"maker\": \"Example\"", "\"maker\": \" \"")
+                .replace("19.90, \"currency\": \"EUR\"", "-1, \"currency\": \"eur\"")
+                .replace("\"from\": 2, \"to\": 4", "\"from\": 20, \"to\": 4")
+                .replace("\"noLoadVolts\": 10,", "\"noLoadVolts\": 100,"),
+            motor("M 2").replace("\"leadGauge\": 24", "\"leadGauge\": 2")));
+
+    assertThat(problems(""))
+        .containsExactly(
+            "motors.json:3: motors[0].id must be small letters, digits, hyphens and dots, but is M 1.",
+            "motors.json:4: motors[0].maker must hold text, but is empty.",
+            "motors.json:6: motors[0].price.amount must be from 0 to 1000000, but is -1.",
+            "motors.json:6: motors[0].price.currency must be three capital letters as in ISO 4217, but is eur.",
+            "motors.json:16: motors[0].noLoadVolts must be from 1 to 30, but is 100.",
+            "motors.json:17: motors[0].cells.from must be from 1 to 14, but is 20.",
+            "motors.json:30: motors[1].id must be small letters, digits, hyphens and dots, but is M 2.",
+            "motors.json:52: motors[1].leadGauge must be from 14 to 34, but is 2.");
+  }
+
+  @Test
+  void countsLinesWithAByteOrderMarkAndWindowsLineEnds() throws IOException {
+    var text = "\uFEFF" + file("straps", strap("s"), strap("t").replace("\"t\"", "7"), strap("s"));
+    write("straps.json", text.replace("\n", "\r\n"));
+
+    assertThat(problems(""))
+        .containsExactly(
+            "straps.json:3: straps[1].id must be text, but is 7.",
+            "straps.json:4: straps[2].id must be the only one of its folder, but s is at straps.json:2 too.");
+  }
+
+  /** More than are indexed at a time. */
+  @Test
+  void listsTheProblemsOfManyRecords() throws IOException {
+    var records = IntStream.range(0, 1000)
+        .mapToObj(i -> i % 2 == 0 ? strap("s-" + i) : strap("s-" + i).replace(": 15,", ": \"15\","))
+        .toArray(String[]::new);
+    write("straps.json", file("straps", records));
+
+    assertThat(problems(""))
+        .containsExactlyElementsOf(IntStream.range(0, 1000)
+            .filter(i -> i % 2 == 1)
+            .mapToObj(i ->
+                "straps.json:%s: straps[%s].widthMillimetres must be a number, but is the text \"15\"."
+                    .formatted(i + 2, i))
+            .toList());
   }
 
   /** One change to a motor in order, and the one line it gives. */

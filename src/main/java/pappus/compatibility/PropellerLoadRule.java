@@ -1,0 +1,58 @@
+package pappus.compatibility;
+
+import java.util.Set;
+import pappus.catalog.Motor;
+import pappus.catalog.Role;
+
+/** The propeller must not be larger than motors of the stator's size are flown with. */
+public final class PropellerLoadRule implements CompatibilityRule {
+  /** Half a size above the usual is noted, more than that is not built. */
+  private static final double NOTED_INCHES = 0.5;
+
+  @Override
+  public String id() {
+    return "propeller-load";
+  }
+
+  @Override
+  public Set<Role> reads() {
+    return Set.of(Role.MOTOR, Role.PROPELLER);
+  }
+
+  @Override
+  public Verdict check(Fitting fitting) {
+    var build = fitting.build();
+    if (build.motor().isEmpty() || build.propeller().isEmpty()) {
+      return Verdict.FITS;
+    }
+    var motor = build.motor().get();
+    var propeller = build.propeller().get();
+    var usual = largestUsualInches(motor);
+    var inches = propeller.diameterInches();
+    if (inches > usual + NOTED_INCHES + 1e-9) {
+      return Verdict.clashes(
+          "Propeller %s is %s inch, but a stator of %s mm is flown with up to %s inch.",
+          propeller.id(), inches, motor.statorDiameterMillimetres(), usual);
+    }
+    return inches > usual + 1e-9
+        ? Verdict.fitsBut(
+            "Propeller %s is %s inch; a stator of %s mm is usually flown with up to %s inch: feel the motors after the first minute.",
+            propeller.id(), inches, motor.statorDiameterMillimetres(), usual)
+        : Verdict.FITS;
+  }
+
+  /** Largest propeller of the size class, inch (common practice, no published source). */
+  private static double largestUsualInches(Motor motor) {
+    var diameter = motor.statorDiameterMillimetres();
+    if (diameter < 12) {
+      return motor.statorHeightMillimetres() < 5 ? 2.5 : 3;
+    }
+    if (diameter < 13) {
+      return 3;
+    }
+    if (diameter < 16) {
+      return 4;
+    }
+    return diameter < 23 ? 5 : 6;
+  }
+}
