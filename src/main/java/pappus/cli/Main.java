@@ -47,10 +47,14 @@ public final class Main {
   /** The command line, with streams a test may replace. */
   static CommandLine commandLine() {
     var line = new CommandLine(new Main());
-    line.getSubcommands()
-        .values()
-        .forEach(command ->
-            command.getCommandSpec().mixinStandardHelpOptions(true).versionProvider(new Version()));
+    var usage = line.getCommandSpec().usageMessage();
+    line.getSubcommands().values().forEach(command -> command
+        .getCommandSpec()
+        .mixinStandardHelpOptions(true)
+        .versionProvider(new Version())
+        .usageMessage()
+        .exitCodeListHeading(usage.exitCodeListHeading())
+        .exitCodeList(usage.exitCodeList()));
     return line.setCaseInsensitiveEnumValuesAllowed(true)
         .setExecutionExceptionHandler(Main::report);
   }

@@ -37,9 +37,19 @@ final class RecommendCommand extends CatalogCommand implements Callable<Integer>
     var inputs = read();
     var wanted = count == null ? inputs.scenario().count() : count;
     var question = Question.of(inputs.catalog(), inputs.assessor());
-    var pool = new Pool();
     var search = new TimefoldSearch(question, MOVES);
-    var interruption = Interruption.watch(search::stop);
+    try (var interruption = Interruption.watch(search::stop)) {
+      return answer(inputs, wanted, question, search, interruption);
+    }
+  }
+
+  private int answer(
+      Inputs inputs,
+      int wanted,
+      Question question,
+      TimefoldSearch search,
+      Interruption interruption) {
+    var pool = new Pool();
     var progress = new Progress(err(), isQuiet());
     var ending = search.run(
         pool, done -> progress.show("searching, start " + done + " of " + TimefoldSearch.STARTS));

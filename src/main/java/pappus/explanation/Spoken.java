@@ -38,7 +38,7 @@ public final class Spoken {
           || type == Character.LINE_SEPARATOR
           || type == Character.PARAGRAPH_SEPARATOR
           || type == Character.SURROGATE) {
-        safe.append(String.format(Locale.ROOT, "\\u%04x", point));
+        safe.append(String.format(Locale.ROOT, point > 0xFFFF ? "\\u{%x}" : "\\u%04x", point));
       } else {
         safe.appendCodePoint(point);
       }

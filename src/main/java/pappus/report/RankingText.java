@@ -107,7 +107,7 @@ public final class RankingText {
           0));
     });
     lines.add("");
-    lines.addAll(details(assessment));
+    details(assessment).forEach(line -> lines.addAll(wrap(line, 2)));
     lines.add("");
     lines.addAll(massTable(assessment));
     lines.add("");
@@ -278,23 +278,27 @@ public final class RankingText {
   private List<String> massTable(Assessment assessment) {
     var lines = new ArrayList<String>();
     for (var line : assessment.mass().lines()) {
-      lines.add(String.format(
-          Locale.ROOT,
-          "%8.1f g  ±%4.1f  %s%s",
-          line.grams(),
-          line.doubtGrams(),
-          line.pieces() > 1 ? line.pieces() + " × " : "",
-          line.part()
-              .map(part -> line.label() + ", " + Spoken.safe(part.name()))
-              .orElse(line.label())));
+      lines.addAll(wrap(
+          String.format(
+              Locale.ROOT,
+              "%8.1f g  ±%4.1f  %s%s",
+              line.grams(),
+              line.doubtGrams(),
+              line.pieces() > 1 ? line.pieces() + " × " : "",
+              line.part()
+                  .map(part -> line.label() + ", " + Spoken.safe(part.name()))
+                  .orElse(line.label())),
+          18));
     }
-    lines.add(String.format(
-        Locale.ROOT,
-        "%8.1f g  ±%4.1f  all-up; %s chance of keeping the cap; costs %s",
-        assessment.mass().grams(),
-        assessment.mass().doubtGrams(),
-        chance(assessment),
-        Spoken.price(assessment.cost().cents(), currency(assessment))));
+    lines.addAll(wrap(
+        String.format(
+            Locale.ROOT,
+            "%8.1f g  ±%4.1f  all-up; %s chance of keeping the cap; costs %s",
+            assessment.mass().grams(),
+            assessment.mass().doubtGrams(),
+            chance(assessment),
+            Spoken.price(assessment.cost().cents(), currency(assessment))),
+        18));
     return lines;
   }
 
@@ -320,7 +324,7 @@ public final class RankingText {
           .forEach(limit -> lines.addAll(
               wrap("- Limit (" + limit.id() + "): " + Reasons.broken(limit) + ".", 2)));
       Reasons.findings(closest).forEach(finding -> lines.addAll(wrap("- " + finding, 2)));
-      lines.addAll(details(closest));
+      details(closest).forEach(line -> lines.addAll(wrap(line, 2)));
     });
     lines.add("");
     lines.addAll(wrap(coverage(ranking.coverage()), 0));

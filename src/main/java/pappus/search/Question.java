@@ -6,12 +6,17 @@ import java.util.EnumMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import pappus.assessment.Assessor;
 import pappus.catalog.Antenna;
+import pappus.catalog.AntennaPort;
+import pappus.catalog.Board;
 import pappus.catalog.Build;
 import pappus.catalog.Catalog;
 import pappus.catalog.Part;
+import pappus.catalog.Receiver;
 import pappus.catalog.Role;
+import pappus.catalog.Transmitter;
 import pappus.scenario.Choice;
 import pappus.scenario.Scenario;
 
@@ -46,12 +51,15 @@ public final class Question {
     var fixed = new ArrayList<Part>();
     var excluded = new HashSet<>(choice.excludedIds());
     for (var part : catalog.parts()) {
-      if (!takes(role, part) || excluded.contains(part.id()) || !isAllowed(role, part, choice)) {
+      if (!takes(role, part, catalog)
+          || excluded.contains(part.id())
+          || !isAllowed(role, part, choice)) {
         continue;
       }
-      fitting.add(part);
       if (choice.fixedIds().contains(part.id())) {
         fixed.add(part);
+      } else if (!displacesFixed(part, catalog, choice)) {
+        fitting.add(part);
       }
     }
     if (!fixed.isEmpty()) {
@@ -61,12 +69,45 @@ public final class Question {
     return extra && !scenario.wants(role) ? List.of() : fitting;
   }
 
-  /** An antenna does not say what it is for: every antenna is asked about for both roles. */
-  private static boolean takes(Role role, Part part) {
-    if (part instanceof Antenna) {
-      return role == Role.VIDEO_ANTENNA || role == Role.RADIO_ANTENNA;
+  /**
+   * An antenna does not say what it is for: it is asked about for every role in which some port has
+   * its band, so that fixing one for video leaves the radio its own.
+   */
+  private static boolean takes(Role role, Part part, Catalog catalog) {
+    if (part instanceof Antenna antenna) {
+      return catalog.parts().stream()
+          .map(other -> port(role, other))
+          .anyMatch(port -> port != null && port.band() == antenna.band());
     }
     return !part.fills().isEmpty() && part.fills().get(0) == role;
+  }
+
+  private static @Nullable AntennaPort port(Role role, Part part) {
+    if (role == Role.VIDEO_ANTENNA) {
+      return part instanceof Transmitter transmitter
+          ? transmitter.antenna()
+          : part instanceof Board board && board.transmitter() != null
+              ? board.transmitter().antenna()
+              : null;
+    }
+    if (role == Role.RADIO_ANTENNA) {
+      return part instanceof Receiver receiver
+          ? receiver.antenna()
+          : part instanceof Board board && board.receiver() != null
+              ? board.receiver().antenna()
+              : null;
+    }
+    return null;
+  }
+
+  /** Whether a part brings along what a fixed part is for, and so would push that one out. */
+  private static boolean displacesFixed(Part part, Catalog catalog, Choice choice) {
+    var alongside = part.fills().stream().skip(1).toList();
+    return !alongside.isEmpty()
+        && choice.fixedIds().stream()
+            .flatMap(id -> catalog.part(id).stream())
+            .filter(fixed -> !fixed.fills().isEmpty())
+            .anyMatch(fixed -> alongside.contains(fixed.fills().get(0)));
   }
 
   private static boolean isAllowed(Role role, Part part, Choice choice) {
@@ -84,7 +125,7 @@ public final class Question {
     return options.getOrDefault(role, List.of());
   }
 
-  /** Combinations of frame, motor, propeller and battery, accessories not counted. */
+  /** Ways to fill the roles, counting those that cannot fit. */
   public double combinations() {
     var combinations = 1.0;
     for (var role : Role.values()) {
@@ -110,7 +151,7 @@ public final class Question {
         build = build.without(role);
       }
     }
-    var plug = build.board().map(pappus.catalog.Board::plug);
+    var plug = build.board().map(Board::plug);
     var battery = build.battery();
     if (plug.isPresent()
         && battery.isPresent()

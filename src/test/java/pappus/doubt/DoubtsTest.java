@@ -1,0 +1,150 @@
+package pappus.doubt;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import pappus.assessment.Assessment;
+import pappus.assessment.Assessor;
+import pappus.catalog.BuildText;
+import pappus.catalog.Catalog;
+import pappus.catalog.Known;
+import pappus.catalog.Propeller;
+import pappus.catalog.Role;
+import pappus.shop.SmallShop;
+
+class DoubtsTest {
+  private static final Catalog FEW = SmallShop.few();
+  private static final Assessor ASSESSOR = SmallShop.assessor(FEW, "");
+  private static final Assessment FIRST = assess(String.join(",", SmallShop.ONE_BUILD));
+
+  @Test
+  void theEstimateLiesBetweenTheEnds() {
+    var band = band(FIRST);
+
+    assertThat(band.seconds())
+        .isEqualTo(FIRST.flight().orElseThrow().endurance().seconds());
+    assertThat(band.low()).isPositive().isLessThan(band.seconds());
+    assertThat(band.high()).isGreaterThan(band.seconds());
+    assertThat(band.high() - band.seconds()).isCloseTo(band.seconds() - band.low(), within(1e-9));
+  }
+
+  @Test
+  void sameBuildSameNumbers() {
+    assertThat(band(FIRST)).isEqualTo(band(FIRST));
+  }
+
+  @Test
+  void eachDoubtMovesTheEnduranceTheWayPhysicsSays() {
+    var band = band(FIRST);
+
+    assertThat(band.contributions()).hasSize(9).allMatch(one -> one.seconds() != 0);
+    assertThat(seconds(band, "figure of merit of ligule-4x1.9x2")).isNegative();
+    assertThat(seconds(band, "resistance of spikerush-1303-3400")).isNegative();
+    assertThat(seconds(band, "no-load current of spikerush-1303-3400")).isNegative();
+    assertThat(seconds(band, "capacity of tidewell-2s-3500")).isNegative();
+    assertThat(seconds(band, "law of part-load loss")).isNegative();
+    assertThat(seconds(band, "thrust lost")).isNegative();
+    assertThat(seconds(band, "mass of " + FIRST.build())).isNegative();
+  }
+
+  @Test
+  void aWorseKnownPropellerWidensTheBand() {
+    var propeller = FIRST.build().propeller().orElseThrow();
+    assertThat(propeller.test()).isNotNull();
+
+    var measured = band(with(propeller, Known.MEASURED));
+    var maker = band(with(propeller, Known.MAKER));
+    var estimated = band(with(propeller, Known.ESTIMATED));
+
+    assertThat(measured.seconds()).isEqualTo(estimated.seconds());
+    assertThat(measured.deviation()).isLessThan(maker.deviation());
+    assertThat(maker.deviation()).isLessThan(estimated.deviation());
+    assertThat(estimated.low()).isLessThan(measured.low());
+  }
+
+  @Test
+  void doubtsOfSharedPartsCancelInTheDifference() {
+    var other = assess(FIRST.build().toString().replace("newteye-14-feather", "newteye-14"));
+    var mine = band(FIRST);
+    var theirs = band(other);
+
+    var together = mine.deviationOfDifference(theirs);
+
+    assertThat(mine.deviationOfDifference(mine)).isZero();
+    assertThat(together).isLessThan(Math.hypot(mine.deviation(), theirs.deviation()) / 2);
+    assertThat(together).isCloseTo(theirs.deviationOfDifference(mine), within(1e-9));
+  }
+
+  @Test
+  void doubtsOfDifferentPartsAddInSquares() {
+    var one = new EnduranceBand(
+        100, List.of(new Contribution("a", "A", 3), new Contribution("shared", "S", 10)));
+    var other = new EnduranceBand(
+        90, List.of(new Contribution("b", "B", -4), new Contribution("shared", "S", 10)));
+
+    assertThat(one.deviation()).isCloseTo(Math.sqrt(109), within(1e-12));
+    assertThat(one.deviationOfDifference(other)).isCloseTo(5, within(1e-12));
+  }
+
+  /** 10 and 90 % points of the normal distribution: 1.2816, from memory, not re-read in print. */
+  @Test
+  void theEndsAreTheTenthAndTheNinetiethOfAHundred() {
+    var band = new EnduranceBand(100, List.of(new Contribution("a", "A", 10)));
+
+    assertThat(band.low()).isCloseTo(100 - 12.816, within(0.001));
+    assertThat(band.high()).isCloseTo(100 + 12.816, within(0.001));
+  }
+
+  @Test
+  void noFlightIsShorterThanNone() {
+    assertThat(new EnduranceBand(1, List.of(new Contribution("a", "A", 10))).low())
+        .isZero();
+  }
+
+  @Test
+  void theLargestContributionStandsFirstWhateverItsSign() {
+    var small = new Contribution("a", "A", 1);
+    var large = new Contribution("c", "C", -3);
+    var alike = new Contribution("b", "B", 3);
+
+    assertThat(new EnduranceBand(100, List.of(small, large, alike)).largestFirst())
+        .containsExactly(alike, large, small);
+  }
+
+  private static Assessment with(Propeller propeller, Known known) {
+    var changed = new Propeller(
+        propeller.id(),
+        propeller.maker(),
+        propeller.name(),
+        propeller.price(),
+        propeller.sold(),
+        propeller.mass(),
+        propeller.diameterInches(),
+        propeller.pitchInches(),
+        propeller.blades(),
+        propeller.seats(),
+        propeller.hubThicknessMillimetres(),
+        propeller.test(),
+        known,
+        propeller.source());
+    return ASSESSOR.assess(FIRST.build().with(Role.PROPELLER, changed));
+  }
+
+  private static EnduranceBand band(Assessment assessment) {
+    return new Doubts(ASSESSOR).band(assessment);
+  }
+
+  private static double seconds(EnduranceBand band, String source) {
+    return band.contributions().stream()
+        .filter(one -> one.source().equals(source))
+        .mapToDouble(Contribution::seconds)
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static Assessment assess(String build) {
+    return ASSESSOR.assess(BuildText.parse(build, FEW));
+  }
+}

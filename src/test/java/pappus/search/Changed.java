@@ -1,0 +1,111 @@
+package pappus.search;
+
+import java.util.List;
+import java.util.Optional;
+import pappus.assessment.Assessment;
+import pappus.assessment.CostTable;
+import pappus.assessment.Finding;
+import pappus.assessment.FlightEstimate;
+import pappus.assessment.Limit;
+import pappus.physics.flight.Ending;
+import pappus.physics.flight.Endurance;
+import pappus.physics.flight.FullThrottle;
+import pappus.physics.flight.ThrottleLimit;
+
+/** Assessments with one thing changed, so that a test can name the case it is about. */
+public final class Changed {
+  private Changed() {}
+
+  /** Flies so many seconds. */
+  public static Assessment seconds(Assessment from, double seconds) {
+    var flight = from.flight().orElseThrow();
+    var endurance =
+        new Endurance(seconds, flight.endurance().ending(), flight.endurance().discharge());
+    return with(from, from.cost(), flight(flight, endurance, flight.full()));
+  }
+
+  /** Costs so many cents. */
+  public static Assessment cents(Assessment from, long cents) {
+    return with(from, new CostTable(from.cost().lines(), cents), from.flight().orElseThrow());
+  }
+
+  /** Ends its flight for another reason. */
+  public static FlightEstimate ending(FlightEstimate from, Ending ending) {
+    var endurance =
+        new Endurance(from.endurance().seconds(), ending, from.endurance().discharge());
+    return flight(from, endurance, from.full());
+  }
+
+  /** Has its full throttle capped by something, at a share of full opening. */
+  public static FlightEstimate cap(FlightEstimate from, ThrottleLimit limit, double duty) {
+    var full = from.full();
+    return flight(
+        from,
+        from.endurance(),
+        new FullThrottle(
+            full.thrustN(),
+            duty,
+            limit,
+            full.point(),
+            full.busCurrentA(),
+            full.busVolts(),
+            full.isHeld()));
+  }
+
+  /** Stands to its limits so. */
+  public static Assessment limits(Assessment from, List<Limit> limits) {
+    return new Assessment(
+        from.build(),
+        from.fitting(),
+        from.findings(),
+        from.mass(),
+        from.cost(),
+        from.flight(),
+        from.whyNoFlight(),
+        limits);
+  }
+
+  /** Is judged so by the fit rules. */
+  public static Assessment findings(Assessment from, List<Finding> findings) {
+    return new Assessment(
+        from.build(),
+        from.fitting(),
+        findings,
+        from.mass(),
+        from.cost(),
+        from.flight(),
+        from.whyNoFlight(),
+        from.limits());
+  }
+
+  private static Assessment with(Assessment from, CostTable cost, FlightEstimate flight) {
+    return new Assessment(
+        from.build(),
+        from.fitting(),
+        from.findings(),
+        from.mass(),
+        cost,
+        Optional.of(flight),
+        from.whyNoFlight(),
+        from.limits());
+  }
+
+  private static FlightEstimate flight(
+      FlightEstimate from, Endurance endurance, FullThrottle full) {
+    return new FlightEstimate(
+        from.hover(),
+        from.volts(),
+        from.amps(),
+        from.duty(),
+        from.split(),
+        from.efficiency(),
+        from.draws(),
+        endurance,
+        from.thrustToWeight(),
+        from.freshThrustToWeight(),
+        full,
+        from.continuous(),
+        from.burst(),
+        from.hints());
+  }
+}

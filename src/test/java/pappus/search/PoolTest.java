@@ -1,0 +1,106 @@
+package pappus.search;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static pappus.search.Changed.cents;
+import static pappus.search.Changed.seconds;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import pappus.assessment.Assessment;
+import pappus.assessment.Assessor;
+import pappus.catalog.BuildText;
+import pappus.catalog.Catalog;
+import pappus.catalog.Role;
+import pappus.shop.SmallShop;
+
+class PoolTest {
+  private static final Catalog FEW = SmallShop.few();
+  private static final Assessor ASSESSOR = SmallShop.assessor(FEW, "");
+  private static final Assessment FIRST = assess(String.join(",", SmallShop.ONE_BUILD));
+  private static final Assessment OTHER_CAMERA =
+      assess(FIRST.build().toString().replace("newteye-14-feather", "newteye-14"));
+  private static final Assessment OTHER_BATTERY =
+      assess(FIRST.build().toString().replace("tidewell-2s-3500", "tidewell-2s-3400"));
+
+  private final Pool pool = new Pool();
+
+  @Test
+  void keepsTheLongerOfTwoWithTheSameMainParts() {
+    offer(seconds(FIRST, 600), seconds(OTHER_CAMERA, 601), seconds(FIRST, 599));
+
+    assertThat(pool.bestFirst()).containsExactly(seconds(OTHER_CAMERA, 601));
+    assertThat(pool.assessed()).isEqualTo(3);
+    assertThat(pool.feasible()).isEqualTo(3);
+  }
+
+  @Test
+  void keepsTheCheaperOfTwoThatFlyEquallyLong() {
+    var dear = cents(seconds(FIRST, 600), 20_000);
+    var cheap = cents(seconds(OTHER_CAMERA, 600), 19_999);
+
+    offer(dear, cheap);
+    assertThat(pool.bestFirst()).containsExactly(cheap);
+    offer(dear);
+    assertThat(pool.bestFirst()).containsExactly(cheap);
+  }
+
+  @Test
+  void ordersByEnduranceThenPriceThenIds() {
+    var longest = seconds(FIRST, 600.002);
+    var shorter = seconds(OTHER_BATTERY, 600);
+    offer(shorter, longest);
+    assertThat(pool.bestFirst()).containsExactly(longest, shorter);
+
+    var cheap = cents(seconds(OTHER_BATTERY, 700), 1);
+    var dear = cents(seconds(FIRST, 700), 2);
+    offer(dear, cheap);
+    assertThat(pool.bestFirst()).containsExactly(cheap, dear);
+
+    var byIds = List.of(cents(seconds(OTHER_BATTERY, 800), 5), cents(seconds(FIRST, 800), 5));
+    offer(byIds.get(1), byIds.get(0));
+    assertThat(pool.bestFirst()).containsExactlyElementsOf(byIds);
+  }
+
+  @Test
+  void aFractionOfAMillisecondDoesNotCount() {
+    var cheap = cents(seconds(OTHER_BATTERY, 600.0001), 1);
+    var dear = cents(seconds(FIRST, 600.0009), 2);
+    offer(dear, cheap);
+
+    assertThat(pool.bestFirst()).containsExactly(cheap, dear);
+  }
+
+  @Test
+  void keepsTheInfeasibleOneThatIsClosest() {
+    var begun = assess("cottongrass-4,spikerush-1303-3400");
+    var noCamera = ASSESSOR.assess(FIRST.build().without(Role.CAMERA));
+    assertThat(noCamera.shortfall()).isPositive().isLessThan(begun.shortfall());
+    assertThat(pool.closest()).isEmpty();
+
+    offer(begun, noCamera, begun);
+
+    assertThat(pool.closest()).contains(noCamera);
+    assertThat(pool.bestFirst()).isEmpty();
+    assertThat(pool.feasible()).isZero();
+    assertThat(pool.assessed()).isEqualTo(3);
+  }
+
+  @Test
+  void theKeyIsFrameMotorPropellerAndBattery() {
+    assertThat(Pool.key(FIRST.build()))
+        .isEqualTo("cottongrass-4 spikerush-1303-3400 ligule-4x1.9x2 tidewell-2s-3500")
+        .isEqualTo(Pool.key(OTHER_CAMERA.build()));
+    assertThat(Pool.key(FIRST.build().without(Role.MOTOR)))
+        .isEqualTo("cottongrass-4 - ligule-4x1.9x2 tidewell-2s-3500");
+  }
+
+  private void offer(Assessment... assessments) {
+    for (var assessment : assessments) {
+      pool.offer(assessment);
+    }
+  }
+
+  private static Assessment assess(String build) {
+    return ASSESSOR.assess(BuildText.parse(build, FEW));
+  }
+}

@@ -1,0 +1,155 @@
+package pappus.search.timefold;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import ai.timefold.solver.core.api.score.buildin.hardsoftlong.HardSoftLongScore;
+import ai.timefold.solver.core.api.solver.SolverFactory;
+import ai.timefold.solver.core.config.solver.EnvironmentMode;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import pappus.assessment.Assessment;
+import pappus.catalog.Catalog;
+import pappus.catalog.Part;
+import pappus.catalog.Role;
+import pappus.search.Ending;
+import pappus.search.Enumeration;
+import pappus.search.Pairs;
+import pappus.search.Pool;
+import pappus.search.Question;
+import pappus.shop.SmallShop;
+
+class TimefoldSearchTest {
+  private static final Catalog FEW = SmallShop.few();
+
+  private final Question question = SmallShop.question(FEW, "");
+
+  @Test
+  void theScoreIsShortfallAndMillisecondsOfTheAssessment() {
+    var feasible = start(question);
+    var infeasible = start(question);
+    infeasible.set(Role.CAMERA, null);
+
+    for (var plan : List.of(feasible, infeasible)) {
+      var pool = new Pool();
+      var assessment = question.assessor().assess(plan.toBuild());
+
+      var score = new BuildScore()
+          .calculateScore(new BuildChoice(plan, question, pool, new Pairs(question)));
+
+      assertThat(score)
+          .isEqualTo(HardSoftLongScore.of(-assessment.shortfall(), assessment.milliseconds()));
+      assertThat(score.isFeasible()).isEqualTo(plan == feasible);
+      assertThat(pool.assessed()).isEqualTo(1);
+    }
+  }
+
+  /** Full assertions work every score out again, before and after every change. */
+  @Test
+  void keepsItsScoresRightAndFindsTheBestOfATinyCatalogue() {
+    var pool = new Pool();
+    var config = TimefoldSearch.config(1, 800, Duration.ofMinutes(1))
+        .withEnvironmentMode(EnvironmentMode.FULL_ASSERT);
+
+    var best = SolverFactory.<BuildChoice>create(config)
+        .buildSolver()
+        .solve(new BuildChoice(start(question), question, pool, new Pairs(question)));
+
+    var longest = Enumeration.of(question).bestFirst().get(0);
+    assertThat(question.assessor().assess(best.plan().toBuild()).milliseconds())
+        .isEqualTo(longest.milliseconds());
+    assertThat(texts(pool).get(0)).isEqualTo(longest.build().toString());
+  }
+
+  @Test
+  void findsEveryCandidateThatEnumerationFindsAndNoneBetter() {
+    var pool = new Pool();
+
+    assertThat(new TimefoldSearch(question, 4_000).run(pool, done -> {})).isEqualTo(Ending.MOVES);
+
+    assertThat(texts(pool)).isEqualTo(texts(Enumeration.of(question)));
+  }
+
+  @Test
+  void isNeverBetterThanEnumerationHoweverShort() {
+    var limit = Enumeration.of(question).bestFirst().get(0).milliseconds();
+    for (var moves : List.of(8, 80, 800)) {
+      var pool = new Pool();
+      new TimefoldSearch(question, moves).run(pool, done -> {});
+      assertThat(pool.bestFirst()).allMatch(found -> found.milliseconds() <= limit);
+    }
+  }
+
+  @Test
+  void twoRunsMeetTheSameBuilds() {
+    var all = SmallShop.all();
+    var pools = new ArrayList<Pool>();
+    for (var run = 0; run < 2; run++) {
+      var pool = new Pool();
+      new TimefoldSearch(SmallShop.question(all, ""), 1_600).run(pool, done -> {});
+      pools.add(pool);
+    }
+
+    assertThat(texts(pools.get(0))).isNotEmpty().isEqualTo(texts(pools.get(1)));
+    assertThat(pools.get(0).assessed()).isEqualTo(pools.get(1).assessed());
+    assertThat(pools.get(0).feasible()).isEqualTo(pools.get(1).feasible());
+  }
+
+  @Test
+  void endsAtOnceWhereNothingIsOpen() {
+    var only = SmallShop.question(SmallShop.catalog(SmallShop.ONE_BUILD), "");
+    var pool = new Pool();
+
+    assertThat(new TimefoldSearch(only, 64_000).run(pool, done -> {})).isEqualTo(Ending.MOVES);
+
+    assertThat(pool.bestFirst()).hasSize(1);
+    assertThat(pool.assessed()).isLessThan(100);
+  }
+
+  @Test
+  void isInterruptedBeforeItBegins() {
+    var pool = new Pool();
+    var search = new TimefoldSearch(question, 64_000);
+    search.stop();
+
+    assertThat(search.run(pool, done -> {})).isEqualTo(Ending.INTERRUPTED);
+    assertThat(pool.assessed()).isZero();
+  }
+
+  @Test
+  void isInterruptedWhileItRuns() {
+    var pool = new Pool();
+    var search = new TimefoldSearch(question, 80);
+
+    assertThat(search.run(pool, done -> search.stop())).isEqualTo(Ending.INTERRUPTED);
+    assertThat(pool.bestFirst()).isNotEmpty();
+  }
+
+  @Test
+  void tellsHowManyStartsAreDone() {
+    var told = new ArrayList<Long>();
+    new TimefoldSearch(question, 8).run(new Pool(), told::add);
+
+    assertThat(told).containsExactly(1L, 2L, 3L, 4L, 5L, 6L, 7L, 8L);
+  }
+
+  private static List<String> texts(Pool pool) {
+    return pool.bestFirst().stream()
+        .map(Assessment::build)
+        .map(Object::toString)
+        .toList();
+  }
+
+  private static BuildPlan start(Question question) {
+    var chosen = new EnumMap<Role, Part>(Role.class);
+    for (var role : Role.values()) {
+      question.options(role).stream()
+          .filter(part -> SmallShop.ONE_BUILD.contains(part.id()))
+          .findFirst()
+          .ifPresent(part -> chosen.put(role, part));
+    }
+    return new BuildPlan(question, chosen);
+  }
+}
