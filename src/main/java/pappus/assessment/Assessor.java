@@ -121,7 +121,11 @@ public final class Assessor {
         limits(mass, cost, flight));
   }
 
-  /** Whether no fit rule but the one on missing roles sets the parts of a build only begun apart. */
+  /**
+   * Whether no fit rule but the one on missing roles sets the parts of a build only begun apart. A hint
+   * for searches that try changes, not a proof: a rule on the balance judges without the masses that are
+   * still missing.
+   */
   public boolean goesTogether(Build begun) {
     var fitting = fitter.fit(begun);
     return rules.stream()

@@ -50,9 +50,7 @@ public final class BatteryBayRule implements CompatibilityRule {
     }
     var clearance = placing.get().discClearanceMillimetres();
     if (clearance.isPresent() && clearance.get() < Discs.LEAST_MM) {
-      return Verdict.clashes(
-          "Pack %s comes within %s mm of the propeller discs on frame %s, but needs %s mm.",
-          battery.id(), clearance.get(), frame.id(), Discs.LEAST_MM);
+      return Discs.tooNear("Pack " + battery.id(), clearance.get(), frame);
     }
     return placing.get().overhangMillimetres() > NOTED_OVERHANG_MM
         ? Verdict.fitsBut(

@@ -35,8 +35,6 @@ public final class PayloadPlaceRule implements CompatibilityRule {
         width == null ? 0 : width);
     return clearance >= Discs.LEAST_MM
         ? Verdict.FITS
-        : Verdict.clashes(
-            "The payload comes within %s mm of the propeller discs on frame %s, but needs %s mm.",
-            clearance, build.frame().get().id(), Discs.LEAST_MM);
+        : Discs.tooNear("The payload", clearance, build.frame().get());
   }
 }

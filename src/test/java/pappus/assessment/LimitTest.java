@@ -21,7 +21,7 @@ final class LimitTest {
   private static Limit massLimit(double grams, boolean strict) {
     var scenario = Desk.capped(new MassCap(250, strict, "an example", EVEN_ODDS));
     var left = grams - Desk.assess(build()).mass().grams();
-    var payload = new Payload("ballast", left, 0, 0);
+    var payload = new Payload("ballast", left, 0, 0, null, null);
     return Desk.limit(Desk.assess(build(), with(scenario, "payload", payload)), "mass-cap");
   }
 

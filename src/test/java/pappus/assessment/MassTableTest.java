@@ -53,7 +53,7 @@ final class MassTableTest {
 
   @Test
   void carriesThePayload() {
-    var payload = new Payload("recorder", 12, 0, 0);
+    var payload = new Payload("recorder", 12, 0, 0, null, null);
     var loaded =
         Desk.assess(build(), with(Scenarios.plain(), "payload", payload)).mass();
 

@@ -43,7 +43,7 @@ final class BatteryBayRuleTest {
   void clashesWhenTheDiscsComeClose() {
     assertThat(Bench.plain().says(rule, build(with(battery(), "lengthMillimetres", 104))))
         .isEqualTo(
-            "clashes: Pack battery comes within 0.19 mm of the propeller discs on frame frame, but needs 3 mm.");
+            "clashes: Pack battery comes within 0.19 mm of the propeller discs on frame frame, but must stay 3 mm clear.");
   }
 
   /** The camera, 5 g at 60 mm, is balanced by the pack, 100 g, at -3 mm. */

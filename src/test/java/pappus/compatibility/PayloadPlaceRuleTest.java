@@ -31,8 +31,8 @@ final class PayloadPlaceRuleTest {
   @Test
   void clashesWhereItReachesIntoTheDiscs() {
     assertThat(carrying(300.0, 300.0).says(rule, build()))
-        .startsWith("clashes: The payload comes within -")
-        .endsWith(" but needs 3 mm.");
+        .startsWith("clashes: The payload reaches ")
+        .endsWith(" but must stay 3 mm clear.");
   }
 
   private static Bench carrying(@Nullable Double length, @Nullable Double width) {
