@@ -48,13 +48,15 @@ public final class Main {
   static CommandLine commandLine() {
     var line = new CommandLine(new Main());
     var usage = line.getCommandSpec().usageMessage();
-    line.getSubcommands().values().forEach(command -> command
-        .getCommandSpec()
-        .mixinStandardHelpOptions(true)
-        .versionProvider(new Version())
-        .usageMessage()
-        .exitCodeListHeading(usage.exitCodeListHeading())
-        .exitCodeList(usage.exitCodeList()));
+    line.getSubcommands()
+        .values()
+        .forEach(command -> command
+            .getCommandSpec()
+            .mixinStandardHelpOptions(true)
+            .versionProvider(new Version())
+            .usageMessage()
+            .exitCodeListHeading(usage.exitCodeListHeading())
+            .exitCodeList(usage.exitCodeList()));
     return line.setCaseInsensitiveEnumValuesAllowed(true)
         .setExecutionExceptionHandler(Main::report);
   }
