@@ -262,6 +262,29 @@ class RecommendCommandTest {
     assertThat(recommend(typed, "--catalog", mine, "--quiet").err()).isEmpty();
   }
 
+  @Test
+  void theShippedCatalogueAnswersAShippedScenarioAsItAsks() {
+    var run = CommandRun.of(
+        "recommend",
+        "scenarios/club-evening.json",
+        "--format",
+        "json",
+        "--out",
+        CommandRun.typed(folder).resolve("out").toString());
+
+    assertThat(run.exitCode()).isEqualTo(ExitCode.OK);
+    var result = run.json();
+    assertThat(result.path("catalogs").get(0).asString()).isEqualTo("(shipped)");
+    assertThat(result.path("candidates").size()).isBetween(1, 6);
+    var allowed = result.path("scenario").path("parts").path("allowed").get(0).path("parts");
+    for (var candidate : result.path("candidates")) {
+      assertThat(allowed).contains(candidate.path("roles").path("frame"));
+      assertThat(candidate.path("cost").path("cents").asLong()).isLessThanOrEqualTo(18_000);
+      assertThat(candidate.path("mass").path("grams").asDouble()).isLessThan(180);
+    }
+    assertThat(result.path("parts").has("bogbean-1103-15000")).isFalse();
+  }
+
   private static JsonNode result(Path folder) throws IOException {
     return JsonMapper.shared().readTree(Files.readString(folder.resolve("out/result.json")));
   }
