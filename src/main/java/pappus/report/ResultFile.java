@@ -30,6 +30,10 @@ public final class ResultFile {
           .path("roles")
           .properties()
           .forEach(entry -> roles.put(entry.getKey(), entry.getValue().asString()));
+      if (roles.isEmpty()) {
+        throw new IllegalArgumentException(
+            name + " must name the parts of candidate " + rank + " by role, but names none.");
+      }
       return roles;
     } catch (JacksonException e) {
       throw new IllegalArgumentException(

@@ -64,7 +64,7 @@ public final class SmallShop {
         Stream.of(Kind.values()).flatMap(kind -> Shop.of(kind).stream()).toList());
   }
 
-  /** Twelve times two builds or so, with accessories. */
+  /** Parts for 48 builds, of which some fit. */
   public static Catalog few() {
     return catalog(Stream.of(ONE_BUILD, MORE).flatMap(List::stream).toList());
   }

@@ -1,0 +1,304 @@
+package pappus.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import pappus.search.Enumeration;
+import pappus.shop.SmallShop;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+
+class RecommendCommandTest {
+  private static final String POOR = ", \"budget\": {\"amount\": 20, \"currency\": \"EUR\"}";
+
+  @TempDir
+  private static Path fewFolder;
+
+  private static CommandRun few;
+
+  @TempDir
+  private Path folder;
+
+  @BeforeAll
+  static void recommendFromAFewParts() throws IOException {
+    CommandRun.write(fewFolder, SmallShop.few(), "");
+    few = recommend(CommandRun.typed(fewFolder));
+  }
+
+  @BeforeEach
+  void writeOneBuild() throws IOException {
+    CommandRun.write(folder, SmallShop.catalog(SmallShop.ONE_BUILD), "");
+  }
+
+  @Test
+  void printsATableAndReasonsAndEndsWithZero() {
+    assertThat(few.exitCode()).isEqualTo(ExitCode.OK);
+    assertThat(few.err()).isEmpty();
+    assertThat(few.out())
+        .startsWith("marsh\nStand still over the reeds.\n")
+        .contains("\n #     min  plan on      g   T/W  hover W  price\n 1 ")
+        .contains("\n1. ", "Ahead of the next by ", "What binds is ", "! Bench: propellers off")
+        .contains("Longest found, not proven: ")
+        .endsWith("yours to check.\n");
+  }
+
+  @Test
+  void writesWhatLaterCommandsNeed() throws IOException {
+    var result = result(fewFolder);
+
+    assertThat(result.propertyNames())
+        .containsExactly(
+            "status",
+            "tool",
+            "seed",
+            "moves",
+            "catalogs",
+            "inputs",
+            "scenario",
+            "standing",
+            "candidates",
+            "parts");
+    assertThat(result.path("status").asString()).isEqualTo("found");
+    assertThat(result.path("tool").asString()).startsWith("pappus ");
+    assertThat(result.path("seed").isIntegralNumber()).isTrue();
+    assertThat(result.path("scenario").path("name").asString()).isEqualTo("marsh");
+    assertThat(result.path("standing").path("proven").asBoolean()).isFalse();
+    assertThat(result.path("inputs").get(0).path("name").asString()).endsWith("marsh.json");
+    assertThat(result.path("inputs"))
+        .allMatch(input -> input.path("sha256").asString().matches("[0-9a-f]{64}"));
+  }
+
+  @Test
+  void tellsEverythingOfACandidate() throws IOException {
+    var result = result(fewFolder);
+    var candidates = result.path("candidates");
+
+    assertThat(candidates.size()).isGreaterThan(1);
+    for (var candidate : candidates) {
+      assertThat(candidate.propertyNames())
+          .contains(
+              "rank",
+              "build",
+              "roles",
+              "milliseconds",
+              "mass",
+              "cost",
+              "flight",
+              "limits",
+              "findings",
+              "installation",
+              "reasons",
+              "cautions",
+              "band",
+              "variants");
+      assertThat(candidate.path("feasible").asBoolean()).isTrue();
+      assertThat(candidate.path("limits")).allMatch(limit -> limit.path("met").asBoolean());
+      assertThat(candidate.path("roles").properties())
+          .allMatch(role -> result.path("parts").has(role.getValue().asString()));
+      assertThat(candidate.path("mass").path("lines"))
+          .allMatch(line ->
+              !line.has("part") || result.path("parts").has(line.path("part").asString()));
+    }
+  }
+
+  @Test
+  void findsTheBestThatEnumerationFinds() throws IOException {
+    var best =
+        Enumeration.of(SmallShop.question(SmallShop.few(), "")).bestFirst().get(0);
+
+    var first = result(fewFolder).path("candidates").get(0);
+
+    assertThat(first.path("build").asString()).isEqualTo(best.build().toString());
+    assertThat(first.path("milliseconds").asLong()).isEqualTo(best.milliseconds());
+  }
+
+  @Test
+  void aResultIsABuildToAssess() throws IOException {
+    var typed = CommandRun.typed(fewFolder);
+    var second = result(fewFolder).path("candidates").get(1);
+    var args = List.of(
+        "assess",
+        typed.resolve("marsh.json").toString(),
+        typed.resolve("out/result.json") + "#2",
+        "--no-shipped-catalog",
+        "--catalog",
+        typed.resolve("parts").toString(),
+        "--format",
+        "json");
+
+    var run = CommandRun.of(args);
+
+    assertThat(run.exitCode()).isEqualTo(ExitCode.OK);
+    assertThat(run.json().path("build").path("build")).isEqualTo(second.path("build"));
+    assertThat(run.json().path("build").path("flight")).isEqualTo(second.path("flight"));
+    assertThat(run.json().path("build").path("band")).isEqualTo(second.path("band"));
+
+    var beyond = new ArrayList<>(args);
+    beyond.set(2, typed.resolve("out/result.json") + "#99");
+    var none = CommandRun.of(beyond);
+    assertThat(none.exitCode()).isEqualTo(ExitCode.BAD_DATA);
+    assertThat(none.errors()).hasSize(1);
+    assertThat(none.err()).contains("must hold a candidate 99, but has ");
+  }
+
+  @Test
+  void printsTheSameDocumentAsItWritesAndTheSameBytesAgain() throws IOException {
+    var typed = CommandRun.typed(folder);
+
+    var first = recommend(typed, "--format", "json");
+    var written = Files.readString(folder.resolve("out/result.json"));
+    var again = recommend(typed, "--format", "json");
+
+    assertThat(first.exitCode()).isEqualTo(ExitCode.OK);
+    assertThat(first.out()).isEqualTo(written).isEqualTo(again.out());
+    assertThat(Files.readString(folder.resolve("out/result.json"))).isEqualTo(written);
+    assertThat(first.json().path("candidates").size()).isEqualTo(1);
+  }
+
+  @Test
+  void saysNothingOfTheMachineOrTheTime() {
+    var typed = CommandRun.typed(folder);
+    var here = Path.of("").toAbsolutePath().toString();
+
+    for (var format : List.of("text", "json")) {
+      assertThat(recommend(typed, "--format", format).out())
+          .doesNotContain(here, System.getProperty("user.home") + "/")
+          .doesNotContain("\"/")
+          .doesNotContainPattern("\\d\\d:\\d\\d")
+          .doesNotContain("\u001B");
+    }
+  }
+
+  @Test
+  void replacesItsOwnFileButNoneThatWasEdited() throws IOException {
+    var typed = CommandRun.typed(folder);
+    var file = folder.resolve("out/result.json");
+    recommend(typed);
+    var written = Files.readString(file);
+    Files.writeString(folder.resolve("marsh.json"), SmallShop.scenarioText(", \"candidates\": 3"));
+    assertThat(recommend(typed).exitCode()).isEqualTo(ExitCode.OK);
+    assertThat(Files.readString(file)).isNotEqualTo(written);
+
+    Files.writeString(file, "{}");
+    var refused = recommend(typed);
+    assertThat(refused.exitCode()).isEqualTo(ExitCode.CANNOT_CREATE);
+    assertThat(refused.out()).isEmpty();
+    assertThat(refused.errors())
+        .containsExactly(typed.resolve("out/result.json")
+            + ": must be as this tool wrote it, but was changed since."
+            + " Maybe move it away, or replace it with --force.");
+    assertThat(Files.readString(file)).isEqualTo("{}");
+
+    assertThat(recommend(typed, "--force").exitCode()).isEqualTo(ExitCode.OK);
+    assertThat(Files.readString(file)).contains("\"found\"");
+  }
+
+  @Test
+  void nothingFeasibleIsANoThatNamesTheLimitInTheWay() throws IOException {
+    CommandRun.write(folder, SmallShop.catalog(SmallShop.ONE_BUILD), POOR);
+
+    var run = recommend(CommandRun.typed(folder));
+
+    assertThat(run.exitCode()).isEqualTo(ExitCode.NO);
+    assertThat(run.out())
+        .contains("No build keeps every rule and limit, as far as was looked.\n")
+        .contains("In the way of the one that comes closest:\n")
+        .contains("- Limit (budget): price of what has to be bought is ")
+        .contains("but must be at most 20.00 EUR.");
+  }
+
+  @Test
+  void nothingFeasibleIsADocumentToo() throws IOException {
+    CommandRun.write(folder, SmallShop.catalog(SmallShop.ONE_BUILD), POOR);
+
+    var run = recommend(CommandRun.typed(folder), "--format", "json");
+
+    assertThat(run.exitCode()).isEqualTo(ExitCode.NO);
+    assertThat(run.json().path("status").asString()).isEqualTo("infeasible");
+    assertThat(run.json().path("candidates").size()).isZero();
+    assertThat(run.json().path("closest").path("feasible").asBoolean()).isFalse();
+    assertThat(run.json().path("closest").path("limits"))
+        .filteredOn(limit -> !limit.path("met").asBoolean())
+        .extracting(limit -> limit.path("id").asString())
+        .containsExactly("budget");
+  }
+
+  @Test
+  void aCatalogueWithoutFramesIsANoToo() throws IOException {
+    Files.delete(folder.resolve("parts/frames.json"));
+
+    var run = recommend(CommandRun.typed(folder));
+
+    assertThat(run.exitCode()).isEqualTo(ExitCode.NO);
+    assertThat(run.out()).contains("No part fills the role of frame.");
+  }
+
+  @Test
+  void theCountIsFromOneToAHundred() {
+    for (var wrong : List.of("0", "101", "-1", "many")) {
+      var run = recommend(CommandRun.typed(folder), "--count=" + wrong);
+      assertThat(run.exitCode()).isEqualTo(ExitCode.USAGE);
+      assertThat(run.err()).contains("--count");
+      assertThat(run.out()).isEmpty();
+    }
+  }
+
+  @Test
+  void laterFoldersReplaceByIdAndItIsSaidUnlessQuiet() throws IOException {
+    SmallShop.write(folder.resolve("mine"), SmallShop.catalog(List.of("cottongrass-4")));
+    var typed = CommandRun.typed(folder);
+    var mine = typed.resolve("mine").toString();
+
+    assertThat(recommend(typed, "--catalog", mine).errors())
+        .anyMatch(line -> line.startsWith("cottongrass-4 at ") && line.contains("takes the place"));
+    assertThat(recommend(typed, "--catalog", mine, "--quiet").err()).isEmpty();
+  }
+
+  @Test
+  void theShippedCatalogueAnswersAShippedScenarioAsItAsks() {
+    var run = CommandRun.of(
+        "recommend",
+        "scenarios/club-evening.json",
+        "--format",
+        "json",
+        "--out",
+        CommandRun.typed(folder).resolve("out").toString());
+
+    assertThat(run.exitCode()).isEqualTo(ExitCode.OK);
+    var result = run.json();
+    assertThat(result.path("catalogs").get(0).asString()).isEqualTo("(shipped)");
+    assertThat(result.path("candidates").size()).isBetween(1, 6);
+    var allowed = result.path("scenario").path("parts").path("allowed").get(0).path("parts");
+    for (var candidate : result.path("candidates")) {
+      assertThat(allowed).contains(candidate.path("roles").path("frame"));
+      assertThat(candidate.path("cost").path("cents").asLong()).isLessThanOrEqualTo(18_000);
+      assertThat(candidate.path("mass").path("grams").asDouble()).isLessThan(180);
+    }
+    assertThat(result.path("parts").has("bogbean-1103-15000")).isFalse();
+  }
+
+  private static JsonNode result(Path folder) throws IOException {
+    return JsonMapper.shared().readTree(Files.readString(folder.resolve("out/result.json")));
+  }
+
+  private static CommandRun recommend(Path typed, String... more) {
+    var args = new ArrayList<>(List.of(
+        "recommend",
+        typed.resolve("marsh.json").toString(),
+        "--no-shipped-catalog",
+        "--catalog",
+        typed.resolve("parts").toString(),
+        "--out",
+        typed.resolve("out").toString()));
+    args.addAll(List.of(more));
+    return CommandRun.of(args);
+  }
+}

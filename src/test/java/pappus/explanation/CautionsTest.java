@@ -1,0 +1,35 @@
+package pappus.explanation;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+import pappus.catalog.BuildText;
+import pappus.catalog.Catalog;
+import pappus.shop.SmallShop;
+
+class CautionsTest {
+  private static final Catalog FEW = SmallShop.few();
+
+  @Test
+  void standWhereTheWorkCanHurt() {
+    assertThat(Cautions.of(
+            SmallShop.assessor(FEW, "")
+                .assess(BuildText.parse(String.join(",", SmallShop.ONE_BUILD), FEW)),
+            SmallShop.scenario("")))
+        .containsExactly(
+            "Estimates: nothing of this build was measured. Weigh it, fly it gently, and plan with the lower figure before you promise anything.",
+            "Bench: propellers off until the last step; check polarity with a meter; first power through a current limiter.",
+            "Pack: choose Li-ion, energy cells on the charger, stay with it, charge at 1 C at most unless its maker says more; never charge a puffed, dented or over-drained pack.",
+            "Video: never power a transmitter without its antenna; permitted power and channel are local law.",
+            "Flight: first hover in the open, low, for one minute; check the failsafe with propellers off. A mass below a cap (Below 250 g at take-off) is neither harmless nor exempt from airspace, privacy and registration rules: those are yours to check.");
+  }
+
+  @Test
+  void sayNothingOfAPackThatThereIsNot() {
+    assertThat(Cautions.of(
+            SmallShop.assessor(FEW, "").assess(BuildText.parse("cottongrass-4", FEW)),
+            SmallShop.scenario("")))
+        .hasSize(4)
+        .noneMatch(caution -> caution.startsWith("Pack"));
+  }
+}
