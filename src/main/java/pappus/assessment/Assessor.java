@@ -233,8 +233,11 @@ public final class Assessor {
     var full = FullThrottle.of(
         aircraft, pack, scenario.flight().thrustAtChargeOrMidFlight(), floor, burst);
     var fresh = FullThrottle.of(aircraft, pack, 1, floor, burst);
+    var hints = new ArrayList<String>();
     var delivery = pack.deliver(hover.steady().load(), HALF_CHARGE);
     var volts = delivery instanceof Delivery.Delivered now ? now.terminalVolts() : 0;
+    var beyond = addDisbelief(build, hover, full, volts, airframe, endurance.seconds(), hints);
+    addHints(build, hover, full, volts, hints);
     return new FlightEstimate(
         hover,
         volts,
@@ -249,7 +252,8 @@ public final class Assessor {
         full,
         continuous,
         burst,
-        hints(build, hover, full, volts, airframe, endurance.seconds()));
+        hints,
+        beyond);
   }
 
   private static PowerSplit split(Hover hover, double volts) {
@@ -315,14 +319,8 @@ public final class Assessor {
     return watts / Aircraft.DEFAULT_REGULATOR_EFFICIENCY;
   }
 
-  private static List<String> hints(
-      Build build,
-      Hover hover,
-      FullThrottle full,
-      double volts,
-      Airframe airframe,
-      double seconds) {
-    var hints = new ArrayList<String>();
+  private static void addHints(
+      Build build, Hover hover, FullThrottle full, double volts, List<String> hints) {
     if (build.propeller().orElseThrow().test() == null) {
       hints.add(
           "The propeller is known by its size alone; its coefficients are worked out from blade elements.");
@@ -336,11 +334,22 @@ public final class Assessor {
       hints.add(
           "The loss of the speed controllers was measured at 7.4 to 11.1 V and 0.11 to 0.34 Ω; this build is outside.");
     }
-    var band = EfficiencyBand.warning(
-        airframe.massKg(), build.board().orElseThrow().controllerLoss() != null);
+  }
+
+  /** Whether the numbers are outside what such aircraft are known to reach; says which. */
+  private static boolean addDisbelief(
+      Build build,
+      Hover hover,
+      FullThrottle full,
+      double volts,
+      Airframe airframe,
+      double seconds,
+      List<String> hints) {
+    var band =
+        EfficiencyBand.warning(
+            airframe.massKg(), build.board().orElseThrow().controllerLoss() != null);
     if (volts > 0 && band.isPresent() && !band.get().contains(hover.efficiency(volts))) {
-      hints.add(
-          "The efficiency in hover is outside what such aircraft reach: distrust these numbers.");
+      hints.add("The efficiency in hover is outside what such aircraft reach: distrust these numbers.");
     }
     if (airframe.massKg() < LIGHT_KG && seconds > LONGEST_LIGHT_SECONDS) {
       hints.add(
@@ -350,7 +359,7 @@ public final class Assessor {
       hints.add(
           "Thrust over weight above 10 below 250 g is more than such aircraft reach: distrust it.");
     }
-    return hints;
+    return !hints.isEmpty();
   }
 
   private List<Limit> limits(MassTable mass, CostTable cost, FlightEstimate flight) {

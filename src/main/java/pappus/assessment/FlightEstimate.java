@@ -23,6 +23,7 @@ import pappus.physics.flight.Limits;
  * @param continuous currents the parts stand without end, A
  * @param burst currents they stand for some seconds, A
  * @param hints what the reader should know about the numbers
+ * @param beyondBelief whether they are outside what such aircraft are known to reach
  */
 public record FlightEstimate(
     Hover hover,
@@ -38,7 +39,8 @@ public record FlightEstimate(
     FullThrottle full,
     Limits continuous,
     Limits burst,
-    List<String> hints) {
+    List<String> hints,
+    boolean beyondBelief) {
   public FlightEstimate {
     draws = List.copyOf(draws);
     hints = List.copyOf(hints);

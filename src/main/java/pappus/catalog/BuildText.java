@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import pappus.files.Closest;
 
 /** Builds as people type them: part ids with counts, {@code id,id,id*4}. */
 public final class BuildText {
@@ -27,7 +28,10 @@ public final class BuildText {
       var part = catalog
           .part(id)
           .orElseThrow(() -> new IllegalArgumentException(
-              "Each part must be the id of a part in the catalogue, but is " + quoted(id) + "."));
+              "Each part must be the id of a part in the catalogue, but is "
+                  + quoted(id)
+                  + "."
+                  + advice(id, catalog)));
       if (part instanceof Antenna antenna) {
         antennas.add(antenna);
         antennaCounts.add(count);
@@ -125,6 +129,12 @@ public final class BuildText {
             count));
       }
     });
+  }
+
+  private static String advice(String id, Catalog catalog) {
+    return id.endsWith(".json")
+        ? " Maybe a rank is missing, as in " + quoted("result.json#1") + "."
+        : Closest.advice(id, catalog.ids());
   }
 
   private static String quoted(String text) {

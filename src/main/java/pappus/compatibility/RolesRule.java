@@ -1,5 +1,6 @@
 package pappus.compatibility;
 
+import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.Set;
 import pappus.catalog.Role;
@@ -38,12 +39,15 @@ public final class RolesRule implements CompatibilityRule {
         }
       }
     }
+    var missing = new ArrayList<String>();
     for (var role : Role.values()) {
       var needed = NEEDED.contains(role) || fitting.scenario().wants(role);
       if (needed && !filled.contains(role)) {
-        return Verdict.clashes("No part fills the role of %s.", role.label());
+        missing.add(role.label());
       }
     }
-    return Verdict.FITS;
+    return missing.isEmpty()
+        ? Verdict.FITS
+        : Verdict.clashes("No part fills the role of %s.", String.join(", ", missing));
   }
 }

@@ -237,6 +237,7 @@ public final class RankingJson {
     content.put("hover", hover);
     content.put("powerSplit", flight.split());
     content.put("draws", flight.draws());
+    content.put("beyondBelief", flight.beyondBelief());
     content.put("thrustToWeight", flight.thrustToWeight());
     content.put("freshThrustToWeight", flight.freshThrustToWeight());
     var full = new LinkedHashMap<String, Object>();

@@ -38,6 +38,10 @@ public final class RankingText {
     var lines = new ArrayList<String>();
     lines.addAll(heading());
     lines.add("");
+    if (ranking.coverage().ending() == Ending.INTERRUPTED) {
+      lines.addAll(wrap("You stopped the search early: this is the best it had found by then.", 0));
+      lines.add("");
+    }
     if (ranking.candidates().isEmpty()) {
       lines.addAll(nothing(ranking));
       return finish(lines);
@@ -51,6 +55,12 @@ public final class RankingText {
       lines.addAll(wrap(
           "= the shortfall against the first of the group is within the doubt of their difference; * the cheapest of such a group.",
           0));
+    }
+    if (ranking.candidates().stream()
+        .flatMap(candidate -> candidate.assessment().flight().stream())
+        .anyMatch(flight -> flight.beyondBelief())) {
+      lines.addAll(
+          wrap("? better than such aircraft are known to fly: distrust it until one is measured.", 0));
     }
     for (var i = 0; i < Math.min(REASONED, ranking.candidates().size()); i++) {
       lines.add("");
@@ -83,7 +93,7 @@ public final class RankingText {
     }
     assessment
         .whyNoFlight()
-        .ifPresent(why -> lines.addAll(wrap("- No flight can be computed: " + why, 2)));
+        .ifPresent(why -> lines.addAll(wrap("- No flight can be computed: " + why + (why.endsWith(".") ? "" : "."), 2)));
     assessment.flight().ifPresent(flight -> {
       lines.add("");
       lines.addAll(wrap(
@@ -106,10 +116,16 @@ public final class RankingText {
               + " W in hover.",
           0));
     });
+    assessment.flight().ifPresent(flight -> {
+      lines.addAll(wrap(Reasons.ending(flight), 0));
+      band.ifPresent(found -> lines.addAll(wrap(Reasons.doubt(found), 0)));
+      Reasons.cap(flight).ifPresent(cap -> lines.addAll(wrap(cap, 0)));
+      flight.hints().forEach(hint -> lines.addAll(wrap("- " + hint, 2)));
+    });
     lines.add("");
     details(assessment).forEach(line -> lines.addAll(wrap(line, 2)));
     lines.add("");
-    lines.addAll(massTable(assessment));
+    massTable(assessment).forEach(line -> lines.addAll(wrap(line, 19)));
     lines.add("");
     lines.addAll(limitTable(assessment));
     lines.add("");
@@ -154,7 +170,7 @@ public final class RankingText {
         flight.thrustToWeight(),
         flight.split().totalW(),
         Spoken.price(assessment.cost().cents(), currency(assessment)),
-        candidate.cheapestOfGroup() ? " *" : "");
+        (candidate.cheapestOfGroup() ? " *" : "") + (flight.beyondBelief() ? " ?" : ""));
     var lines = new ArrayList<String>();
     lines.add(numbers);
     lines.addAll(wrap("     " + names(assessment), 5));
@@ -305,6 +321,9 @@ public final class RankingText {
   private List<String> limitTable(Assessment assessment) {
     var lines = new ArrayList<String>();
     for (var limit : assessment.limits()) {
+      if (limit.met() && limit.id().equals("flight-time")) {
+        continue;
+      }
       lines.addAll(wrap(
           limit.met()
               ? "kept    " + limit.id() + ": " + Reasons.room(limit)

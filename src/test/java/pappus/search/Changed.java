@@ -106,6 +106,7 @@ public final class Changed {
         full,
         from.continuous(),
         from.burst(),
-        from.hints());
+        from.hints(),
+        from.beyondBelief());
   }
 }
