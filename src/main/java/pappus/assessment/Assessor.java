@@ -345,11 +345,11 @@ public final class Assessor {
       Airframe airframe,
       double seconds,
       List<String> hints) {
-    var band =
-        EfficiencyBand.warning(
-            airframe.massKg(), build.board().orElseThrow().controllerLoss() != null);
+    var band = EfficiencyBand.warning(
+        airframe.massKg(), build.board().orElseThrow().controllerLoss() != null);
     if (volts > 0 && band.isPresent() && !band.get().contains(hover.efficiency(volts))) {
-      hints.add("The efficiency in hover is outside what such aircraft reach: distrust these numbers.");
+      hints.add(
+          "The efficiency in hover is outside what such aircraft reach: distrust these numbers.");
     }
     if (airframe.massKg() < LIGHT_KG && seconds > LONGEST_LIGHT_SECONDS) {
       hints.add(

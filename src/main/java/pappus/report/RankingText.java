@@ -59,8 +59,8 @@ public final class RankingText {
     if (ranking.candidates().stream()
         .flatMap(candidate -> candidate.assessment().flight().stream())
         .anyMatch(flight -> flight.beyondBelief())) {
-      lines.addAll(
-          wrap("? better than such aircraft are known to fly: distrust it until one is measured.", 0));
+      lines.addAll(wrap(
+          "? better than such aircraft are known to fly: distrust it until one is measured.", 0));
     }
     for (var i = 0; i < Math.min(REASONED, ranking.candidates().size()); i++) {
       lines.add("");
@@ -93,7 +93,8 @@ public final class RankingText {
     }
     assessment
         .whyNoFlight()
-        .ifPresent(why -> lines.addAll(wrap("- No flight can be computed: " + why + (why.endsWith(".") ? "" : "."), 2)));
+        .ifPresent(why -> lines.addAll(
+            wrap("- No flight can be computed: " + why + (why.endsWith(".") ? "" : "."), 2)));
     assessment.flight().ifPresent(flight -> {
       lines.add("");
       lines.addAll(wrap(

@@ -51,7 +51,7 @@ class AssessCommandTest {
 
     assertThat(run.exitCode()).isEqualTo(ExitCode.NO);
     assertThat(run.out())
-        .contains("- Clash (roles): No part fills the role of propeller.")
+        .contains("- Clash (roles): No part fills the role of propeller, ")
         .contains("- No flight can be computed: there is no propeller");
   }
 
