@@ -200,9 +200,7 @@ public final class RankingText {
     lines.addAll(wrap("   " + Reasons.ending(flight) + " " + Reasons.doubt(candidate.band()), 3));
     Reasons.cap(flight).ifPresent(cap -> lines.addAll(wrap("   " + cap, 3)));
     lines.addAll(wrap(
-        "   "
-            + chance(assessment)
-            + " chance of keeping the mass cap; avionics take "
+        "   Chance of keeping the mass cap: " + chance(assessment) + "; avionics take "
             + Spoken.number(100 * flight.split().avionicsW() / flight.split().totalW(), 0)
             + " % of the power in hover.",
         3));
