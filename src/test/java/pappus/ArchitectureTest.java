@@ -1,0 +1,145 @@
+package pappus;
+
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.core.importer.ImportOption;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Which package may use which: every arrow points down this list, and only as far as it says. */
+final class ArchitectureTest {
+  private static final JavaClasses TOOL = new ClassFileImporter()
+      .withImportOption(new ImportOption.DoNotIncludeTests())
+      .importPackages("pappus");
+
+  private static final String ANNOTATIONS = "com.fasterxml.jackson.annotation..";
+  private static final String JACKSON = "tools.jackson..";
+  private static final String HIPPARCHUS = "org.hipparchus..";
+
+  /** A package and what it may use besides itself, the JDK and the nullness annotations. */
+  private record Layer(String name, List<String> mayUse) {
+    static Layer of(String name, String... mayUse) {
+      return new Layer(name, List.of(mayUse));
+    }
+
+    @Override
+    public String toString() {
+      return name;
+    }
+  }
+
+  static Stream<Layer> layers() {
+    return Stream.of(
+        Layer.of("pappus.cli", "pappus..", "picocli.."),
+        Layer.of(
+            "pappus.report",
+            "pappus.quantity",
+            "pappus.files",
+            "pappus.catalog",
+            "pappus.scenario",
+            "pappus.compatibility",
+            "pappus.assessment",
+            "pappus.doubt",
+            "pappus.search",
+            "pappus.ranking",
+            "pappus.explanation",
+            "pappus.physics..",
+            JACKSON),
+        Layer.of(
+            "pappus.explanation",
+            "pappus.quantity",
+            "pappus.catalog",
+            "pappus.scenario",
+            "pappus.compatibility",
+            "pappus.assessment",
+            "pappus.doubt",
+            "pappus.search",
+            "pappus.ranking",
+            "pappus.physics.flight"),
+        Layer.of(
+            "pappus.ranking",
+            "pappus.catalog",
+            "pappus.scenario",
+            "pappus.assessment",
+            "pappus.doubt",
+            "pappus.search"),
+        Layer.of(
+            "pappus.search.timefold",
+            "pappus.search",
+            "pappus.catalog",
+            "pappus.scenario",
+            "pappus.compatibility",
+            "pappus.assessment",
+            "ai.timefold.."),
+        Layer.of(
+            "pappus.search",
+            "pappus.catalog",
+            "pappus.scenario",
+            "pappus.compatibility",
+            "pappus.assessment"),
+        Layer.of(
+            "pappus.doubt",
+            "pappus.quantity",
+            "pappus.catalog",
+            "pappus.scenario",
+            "pappus.compatibility",
+            "pappus.assessment",
+            "pappus.physics.."),
+        Layer.of(
+            "pappus.assessment",
+            "pappus.quantity",
+            "pappus.catalog",
+            "pappus.scenario",
+            "pappus.compatibility",
+            "pappus.physics.."),
+        Layer.of("pappus.compatibility", "pappus.quantity", "pappus.catalog", "pappus.scenario"),
+        Layer.of(
+            "pappus.scenario", "pappus.quantity", "pappus.files", "pappus.catalog", ANNOTATIONS),
+        Layer.of("pappus.catalog", "pappus.quantity", "pappus.files", ANNOTATIONS),
+        Layer.of(
+            "pappus.files",
+            "pappus.quantity",
+            JACKSON,
+            ANNOTATIONS,
+            "de.siegmar.fastcsv..",
+            "com.networknt.."),
+        Layer.of("pappus.physics.flight", "pappus.physics..", "pappus.quantity", HIPPARCHUS),
+        Layer.of("pappus.physics.airframe", "pappus.quantity", HIPPARCHUS),
+        Layer.of("pappus.physics.battery", "pappus.quantity", HIPPARCHUS),
+        Layer.of("pappus.physics.motor", "pappus.quantity", HIPPARCHUS),
+        Layer.of("pappus.physics.propeller", "pappus.quantity", HIPPARCHUS),
+        Layer.of("pappus.physics.atmosphere", "pappus.quantity", HIPPARCHUS),
+        Layer.of("pappus.quantity"));
+  }
+
+  @ParameterizedTest
+  @MethodSource("layers")
+  void usesOnlyWhatItMay(Layer layer) {
+    var allowed =
+        Stream.concat(Stream.of("java..", "org.jspecify..", layer.name()), layer.mayUse().stream());
+
+    classes()
+        .that()
+        .resideInAPackage(layer.name())
+        .should()
+        .onlyDependOnClassesThat()
+        .resideInAnyPackage(allowed.toArray(String[]::new))
+        .check(TOOL);
+  }
+
+  /** A rule for a package that was renamed or removed would pass without checking anything. */
+  @Test
+  void listsExactlyThePackagesThatExist() {
+    var existing = TOOL.stream().map(JavaClass::getPackageName).distinct();
+
+    assertThat(existing)
+        .containsExactlyInAnyOrderElementsOf(layers().map(Layer::name).toList());
+  }
+}
