@@ -16,7 +16,12 @@ import picocli.CommandLine.ParseResult;
     description = "Chooses the parts of a small camera quad for the longest flight, and says why.",
     mixinStandardHelpOptions = true,
     versionProvider = Version.class,
-    subcommands = {RecommendCommand.class, AssessCommand.class, CheckCommand.class},
+    subcommands = {
+      RecommendCommand.class,
+      AssessCommand.class,
+      CheckCommand.class,
+      DescribeCommand.class
+    },
     exitCodeListHeading = "%nExit codes:%n",
     exitCodeList = {
       "0:done",

@@ -75,7 +75,7 @@ final class CheckCommandTest {
 
     assertThat(check(scenario.toString())).isEqualTo(ExitCode.OK);
     assertThat(out.toString())
-        .startsWith(scenario + ":14: parts.excluded[0] must be the id of a part")
+        .startsWith(scenario + ":15: parts.excluded[0] must be the id of a part")
         .contains("rushlight-600");
   }
 

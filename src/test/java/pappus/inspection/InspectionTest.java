@@ -52,7 +52,7 @@ final class InspectionTest {
   void aWindingThatDisagreesWithItsFamilyIsNamed() throws IOException {
     assertThat(afterChange(
             "motors.json", "\"resistanceMilliohms\": 149", "\"resistanceMilliohms\": 230"))
-        .anyMatch(problem -> problem.line() == 3
+        .anyMatch(problem -> problem.line() == 4
             && problem.text().startsWith("achene-1103-10000: R·Kv² is ")
             && problem.text().contains("above that of achene-1103-"));
   }
