@@ -35,6 +35,7 @@ import picocli.CommandLine.Spec;
     description =
         "Finds what is wrong and what is doubtful in catalogues and scenarios: a folder, or a file of one.")
 final class CheckCommand implements Callable<Integer> {
+  private static final Path SHIPPED = Path.of("catalog");
   private static final Path SCENARIOS = Path.of("scenarios");
 
   @Spec
@@ -151,6 +152,9 @@ final class CheckCommand implements Callable<Integer> {
         } else {
           files.forEach(file -> scenarioFiles.add(path.resolve(file)));
         }
+      } else if (kind.isPresent() && !withoutShipped && isInShipped(path)) {
+        // It is read with the shipped catalogue: read again it would replace itself.
+        names.add(SHIPPED.resolve(kind.get().fileName()).toString());
       } else if (kind.isPresent()) {
         catalogs.add(CatalogFolder.ofFile(path, kind.get()));
         names.add(path.toString());
@@ -167,8 +171,12 @@ final class CheckCommand implements Callable<Integer> {
   }
 
   private static boolean isOfShipped(Path path) {
-    var shipped = Path.of("catalog").toAbsolutePath();
-    return path.toAbsolutePath().normalize().equals(shipped.normalize());
+    return path.toAbsolutePath().normalize().equals(SHIPPED.toAbsolutePath().normalize());
+  }
+
+  private static boolean isInShipped(Path file) {
+    var folder = file.toAbsolutePath().normalize().getParent();
+    return folder != null && Files.isRegularFile(file) && isOfShipped(folder);
   }
 
   private void print(List<Problem> problems, List<Problem> warnings) {

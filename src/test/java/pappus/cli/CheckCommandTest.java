@@ -52,6 +52,15 @@ final class CheckCommandTest {
   }
 
   @Test
+  void aFileOfTheShippedCatalogueDoesNotReplaceItself() {
+    assertThat(check("catalog/transmitters.json")).isEqualTo(ExitCode.OK);
+    assertThat(err.toString()).isEmpty();
+    assertThat(out.toString().lines())
+        .isNotEmpty()
+        .allMatch(line -> line.startsWith("catalog/transmitters.json:"));
+  }
+
+  @Test
   void allThatIsWrongInAllFilesIsToldWithItsLine() throws IOException {
     var motors = write("motors.json", """
         {
