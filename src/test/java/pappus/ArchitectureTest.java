@@ -99,6 +99,15 @@ final class ArchitectureTest {
             "pappus.scenario",
             "pappus.compatibility",
             "pappus.physics.."),
+        Layer.of(
+            "pappus.inspection",
+            "pappus.quantity",
+            "pappus.files",
+            "pappus.catalog",
+            "pappus.scenario",
+            "pappus.compatibility",
+            "pappus.plausibility"),
+        Layer.of("pappus.plausibility", "pappus.quantity", "pappus.catalog"),
         Layer.of("pappus.compatibility", "pappus.quantity", "pappus.catalog", "pappus.scenario"),
         Layer.of(
             "pappus.scenario", "pappus.quantity", "pappus.files", "pappus.catalog", ANNOTATIONS),

@@ -28,6 +28,11 @@ public abstract sealed class CatalogFolder {
     return new OnDisk(folder);
   }
 
+  /** One file of a catalogue, without the others of its folder. */
+  public static CatalogFolder ofFile(Path file, Kind kind) {
+    return new OneFile(file, kind);
+  }
+
   /** The folder {@code catalog} where there is one, else the copy in the jar. */
   public static CatalogFolder shipped() {
     var folder = Path.of("catalog");
@@ -55,6 +60,23 @@ public abstract sealed class CatalogFolder {
           throw new UncheckedIOException(e);
         }
       }
+      return sources;
+    }
+  }
+
+  private static final class OneFile extends CatalogFolder {
+    private final Path file;
+    private final Kind kind;
+
+    OneFile(Path file, Kind kind) {
+      this.file = file;
+      this.kind = kind;
+    }
+
+    @Override
+    Map<Kind, Source> sources(Problems problems) {
+      var sources = new EnumMap<Kind, Source>(Kind.class);
+      Source.find(file, problems).ifPresent(source -> sources.put(kind, source));
       return sources;
     }
   }

@@ -1,6 +1,7 @@
 package pappus.catalog;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -54,10 +55,14 @@ public final class CatalogReader {
   public static ReadCatalog read(List<CatalogFolder> folders, Problems problems) {
     var reader = new CatalogReader(problems);
     folders.forEach(reader::readFolder);
+    var places = new TreeMap<String, ReadCatalog.Place>();
+    reader.byId.forEach((id, entry) -> places.put(
+        id, new ReadCatalog.Place(entry.source().name(), entry.listed().line())));
     return new ReadCatalog(
         Catalog.of(reader.byId.values().stream().map(Entry::part).toList()),
         List.copyOf(reader.inputs),
-        List.copyOf(reader.replacements));
+        List.copyOf(reader.replacements),
+        Collections.unmodifiableMap(places));
   }
 
   private void readFolder(CatalogFolder folder) {

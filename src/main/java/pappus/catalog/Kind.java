@@ -38,6 +38,11 @@ public enum Kind {
     return Stream.of(values()).filter(kind -> kind.key.equals(key)).findFirst();
   }
 
+  /** The kind whose file in a catalogue folder is called so. */
+  public static Optional<Kind> ofFileName(String fileName) {
+    return Stream.of(values()).filter(kind -> kind.fileName().equals(fileName)).findFirst();
+  }
+
   /** The word on the command line. */
   public String key() {
     return key;

@@ -1,6 +1,7 @@
 package pappus.catalog;
 
 import java.util.List;
+import java.util.Map;
 import pappus.files.Fingerprint;
 
 /**
@@ -8,6 +9,18 @@ import pappus.files.Fingerprint;
  *
  * @param inputs every file, in the order of reading
  * @param replacements every part that took the place of an earlier one
+ * @param places where each part stands, by id
  */
 public record ReadCatalog(
-    Catalog catalog, List<Fingerprint> inputs, List<Replacement> replacements) {}
+    Catalog catalog,
+    List<Fingerprint> inputs,
+    List<Replacement> replacements,
+    Map<String, Place> places) {
+  /**
+   * Where a part stands.
+   *
+   * @param file as the user typed it
+   * @param line where its record begins, from 1
+   */
+  public record Place(String file, int line) {}
+}

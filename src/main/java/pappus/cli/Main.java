@@ -16,11 +16,16 @@ import picocli.CommandLine.ParseResult;
     description = "Chooses the parts of a small camera quad for the longest flight, and says why.",
     mixinStandardHelpOptions = true,
     versionProvider = Version.class,
-    subcommands = {RecommendCommand.class, AssessCommand.class},
+    subcommands = {
+      RecommendCommand.class,
+      AssessCommand.class,
+      CheckCommand.class,
+      DescribeCommand.class
+    },
     exitCodeListHeading = "%nExit codes:%n",
     exitCodeList = {
       "0:done",
-      "1:the answer is no: nothing feasible, or the build breaks a rule or limit",
+      "1:the answer is no: nothing feasible, the build breaks a rule or limit, or warnings under --strict",
       "2:wrong usage",
       "65:bad data",
       "66:missing input",

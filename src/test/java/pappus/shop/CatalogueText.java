@@ -19,6 +19,9 @@ final class CatalogueText {
           usual -> usual.withValueInclusion(JsonInclude.Include.NON_NULL))
       .build();
 
+  /** From a catalogue file to the schemas, so that editors complete and check it. */
+  private static final String SCHEMAS = "../src/main/resources/pappus/schema/";
+
   private static final int WIDTH = 100;
 
   private CatalogueText() {}
@@ -28,7 +31,8 @@ final class CatalogueText {
     for (var part : parts) {
       records.add("    " + block(MAPPER.valueToTree(part), 4));
     }
-    return "{\n  \"" + kind.listName() + "\": [\n" + String.join(",\n", records) + "\n  ]\n}\n";
+    return "{\n  \"$schema\": \"" + SCHEMAS + kind.listName() + ".schema.json\",\n  \""
+        + kind.listName() + "\": [\n" + String.join(",\n", records) + "\n  ]\n}\n";
   }
 
   static List<Part> read(Kind kind, String text) {

@@ -1,0 +1,197 @@
+package pappus.cli;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.TreeSet;
+import java.util.concurrent.Callable;
+import java.util.function.Predicate;
+import pappus.catalog.CatalogFolder;
+import pappus.catalog.CatalogReader;
+import pappus.catalog.Kind;
+import pappus.catalog.ReadCatalog;
+import pappus.compatibility.Rules;
+import pappus.explanation.Spoken;
+import pappus.files.InputException;
+import pappus.files.JsonText;
+import pappus.files.Problem;
+import pappus.files.Problems;
+import pappus.files.Source;
+import pappus.inspection.Inspection;
+import pappus.scenario.ReadScenario;
+import pappus.scenario.ScenarioReader;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Is this data sound. */
+@Command(
+    name = "check",
+    description =
+        "Finds what is wrong and what is doubtful in catalogues and scenarios: a folder, or a file of one.")
+final class CheckCommand implements Callable<Integer> {
+  private static final Path SHIPPED = Path.of("catalog");
+  private static final Path SCENARIOS = Path.of("scenarios");
+
+  @Spec
+  private CommandSpec spec;
+
+  @Parameters(
+      arity = "0..*",
+      paramLabel = "FOLDER|FILE",
+      description = "What to check; else the shipped catalogue and the folder scenarios.")
+  private List<Path> asked = new ArrayList<>();
+
+  @Option(names = "--strict", description = "Warnings count: exit code 1 where there are some.")
+  private boolean strict;
+
+  @Option(
+      names = "--no-shipped-catalog",
+      description = "Do not fit the parts to those of the shipped catalogue.")
+  private boolean withoutShipped;
+
+  @Option(
+      names = "--format",
+      paramLabel = "text|json",
+      defaultValue = "text",
+      description = "How to print the answer.")
+  private CatalogCommand.Format format;
+
+  @Option(names = "--quiet", description = "No remarks on standard error.")
+  private boolean quiet;
+
+  /** What was asked about, by what it is. */
+  private record Asked(
+      List<CatalogFolder> catalogs, Predicate<String> isAskedAbout, List<Path> scenarioFiles) {}
+
+  @Override
+  public Integer call() {
+    var problems = new ArrayList<Problem>();
+    var worst = InputException.Kind.MISSING;
+    var found = new Problems();
+    var inputs = sort(found);
+    var catalog = CatalogReader.read(inputs.catalogs(), found);
+    try {
+      found.throwIfAny();
+    } catch (InputException wrong) {
+      problems.addAll(wrong.problems());
+      worst = wrong.kind();
+    }
+    var scenarios = new ArrayList<ReadScenario>();
+    for (var file : inputs.scenarioFiles()) {
+      try {
+        scenarios.add(ScenarioReader.read(file, System.in));
+      } catch (InputException wrong) {
+        problems.addAll(wrong.problems());
+        worst = wrong.kind().compareTo(worst) < 0 ? wrong.kind() : worst;
+      }
+    }
+    for (var scenario : scenarios) {
+      var unknown = scenario.problemsWithRules(Rules.waivableIds());
+      problems.addAll(unknown);
+      worst = unknown.isEmpty() ? worst : InputException.Kind.BAD_DATA;
+    }
+    var warnings = warnings(catalog, scenarios, inputs.isAskedAbout(), problems.isEmpty());
+    if (!quiet) {
+      catalog
+          .replacements()
+          .forEach(replacement ->
+              spec.commandLine().getErr().println(Spoken.safe(replacement.toString())));
+    }
+    print(problems.stream().sorted().distinct().toList(), warnings);
+    if (!problems.isEmpty()) {
+      return switch (worst) {
+        case MISSING -> ExitCode.NO_INPUT;
+        case UNREADABLE -> ExitCode.IO;
+        case BAD_DATA -> ExitCode.BAD_DATA;
+      };
+    }
+    return strict && !warnings.isEmpty() ? ExitCode.NO : ExitCode.OK;
+  }
+
+  /** Parts that could not be read are missing everywhere: then only what needs no other is told. */
+  private static List<Problem> warnings(
+      ReadCatalog catalog,
+      List<ReadScenario> scenarios,
+      Predicate<String> isAskedAbout,
+      boolean isWhole) {
+    var warnings = new ArrayList<Problem>();
+    if (isWhole) {
+      warnings.addAll(Inspection.of(catalog, isAskedAbout));
+      scenarios.forEach(scenario -> warnings.addAll(Inspection.of(scenario, catalog)));
+    }
+    return warnings.stream().sorted().distinct().toList();
+  }
+
+  /** Tells catalogues from scenarios by the names of their files. */
+  private Asked sort(Problems problems) {
+    var catalogs = new ArrayList<CatalogFolder>();
+    var names = new TreeSet<String>();
+    var scenarioFiles = new ArrayList<Path>();
+    var checksShipped = asked.isEmpty();
+    var given = new ArrayList<>(asked);
+    if (given.isEmpty() && Files.isDirectory(SCENARIOS)) {
+      given.add(SCENARIOS);
+    }
+    for (var path : given) {
+      var kind = Kind.ofFileName(String.valueOf(path.getFileName()));
+      if (Files.isDirectory(path)) {
+        var files = Source.namesIn(path, problems).orElse(List.of()).stream()
+            .filter(name -> name.toLowerCase(Locale.ROOT).endsWith(".json"))
+            .filter(name -> !name.startsWith("."))
+            .toList();
+        if (files.isEmpty()
+            || files.stream().anyMatch(file -> Kind.ofFileName(file).isPresent())) {
+          catalogs.add(CatalogFolder.of(path));
+          files.forEach(file -> names.add(path.resolve(file).toString()));
+        } else {
+          files.forEach(file -> scenarioFiles.add(path.resolve(file)));
+        }
+      } else if (kind.isPresent() && !withoutShipped && isInShipped(path)) {
+        // It is read with the shipped catalogue: read again it would replace itself.
+        names.add(SHIPPED.resolve(kind.get().fileName()).toString());
+      } else if (kind.isPresent()) {
+        catalogs.add(CatalogFolder.ofFile(path, kind.get()));
+        names.add(path.toString());
+      } else {
+        scenarioFiles.add(path);
+      }
+    }
+    if (checksShipped) {
+      catalogs.add(0, CatalogFolder.shipped());
+    } else if (!withoutShipped && given.stream().noneMatch(CheckCommand::isOfShipped)) {
+      catalogs.add(0, CatalogFolder.shipped());
+    }
+    return new Asked(catalogs, file -> checksShipped || names.contains(file), scenarioFiles);
+  }
+
+  private static boolean isOfShipped(Path path) {
+    return path.toAbsolutePath().normalize().equals(SHIPPED.toAbsolutePath().normalize());
+  }
+
+  private static boolean isInShipped(Path file) {
+    var folder = file.toAbsolutePath().normalize().getParent();
+    return folder != null && Files.isRegularFile(file) && isOfShipped(folder);
+  }
+
+  private void print(List<Problem> problems, List<Problem> warnings) {
+    var out = spec.commandLine().getOut();
+    if (format == CatalogCommand.Format.JSON) {
+      var document = new LinkedHashMap<String, Object>();
+      document.put(
+          "status", !problems.isEmpty() ? "bad-data" : warnings.isEmpty() ? "sound" : "doubtful");
+      document.put("problems", problems);
+      document.put("warnings", warnings);
+      out.print(JsonText.of(document));
+    } else {
+      warnings.forEach(out::println);
+    }
+    problems.forEach(spec.commandLine().getErr()::println);
+    out.flush();
+  }
+}

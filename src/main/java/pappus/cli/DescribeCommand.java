@@ -1,0 +1,70 @@
+package pappus.cli;
+
+import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import pappus.catalog.Kind;
+import pappus.files.SchemaFields;
+import pappus.files.SchemaText;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Every field of a file. */
+@Command(
+    name = "describe",
+    description =
+        "Lists every field of a kind of part or of a scenario: unit, range, and what is assumed without it.")
+final class DescribeCommand implements Callable<Integer> {
+  private static final String SCENARIO = "scenario";
+
+  @Spec
+  private CommandSpec spec;
+
+  @Parameters(
+      paramLabel = "KIND",
+      description = "A kind of part, such as motor or battery, or scenario.")
+  private String kind;
+
+  @Option(names = "--schema", description = "Print the JSON Schema (2020-12), for editors.")
+  private boolean asSchema;
+
+  @Override
+  public Integer call() {
+    var format = format();
+    var out = spec.commandLine().getOut();
+    if (asSchema) {
+      out.print(SchemaText.of(format));
+    } else {
+      for (var field : SchemaFields.of(format)) {
+        out.println("%s (%s, %s): %s"
+            .formatted(
+                field.path(),
+                field.type(),
+                field.required() ? "required" : "may be left out",
+                field.description()));
+      }
+    }
+    out.flush();
+    return ExitCode.OK;
+  }
+
+  /** Name of the schema of the kind. */
+  private String format() {
+    if (kind.equals(SCENARIO)) {
+      return SCENARIO;
+    }
+    return Kind.ofKey(kind)
+        .map(Kind::listName)
+        .orElseThrow(() -> new ParameterException(
+            spec.commandLine(),
+            "KIND must be %s or %s, but is %s."
+                .formatted(
+                    Stream.of(Kind.values()).map(Kind::key).collect(Collectors.joining(", ")),
+                    SCENARIO,
+                    kind)));
+  }
+}

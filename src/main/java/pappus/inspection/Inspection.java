@@ -1,0 +1,97 @@
+package pappus.inspection;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.function.Predicate;
+import pappus.catalog.Part;
+import pappus.catalog.ReadCatalog;
+import pappus.files.Problem;
+import pappus.plausibility.Plausibility;
+import pappus.scenario.ReadScenario;
+
+/** What is doubtful in data that can be read. */
+public final class Inspection {
+  private static final int MOST_NAMED = 3;
+
+  private Inspection() {}
+
+  /**
+   * Every warning on parts that stand in files asked about, by file and line. The other parts are
+   * there to fit them to, and as members of their families.
+   *
+   * @param isAskedAbout whether a file is, by its name
+   */
+  public static List<Problem> of(ReadCatalog read, Predicate<String> isAskedAbout) {
+    var places = read.places();
+    var asked = read.catalog().parts().stream()
+        .filter(part -> isAskedAbout.test(place(places, part).file()))
+        .toList();
+    var warnings = new ArrayList<Problem>();
+    for (var part : asked) {
+      for (var remark : Plausibility.remarks(part)) {
+        warnings.add(warning(places, part, part.id() + ": " + remark));
+      }
+    }
+    addMissing(asked, places, warnings);
+    new Loners(read.catalog())
+        .among(asked)
+        .forEach((part, why) -> warnings.add(warning(places, part, part.id() + ": " + why)));
+    MotorFamilies.disagreeing(read.catalog()).forEach((motor, why) -> {
+      if (isAskedAbout.test(place(places, motor).file())) {
+        warnings.add(warning(places, motor, motor.id() + ": " + why));
+      }
+    });
+    return warnings.stream().sorted().toList();
+  }
+
+  /** Every warning on a scenario: ids the catalogue does not hold. */
+  public static List<Problem> of(ReadScenario scenario, ReadCatalog read) {
+    return scenario.problemsWith(read.catalog());
+  }
+
+  /** One line for a fact that a file lacks, however many parts lack it. */
+  private static void addMissing(
+      List<Part> parts, Map<String, ReadCatalog.Place> places, List<Problem> warnings) {
+    var byFile = new TreeMap<String, Map<MissingFact, List<Part>>>();
+    for (var part : parts) {
+      for (var fact : MissingFact.of(part)) {
+        byFile
+            .computeIfAbsent(place(places, part).file(), file -> new LinkedHashMap<>())
+            .computeIfAbsent(fact, key -> new ArrayList<>())
+            .add(part);
+      }
+    }
+    byFile
+        .values()
+        .forEach(byFact -> byFact.forEach((fact, lacking) -> {
+          var ids = lacking.stream().map(Part::id).limit(MOST_NAMED).toList();
+          var more = lacking.size() - ids.size();
+          warnings.add(warning(
+              places,
+              lacking.get(0),
+              "%s%s: %s is missing: %s"
+                  .formatted(
+                      String.join(", ", ids),
+                      more == 0 ? "" : " and " + more + " more",
+                      fact.field(),
+                      fact.cost())));
+        }));
+  }
+
+  private static Problem warning(
+      Map<String, ReadCatalog.Place> places, Part part, String sentence) {
+    var place = place(places, part);
+    return new Problem(place.file(), place.line(), sentence);
+  }
+
+  private static ReadCatalog.Place place(Map<String, ReadCatalog.Place> places, Part part) {
+    var place = places.get(part.id());
+    if (place == null) {
+      throw new IllegalStateException("Every part was read from somewhere: " + part.id());
+    }
+    return place;
+  }
+}

@@ -1,0 +1,172 @@
+package pappus.inspection;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import pappus.catalog.Antenna;
+import pappus.catalog.Board;
+import pappus.catalog.Build;
+import pappus.catalog.Catalog;
+import pappus.catalog.Part;
+import pappus.catalog.Receiver;
+import pappus.catalog.Role;
+import pappus.catalog.Transmitter;
+import pappus.compatibility.CompatibilityRule;
+import pappus.compatibility.Fitter;
+import pappus.compatibility.Rules;
+import pappus.compatibility.Stock;
+import pappus.compatibility.Verdict;
+import pappus.scenario.Air;
+import pappus.scenario.Flight;
+import pappus.scenario.MassCap;
+import pappus.scenario.Scenario;
+
+/** Parts that go with nothing of another role, two by two. */
+final class Loners {
+  /** These judge a whole build. */
+  private static final Set<String> WHOLE_BUILD = Set.of("roles", "balance");
+
+  private static final List<CompatibilityRule> RULES =
+      Rules.ALL.stream().filter(rule -> !WHOLE_BUILD.contains(rule.id())).toList();
+
+  private final Fitter fitter;
+  private final Map<Role, List<Part>> byRole = new EnumMap<>(Role.class);
+
+  Loners(Catalog catalog) {
+    fitter = new Fitter(anything(), Stock.of(List.copyOf(catalog.parts())));
+    for (var part : catalog.parts()) {
+      if (part instanceof Antenna) {
+        continue;
+      }
+      if (!part.fills().isEmpty()) {
+        byRole.computeIfAbsent(part.fills().get(0), role -> new ArrayList<>()).add(part);
+      }
+    }
+  }
+
+  /** A scenario that asks for nothing. */
+  private static Scenario anything() {
+    return new Scenario(
+        "check",
+        "Any flight.",
+        new MassCap(25_000, false, "none", null),
+        1,
+        null,
+        new Air(0, null, null),
+        new Flight(Flight.Style.HOVER, null, null, null, null, null),
+        null,
+        null,
+        null,
+        null,
+        null,
+        null,
+        null,
+        null);
+  }
+
+  /** Of some parts those that fit no part of a role they must meet, and why not, in their order. */
+  Map<Part, String> among(List<Part> parts) {
+    var loners = new LinkedHashMap<Part, String>();
+    for (var part : parts) {
+      (part instanceof Antenna antenna ? lonely(antenna) : lonely(part))
+          .ifPresent(why -> loners.put(part, why));
+    }
+    return loners;
+  }
+
+  private Optional<String> lonely(Part part) {
+    if (part.fills().isEmpty()) {
+      return Optional.empty();
+    }
+    var own = part.fills().get(0);
+    var meets = EnumSet.noneOf(Role.class);
+    for (var rule : RULES) {
+      if (rule.reads().contains(own) && rule.reads().size() < Role.values().length) {
+        meets.addAll(rule.reads());
+      }
+    }
+    part.fills().forEach(meets::remove);
+    for (var role : meets) {
+      var partners = byRole.getOrDefault(role, List.of());
+      var why = fitsNone(own, part, role, partners);
+      if (why.isPresent()) {
+        return why;
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** An antenna is for video or for the radio, which only its port decides. */
+  private Optional<String> lonely(Antenna antenna) {
+    var senders = new ArrayList<Part>(byRole.getOrDefault(Role.TRANSMITTER, List.of()));
+    var radios = new ArrayList<Part>(byRole.getOrDefault(Role.RECEIVER, List.of()));
+    for (var part : byRole.getOrDefault(Role.BOARD, List.of())) {
+      if (part instanceof Board board && board.transmitter() != null) {
+        senders.add(board);
+      }
+      if (part instanceof Board board && board.receiver() != null) {
+        radios.add(board);
+      }
+    }
+    if (senders.isEmpty() && radios.isEmpty()) {
+      return Optional.empty();
+    }
+    var fits = senders.stream().anyMatch(part -> isMet(Role.VIDEO_ANTENNA, antenna, part))
+        || radios.stream().anyMatch(part -> isMet(Role.RADIO_ANTENNA, antenna, part));
+    return fits
+        ? Optional.empty()
+        : Optional.of("fits no port of any transmitter, receiver or board of the catalogue.");
+  }
+
+  private boolean isMet(Role role, Antenna antenna, Part part) {
+    var own = part instanceof Transmitter
+        ? Role.TRANSMITTER
+        : part instanceof Receiver ? Role.RECEIVER : Role.BOARD;
+    return clash(own, part, role, antenna).isEmpty();
+  }
+
+  private Optional<String> fitsNone(Role own, Part part, Role role, List<Part> partners) {
+    Optional<String> first = Optional.empty();
+    for (var partner : partners) {
+      var clash = clash(own, part, role, partner);
+      if (clash.isEmpty()) {
+        return Optional.empty();
+      }
+      if (first.isEmpty()) {
+        first = clash;
+      }
+    }
+    return first.map(
+        why -> "fits no %s of the catalogue; the first: %s".formatted(role.label(), why));
+  }
+
+  private Optional<String> clash(Role own, Part part, Role role, Part partner) {
+    var fitting = fitter.fit(Build.of(Map.of(own, part, role, partner)));
+    for (var rule : RULES) {
+      var reads = rule.reads();
+      if (reads.contains(own)
+          && reads.contains(role)
+          && rule.check(fitting) instanceof Verdict.Clashes clashes
+          && !servesWithLead(rule, own, part, role, partner)) {
+        return Optional.of(clashes.reason().text());
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** Bare pads and a pack with a plug meet by a pigtail, which is a part of its own. */
+  private boolean servesWithLead(
+      CompatibilityRule rule, Role own, Part part, Role role, Part partner) {
+    return rule.reads().contains(Role.LEAD)
+        && own != Role.LEAD
+        && role != Role.LEAD
+        && byRole.getOrDefault(Role.LEAD, List.of()).stream()
+            .map(lead -> Build.of(Map.of(own, part, role, partner, Role.LEAD, lead)))
+            .anyMatch(build -> !(rule.check(fitter.fit(build)) instanceof Verdict.Clashes));
+  }
+}

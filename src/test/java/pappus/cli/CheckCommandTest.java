@@ -1,0 +1,122 @@
+package pappus.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import tools.jackson.databind.json.JsonMapper;
+
+/** The command {@code check} from its arguments to its exit code. */
+final class CheckCommandTest {
+  @TempDir
+  private Path folder;
+
+  private final StringWriter out = new StringWriter();
+  private final StringWriter err = new StringWriter();
+
+  private int check(String... arguments) {
+    var all = new String[arguments.length + 1];
+    all[0] = "check";
+    System.arraycopy(arguments, 0, all, 1, arguments.length);
+    return Main.commandLine()
+        .setOut(new PrintWriter(out, true))
+        .setErr(new PrintWriter(err, true))
+        .execute(all);
+  }
+
+  private Path write(String name, String text) throws IOException {
+    return Files.writeString(folder.resolve(name), text);
+  }
+
+  @Test
+  void theShippedDataIsSoundButForWarnings() {
+    assertThat(check()).isEqualTo(ExitCode.OK);
+    assertThat(err.toString()).isEmpty();
+    assertThat(out.toString()).contains(": rushlight-600: ").doesNotContain("scenarios");
+  }
+
+  @Test
+  void warningsCountWhenStrict() {
+    assertThat(check("--strict")).isEqualTo(ExitCode.NO);
+  }
+
+  @Test
+  void aFileWithoutWarningsIsSoundEvenWhenStrict() {
+    assertThat(check("--strict", "scenarios/bird-survey.json")).isEqualTo(ExitCode.OK);
+    assertThat(out.toString()).isEmpty();
+  }
+
+  @Test
+  void aFileOfTheShippedCatalogueDoesNotReplaceItself() {
+    assertThat(check("catalog/transmitters.json")).isEqualTo(ExitCode.OK);
+    assertThat(err.toString()).isEmpty();
+    assertThat(out.toString().lines())
+        .isNotEmpty()
+        .allMatch(line -> line.startsWith("catalog/transmitters.json:"));
+  }
+
+  @Test
+  void allThatIsWrongInAllFilesIsToldWithItsLine() throws IOException {
+    var motors = write("motors.json", """
+        {
+          "motors": [
+            {"id": "one"}
+          ]
+        }
+        """);
+    var straps = write("straps.json", "{\n\"straps\": 3}\n");
+
+    assertThat(check(folder.toString())).isEqualTo(ExitCode.BAD_DATA);
+    assertThat(err.toString()).contains(motors + ":3: ").contains(straps + ":2: ");
+  }
+
+  @Test
+  void anUnknownPartInAScenarioIsAWarning() throws IOException {
+    var scenario = write(
+        "survey.json",
+        Files.readString(Path.of("scenarios/bird-survey.json"))
+            .replace("rushlight-600", "rushlight-601"));
+
+    assertThat(check(scenario.toString())).isEqualTo(ExitCode.OK);
+    assertThat(out.toString())
+        .startsWith(scenario + ":15: parts.excluded[0] must be the id of a part")
+        .contains("rushlight-600");
+  }
+
+  @Test
+  void aWaiverOfARuleThereIsNotIsAnError() throws IOException {
+    var text = Files.readString(Path.of("scenarios/bird-survey.json"));
+    var scenario = write(
+        "survey.json",
+        text.replace(
+            "\"wants\":",
+            "\"waivers\": [{\"rule\": \"luck\", \"parts\": [\"rushlight-600\"], \"reason\": \"hope\"}],\n\"wants\":"));
+
+    assertThat(check(scenario.toString())).isEqualTo(ExitCode.BAD_DATA);
+    assertThat(err.toString()).contains("waivers[0].rule must be the id of a fit rule");
+  }
+
+  @Test
+  void whatIsNotThereIsMissingInput() {
+    assertThat(check(folder.resolve("none.json").toString())).isEqualTo(ExitCode.NO_INPUT);
+  }
+
+  @Test
+  void jsonIsOneDocumentWithFileLineAndText() throws IOException {
+    var straps = write("straps.json", "{\n\"straps\": 3}\n");
+
+    assertThat(check("--format", "json", straps.toString())).isEqualTo(ExitCode.BAD_DATA);
+    var document = JsonMapper.shared().readTree(out.toString());
+    assertThat(document.get("status").asString()).isEqualTo("bad-data");
+    assertThat(document.get("warnings").size()).isZero();
+    var problem = document.get("problems").get(0);
+    assertThat(problem.get("file").asString()).isEqualTo(straps.toString());
+    assertThat(problem.get("line").asInt()).isEqualTo(2);
+    assertThat(problem.get("text").asString()).startsWith("straps must be");
+  }
+}

@@ -1,0 +1,68 @@
+package pappus.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import pappus.catalog.Kind;
+import pappus.files.SchemaFields;
+import pappus.files.SchemaText;
+
+/** The command {@code describe}. */
+final class DescribeCommandTest {
+  private final StringWriter out = new StringWriter();
+  private final StringWriter err = new StringWriter();
+
+  private int run(String... arguments) {
+    return Main.commandLine()
+        .setOut(new PrintWriter(out, true))
+        .setErr(new PrintWriter(err, true))
+        .execute(arguments);
+  }
+
+  @Test
+  void aFieldIsToldWithUnitAndWhatIsAssumed() {
+    assertThat(run("describe", "motor")).isEqualTo(ExitCode.OK);
+    assertThat(out.toString().lines())
+        .contains(
+            "statorDiameterMillimetres (number, required): Stator diameter, mm, 8 to 40.",
+            "noLoadGrowth (number, may be left out): Exponent of its growth with speed, 0 to 1; absent: 0.33.")
+        .anyMatch(line -> line.startsWith("mass.grams (number, required): "));
+  }
+
+  @Test
+  void fieldsInListsAreToldToo() {
+    assertThat(run("describe", "propeller")).isEqualTo(ExitCode.OK);
+    assertThat(out.toString().lines())
+        .contains("test.rows[].thrustCoefficient (number, required): T/(ρ n² D⁴), 0.02 to 0.5.");
+  }
+
+  @Test
+  void aScenarioIsDescribedAsAPartIs() {
+    assertThat(run("describe", "scenario")).isEqualTo(ExitCode.OK);
+    assertThat(out.toString()).contains("massCap.grams (number, required): ");
+  }
+
+  @Test
+  void theSchemaIsThatInTheJar() {
+    assertThat(run("describe", "motor", "--schema")).isEqualTo(ExitCode.OK);
+    assertThat(out.toString()).isEqualTo(SchemaText.of("motors"));
+  }
+
+  @Test
+  void aWordThatIsNoKindIsWrongUsage() {
+    assertThat(run("describe", "rotor")).isEqualTo(ExitCode.USAGE);
+    assertThat(err.toString()).contains("KIND must be frame, motor, ");
+  }
+
+  @ParameterizedTest
+  @EnumSource
+  void noFieldOfAnyKindIsWithoutAMeaning(Kind kind) {
+    assertThat(SchemaFields.of(kind.listName()))
+        .hasSizeGreaterThan(7)
+        .allSatisfy(field -> assertThat(field.description()).as(field.path()).isNotBlank());
+  }
+}

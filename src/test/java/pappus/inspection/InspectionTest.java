@@ -1,0 +1,87 @@
+package pappus.inspection;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import pappus.catalog.CatalogFolder;
+import pappus.catalog.CatalogReader;
+import pappus.files.Problem;
+
+/** What is said of a catalogue that can be read. */
+final class InspectionTest {
+  @TempDir
+  private Path folder;
+
+  /** Warnings on one file of a catalogue that is changed in one place, fitted to the shipped. */
+  private List<Problem> afterChange(String name, String from, String to) throws IOException {
+    var text = Files.readString(Path.of("catalog", name));
+    assertThat(text).contains(from);
+    var file = folder.resolve(name);
+    Files.writeString(file, text.replaceFirst(java.util.regex.Pattern.quote(from), to));
+    var read = CatalogReader.read(List.of(CatalogFolder.shipped(), CatalogFolder.of(folder)));
+    return Inspection.of(read, file.toString()::equals);
+  }
+
+  private static List<Problem> shipped() {
+    return Inspection.of(CatalogReader.read(List.of(CatalogFolder.shipped())), file -> true);
+  }
+
+  @Test
+  void theTrapsOfTheShippedCatalogueAreWarnings() {
+    assertThat(shipped())
+        .anyMatch(problem -> problem.text().startsWith("frond-4.5x3.2x3: figure of merit"))
+        .anyMatch(problem -> problem.text().startsWith("rushlight-600: "));
+  }
+
+  @Test
+  void everyWarningHasItsLine() {
+    assertThat(shipped()).allMatch(problem -> problem.line() > 0);
+  }
+
+  @Test
+  void noShippedFamilyDisagrees() {
+    assertThat(shipped()).noneMatch(problem -> problem.text().contains("R·Kv²"));
+  }
+
+  @Test
+  void aWindingThatDisagreesWithItsFamilyIsNamed() throws IOException {
+    assertThat(afterChange(
+            "motors.json", "\"resistanceMilliohms\": 149", "\"resistanceMilliohms\": 230"))
+        .anyMatch(problem -> problem.line() == 4
+            && problem.text().startsWith("achene-1103-10000: R·Kv² is ")
+            && problem.text().contains("above that of achene-1103-"));
+  }
+
+  @Test
+  void aMotorThatNoFrameIsDrilledForIsNamed() throws IOException {
+    assertThat(afterChange(
+            "motors.json", "\"boltCirclesMillimetres\": [6.6]", "\"boltCirclesMillimetres\": [31]"))
+        .anyMatch(problem ->
+            problem.text().startsWith("achene-1103-10000: fits no frame of the catalogue; "));
+  }
+
+  @Test
+  void aBoardWithBarePadsMeetsItsPackByAPigtail() {
+    assertThat(shipped())
+        .noneMatch(problem -> problem.text().contains("culvert-12: fits no battery"));
+  }
+
+  @Test
+  void whatIsMissingIsSaidOnceAFileWithWhatItCosts() {
+    assertThat(shipped().stream()
+            .filter(problem -> problem.text().contains(" test is missing: it is flown by blade")))
+        .singleElement()
+        .satisfies(problem -> assertThat(problem.text()).contains(" and 12 more: "));
+  }
+
+  @Test
+  void onlyFilesAskedAboutAreSpokenOf() throws IOException {
+    assertThat(afterChange("gps.json", "\"gps\"", "\"gps\""))
+        .allMatch(problem -> problem.file().equals(folder.resolve("gps.json").toString()));
+  }
+}
