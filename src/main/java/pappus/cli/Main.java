@@ -16,7 +16,7 @@ import picocli.CommandLine.ParseResult;
     description = "Chooses the parts of a small camera quad for the longest flight, and says why.",
     mixinStandardHelpOptions = true,
     versionProvider = Version.class,
-    subcommands = {RecommendCommand.class, AssessCommand.class},
+    subcommands = {RecommendCommand.class, AssessCommand.class, CalibrateCommand.class},
     exitCodeListHeading = "%nExit codes:%n",
     exitCodeList = {
       "0:done",
@@ -59,7 +59,7 @@ public final class Main {
   private static int report(Exception e, CommandLine command, ParseResult parsed) {
     if (e instanceof InputException wrong) {
       wrong.problems().forEach(problem -> command.getErr().println(problem));
-      if (command.getCommand() instanceof CatalogCommand asked && asked.wantsJson()) {
+      if (wantsJson(command.getCommand())) {
         command
             .getOut()
             .print(RankingJson.refusal(
@@ -86,5 +86,10 @@ public final class Main {
     command.getErr().println("This is a bug of ours; please report it with what follows.");
     e.printStackTrace(command.getErr());
     return ExitCode.BUG;
+  }
+
+  private static boolean wantsJson(Object command) {
+    return (command instanceof CatalogCommand asked && asked.wantsJson())
+        || (command instanceof CalibrateCommand calibrate && calibrate.wantsJson());
   }
 }
