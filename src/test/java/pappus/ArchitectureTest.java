@@ -40,6 +40,7 @@ final class ArchitectureTest {
         Layer.of("pappus.cli", "pappus..", "picocli.."),
         Layer.of(
             "pappus.report",
+            "pappus.calibration",
             "pappus.quantity",
             "pappus.files",
             "pappus.catalog",
@@ -107,6 +108,7 @@ final class ArchitectureTest {
             "pappus.scenario",
             "pappus.compatibility",
             "pappus.plausibility"),
+        Layer.of("pappus.calibration", "pappus.quantity", "pappus.files", HIPPARCHUS),
         Layer.of("pappus.plausibility", "pappus.quantity", "pappus.catalog"),
         Layer.of("pappus.compatibility", "pappus.quantity", "pappus.catalog", "pappus.scenario"),
         Layer.of(

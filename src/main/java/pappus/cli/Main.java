@@ -20,7 +20,8 @@ import picocli.CommandLine.ParseResult;
       RecommendCommand.class,
       AssessCommand.class,
       CheckCommand.class,
-      DescribeCommand.class
+      DescribeCommand.class,
+      CalibrateCommand.class
     },
     exitCodeListHeading = "%nExit codes:%n",
     exitCodeList = {
@@ -70,7 +71,7 @@ public final class Main {
   private static int report(Exception e, CommandLine command, ParseResult parsed) {
     if (e instanceof InputException wrong) {
       wrong.problems().forEach(problem -> command.getErr().println(problem));
-      if (command.getCommand() instanceof CatalogCommand asked && asked.wantsJson()) {
+      if (wantsJson(command.getCommand())) {
         command
             .getOut()
             .print(RankingJson.refusal(
@@ -97,5 +98,10 @@ public final class Main {
     command.getErr().println("This is a bug of ours; please report it with what follows.");
     e.printStackTrace(command.getErr());
     return ExitCode.BUG;
+  }
+
+  private static boolean wantsJson(Object command) {
+    return (command instanceof CatalogCommand asked && asked.wantsJson())
+        || (command instanceof CalibrateCommand calibrate && calibrate.wantsJson());
   }
 }

@@ -130,7 +130,7 @@ class AssessCommandTest {
     assertThat(run.errors())
         .hasSize(2)
         .anyMatch(line -> line.startsWith(typed.resolve("marsh.json") + ":5: "))
-        .anyMatch(line -> line.startsWith(typed.resolve("parts/frames.json") + ":9: frames[0]"));
+        .anyMatch(line -> line.startsWith(typed.resolve("parts/frames.json") + ":10: frames[0]"));
   }
 
   @Test

@@ -1,0 +1,125 @@
+package pappus.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import pappus.calibration.Calibration;
+import pappus.calibration.Calibration.Figure;
+import pappus.calibration.Comparison;
+import pappus.calibration.ErrorSummary;
+
+/** Fitted coefficients for a terminal. */
+public final class CalibrationText {
+  private static final double[] SHOWN_RPM = {6000, 10_000, 14_000};
+
+  private CalibrationText() {}
+
+  /** Everything, the coefficients first. */
+  public static String of(Calibration calibration, Optional<Comparison> against) {
+    var lines = new ArrayList<String>();
+    lines.add("Controllers: bus power = v i + i u sqrt(0.2 ohm / R) (1 - v/V) + V idle");
+    var law = calibration.law();
+    lines.add("  u %s V, idle %s A, no-load growth %s"
+        .formatted(figure(law.lossVolts(), 2), figure(law.idleA(), 3), figure(law.growth(), 2)));
+    lines.add("");
+    lines.add("Motors: loaded Kv rpm/V, resistance mohm, no-load current A at 9549 rpm");
+    calibration
+        .motors()
+        .forEach((key, motor) -> lines.add("  %s: Kv %s, R %s, %s A, %s rows"
+            .formatted(
+                key,
+                figure(motor.kvRpmPerVolt(), 0),
+                figure(scaled(motor.resistanceOhm()), 1),
+                figure(motor.noLoadCurrentA(), 2),
+                motor.rows())));
+    lines.add("");
+    lines.add("Propellers: C_T and C_P at 6000, 10000 and 14000 rpm");
+    calibration.propellers().forEach((key, propeller) -> {
+      var line = new StringBuilder("  " + key + ":");
+      for (var rpm : SHOWN_RPM) {
+        line.append(String.format(
+            Locale.ROOT,
+            " %.4f %.4f,",
+            propeller.thrustCoefficient(rpm),
+            propeller.powerCoefficient(rpm)));
+      }
+      lines.add(line + " " + propeller.rows() + " rows");
+    });
+    lines.add("");
+    lines.add("Error of bus power at equal thrust, rows fitted: " + summary(calibration.errors()));
+    lines.add("Costs of the starts: "
+        + String.join(
+            ", ",
+            calibration.starts().stream()
+                .map(cost -> String.format(Locale.ROOT, "%.3f", cost))
+                .toList()));
+    if (!calibration.correlations().isEmpty()) {
+      lines.add("");
+      lines.add("Correlations of 0.5 and more:");
+      calibration
+          .correlations()
+          .forEach(one -> lines.add(String.format(
+              Locale.ROOT, "  %+.2f %s, %s", one.value(), one.first(), one.second())));
+    }
+    leftOut(calibration, lines);
+    against.ifPresent(comparison -> against(comparison, lines));
+    return String.join("\n", lines) + "\n";
+  }
+
+  private static void leftOut(Calibration calibration, List<String> lines) {
+    var byReason = new TreeMap<String, List<String>>();
+    calibration
+        .leftOut()
+        .forEach(row -> byReason
+            .computeIfAbsent(row.file() + ": " + row.reason(), key -> new ArrayList<>())
+            .add(Integer.toString(row.line())));
+    if (!byReason.isEmpty()) {
+      lines.add("");
+      lines.add("Left out:");
+      byReason.forEach(
+          (reason, rows) -> lines.add("  " + reason + "; lines " + String.join(", ", rows)));
+    }
+  }
+
+  private static void against(Comparison comparison, List<String> lines) {
+    lines.add("");
+    lines.add("Error of bus power at equal thrust, other rows:");
+    lines.add("  all: " + summary(comparison.all()));
+    lines.add("  40 to 150 gf: " + summary(comparison.hover()));
+    for (Map.Entry<String, ErrorSummary> motor : comparison.byMotor().entrySet()) {
+      lines.add("  motor " + motor.getKey() + ": " + summary(motor.getValue()));
+    }
+    if (!comparison.unknownMotors().isEmpty()) {
+      lines.add("  motors not known: " + String.join(", ", comparison.unknownMotors()));
+    }
+    if (!comparison.unknownPropellers().isEmpty()) {
+      lines.add("  propellers not known: " + String.join(", ", comparison.unknownPropellers()));
+    }
+  }
+
+  private static String summary(ErrorSummary errors) {
+    if (errors.n() == 0) {
+      return "no rows";
+    }
+    return String.format(
+        Locale.ROOT,
+        "n %d, median %.2f %%, 90th percentile %.2f %%, rms %.2f %%, bias %+.2f %%",
+        errors.n(),
+        errors.medianPercent(),
+        errors.p90Percent(),
+        errors.rmsPercent(),
+        errors.biasPercent());
+  }
+
+  private static Figure scaled(Figure ohm) {
+    return new Figure(1000 * ohm.value(), 1000 * ohm.standardError());
+  }
+
+  private static String figure(Figure figure, int digits) {
+    var format = "%." + digits + "f ± %." + digits + "f";
+    return String.format(Locale.ROOT, format, figure.value(), figure.standardError());
+  }
+}

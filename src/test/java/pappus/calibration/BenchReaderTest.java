@@ -1,0 +1,37 @@
+package pappus.calibration;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+import pappus.files.Problem;
+import pappus.files.Problems;
+import pappus.files.Source;
+
+class BenchReaderTest {
+  private static final String HEADER =
+      "# a remark\nmotor_key,label_kv_rpm_per_v,propeller_key,supply_label_v,esc_pulse_us,thrust_gf,"
+          + "voltage_v,current_a,speed_rpm\n";
+
+  @Test
+  void namesEveryBadCellByLineAndColumn() {
+    var problems = new Problems();
+    var text = HEADER + "a,2600,1,11.1,1050,1e2,11,NaN,3421\na,2600,1\n";
+    var rows = BenchReader.read(Source.of("b.csv", text.getBytes(UTF_8)), problems);
+    assertThat(rows).isEmpty();
+    assertThat(problems.sorted())
+        .extracting(Problem::toString)
+        .containsExactly(
+            "b.csv:3: current_a must be a plain number from 0 to 1000, but is \"NaN\".",
+            "b.csv:3: thrust_gf must be a plain number from -1000 to 100000, but is \"1e2\".",
+            "b.csv:4: must have 9 cells, but has 3.");
+  }
+
+  @Test
+  void takesFiveInchesAndLightAirWhereNoColumnSaysOtherwise() {
+    var row = PublishedBench.rows().get(0);
+    assertThat(PublishedBench.rows()).hasSize(704);
+    assertThat(row.diameterMillimetres()).isEqualTo(127);
+    assertThat(row.airDensityKgPerCubicMetre()).isEqualTo(1.2);
+  }
+}
