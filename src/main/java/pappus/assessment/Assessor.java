@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import org.jspecify.annotations.Nullable;
 import pappus.catalog.Build;
 import pappus.catalog.Known;
 import pappus.catalog.Mass;
@@ -25,9 +24,7 @@ import pappus.physics.flight.Endurance;
 import pappus.physics.flight.FullThrottle;
 import pappus.physics.flight.Hover;
 import pappus.physics.flight.LandingRule;
-import pappus.physics.flight.Limits;
 import pappus.physics.motor.PartLoadLaw;
-import pappus.quantity.Money;
 import pappus.scenario.Scenario;
 import pappus.scenario.Waiver;
 
@@ -118,7 +115,7 @@ public final class Assessor {
         cost,
         Optional.of(flight),
         Optional.empty(),
-        limits(mass, cost, flight));
+        LimitTable.of(scenario, deviations, mass, cost, flight));
   }
 
   /**
@@ -221,7 +218,7 @@ public final class Assessor {
     var airframe =
         new Airframe((grams + factors.addedGrams()) / 1000, lost, drag == null ? 0.005 : drag);
     var rotor = models.rotor(build, factors);
-    var draws = draws(fitting);
+    var draws = Avionics.draws(fitting);
     var avionicsW = draws.stream().mapToDouble(Draw::watts).sum();
     var aircraft = new Aircraft(airframe, build.frame().orElseThrow().rotors(), rotor, avionicsW);
     var pack = models.pack(build, factors);
@@ -282,43 +279,6 @@ public final class Assessor {
     return asked == null ? battery.chemistry().floorVolts() : asked;
   }
 
-  /** Watts at the battery: what hangs on a rail passes the regulator, what hangs on the pack does not. */
-  private List<Draw> draws(Fitting fitting) {
-    var build = fitting.build();
-    var draws = new ArrayList<Draw>();
-    build.board().ifPresent(board -> {
-      var inside = board.transmitter();
-      var sending =
-          inside == null ? 0 : inside.settingFor(scenario.milliwattsOrLowest()).watts();
-      draws.add(new Draw(Role.BOARD.label(), behindRegulator(board.watts() + sending)));
-    });
-    build
-        .transmitter()
-        .ifPresent(part -> draws.add(draw(
-            Role.TRANSMITTER, part.settingFor(scenario.milliwattsOrLowest()).watts(), fitting)));
-    build.camera().ifPresent(part -> draws.add(draw(Role.CAMERA, part.watts(), fitting)));
-    build.receiver().ifPresent(part -> draws.add(draw(Role.RECEIVER, part.watts(), fitting)));
-    build.gps().ifPresent(part -> draws.add(draw(Role.GPS, part.watts(), fitting)));
-    build
-        .buzzer()
-        .filter(part -> part.watts() > 0)
-        .ifPresent(part -> draws.add(draw(Role.BUZZER, part.watts(), fitting)));
-    var payload = scenario.payload();
-    if (payload != null && payload.watts() > 0) {
-      draws.add(new Draw("payload", payload.watts()));
-    }
-    return draws;
-  }
-
-  private static Draw draw(Role role, double watts, Fitting fitting) {
-    var straight = fitting.powerPlan().map(plan -> plan.fromPack(role)).orElse(false);
-    return new Draw(role.label(), straight ? watts : behindRegulator(watts));
-  }
-
-  private static double behindRegulator(double watts) {
-    return watts / Aircraft.DEFAULT_REGULATOR_EFFICIENCY;
-  }
-
   private static void addHints(
       Build build, Hover hover, FullThrottle full, double volts, List<String> hints) {
     if (build.propeller().orElseThrow().test() == null) {
@@ -360,65 +320,5 @@ public final class Assessor {
           "Thrust over weight above 10 below 250 g is more than such aircraft reach: distrust it.");
     }
     return !hints.isEmpty();
-  }
-
-  private List<Limit> limits(MassTable mass, CostTable cost, FlightEstimate flight) {
-    var limits = new ArrayList<Limit>();
-    var cap = scenario.massCap();
-    limits.add(Limit.atMost(
-        "mass-cap",
-        "all-up mass at the confidence asked for",
-        "g",
-        mass.neededMilligrams(deviations) / 1000.0,
-        cap.largestMilligrams() / 1000.0));
-    limits.add(Limit.atLeast(
-        "thrust-to-weight",
-        "thrust over weight",
-        "",
-        flight.thrustToWeight(),
-        scenario.leastThrustToWeight()));
-    addBudget(scenario.budget(), cost, limits);
-    addCurrents(flight, limits);
-    return limits;
-  }
-
-  private static void addBudget(@Nullable Money budget, CostTable cost, List<Limit> limits) {
-    if (budget != null) {
-      limits.add(Limit.atMost(
-          "budget",
-          "price of what has to be bought",
-          budget.currency(),
-          cost.cents() / 100.0,
-          budget.cents() / 100.0));
-    }
-  }
-
-  /** Hover above a continuous rating is a broken limit; full throttle above a burst one is not. */
-  private static void addCurrents(FlightEstimate flight, List<Limit> limits) {
-    var motorA = flight.hover().steady().point().currentA();
-    var discharge = flight.endurance().discharge();
-    var busA = Math.max(discharge.startA(), flight.amps());
-    Limits continuous = flight.continuous();
-    addCurrent("motor-current", "motor current in hover", motorA, continuous.motorA(), limits);
-    addCurrent(
-        "controller-current",
-        "controller current in hover",
-        motorA,
-        continuous.controllerA(),
-        limits);
-    addCurrent("pack-current", "pack current in hover", busA, continuous.packA(), limits);
-    addCurrent("plug-current", "plug current in hover", busA, continuous.connectorA(), limits);
-    addCurrent("lead-current", "lead current in hover", busA, continuous.leadA(), limits);
-    limits.add(Limit.atMost(
-        "hover-throttle", "throttle in hover at half charge", "", flight.duty(), 0.999));
-    limits.add(
-        Limit.atLeast("flight-time", "time in the air", "s", flight.endurance().seconds(), 1));
-  }
-
-  private static void addCurrent(
-      String id, String label, double amps, double bound, List<Limit> limits) {
-    if (bound < Double.POSITIVE_INFINITY) {
-      limits.add(Limit.atMost(id, label, "A", amps, bound));
-    }
   }
 }
