@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.ToDoubleFunction;
 import pappus.catalog.Build;
 import pappus.catalog.Known;
 import pappus.catalog.Mass;
@@ -15,6 +16,7 @@ import pappus.compatibility.Fitting;
 import pappus.compatibility.RolesRule;
 import pappus.compatibility.Stock;
 import pappus.compatibility.Verdict;
+import pappus.evidence.Weighing;
 import pappus.physics.airframe.Airframe;
 import pappus.physics.airframe.MassChance;
 import pappus.physics.battery.Delivery;
@@ -25,6 +27,7 @@ import pappus.physics.flight.FullThrottle;
 import pappus.physics.flight.Hover;
 import pappus.physics.flight.LandingRule;
 import pappus.physics.motor.PartLoadLaw;
+import pappus.scenario.Outlook;
 import pappus.scenario.Scenario;
 import pappus.scenario.Waiver;
 
@@ -49,6 +52,7 @@ public final class Assessor {
   private final List<CompatibilityRule> rules;
   private final Fitter fitter;
   private final FlightModels models;
+  private final FlightModels expected;
   private final Set<String> owned;
   private final double deviations;
 
@@ -60,9 +64,14 @@ public final class Assessor {
     this.scenario = scenario;
     this.rules = List.copyOf(rules);
     this.fitter = new Fitter(scenario, stock);
-    this.models = new FlightModels(scenario);
+    this.models = new FlightModels(scenario, weighing(scenario));
+    this.expected = new FlightModels(scenario, Weighing.EXPECTED);
     this.owned = Set.copyOf(scenario.choice().ownedIds());
     this.deviations = MassChance.deviationsFor(scenario.massCap().confidenceOrUsual());
+  }
+
+  private static Weighing weighing(Scenario scenario) {
+    return scenario.outlookOrExpected() == Outlook.CAUTIOUS ? Weighing.CAUTIOUS : Weighing.EXPECTED;
   }
 
   public Scenario scenario() {
@@ -94,7 +103,7 @@ public final class Assessor {
     }
     FlightEstimate flight;
     try {
-      flight = fly(build, fitting, mass.grams(), Factors.NONE);
+      flight = fly(models, build, fitting, mass.grams(), Factors.NONE);
     } catch (IllegalArgumentException outsideTheModel) {
       // The physics refuses what it was not made for; the reader sees its reason.
       return new Assessment(
@@ -131,10 +140,16 @@ public final class Assessor {
         .noneMatch(rule -> find(rule, fitting).breaks());
   }
 
-  /** Endurance in seconds with some numbers changed, all else equal; for doubts and what-ifs. */
-  public double seconds(Build build, Factors factors) {
+  /**
+   * Endurance of a build in seconds as a function of changed numbers, all else equal: for doubts and what-ifs.
+   * Always by the likeliest figures, whatever the scenario's outlook.
+   *
+   * @throws IllegalArgumentException from the function, if the physics refuses what is asked
+   */
+  public ToDoubleFunction<Factors> whatIf(Build build) {
     var fitting = fitter.fit(build);
-    return fly(build, fitting, mass(fitting).grams(), factors).endurance().seconds();
+    var grams = mass(fitting).grams();
+    return factors -> fly(expected, build, fitting, grams, factors).endurance().seconds();
   }
 
   private Finding find(CompatibilityRule rule, Fitting fitting) {
@@ -211,9 +226,10 @@ public final class Assessor {
         label, part, pieces, units, has ? 0 : units * part.price().cents(), has);
   }
 
-  private FlightEstimate fly(Build build, Fitting fitting, double grams, Factors factors) {
+  private FlightEstimate fly(
+      FlightModels models, Build build, Fitting fitting, double grams, Factors factors) {
     var battery = build.battery().orElseThrow();
-    var lost = 1 - (1 - scenario.flight().thrustLostOrUsual()) * factors.thrustKept();
+    var lost = Math.max(0, 1 - (1 - scenario.flight().thrustLostOrUsual()) * factors.thrustKept());
     var drag = build.frame().orElseThrow().dragAreaSquareMetres();
     var airframe =
         new Airframe((grams + factors.addedGrams()) / 1000, lost, drag == null ? 0.005 : drag);

@@ -8,11 +8,15 @@ import pappus.catalog.Build;
 import pappus.catalog.Motor;
 import pappus.catalog.Propeller;
 import pappus.catalog.Wire;
+import pappus.evidence.BatteryFigures;
+import pappus.evidence.BoardFigures;
+import pappus.evidence.MotorFigures;
+import pappus.evidence.PropellerFigures;
+import pappus.evidence.Weighing;
 import pappus.physics.atmosphere.Air;
 import pappus.physics.atmosphere.StandardAtmosphere;
 import pappus.physics.battery.Ageing;
 import pappus.physics.battery.Cell;
-import pappus.physics.battery.Chemistry;
 import pappus.physics.battery.Condition;
 import pappus.physics.battery.CopperWire;
 import pappus.physics.battery.Pack;
@@ -27,9 +31,6 @@ import pappus.scenario.Scenario;
 
 /** Turns catalogue parts, in the units of data sheets, into the physics' own models in SI. */
 final class FlightModels {
-  /** A label's Kv over the loaded one: 2 to 9 %, its middle (P. Cao, J. Strawson 2018, rows). */
-  private static final double LABEL_KV_OVER_LOADED = 1.055;
-
   private static final double BURST_OVER_CONTINUOUS = 1.3;
 
   /** LiPo labels are optimistic; half of one is flown (common practice, no published source). */
@@ -38,6 +39,9 @@ final class FlightModels {
   /** A sag of so many volts a cell is what a pack stands all flight long (engineering estimate). */
   private static final double HONEST_SAG_VOLTS = 0.30;
 
+  /** The charge of a cell is what it delivers, not its label. */
+  private static final double NOTHING_WITHHELD = 1;
+
   private static final double CELSIUS = 273.15;
   private static final double STANDARD_TEST_DENSITY = 1.225;
   private static final double STANDARD_TEST_CELSIUS = 15;
@@ -45,16 +49,22 @@ final class FlightModels {
   private final Air air;
   private final Condition condition;
   private final Map<String, pappus.physics.propeller.Propeller> curves = new ConcurrentHashMap<>();
+  private final Map<String, pappus.physics.motor.Motor> motors = new ConcurrentHashMap<>();
   private final Map<String, Cell> cells = new ConcurrentHashMap<>();
+  private final Weighing weighing;
 
-  FlightModels(Scenario scenario) {
+  /**
+   * @param weighing which number stands for an uncertain figure of a record
+   */
+  FlightModels(Scenario scenario, Weighing weighing) {
+    this.weighing = weighing;
     var place = scenario.air();
     var celsius = place.temperatureCelsius();
     this.air = celsius == null
         ? StandardAtmosphere.at(place.altitudeMetres())
         : StandardAtmosphere.at(place.altitudeMetres(), celsius + CELSIUS);
-    this.condition = new Condition(
-        place.packTemperatureOrWarm() + CELSIUS, Ageing.NEW, Chemistry.DELIVERED_SHARE, 1);
+    this.condition =
+        new Condition(place.packTemperatureOrWarm() + CELSIUS, Ageing.NEW, NOTHING_WITHHELD, 1);
   }
 
   Air air() {
@@ -65,34 +75,53 @@ final class FlightModels {
     var motor = motor(build.motor().orElseThrow(), factors);
     var curve = curve(build.propeller().orElseThrow());
     if (factors.thrust() != 1 || factors.merit() != 1) {
-      // At a kept figure of merit C_P goes with C_T to the power of 1.5.
-      curve =
-          curve.scaled(factors.thrust(), StrictMath.pow(factors.thrust(), 1.5) / factors.merit());
+      curve = scaled(curve, factors.thrust(), factors.merit());
     }
     return new Rotor(
         curve.in(air.densityKgPerM3(), air.viscosityPaS()),
         motor,
-        controller(build.board().orElseThrow(), motor, factors));
+        controller(build.board().orElseThrow(), lossOhm(build, motor), factors));
   }
 
-  private static pappus.physics.motor.Motor motor(Motor motor, Factors factors) {
-    var kv = motor.speedConstantReading() == Motor.KvReading.LABEL
-        ? motor.speedConstantRpmPerVolt() / LABEL_KV_OVER_LOADED
-        : motor.speedConstantRpmPerVolt();
-    var fitted = motor.resistanceReading() == Motor.ResistanceReading.FITTED;
+  /** Resistance that the law of part-load loss is asked with, Ω: caution's extra would lower the loss. */
+  private double lossOhm(Build build, pappus.physics.motor.Motor motor) {
+    if (weighing != Weighing.CAUTIOUS) {
+      return motor.referenceResistanceOhm();
+    }
+    var winding = MotorFigures.of(build.motor().orElseThrow()).winding();
+    return motor.referenceResistanceOhm() * winding.counted() / winding.by(weighing, 1);
+  }
+
+  /** At a kept figure of merit C_P goes with C_T to the power of 1.5. */
+  private static pappus.physics.propeller.Propeller scaled(
+      pappus.physics.propeller.Propeller curve, double thrust, double merit) {
+    return curve.scaled(thrust, StrictMath.pow(thrust, 1.5) / merit);
+  }
+
+  private pappus.physics.motor.Motor motor(Motor motor, Factors factors) {
+    return factors.resistance() == 1 && factors.noLoad() == 1
+        ? motors.computeIfAbsent(motor.id(), id -> newMotor(motor, factors))
+        : newMotor(motor, factors);
+  }
+
+  private pappus.physics.motor.Motor newMotor(Motor motor, Factors factors) {
+    var figures = MotorFigures.of(motor);
+    var path = figures.pathMilliohms() / 1000;
     return pappus.physics.motor.Motor.of(
-        Units.rpmToRadPerS(kv),
-        motor.resistanceMilliohms() / 1000 * factors.resistance(),
-        fitted ? 0 : pappus.physics.motor.Motor.DEFAULT_SERIES_OHM,
-        motor.noLoadCurrentAmps() * factors.noLoad(),
+        Units.rpmToRadPerS(figures.loadedKv()),
+        (figures.winding().by(weighing, 1) / 1000 + path) * factors.resistance(),
+        path > 0 ? 0 : pappus.physics.motor.Motor.DEFAULT_SERIES_OHM,
+        figures.noLoad().by(weighing, 1) * factors.noLoad(),
         motor.noLoadVolts(),
         motor.noLoadGrowth() == null ? PartLoadLaw.BENCH.noLoadExponent() : motor.noLoadGrowth());
   }
 
-  private static SpeedController controller(
-      Board board, pappus.physics.motor.Motor motor, Factors factors) {
-    var usual = PartLoadLaw.BENCH.controllerFor(motor.referenceResistanceOhm());
-    var loss = board.controllerLoss() == null ? usual.partLoadLoss() : board.controllerLoss();
+  private SpeedController controller(Board board, double lossOhm, Factors factors) {
+    var usual = PartLoadLaw.BENCH.controllerFor(lossOhm);
+    var loss = BoardFigures.of(board)
+        .controllerLoss()
+        .map(figure -> figure.by(weighing, 1))
+        .orElse(usual.partLoadLoss());
     return new SpeedController(Math.min(0.95, loss * factors.loss()), usual.idleA());
   }
 
@@ -100,12 +129,16 @@ final class FlightModels {
     return curves.computeIfAbsent(propeller.id(), id -> newCurve(propeller));
   }
 
-  private static pappus.physics.propeller.Propeller newCurve(Propeller propeller) {
+  private pappus.physics.propeller.Propeller newCurve(Propeller propeller) {
     var diameterM = Units.inchesToMetres(propeller.diameterInches());
     var test = propeller.test();
     if (test == null) {
-      return BladeElements.propeller(
+      var computed = BladeElements.propeller(
           diameterM, Units.inchesToMetres(propeller.pitchInches()), propeller.blades());
+      var merit = PropellerFigures.of(propeller).merit();
+      return weighing == Weighing.CAUTIOUS
+          ? scaled(computed, 1, merit.by(weighing, -1) / merit.counted())
+          : computed;
     }
     var density = test.airDensityKgPerCubicMetre();
     var celsius = test.airTemperatureCelsius();
@@ -113,13 +146,20 @@ final class FlightModels {
         (celsius == null ? STANDARD_TEST_CELSIUS : celsius) + CELSIUS,
         101_325,
         density == null ? STANDARD_TEST_DENSITY : density);
-    return pappus.physics.propeller.Propeller.ofTable(
+    var stated = pappus.physics.propeller.Propeller.ofTable(
         diameterM,
         testAir.densityKgPerM3() / testAir.viscosityPaS(),
         test.rows().stream()
             .map(row -> new StaticPoint(
                 Units.rpmToRadPerS(row.rpm()), row.thrustCoefficient(), row.powerCoefficient()))
             .toList());
+    // How coefficients go with speed is the test's; their height is what counts of it. Whether a
+    // larger C_T at the same figure of merit helps depends on the motor: it knows no caution.
+    var figures = PropellerFigures.of(propeller);
+    return scaled(
+        stated,
+        figures.thrust().by(weighing, 0) / figures.thrust().by(Weighing.STATED, 0),
+        figures.merit().by(weighing, -1) / figures.merit().by(Weighing.STATED, 0));
   }
 
   Pack pack(Build build, Factors factors) {
@@ -131,36 +171,13 @@ final class FlightModels {
   }
 
   private Cell cell(Battery battery, Factors factors) {
+    var figures = BatteryFigures.of(battery);
+    var parallel = battery.cellsInParallel();
     return Cell.of(
-        chemistry(battery),
-        cellCoulomb(battery) * factors.capacity(),
-        cellOhm(battery) * factors.cellResistance(),
+        BatteryFigures.chemistry(battery),
+        figures.delivered().by(weighing, -1) * 3.6 / parallel * factors.capacity(),
+        figures.cellResistance().by(weighing, 1) / 1000 * parallel * factors.cellResistance(),
         condition);
-  }
-
-  private static Chemistry chemistry(Battery battery) {
-    return switch (battery.chemistry()) {
-      case LIPO -> Chemistry.LIPO;
-      case LIHV -> Chemistry.LIHV;
-      case LI_ION_POWER -> Chemistry.LI_ION_POWER;
-      case LI_ION_ENERGY -> Chemistry.LI_ION_ENERGY;
-    };
-  }
-
-  private static double cellCoulomb(Battery battery) {
-    return battery.capacityMilliampHours() * 3.6 / battery.cellsInParallel();
-  }
-
-  /** Of one cell by itself, Ω, direct current after ten seconds. */
-  private static double cellOhm(Battery battery) {
-    var resistance = battery.resistance();
-    if (resistance == null) {
-      return chemistry(battery).classResistanceOhm(cellCoulomb(battery));
-    }
-    var ohm = resistance.milliohmsPerCell() / 1000 * battery.cellsInParallel();
-    return resistance.reading() == Battery.Resistance.Reading.CHARGER
-        ? ohm * Chemistry.METER_READING_FACTOR
-        : ohm;
   }
 
   /** Both ways, with plugs, Ω. */
@@ -226,7 +243,8 @@ final class FlightModels {
     if (battery.continuousAmps() != null) {
       return battery.continuousAmps();
     }
-    var honest = HONEST_SAG_VOLTS / cellOhm(battery) * battery.cellsInParallel();
+    var figures = BatteryFigures.of(battery);
+    var honest = 1000 * HONEST_SAG_VOLTS / figures.cellResistance().counted();
     return battery.labelRating() == null
         ? honest
         : Math.min(

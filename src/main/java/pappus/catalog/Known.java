@@ -6,11 +6,22 @@ import com.fasterxml.jackson.annotation.JsonProperty;
 public enum Known {
   /** Put on a scale or a bench by the one who wrote the record. */
   @JsonProperty("measured")
-  MEASURED,
+  MEASURED(0.02),
   /** The maker's own figure. */
   @JsonProperty("maker")
-  MAKER,
+  MAKER(0.05),
   /** Worked out from similar parts. */
   @JsonProperty("estimated")
-  ESTIMATED
+  ESTIMATED(0.10);
+
+  private final double figureDoubt;
+
+  Known(double figureDoubt) {
+    this.figureDoubt = figureDoubt;
+  }
+
+  /** One standard deviation of a coefficient so known, share of its value (engineering estimate). */
+  public double figureDoubt() {
+    return figureDoubt;
+  }
 }

@@ -78,6 +78,11 @@ public record Motor(
     @JsonPropertyDescription("How Kv, resistance and no-load current are known.")
     Known figures,
 
+    @JsonPropertyDescription(
+        "One standard deviation of those figures, share of the value, 0 to 0.5; absent: measured 0.02, maker 0.05, estimated 0.10 (engineering estimates).")
+    @Nullable
+    Double figuresDoubt,
+
     @JsonPropertyDescription("Where the numbers come from.") String source)
     implements Part {
 
@@ -114,6 +119,9 @@ public record Motor(
     Require.inRange("leadsIncludedMillimetres", leadsIncludedMillimetres, 0, 500);
     Require.inRange("leadGauge", leadGauge, 14, 34);
     Require.present("figures", figures);
+    if (figuresDoubt != null) {
+      Require.inRange("figuresDoubt", figuresDoubt, 0, 0.5, "Maybe it was written in percent.");
+    }
   }
 
   @Override

@@ -30,6 +30,11 @@ public record Propeller(
     @JsonPropertyDescription("How the coefficients are known.")
     Known figures,
 
+    @JsonPropertyDescription(
+        "One standard deviation of those figures, share of the value, 0 to 0.5; absent: measured 0.02, maker 0.05, estimated 0.10 (engineering estimates).")
+    @Nullable
+    Double figuresDoubt,
+
     @JsonPropertyDescription("Where the numbers come from.") String source)
     implements Part {
 
@@ -41,6 +46,9 @@ public record Propeller(
     seats = Require.notEmpty("seats", Require.list("seats", seats));
     Require.inRange("hubThicknessMillimetres", hubThicknessMillimetres, 1, 15);
     Require.present("figures", figures);
+    if (figuresDoubt != null) {
+      Require.inRange("figuresDoubt", figuresDoubt, 0, 0.5, "Maybe it was written in percent.");
+    }
   }
 
   @Override

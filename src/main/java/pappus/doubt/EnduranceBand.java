@@ -2,6 +2,8 @@ package pappus.doubt;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
 
 /**
  * How sure an endurance is: nine of ten builds like this one are expected to fly longer than the low
@@ -20,18 +22,48 @@ public record EnduranceBand(double seconds, List<Contribution> contributions) {
 
   /** One standard deviation, s. */
   public double deviation() {
-    return Math.sqrt(
-        contributions.stream().mapToDouble(one -> one.seconds() * one.seconds()).sum());
+    return root(Contribution::seconds);
+  }
+
+  private double root(ToDoubleFunction<Contribution> effect) {
+    var sum = 0.0;
+    for (var one : contributions) {
+      sum += effect.applyAsDouble(one) * effect.applyAsDouble(one);
+    }
+    return Math.sqrt(sum);
+  }
+
+  /** Half of the band over the estimate, share; 0 if there is no flight. */
+  public double halfWidth() {
+    return halfWidth(deviation());
+  }
+
+  /** The same after a measurement. */
+  public double halfWidthAfter(Measurement measurement) {
+    return halfWidth(
+        Math.sqrt(contributions.stream().mapToDouble(measurement::varianceAfter).sum()));
+  }
+
+  private double halfWidth(double deviation) {
+    return seconds > 0 ? TENTH * deviation / seconds : 0;
+  }
+
+  /** The measurements that narrow it by half a percent or more, the one that narrows it most first. */
+  public List<Measurement> worthMeasuring() {
+    return Stream.of(Measurement.values())
+        .filter(measurement -> halfWidth() - halfWidthAfter(measurement) >= 0.005)
+        .sorted(Comparator.comparingDouble(this::halfWidthAfter))
+        .toList();
   }
 
   /** The figure to plan with, s. */
   public double low() {
-    return Math.max(0, seconds - TENTH * deviation());
+    return Math.max(0, seconds - TENTH * root(Contribution::lostSeconds));
   }
 
   /** High end, s. */
   public double high() {
-    return seconds + TENTH * deviation();
+    return seconds + TENTH * root(Contribution::gainedSeconds);
   }
 
   /** The contributions, largest first. */

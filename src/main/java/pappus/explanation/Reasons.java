@@ -7,16 +7,22 @@ import java.util.Optional;
 import pappus.assessment.Assessment;
 import pappus.assessment.FlightEstimate;
 import pappus.assessment.Limit;
+import pappus.catalog.Build;
 import pappus.catalog.Part;
 import pappus.catalog.Role;
 import pappus.compatibility.Sentence;
 import pappus.compatibility.Verdict;
 import pappus.doubt.EnduranceBand;
+import pappus.evidence.BuildFigures;
+import pappus.evidence.Figure;
 import pappus.physics.flight.ThrottleLimit;
 import pappus.ranking.Candidate;
 
 /** Why a build stands where it stands, in sentences. */
 public final class Reasons {
+  /** Figures that count otherwise than stated are told from so much on. */
+  private static final double TOLD_CHANGE = 0.01;
+
   private Reasons() {}
 
   /** Which limit has the least room. */
@@ -155,10 +161,67 @@ public final class Reasons {
         : assessment.cost().lines().get(0).part().price().currency();
   }
 
-  /** What makes the endurance unsure, the largest first. */
+  /** What makes the endurance unsure, the largest first, and what measurement would help. */
   public static String doubt(EnduranceBand band) {
-    var largest = band.largestFirst().stream().limit(2).map(one -> one.label()).toList();
-    return "Most of the doubt comes from " + String.join(" and ", largest) + ".";
+    var largest =
+        band.largestFirst().stream().limit(2).map(one -> one.doubt().label()).toList();
+    var text = new StringBuilder("The band is ±" + percent(band.halfWidth())
+        + " %; most of it comes from " + String.join(" and ", largest) + ".");
+    var worth = band.worthMeasuring();
+    for (var i = 0; i < worth.size(); i++) {
+      var after = percent(band.halfWidthAfter(worth.get(i)));
+      text.append(
+          i == 0
+              ? " " + Spoken.sentence(worth.get(i).label()) + " would take it to ±" + after + " %"
+              : ", " + worth.get(i).label() + " to ±" + after + " %");
+    }
+    return text.append(worth.isEmpty() ? "" : ".").toString();
+  }
+
+  private static String percent(double share) {
+    return Spoken.number(100 * share, 0);
+  }
+
+  /** Figures of a build that count otherwise than their records state, and why. */
+  public static List<String> counted(Build build) {
+    return BuildFigures.of(build).all(build).stream()
+        .filter(one -> Math.abs(one.figure().change() - 1) >= TOLD_CHANGE)
+        .map(one -> counted(one.part(), one.figure()))
+        .toList();
+  }
+
+  /** The same in one line; empty if all count as stated. */
+  public static Optional<String> countedBriefly(Build build) {
+    var changes = BuildFigures.of(build).all(build).stream()
+        .map(BuildFigures.Of::figure)
+        .filter(figure -> Math.abs(figure.change() - 1) >= TOLD_CHANGE)
+        .map(figure -> String.format(
+            Locale.ROOT,
+            "%s %s as %s",
+            figure.name(),
+            figure(figure.stated().orElse(figure.counted()), figure.unit()),
+            figure(figure.counted(), "")))
+        .toList();
+    return changes.isEmpty()
+        ? Optional.empty()
+        : Optional.of("Drawn toward their class: " + String.join(", ", changes) + ".");
+  }
+
+  private static String counted(Part part, Figure figure) {
+    return String.format(
+        Locale.ROOT,
+        "%s: its %s of %s counts as %s: %s %% doubt against %s %% spread of its class.",
+        Spoken.safe(part.name()),
+        figure.name(),
+        figure(figure.stated().orElse(figure.counted()), figure.unit()),
+        figure(figure.counted(), figure.unit()),
+        percent(figure.doubt()),
+        percent(figure.spread()));
+  }
+
+  private static String figure(double value, String unit) {
+    var decimals = value >= 100 ? 0 : value >= 10 ? 1 : value >= 1 ? 2 : 3;
+    return Spoken.number(value, decimals) + (unit.isEmpty() ? "" : " " + unit);
   }
 
   /** Everything fit rules have to say besides "fits": clashes first, then what is not known, then notes. */

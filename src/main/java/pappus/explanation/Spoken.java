@@ -18,6 +18,11 @@ public final class Spoken {
     return text.matches("-0(\\.0*)?") ? text.substring(1) : text;
   }
 
+  /** With a capital, as the first of a sentence. */
+  static String sentence(String text) {
+    return Character.toUpperCase(text.charAt(0)) + text.substring(1);
+  }
+
   /** Whole units of a currency. */
   public static String price(long cents, String currency) {
     return currency + " " + Math.round(cents / 100.0);

@@ -66,6 +66,7 @@ final class Loners {
         null,
         null,
         null,
+        null,
         null);
   }
 

@@ -20,17 +20,21 @@ public final class MotorLaws {
   /** mg over D²H in mm³ (common practice, no published source). */
   private static final Bounds DENSITY = Bounds.ofLaw(10.0, 0.13, 7.5, 14);
 
+  private static final double CONSTANT_LAW = 1.30;
+  private static final double NO_LOAD_LAW = 0.11;
+  private static final double NO_LOAD_GROWTH = 0.4;
+
   /**
    * Motor constant Kt/√R over D²√H, 10⁻⁵ N·m/√W with lengths in mm: fitted to 51 openly listed
    * motors; the bench of P. Cao and J. Strawson (open data set, 2018, MIT licence) has 1.08 to 1.39.
    */
-  private static final Bounds CONSTANT = Bounds.ofLaw(1.30, 0.17, 0.75, 2.0);
+  private static final Bounds CONSTANT = Bounds.ofLaw(CONSTANT_LAW, 0.17, 0.75, 2.0);
 
   /**
    * Torque without load, mN·m for a gram, at 10 000 rpm; 0.090 in Budinger, Reysset, Ochotorena,
    * Delbecq, Aerosp. Sci. Technol. 98 (2020) 105658.
    */
-  private static final Bounds NO_LOAD = Bounds.ofLaw(0.11, 0.35, 0.04, 0.30);
+  private static final Bounds NO_LOAD = Bounds.ofLaw(NO_LOAD_LAW, 0.35, 0.04, 0.30);
 
   /** Burst power, W/g (common practice, no published source). */
   private static final Bounds BURST = Bounds.hard(3, 35);
@@ -43,18 +47,34 @@ public final class MotorLaws {
     return Math.max(1e-3, motor.resistanceMilliohms() / 1000 - fitted);
   }
 
+  /** Resistance of the winding that a motor of this stator and Kv usually has, Ω. */
+  static double usualWindingOhms(Motor motor) {
+    var diameter = motor.statorDiameterMillimetres();
+    var usual =
+        CONSTANT_LAW * 1e-5 * diameter * diameter * Math.sqrt(motor.statorHeightMillimetres());
+    var root = TORQUE_BY_SPEED / motor.speedConstantRpmPerVolt() / usual;
+    return root * root;
+  }
+
+  /** Current without load that a motor of this mass and Kv usually has at its stated volts, A. */
+  static double usualNoLoadAmps(Motor motor) {
+    var newtonMetresPerAmp = TORQUE_BY_SPEED / motor.speedConstantRpmPerVolt();
+    return NO_LOAD_LAW / 1000 * bareGrams(motor) * noLoadGrowth(motor) / newtonMetresPerAmp;
+  }
+
+  private static double noLoadGrowth(Motor motor) {
+    var tenThousands = motor.speedConstantRpmPerVolt() * motor.noLoadVolts() / 10_000;
+    return StrictMath.pow(tenThousands, NO_LOAD_GROWTH);
+  }
+
   static List<String> remarks(Motor motor) {
     var grams = bareGrams(motor);
     var square = motor.statorDiameterMillimetres() * motor.statorDiameterMillimetres();
     var height = motor.statorHeightMillimetres();
     var newtonMetresPerAmp = TORQUE_BY_SPEED / motor.speedConstantRpmPerVolt();
     var constant = newtonMetresPerAmp / Math.sqrt(windingOhms(motor));
-    var tenThousands = motor.speedConstantRpmPerVolt() * motor.noLoadVolts() / 10_000;
-    var noLoad = 1000
-        * motor.noLoadCurrentAmps()
-        * newtonMetresPerAmp
-        / grams
-        / StrictMath.pow(tenThousands, 0.4);
+    var noLoad =
+        1000 * motor.noLoadCurrentAmps() * newtonMetresPerAmp / grams / noLoadGrowth(motor);
     return Stream.of(
             DENSITY.remark(
                 "mass over the stator's volume", 1000 * grams / (square * height), " mg/mm³"),

@@ -39,7 +39,7 @@ final class PropellerLaws {
     var meritBounds = new Bounds(merit - MERIT_BAND, merit + MERIT_BAND, 0.30, 0.70);
     var thrust = thrustLaw(propeller);
     var thrustBounds = Bounds.ofLaw(thrust, THRUST_DEVIATION, 0.07, 0.36);
-    var middle = rows.size() / 2;
+    var middle = middle(rows);
     for (var i = 0; i < rows.size(); i++) {
       var row = rows.get(i);
       var at = " at " + Require.plain(row.rpm()) + " rpm";
@@ -62,7 +62,12 @@ final class PropellerLaws {
         .ifPresent(remarks::add);
   }
 
-  private static double merit(Row row) {
+  /** The row that the laws are those of. */
+  static int middle(List<Row> rows) {
+    return rows.size() / 2;
+  }
+
+  static double merit(Row row) {
     return StrictMath.pow(row.thrustCoefficient(), 1.5)
         / (row.powerCoefficient() * Math.sqrt(Math.PI / 2));
   }
@@ -71,14 +76,14 @@ final class PropellerLaws {
    * .61 (D/5 in)^.30, a little more at fine pitch: bench of P. Cao and J. Strawson (open data set,
    * 2018, MIT licence); trend with size after Deters, Ananda, Selig, AIAA 2014-2151.
    */
-  private static double meritLaw(Propeller propeller) {
+  static double meritLaw(Propeller propeller) {
     var pitch = propeller.pitchInches() / propeller.diameterInches();
     return 0.61 * StrictMath.pow(propeller.diameterInches() / 5, 0.30)
         + Math.max(-0.05, Math.min(0.05, 0.05 - (pitch - 0.5) / 7));
   }
 
   /** .1054 B^.451 (p/D)^.484, fitted to eight propellers of the same bench. */
-  private static double thrustLaw(Propeller propeller) {
+  static double thrustLaw(Propeller propeller) {
     return 0.1054
         * StrictMath.pow(propeller.blades(), 0.451)
         * StrictMath.pow(propeller.pitchInches() / propeller.diameterInches(), 0.484);

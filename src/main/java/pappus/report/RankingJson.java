@@ -10,8 +10,10 @@ import pappus.assessment.Assessment;
 import pappus.assessment.FlightEstimate;
 import pappus.assessment.Limit;
 import pappus.assessment.MassLine;
+import pappus.catalog.Build;
 import pappus.catalog.Part;
 import pappus.doubt.EnduranceBand;
+import pappus.evidence.BuildFigures;
 import pappus.explanation.Cautions;
 import pappus.explanation.Reasons;
 import pappus.files.JsonText;
@@ -126,8 +128,47 @@ public final class RankingJson {
     content.put("lowSeconds", band.low());
     content.put("highSeconds", band.high());
     content.put("deviationSeconds", band.deviation());
-    content.put("contributions", band.largestFirst());
+    content.put(
+        "contributions",
+        band.largestFirst().stream()
+            .map(one -> {
+              var entry = new LinkedHashMap<String, Object>();
+              entry.put("what", one.doubt().label());
+              entry.put("source", one.source());
+              entry.put("seconds", one.seconds());
+              return entry;
+            })
+            .toList());
+    content.put("halfWidthPercent", 100 * band.halfWidth());
+    content.put(
+        "worthMeasuring",
+        band.worthMeasuring().stream()
+            .map(measurement -> {
+              var entry = new LinkedHashMap<String, Object>();
+              entry.put("what", measurement.label());
+              entry.put("halfWidthPercent", 100 * band.halfWidthAfter(measurement));
+              return entry;
+            })
+            .toList());
     return content;
+  }
+
+  /** Uncertain figures of the parts: what their records state and what counts. */
+  private static List<Object> figures(Build build) {
+    return BuildFigures.of(build).all(build).stream()
+        .map(one -> {
+          var figure = one.figure();
+          var entry = new LinkedHashMap<String, Object>();
+          entry.put("part", one.part().id());
+          entry.put("what", figure.name());
+          entry.put("unit", figure.unit());
+          figure.stated().ifPresent(stated -> entry.put("stated", stated));
+          entry.put("classLaw", figure.law());
+          entry.put("counted", figure.counted());
+          entry.put("deviationPercent", 100 * figure.deviation());
+          return (Object) entry;
+        })
+        .toList();
   }
 
   private static Map<String, Object> roles(Assessment assessment, Map<String, Part> parts) {
@@ -147,7 +188,10 @@ public final class RankingJson {
     content.put("milliseconds", assessment.milliseconds());
     content.put("mass", mass(assessment, parts));
     content.put("cost", cost(assessment, parts));
-    assessment.flight().ifPresent(flight -> content.put("flight", flight(flight)));
+    assessment.flight().ifPresent(flight -> {
+      content.put("flight", flight(flight));
+      content.put("figures", figures(assessment.build()));
+    });
     assessment.whyNoFlight().ifPresent(why -> content.put("whyNoFlight", why));
     content.put("limits", assessment.limits().stream().map(RankingJson::limit).toList());
     assessment.tightest().ifPresent(limit -> content.put("binds", limit.id()));

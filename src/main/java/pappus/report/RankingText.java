@@ -121,6 +121,7 @@ public final class RankingText {
       lines.addAll(wrap(Reasons.ending(flight), 0));
       band.ifPresent(found -> lines.addAll(wrap(Reasons.doubt(found), 0)));
       Reasons.cap(flight).ifPresent(cap -> lines.addAll(wrap(cap, 0)));
+      Reasons.counted(assessment.build()).forEach(counted -> lines.addAll(wrap("- " + counted, 2)));
       flight.hints().forEach(hint -> lines.addAll(wrap("- " + hint, 2)));
     });
     lines.add("");
@@ -198,6 +199,8 @@ public final class RankingText {
     }
     lines.addAll(wrap("   " + Reasons.binding(assessment), 3));
     lines.addAll(wrap("   " + Reasons.ending(flight) + " " + Reasons.doubt(candidate.band()), 3));
+    Reasons.countedBriefly(assessment.build())
+        .ifPresent(counted -> lines.addAll(wrap("   " + counted, 3)));
     Reasons.cap(flight).ifPresent(cap -> lines.addAll(wrap("   " + cap, 3)));
     lines.addAll(wrap(
         "   Chance of keeping the mass cap: " + chance(assessment) + "; avionics take "

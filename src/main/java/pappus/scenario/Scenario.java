@@ -49,6 +49,11 @@ public record Scenario(
     @JsonPropertyDescription("Rules set aside; absent: none.") @Nullable
     List<Waiver> waivers,
 
+    @JsonPropertyDescription(
+        "Whether uncertain figures count by their likeliest value or worse; absent: expected.")
+    @Nullable
+    Outlook outlook,
+
     @JsonPropertyDescription("How many candidates to rank, 1 to 100; absent: 10.") @Nullable
     Integer candidates) {
   private static final int USUAL_CANDIDATES = 10;
@@ -112,6 +117,11 @@ public record Scenario(
   /** Rules set aside. */
   public List<Waiver> waived() {
     return waivers == null ? List.of() : waivers;
+  }
+
+  /** What the ranking trusts. */
+  public Outlook outlookOrExpected() {
+    return outlook == null ? Outlook.EXPECTED : outlook;
   }
 
   /** How many candidates to rank. */

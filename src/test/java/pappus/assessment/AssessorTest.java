@@ -206,8 +206,10 @@ final class AssessorTest {
     var seconds = Desk.assess(build()).flight().orElseThrow().endurance().seconds();
     var heavier = new Factors(1, 1, 1, 1, 1, 1, 1, 1, 20);
 
-    assertThat(assessor.seconds(build(), Factors.NONE)).isEqualTo(seconds);
-    assertThat(assessor.seconds(build(), heavier)).isLessThan(seconds);
+    var whatIf = assessor.whatIf(build());
+
+    assertThat(whatIf.applyAsDouble(Factors.NONE)).isEqualTo(seconds);
+    assertThat(whatIf.applyAsDouble(heavier)).isLessThan(seconds);
   }
 
   /** The split is what the battery gives, counted twice. */

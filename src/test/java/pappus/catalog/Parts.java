@@ -148,6 +148,7 @@ public final class Parts {
         100,
         26,
         Known.MAKER,
+        null,
         SOURCE);
   }
 
@@ -166,6 +167,7 @@ public final class Parts {
         6,
         null,
         Known.MAKER,
+        null,
         SOURCE);
   }
 
@@ -182,6 +184,7 @@ public final class Parts {
         1,
         850,
         null,
+        null,
         75.0,
         null,
         Connector.XT30,
@@ -192,6 +195,7 @@ public final class Parts {
         30,
         28,
         Known.MAKER,
+        null,
         SOURCE);
   }
 

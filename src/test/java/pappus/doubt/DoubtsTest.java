@@ -27,7 +27,8 @@ class DoubtsTest {
         .isEqualTo(FIRST.flight().orElseThrow().endurance().seconds());
     assertThat(band.low()).isPositive().isLessThan(band.seconds());
     assertThat(band.high()).isGreaterThan(band.seconds());
-    assertThat(band.high() - band.seconds()).isCloseTo(band.seconds() - band.low(), within(1e-9));
+    // The endurance is bent downward: what can be lost is more than what can be gained.
+    assertThat(band.high() - band.seconds()).isLessThan(band.seconds() - band.low());
   }
 
   @Test
@@ -40,10 +41,10 @@ class DoubtsTest {
     var band = band(FIRST);
 
     assertThat(band.contributions()).hasSize(9).allMatch(one -> one.seconds() != 0);
-    assertThat(seconds(band, "figure of merit of ligule-4x1.9x2")).isNegative();
+    assertThat(seconds(band, "figure of merit of ligule-4x1.9x2")).isPositive();
     assertThat(seconds(band, "resistance of spikerush-1303-3400")).isNegative();
     assertThat(seconds(band, "no-load current of spikerush-1303-3400")).isNegative();
-    assertThat(seconds(band, "capacity of tidewell-2s-3500")).isNegative();
+    assertThat(seconds(band, "capacity of tidewell-2s-3500")).isPositive();
     assertThat(seconds(band, "law of part-load loss")).isNegative();
     assertThat(seconds(band, "thrust lost")).isNegative();
     assertThat(seconds(band, "mass of " + FIRST.build())).isNegative();
@@ -58,10 +59,8 @@ class DoubtsTest {
     var maker = band(with(propeller, Known.MAKER));
     var estimated = band(with(propeller, Known.ESTIMATED));
 
-    assertThat(measured.seconds()).isEqualTo(estimated.seconds());
     assertThat(measured.deviation()).isLessThan(maker.deviation());
     assertThat(maker.deviation()).isLessThan(estimated.deviation());
-    assertThat(estimated.low()).isLessThan(measured.low());
   }
 
   @Test
@@ -80,9 +79,15 @@ class DoubtsTest {
   @Test
   void doubtsOfDifferentPartsAddInSquares() {
     var one = new EnduranceBand(
-        100, List.of(new Contribution("a", "A", 3), new Contribution("shared", "S", 10)));
+        100,
+        List.of(
+            new Contribution(Doubt.MERIT, "a", 0.1, 3, 3, 3),
+            new Contribution(Doubt.MERIT, "shared", 0.1, 10, 10, 10)));
     var other = new EnduranceBand(
-        90, List.of(new Contribution("b", "B", -4), new Contribution("shared", "S", 10)));
+        90,
+        List.of(
+            new Contribution(Doubt.MERIT, "b", 0.1, -4, 4, 4),
+            new Contribution(Doubt.MERIT, "shared", 0.1, 10, 10, 10)));
 
     assertThat(one.deviation()).isCloseTo(Math.sqrt(109), within(1e-12));
     assertThat(one.deviationOfDifference(other)).isCloseTo(5, within(1e-12));
@@ -91,7 +96,7 @@ class DoubtsTest {
   /** 10 and 90 % points of the normal distribution: 1.2816, from memory, not re-read in print. */
   @Test
   void theEndsAreTheTenthAndTheNinetiethOfAHundred() {
-    var band = new EnduranceBand(100, List.of(new Contribution("a", "A", 10)));
+    var band = new EnduranceBand(100, List.of(new Contribution(Doubt.MERIT, "a", 0.1, 10, 10, 10)));
 
     assertThat(band.low()).isCloseTo(100 - 12.816, within(0.001));
     assertThat(band.high()).isCloseTo(100 + 12.816, within(0.001));
@@ -99,15 +104,16 @@ class DoubtsTest {
 
   @Test
   void noFlightIsShorterThanNone() {
-    assertThat(new EnduranceBand(1, List.of(new Contribution("a", "A", 10))).low())
+    assertThat(new EnduranceBand(1, List.of(new Contribution(Doubt.MERIT, "a", 0.1, 10, 10, 10)))
+            .low())
         .isZero();
   }
 
   @Test
   void theLargestContributionStandsFirstWhateverItsSign() {
-    var small = new Contribution("a", "A", 1);
-    var large = new Contribution("c", "C", -3);
-    var alike = new Contribution("b", "B", 3);
+    var small = new Contribution(Doubt.MERIT, "a", 0.1, 1, 1, 1);
+    var large = new Contribution(Doubt.MERIT, "c", 0.1, -3, 3, 3);
+    var alike = new Contribution(Doubt.MERIT, "b", 0.1, 3, 3, 3);
 
     assertThat(new EnduranceBand(100, List.of(small, large, alike)).largestFirst())
         .containsExactly(alike, large, small);
@@ -128,6 +134,7 @@ class DoubtsTest {
         propeller.hubThicknessMillimetres(),
         propeller.test(),
         known,
+        null,
         propeller.source());
     return ASSESSOR.assess(FIRST.build().with(Role.PROPELLER, changed));
   }

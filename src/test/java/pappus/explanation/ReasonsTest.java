@@ -18,6 +18,7 @@ import pappus.catalog.Catalog;
 import pappus.compatibility.Sentence;
 import pappus.compatibility.Verdict;
 import pappus.doubt.Contribution;
+import pappus.doubt.Doubt;
 import pappus.doubt.EnduranceBand;
 import pappus.physics.flight.Ending;
 import pappus.physics.flight.ThrottleLimit;
@@ -132,17 +133,19 @@ class ReasonsTest {
   }
 
   @Test
-  void namesTheTwoLargestDoubts() {
+  void namesTheTwoLargestDoubtsAndTheMeasurementsThatNarrowThemMost() {
     var band = new EnduranceBand(
         100,
         List.of(
-            new Contribution("a", "the mass", 1),
-            new Contribution("b", "the cells' resistance", -5),
-            new Contribution("c", "the motor's resistance", 3)));
+            new Contribution(Doubt.MASS, "a", 1, 1, 1, 1),
+            new Contribution(Doubt.CELL_RESISTANCE, "b", 0.30, -5, 5, 5),
+            new Contribution(Doubt.RESISTANCE, "c", 0.05, 3, 3, 3)));
 
     assertThat(Reasons.doubt(band))
         .isEqualTo(
-            "Most of the doubt comes from the cells' resistance and the motor's resistance.");
+            "The band is ±8 %; most of it comes from the cells' resistance and the motor's resistance."
+                + " A full discharge of this pack with a ten-second step would take it to ±4 %,"
+                + " thrust-stand rows of this motor with this board to ±7 %.");
   }
 
   @Test

@@ -1,6 +1,7 @@
 package pappus.ranking;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
 import java.io.InputStream;
@@ -18,6 +19,8 @@ import pappus.catalog.CatalogReader;
 import pappus.catalog.Role;
 import pappus.compatibility.Rules;
 import pappus.compatibility.Stock;
+import pappus.doubt.EnduranceBand;
+import pappus.doubt.Sampled;
 import pappus.scenario.ScenarioReader;
 import pappus.search.Pool;
 import pappus.search.Question;
@@ -70,7 +73,16 @@ class ShippedScenariosTest {
       staysInsideWhatIsKnown(assessment, assessment.flight().orElseThrow());
       isNoSillyWinner(assessment);
       staysInTheRangesOfItsClass(assessment, assessment.flight().orElseThrow());
+      hasTheBandOfTwoThousandSamples(assessor, assessment, candidate.band());
     }
+  }
+
+  private static void hasTheBandOfTwoThousandSamples(
+      Assessor assessor, Assessment assessment, EnduranceBand band) {
+    var sampled = Sampled.of(assessor, assessment, 2000);
+    var tenth = (sampled.highSeconds() - sampled.lowSeconds()) / 10;
+    assertThat(band.low()).isCloseTo(sampled.lowSeconds(), within(tenth));
+    assertThat(band.high()).isCloseTo(sampled.highSeconds(), within(tenth));
   }
 
   /** A winner without antenna, strap or capacitor has forgotten something. */

@@ -24,6 +24,7 @@ public final class Scenarios {
         null,
         null,
         null,
+        null,
         null);
   }
 

@@ -88,6 +88,7 @@ final class CylinderPacks {
         series,
         parallel,
         capacity,
+        Batteries.delivered(name, capacity, figures),
         figures == Known.ESTIMATED
             ? null
             : Batteries.resistance(product / (capacity / 1000.0), figures == Known.MAKER),
@@ -101,6 +102,7 @@ final class CylinderPacks {
         sides[1],
         sides[2],
         figures,
+        null,
         Sources.withNote(
             Sources.of(known, figuresText(figures), draw),
             name.equals(TALL_LABEL)

@@ -175,6 +175,7 @@ final class Motors {
           leads,
           gauge,
           figures,
+          null,
           Sources.withNote(Sources.of(known, figuresText(label), draw), note));
     }
 

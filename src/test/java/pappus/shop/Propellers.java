@@ -87,6 +87,7 @@ final class Propellers {
         Draw.round(2.6 + 0.75 * label + draw.between(-0.3, 0.3), 0.1),
         figures == Known.ESTIMATED ? null : test(name, figures, diameter, pitch, blades, draw),
         figures,
+        null,
         Sources.withNote(Sources.of(known, figuresText(figures, draw), draw), note(name)));
   }
 

@@ -1,0 +1,52 @@
+package pappus.doubt;
+
+import pappus.catalog.Known;
+
+/** What a builder can measure to be surer of an endurance, and how sure the numbers then are. */
+public enum Measurement {
+  PROPELLER_ROWS("thrust-stand rows of this propeller"),
+  MOTOR_ROWS("thrust-stand rows of this motor with this board"),
+  DISCHARGE("a full discharge of this pack with a ten-second step"),
+  WEIGHING("weighing the aircraft ready to fly");
+
+  /** Rows at part throttle hold a controller's loss with their motor to a tenth of it (engineering estimate). */
+  private static final double LOSS_FROM_ROWS = 0.10;
+
+  private static final double SCALE_GRAMS = 0.1;
+
+  private final String label;
+
+  Measurement(String label) {
+    this.label = label;
+  }
+
+  /** In words. */
+  public String label() {
+    return label;
+  }
+
+  /** Variance of the endurance that a contribution leaves after it, s². */
+  double varianceAfter(Contribution contribution) {
+    var before = contribution.seconds() * contribution.seconds();
+    var deviation = deviationAfter(contribution.doubt());
+    if (deviation >= contribution.deviation()) {
+      return before;
+    }
+    var share = deviation / contribution.deviation();
+    return before * share * share;
+  }
+
+  /** One standard deviation of ln of the number (of the mass, g) after it; infinite if it says nothing of it. */
+  private double deviationAfter(Doubt doubt) {
+    var measured = Known.MEASURED.figureDoubt();
+    return switch (doubt) {
+      case THRUST, MERIT -> this == PROPELLER_ROWS ? measured : Double.POSITIVE_INFINITY;
+      case RESISTANCE -> this == MOTOR_ROWS ? measured : Double.POSITIVE_INFINITY;
+      case NO_LOAD -> this == MOTOR_ROWS ? 2 * measured : Double.POSITIVE_INFINITY;
+      case LOSS -> this == MOTOR_ROWS ? LOSS_FROM_ROWS : Double.POSITIVE_INFINITY;
+      case CELL_RESISTANCE, CAPACITY -> this == DISCHARGE ? measured : Double.POSITIVE_INFINITY;
+      case MASS -> this == WEIGHING ? SCALE_GRAMS : Double.POSITIVE_INFINITY;
+      case THRUST_LOST -> Double.POSITIVE_INFINITY;
+    };
+  }
+}

@@ -1,0 +1,63 @@
+package pappus.evidence;
+
+import pappus.catalog.Battery;
+import pappus.physics.battery.Chemistry;
+
+/**
+ * What counts of a pack.
+ *
+ * @param cellResistance of one cell of the pack, parallel cells counted as one, mΩ, direct current after ten
+ *     seconds
+ * @param delivered charge from full to empty when new and warm, mAh
+ */
+public record BatteryFigures(Figure cellResistance, Figure delivered) {
+  /** Spread within a class, of ln (engineering estimate). */
+  private static final double RESISTANCE_SPREAD = 0.30;
+
+  /** A charger's or 1 kHz reading is 1.3 to 2.5 times too low (engineering estimate). */
+  private static final double CHARGER_DOUBT = 0.30;
+
+  public static BatteryFigures of(Battery battery) {
+    var chemistry = chemistry(battery);
+    var own = battery.figuresDoubt();
+    var doubt = own == null ? battery.figures().figureDoubt() : own;
+    return new BatteryFigures(cellResistance(battery, chemistry, doubt), delivered(battery, doubt));
+  }
+
+  /** The physics' name of the battery's chemistry. */
+  public static Chemistry chemistry(Battery battery) {
+    return switch (battery.chemistry()) {
+      case LIPO -> Chemistry.LIPO;
+      case LIHV -> Chemistry.LIHV;
+      case LI_ION_POWER -> Chemistry.LI_ION_POWER;
+      case LI_ION_ENERGY -> Chemistry.LI_ION_ENERGY;
+    };
+  }
+
+  private static Figure cellResistance(Battery battery, Chemistry chemistry, double doubt) {
+    var cellCoulomb = battery.capacityMilliampHours() * 3.6 / battery.cellsInParallel();
+    var law = 1000 * chemistry.classResistanceOhm(cellCoulomb) / battery.cellsInParallel();
+    var resistance = battery.resistance();
+    if (resistance == null) {
+      return Figure.ofLaw("cell resistance", "mΩ", law, chemistry.classResistanceDoubt());
+    }
+    var byCharger = resistance.reading() == Battery.Resistance.Reading.CHARGER;
+    return Figure.weighed(
+        "cell resistance",
+        "mΩ",
+        resistance.milliohmsPerCell() * (byCharger ? Chemistry.METER_READING_FACTOR : 1),
+        law,
+        RESISTANCE_SPREAD,
+        byCharger ? Math.hypot(CHARGER_DOUBT, doubt) : doubt);
+  }
+
+  /** Labels promise more than packs deliver; what a pack was seen to deliver is weighed against that. */
+  private static Figure delivered(Battery battery, double doubt) {
+    var law = Chemistry.DELIVERED_SHARE * battery.capacityMilliampHours();
+    var seen = battery.deliveredMilliampHours();
+    return seen == null
+        ? Figure.ofLaw("charge delivered", "mAh", law, Chemistry.DELIVERED_SHARE_DOUBT)
+        : Figure.weighed(
+            "charge delivered", "mAh", seen, law, Chemistry.DELIVERED_SHARE_DOUBT, doubt);
+  }
+}

@@ -1,0 +1,53 @@
+package pappus.evidence;
+
+import pappus.catalog.Motor;
+import pappus.plausibility.ClassLaws;
+import pappus.plausibility.MotorLaws;
+
+/**
+ * What counts of a motor.
+ *
+ * @param loadedKv rpm/V; a label's is above it and is brought down, not weighed
+ * @param winding resistance of the winding alone, mΩ
+ * @param pathMilliohms of controller and leads in a resistance fitted on a bench, mΩ; 0 for a winding's
+ * @param noLoad current without load at the record's volts, A
+ */
+public record MotorFigures(double loadedKv, Figure winding, double pathMilliohms, Figure noLoad) {
+  /**
+   * A label's Kv over the loaded one: 2 to 9 %, its middle (thrust-stand rows of P. Cao, J. Strawson, 2018).
+   */
+  private static final double LABEL_KV_OVER_LOADED = 1.055;
+
+  /** Spread within a class, of ln (engineering estimates). */
+  private static final double WINDING_SPREAD = 0.15;
+
+  private static final double NO_LOAD_SPREAD = 0.20;
+
+  public static MotorFigures of(Motor motor) {
+    var own = motor.figuresDoubt();
+    var doubt = own == null ? motor.figures().figureDoubt() : own;
+    var winding = 1000 * MotorLaws.windingOhms(motor);
+    return new MotorFigures(
+        motor.speedConstantReading() == Motor.KvReading.LABEL
+            ? motor.speedConstantRpmPerVolt() / LABEL_KV_OVER_LOADED
+            : motor.speedConstantRpmPerVolt(),
+        Figure.weighed(
+            "resistance",
+            "mΩ",
+            winding,
+            1000 * ClassLaws.windingOhms(motor),
+            WINDING_SPREAD,
+            doubt),
+        motor.resistanceReading() == Motor.ResistanceReading.FITTED
+            ? motor.resistanceMilliohms() - winding
+            : 0,
+        // A small current over a small resistance is read twice as badly (engineering estimate).
+        Figure.weighed(
+            "no-load current",
+            "A",
+            motor.noLoadCurrentAmps(),
+            ClassLaws.noLoadAmps(motor),
+            NO_LOAD_SPREAD,
+            own == null ? 2 * doubt : doubt));
+  }
+}

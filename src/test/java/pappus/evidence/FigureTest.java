@@ -1,0 +1,188 @@
+package pappus.evidence;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static pappus.catalog.Parts.with;
+
+import org.hipparchus.distribution.continuous.NormalDistribution;
+import org.junit.jupiter.api.Test;
+import pappus.catalog.Battery;
+import pappus.catalog.Known;
+import pappus.catalog.Motor;
+import pappus.catalog.Parts;
+import pappus.catalog.Propeller;
+import pappus.catalog.Propeller.Row;
+import pappus.catalog.Propeller.StaticTest;
+import pappus.plausibility.ClassLaws;
+
+class FigureTest {
+
+  /** The peak of the product of two normal densities, found by trying: law 100 ± 15 %, record 120 ± 5 %. */
+  @Test
+  void countsWhatTwoNormalSourcesTogetherSay() {
+    var figure = Figure.weighed("resistance", "mΩ", 120, 100, 0.15, 0.05);
+
+    var law = new NormalDistribution(StrictMath.log(100), 0.15);
+    var record = new NormalDistribution(StrictMath.log(120), 0.05);
+    var best = 0.0;
+    var at = 0.0;
+    for (var x = StrictMath.log(95); x < StrictMath.log(125); x += 1e-5) {
+      var density = law.density(x) * record.density(x);
+      if (density > best) {
+        best = density;
+        at = x;
+      }
+    }
+    assertThat(StrictMath.log(figure.counted())).isCloseTo(at, within(2e-5));
+    // One deviation from the peak a normal density has fallen to e^-0.5.
+    var aside = at + figure.deviation();
+    assertThat(law.density(aside) * record.density(aside) / best)
+        .isCloseTo(StrictMath.exp(-0.5), within(1e-3));
+  }
+
+  @Test
+  void countsNothingButTheRecordWithoutDoubt() {
+    var figure = Figure.weighed("resistance", "mΩ", 120, 100, 0.15, 0);
+
+    assertThat(figure.counted()).isCloseTo(120, within(1e-9));
+    assertThat(figure.deviation()).isZero();
+  }
+
+  @Test
+  void anEstimateOnItsLawSaysNothingOfThePart() {
+    var estimate = Figure.weighed("resistance", "mΩ", 100.1, 100, 0.15, 0.10);
+    var reading = Figure.weighed("resistance", "mΩ", 100.1, 100, 0.15, 0.02);
+
+    assertThat(estimate.deviation()).isEqualTo(0.15);
+    assertThat(estimate.counted()).isEqualTo(100.1);
+    assertThat(reading.deviation()).isLessThan(0.02);
+  }
+
+  @Test
+  void cautionGoesHalfADeviationTheHarmfulWay() {
+    var figure = Figure.weighed("resistance", "mΩ", 120, 100, 0.15, 0.05);
+
+    assertThat(figure.by(Weighing.STATED, 1)).isEqualTo(120);
+    assertThat(figure.by(Weighing.EXPECTED, 1)).isEqualTo(figure.counted());
+    assertThat(StrictMath.log(figure.by(Weighing.CAUTIOUS, 1) / figure.counted()))
+        .isCloseTo(figure.deviation() / 2, within(1e-12));
+    assertThat(StrictMath.log(figure.by(Weighing.CAUTIOUS, -1) / figure.counted()))
+        .isCloseTo(-figure.deviation() / 2, within(1e-12));
+    assertThat(figure.by(Weighing.CAUTIOUS, 0)).isEqualTo(figure.counted());
+  }
+
+  @Test
+  void aLuckyMotorIsDrawnTowardItsClassAndAMeasuredOneLess() {
+    var usual = 1000 * ClassLaws.windingOhms(Parts.motor());
+    var lucky = with(Parts.motor(), "resistanceMilliohms", 0.7 * usual);
+
+    var maker = MotorFigures.of(lucky).winding();
+    var measured = MotorFigures.of(with(lucky, "figures", Known.MEASURED)).winding();
+    var own = MotorFigures.of(with(lucky, "figuresDoubt", 0.15)).winding();
+
+    assertThat(maker.counted()).isGreaterThan(0.7 * usual).isLessThan(usual);
+    assertThat(measured.counted()).isGreaterThan(0.7 * usual).isLessThan(maker.counted());
+    // As doubtful as its class is wide: half-way, in logarithms.
+    assertThat(own.counted()).isCloseTo(Math.sqrt(0.7) * usual, within(1e-9 * usual));
+  }
+
+  @Test
+  void aFittedResistanceKeepsItsControllerAndLeads() {
+    Motor fitted = with(Parts.motor(), "resistanceReading", Motor.ResistanceReading.FITTED);
+
+    var figures = MotorFigures.of(fitted);
+
+    assertThat(figures.pathMilliohms()).isCloseTo(10, within(1e-9));
+    assertThat(figures.winding().stated().orElseThrow()).isCloseTo(140, within(1e-9));
+    assertThat(MotorFigures.of(Parts.motor()).pathMilliohms()).isZero();
+  }
+
+  @Test
+  void aLabelsKvIsBroughtDownAndALoadedOneIsNot() {
+    Motor label = with(Parts.motor(), "speedConstantReading", Motor.KvReading.LABEL);
+
+    assertThat(MotorFigures.of(label).loadedKv()).isCloseTo(2750 / 1.055, within(1e-9));
+    assertThat(MotorFigures.of(Parts.motor()).loadedKv()).isEqualTo(2750);
+  }
+
+  @Test
+  void aPropellerIsHeldAgainstItsClassAtTheMiddleOfItsTest() {
+    Propeller propeller = with(
+        Parts.propeller(),
+        "test",
+        new StaticTest(
+            java.util.List.of(
+                new Row(8000, 0.10, 0.050),
+                new Row(12_000, 0.12, 0.056),
+                new Row(16_000, 0.13, 0.062)),
+            null,
+            null));
+
+    var figures = PropellerFigures.of(propeller);
+
+    assertThat(figures.thrust().stated()).contains(0.12);
+    assertThat(figures.merit().stated().orElseThrow())
+        .isCloseTo(StrictMath.pow(0.12, 1.5) / 0.056 / Math.sqrt(Math.PI / 2), within(1e-12));
+    assertThat(figures.thrust().deviation()).isBetween(0.04, 0.05);
+  }
+
+  @Test
+  void aPropellerWithoutATestCarriesTheDoubtOfItsBladeElements() {
+    var figures = PropellerFigures.of(Parts.propeller());
+
+    assertThat(figures.thrust().stated()).isEmpty();
+    assertThat(figures.thrust().deviation()).isEqualTo(0.10);
+    assertThat(figures.merit().deviation()).isEqualTo(0.05);
+  }
+
+  @Test
+  void aChargersReadingIsRaisedAndTrustedLittle() {
+    Battery direct = with(
+        Parts.battery(),
+        "resistance",
+        new Battery.Resistance(9, Battery.Resistance.Reading.DIRECT_CURRENT));
+    Battery charger = with(
+        Parts.battery(),
+        "resistance",
+        new Battery.Resistance(5, Battery.Resistance.Reading.CHARGER));
+
+    var law = 14 / 0.85;
+    assertThat(BatteryFigures.of(charger).cellResistance().stated().orElseThrow())
+        .isCloseTo(9, within(1e-12));
+    assertThat(BatteryFigures.of(charger).cellResistance().counted())
+        .isBetween(BatteryFigures.of(direct).cellResistance().counted(), law);
+    assertThat(BatteryFigures.of(Parts.battery()).cellResistance().counted())
+        .isCloseTo(law, within(1e-9));
+  }
+
+  @Test
+  void aLabelCountsForWhatPacksDeliverAndADischargeForMore() {
+    Battery seen = with(Parts.battery(), "deliveredMilliampHours", 840.0);
+
+    assertThat(BatteryFigures.of(Parts.battery()).delivered().counted())
+        .isCloseTo(0.95 * 850, within(1e-9));
+    assertThat(BatteryFigures.of(seen).delivered().counted()).isBetween(0.95 * 850, 840.0);
+  }
+
+  @Test
+  void aBoardsOwnLossIsWeighedAndTheOthersHaveNone() {
+    assertThat(BoardFigures.of(Parts.board()).controllerLoss()).isEmpty();
+    var smooth = BoardFigures.of(with(Parts.board(), "controllerLoss", 0.2)).controllerLoss();
+    assertThat(smooth.orElseThrow().counted()).isBetween(0.2, 0.25);
+  }
+
+  @Test
+  void aBuildTellsAllItsFigures() {
+    var build = Parts.of(Parts.motor(), Parts.propeller(), Parts.battery(), Parts.board());
+
+    assertThat(BuildFigures.of(build).all(build))
+        .extracting(one -> one.part().id() + " " + one.figure().name())
+        .containsExactly(
+            "motor resistance",
+            "motor no-load current",
+            "propeller thrust coefficient",
+            "propeller figure of merit",
+            "battery cell resistance",
+            "battery charge delivered");
+  }
+}
