@@ -8,7 +8,7 @@ import pappus.quantity.Require;
  *
  * <p>Planform and polar are engineering estimates fitted to eight measured 5-inch propellers of 2 to 4 blades
  * (P. Cao and J. Strawson, "motor_propeller_testing", 2018): figure of merit within 3.0 % rms, thrust 6.2 %.
- * Leaving one propeller out: 3.7 and 9.4 %. Two pairs of them share their nominal geometry and differ by 8 to
+ * Leaving one propeller out: 4.5 and 10.7 %. Two pairs of them share their nominal geometry and differ by 8 to
  * 10 % in thrust, so geometry alone cannot do much better. Below 2.5 inch it is useless (2-inch four-blades
  * measure twice the thrust) and refused.
  */
@@ -25,25 +25,36 @@ public final class BladeElements {
   private static final int ANNULI = 40;
   private static final double ROOT = 0.15;
 
-  private static final double CHORD = 0.1795; // c/R at three blades and s = 1
-  private static final double CHORD_BLADE_EXPONENT = 0.426;
-  private static final double ZERO_LIFT_RAD = 0.0501;
   private static final double LIFT_SLOPE = 5.5;
-  private static final double DRAG = 0.0382;
   private static final double REFERENCE_REYNOLDS = 50_000;
   private static final double[] CHORD_AT = {0.15, 0.25, 0.40, 0.55, 0.70, 0.85, 0.95, 1.0};
   private static final double[] CHORD_SHAPE = {0.70, 0.90, 1.0, 0.98, 0.90, 0.74, 0.55, 0.30};
 
+  /**
+   * The numbers fitted to the eight propellers.
+   *
+   * @param chord c/R at three blades where the planform is widest
+   * @param bladeExponent how chords narrow with the number of blades
+   * @param zeroLiftRad angle between pitch and zero lift, rad
+   * @param drag at the reference Reynolds number
+   */
+  record Fitted(double chord, double bladeExponent, double zeroLiftRad, double drag) {
+    static final Fitted TO_EIGHT = new Fitted(0.1795, 0.426, 0.0501, 0.0382);
+  }
+
+  private final Fitted fitted;
   private final double radiusM;
   private final double pitchM;
   private final int blades;
   private final double chordScaleM;
 
-  private BladeElements(double diameterM, double pitchM, int blades) {
+  BladeElements(Fitted fitted, double diameterM, double pitchM, int blades) {
+    this.fitted = fitted;
     this.radiusM = diameterM / 2;
     this.pitchM = pitchM;
     this.blades = blades;
-    this.chordScaleM = CHORD * StrictMath.pow(3.0 / blades, CHORD_BLADE_EXPONENT) * radiusM;
+    this.chordScaleM =
+        fitted.chord() * StrictMath.pow(3.0 / blades, fitted.bladeExponent()) * radiusM;
   }
 
   /**
@@ -62,7 +73,7 @@ public final class BladeElements {
         "Maybe give measured coefficients: geometry alone says nothing below 2.5 inch.");
     Require.inRange("pitchM", pitchM, 0.2 * diameterM, 1.5 * diameterM);
     Require.inRange("blades", blades, 2, 6);
-    var elements = new BladeElements(diameterM, pitchM, blades);
+    var elements = new BladeElements(Fitted.TO_EIGHT, diameterM, pitchM, blades);
     var fastestRadPerS = FASTEST_RPM_INCH / (diameterM / INCH_M) * Math.PI / 30;
     var points = new ArrayList<StaticPoint>();
     for (var row = 1; row <= SPEEDS; row++) {
@@ -86,7 +97,8 @@ public final class BladeElements {
     return inch >= 4 - 1e-9 && inch <= 5.5 + 1e-9 ? 1 : 2;
   }
 
-  private StaticPoint at(double speedRadPerS) {
+  /** In the air of the test, at a speed. */
+  StaticPoint at(double speedRadPerS) {
     var thrustN = 0.0;
     var torqueNm = 0.0;
     var widthM = (1 - ROOT) * radiusM / ANNULI;
@@ -166,13 +178,14 @@ public final class BladeElements {
         var squared = rotationMPerS * rotationMPerS + inflowMPerS * inflowMPerS;
         var reynolds = TEST_DENSITY_KG_PER_M3 * Math.sqrt(squared) * chordM / TEST_VISCOSITY_PA_S;
         var ratio = reynolds / REFERENCE_REYNOLDS;
-        var alpha = pitchRad - phi + ZERO_LIFT_RAD;
+        var alpha = pitchRad - phi + fitted.zeroLiftRad();
         var slope = LIFT_SLOPE * StrictMath.pow(clamp(ratio, 0.2, 3), 0.15);
         var most = 1.2 * StrictMath.pow(clamp(ratio, 0.3, 3), 0.1);
         var stalled = Math.max(Math.abs(alpha) - 0.25, 0);
         this.lift = most * StrictMath.tanh(slope * alpha / most);
-        this.drag =
-            DRAG / Math.sqrt(clamp(ratio, 0.2, 4)) + 0.025 * lift * lift + 1.2 * stalled * stalled;
+        this.drag = fitted.drag() / Math.sqrt(clamp(ratio, 0.2, 4))
+            + 0.025 * lift * lift
+            + 1.2 * stalled * stalled;
         this.forceN = 0.5 * TEST_DENSITY_KG_PER_M3 * squared * chordM * blades * widthM;
       }
     }
