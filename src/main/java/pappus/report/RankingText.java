@@ -12,6 +12,7 @@ import pappus.explanation.Reasons;
 import pappus.explanation.Spoken;
 import pappus.ranking.Candidate;
 import pappus.ranking.Ranking;
+import pappus.scenario.Outlook;
 import pappus.scenario.Scenario;
 import pappus.search.Coverage;
 import pappus.search.Ending;
@@ -154,6 +155,11 @@ public final class RankingText {
             + Spoken.number(scenario.air().altitudeMetres(), 0)
             + " m.",
         0));
+    if (scenario.outlookOrExpected() == Outlook.CAUTIOUS) {
+      lines.addAll(wrap(
+          "Cautious: every uncertain figure of a part counts half its deviation worse; bands are by the likeliest figures.",
+          0));
+    }
     return lines;
   }
 

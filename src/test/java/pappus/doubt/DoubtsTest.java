@@ -51,6 +51,17 @@ class DoubtsTest {
   }
 
   @Test
+  void aCautiousOutlookFliesShorterAndKeepsTheBandOfTheLikeliestFigures() {
+    var cautious = SmallShop.assessor(FEW, ", \"outlook\": \"cautious\"");
+
+    var seen = cautious.assess(FIRST.build());
+
+    assertThat(seen.milliseconds()).isBetween(FIRST.milliseconds() * 8 / 10, FIRST.milliseconds());
+    assertThat(seen.milliseconds()).isLessThan(FIRST.milliseconds());
+    assertThat(new Doubts(cautious).band(seen)).isEqualTo(band(FIRST));
+  }
+
+  @Test
   void aWorseKnownPropellerWidensTheBand() {
     var propeller = FIRST.build().propeller().orElseThrow();
     assertThat(propeller.test()).isNotNull();
