@@ -11,6 +11,12 @@ final class Discs {
 
   private Discs() {}
 
+  /** Between the tips of neighbours, mm; below zero where they meet. */
+  static double betweenTips(Frame frame, Propeller propeller) {
+    return Math.min(frame.frontSpacingMillimetres(), frame.sideSpacingMillimetres())
+        - Units.inchesToMillimetres(propeller.diameterInches());
+  }
+
   /**
    * From the nearest disc to a rectangle on the middle line, mm; below zero where they overlap.
    *

@@ -2,7 +2,6 @@ package pappus.compatibility;
 
 import java.util.Set;
 import pappus.catalog.Role;
-import pappus.quantity.Units;
 
 /** The propeller must be within what the frame allows and clear of its neighbours. */
 public final class PropellerClearanceRule implements CompatibilityRule {
@@ -37,8 +36,7 @@ public final class PropellerClearanceRule implements CompatibilityRule {
           "Propeller %s is %s inch, but frame %s takes %s inch.",
           propeller.id(), propeller.diameterInches(), frame.id(), frame.largestPropellerInches());
     }
-    var spacing = Math.min(frame.frontSpacingMillimetres(), frame.sideSpacingMillimetres());
-    var clearance = spacing - Units.inchesToMillimetres(propeller.diameterInches());
+    var clearance = Discs.betweenTips(frame, propeller);
     if (clearance < LEAST_MM) {
       return Verdict.clashes(
           "Propeller %s leaves %s mm to its neighbour on frame %s, but needs %s mm.",

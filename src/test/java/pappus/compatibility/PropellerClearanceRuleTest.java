@@ -1,6 +1,7 @@
 package pappus.compatibility;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 import static pappus.catalog.Parts.build;
 import static pappus.catalog.Parts.frame;
 import static pappus.catalog.Parts.propeller;
@@ -11,6 +12,19 @@ import org.junit.jupiter.api.Test;
 
 final class PropellerClearanceRuleTest {
   private final PropellerClearanceRule rule = new PropellerClearanceRule();
+
+  /** A 4-inch frame with motors 142.5 by 108 mm apart (common practice, no published source). */
+  @Test
+  void measuresAnOblongFrame() {
+    var oblong = with(
+        with(with(frame(), "frontSpacingMillimetres", 142.5), "sideSpacingMillimetres", 108.0),
+        "largestPropellerInches",
+        4.0);
+
+    assertThat(oblong.diagonal()).isCloseTo(178.8, within(0.05));
+    assertThat(Discs.betweenTips(oblong, propeller())).isCloseTo(6.4, within(1e-9));
+    assertThat(Bench.plain().says(rule, build(oblong))).isEqualTo(FITS);
+  }
 
   @Test
   void fitsWithRoomToSpare() {
