@@ -23,6 +23,7 @@ import pappus.physics.motor.SpeedController;
 import pappus.physics.propeller.BladeElements;
 import pappus.physics.propeller.StaticPoint;
 import pappus.quantity.Units;
+import pappus.scenario.Flight;
 import pappus.scenario.Scenario;
 
 /** Turns catalogue parts, in the units of data sheets, into the physics' own models in SI. */
@@ -43,7 +44,8 @@ final class FlightModels {
   private static final double STANDARD_TEST_CELSIUS = 15;
 
   private final Air air;
-  private final Condition condition;
+  private final Flight flight;
+  private final double packK;
   private final Map<String, pappus.physics.propeller.Propeller> curves = new ConcurrentHashMap<>();
   private final Map<String, Cell> cells = new ConcurrentHashMap<>();
 
@@ -53,8 +55,22 @@ final class FlightModels {
     this.air = celsius == null
         ? StandardAtmosphere.at(place.altitudeMetres())
         : StandardAtmosphere.at(place.altitudeMetres(), celsius + CELSIUS);
-    this.condition = new Condition(
-        place.packTemperatureOrWarm() + CELSIUS, Ageing.NEW, Chemistry.DELIVERED_SHARE, 1);
+    this.flight = scenario.flight();
+    this.packK = place.packTemperatureOrWarm() + CELSIUS;
+  }
+
+  private Condition condition(Chemistry chemistry) {
+    var volts = flight.chargedToVoltsPerCell();
+    var ageing = switch (flight.packAgeOrNew()) {
+      case NEW -> Ageing.NEW;
+      case USED -> Ageing.USED;
+      case TIRED -> Ageing.TIRED;
+    };
+    return new Condition(
+        packK,
+        ageing,
+        Chemistry.DELIVERED_SHARE,
+        volts == null ? 1 : chemistry.chargeAtVolts(volts));
   }
 
   Air air() {
@@ -135,7 +151,7 @@ final class FlightModels {
         chemistry(battery),
         cellCoulomb(battery) * factors.capacity(),
         cellOhm(battery) * factors.cellResistance(),
-        condition);
+        condition(chemistry(battery)));
   }
 
   private static Chemistry chemistry(Battery battery) {

@@ -16,7 +16,7 @@ import pappus.physics.propeller.BladeElements;
 import pappus.quantity.Units;
 
 /**
- * First-order propagation: each uncertain number is moved by one standard deviation, and the build is
+ * First-order propagation of what builds are ranked by, seconds or metres: each uncertain number is moved by one standard deviation, and the build is
  * assessed again. C_T is moved at a kept figure of merit, and the other way round, because the errors
  * of C_T and C_P go together.
  */
@@ -30,6 +30,11 @@ public final class Doubts {
   /** Thrust lost to arms and body: 5 % give or take 2 (engineering estimate). */
   private static final double THRUST_LOST = 0.02;
 
+  /** Of a drag area that a record states, and of one that is assumed (engineering estimates). */
+  private static final double DRAG_STATED = 0.20;
+
+  private static final double DRAG_ASSUMED = 0.40;
+
   /** Below 14 mm stators the law of part-load loss was never measured: twice the doubt. */
   private static final double SMALL_STATOR_MM = 14;
 
@@ -42,11 +47,18 @@ public final class Doubts {
   /** The band of a build that flies. */
   public EnduranceBand band(Assessment assessment) {
     var build = assessment.build();
-    var seconds = assessment.flight().orElseThrow().endurance().seconds();
+    var seconds = assessment.flight().orElseThrow().figure();
     var contributions = new ArrayList<Contribution>();
     for (var change : changes(assessment)) {
-      var moved = assessor.seconds(build, change.factors());
+      var moved = assessor.figure(build, change.factors());
       contributions.add(new Contribution(change.source(), change.label(), moved - seconds));
+    }
+    if (assessment.flight().orElseThrow().course().isPresent()) {
+      var frame = build.frame().orElseThrow();
+      var doubt = frame.dragAreaSquareMetres() == null ? DRAG_ASSUMED : DRAG_STATED;
+      var moved = assessor.figure(build, Factors.NONE, 1 + doubt);
+      contributions.add(new Contribution(
+          "drag area of " + frame.id(), "the airframe's drag area", moved - seconds));
     }
     return new EnduranceBand(seconds, contributions);
   }

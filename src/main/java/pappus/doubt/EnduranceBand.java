@@ -5,7 +5,8 @@ import java.util.List;
 
 /**
  * How sure an endurance is: nine of ten builds like this one are expected to fly longer than the low
- * end, one of ten longer than the high end.
+ * end, one of ten longer than the high end. Where the goal is range everything said in seconds is in
+ * metres over ground.
  *
  * @param seconds estimate, s
  * @param contributions what each uncertain number does to it

@@ -7,16 +7,20 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import pappus.assessment.Assessment;
+import pappus.assessment.Course;
 import pappus.assessment.FlightEstimate;
+import pappus.assessment.Heat;
 import pappus.assessment.Limit;
 import pappus.assessment.MassLine;
 import pappus.catalog.Part;
 import pappus.doubt.EnduranceBand;
 import pappus.explanation.Cautions;
+import pappus.explanation.Journey;
 import pappus.explanation.Reasons;
 import pappus.files.JsonText;
 import pappus.ranking.Candidate;
 import pappus.ranking.Ranking;
+import pappus.scenario.Goal;
 import pappus.scenario.Scenario;
 import pappus.search.Ending;
 
@@ -36,7 +40,7 @@ public final class RankingJson {
     var coverage = ranking.coverage();
     var standing = new LinkedHashMap<String, Object>();
     standing.put("proven", coverage.isProof());
-    standing.put("text", RankingText.coverage(coverage));
+    standing.put("text", RankingText.coverage(coverage, scenario.goalOrEndurance()));
     standing.put("assessed", coverage.assessed());
     standing.put("feasible", coverage.feasible());
     standing.put("combinations", coverage.combinations());
@@ -111,6 +115,7 @@ public final class RankingJson {
       var one = new LinkedHashMap<String, Object>();
       one.put("build", variant.build().toString());
       one.put("milliseconds", variant.milliseconds());
+      range(variant).ifPresent(metres -> one.put("rangeMetres", metres));
       one.put("grams", variant.mass().grams());
       one.put("cents", variant.cost().cents());
       one.put("roles", roles(variant, parts));
@@ -120,7 +125,10 @@ public final class RankingJson {
     return content;
   }
 
-  private static Map<String, Object> band(EnduranceBand band) {
+  private Map<String, Object> band(EnduranceBand band) {
+    if (scenario.goalOrEndurance() == Goal.RANGE) {
+      return CourseJson.rangeBand(band);
+    }
     var content = new LinkedHashMap<String, Object>();
     content.put("planWithSeconds", band.low());
     content.put("lowSeconds", band.low());
@@ -145,9 +153,10 @@ public final class RankingJson {
     content.put("feasible", assessment.isFeasible());
     content.put("roles", roles(assessment, parts));
     content.put("milliseconds", assessment.milliseconds());
+    range(assessment).ifPresent(metres -> content.put("rangeMetres", metres));
     content.put("mass", mass(assessment, parts));
     content.put("cost", cost(assessment, parts));
-    assessment.flight().ifPresent(flight -> content.put("flight", flight(flight)));
+    assessment.flight().ifPresent(flight -> content.put("flight", flight(flight, assessment)));
     assessment.whyNoFlight().ifPresent(why -> content.put("whyNoFlight", why));
     content.put("limits", assessment.limits().stream().map(RankingJson::limit).toList());
     assessment.tightest().ifPresent(limit -> content.put("binds", limit.id()));
@@ -162,6 +171,7 @@ public final class RankingJson {
     var reasons = new ArrayList<String>();
     reasons.add(Reasons.binding(assessment));
     assessment.flight().ifPresent(flight -> {
+      reasons.addAll(Journey.of(flight));
       reasons.add(Reasons.ending(flight));
       Reasons.cap(flight).ifPresent(reasons::add);
       reasons.addAll(flight.hints());
@@ -214,7 +224,15 @@ public final class RankingJson {
     return cost;
   }
 
-  private static Map<String, Object> flight(FlightEstimate flight) {
+  /** Metres over ground, where the flight leads anywhere. */
+  private static java.util.Optional<Double> range(Assessment assessment) {
+    return assessment
+        .flight()
+        .filter(flight -> flight.course().filter(Course::coversGround).isPresent())
+        .map(FlightEstimate::rangeMetres);
+  }
+
+  private Map<String, Object> flight(FlightEstimate flight, Assessment assessment) {
     var content = new LinkedHashMap<String, Object>();
     var endurance = flight.endurance();
     content.put("seconds", endurance.seconds());
@@ -225,6 +243,8 @@ public final class RankingJson {
     content.put("endVolts", endurance.discharge().endVolts());
     content.put("startAmps", endurance.discharge().startA());
     content.put("endAmps", endurance.discharge().endA());
+    content.put("style", scenario.flight().style());
+    flight.course().ifPresent(course -> CourseJson.put(content, flight, course));
     var hover = new LinkedHashMap<String, Object>();
     hover.put("volts", flight.volts());
     hover.put("amps", flight.amps());
@@ -248,6 +268,7 @@ public final class RankingJson {
     full.put("amps", flight.full().busCurrentA());
     full.put("volts", flight.full().busVolts());
     content.put("fullThrottle", full);
+    content.put("heat", CourseJson.heat(Heat.of(scenario, assessment)));
     content.put("continuousAmps", amps(flight.continuous()));
     content.put("burstAmps", amps(flight.burst()));
     return content;

@@ -206,8 +206,8 @@ final class AssessorTest {
     var seconds = Desk.assess(build()).flight().orElseThrow().endurance().seconds();
     var heavier = new Factors(1, 1, 1, 1, 1, 1, 1, 1, 20);
 
-    assertThat(assessor.seconds(build(), Factors.NONE)).isEqualTo(seconds);
-    assertThat(assessor.seconds(build(), heavier)).isLessThan(seconds);
+    assertThat(assessor.figure(build(), Factors.NONE)).isEqualTo(seconds);
+    assertThat(assessor.figure(build(), heavier)).isLessThan(seconds);
   }
 
   /** The split is what the battery gives, counted twice. */

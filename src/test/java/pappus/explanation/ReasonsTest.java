@@ -74,6 +74,7 @@ class ReasonsTest {
       LEAD_CURRENT       | The flight ends at the continuous current of the leads.
       UNDELIVERABLE      | The flight ends when the pack cannot deliver the power any more.
       TIME               | The flight ends with the time asked for.
+      WIND               | There is no flight: the wind does not let it progress over ground.
       """, quoteCharacter = '"')
   void saysWhatEndsTheFlight(Ending ending, String sentence) {
     assertThat(Reasons.ending(Changed.ending(FLIGHT, ending))).isEqualTo(sentence);

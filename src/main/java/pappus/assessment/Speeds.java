@@ -1,0 +1,33 @@
+package pappus.assessment;
+
+import pappus.physics.flight.Leg;
+
+/**
+ * Airspeeds of an aircraft that matter in calm air, with the power from the battery at them, at the volts it has in
+ * hover at half charge.
+ *
+ * @param bestEnduranceMPerS at which it stays up longest, m/s
+ * @param bestEnduranceW power there
+ * @param bestRangeMPerS at which it gets farthest, m/s
+ * @param bestRangeW power there
+ * @param topMPerS fastest level flight, an upper bound, m/s
+ */
+public record Speeds(
+    double bestEnduranceMPerS,
+    double bestEnduranceW,
+    double bestRangeMPerS,
+    double bestRangeW,
+    double topMPerS) {
+  private static final Leg CALM = new Leg(1, 0, 0);
+
+  static Speeds of(Course course, double volts) {
+    var endurance = course.forward().bestEndurance();
+    var range = course.forward().bestRange(CALM);
+    return new Speeds(
+        endurance.airspeedMPerS(),
+        endurance.steady().busPowerW(volts),
+        range.airspeedMPerS(),
+        range.steady().busPowerW(volts),
+        course.topSpeedMPerS());
+  }
+}
