@@ -106,7 +106,7 @@ public final class ForwardFlight {
       return 0;
     }
     var fast = FASTEST_M_PER_S;
-    for (var step = 0; step < 50; step++) {
+    for (var step = 0; step < 30; step++) {
       var middle = 0.5 * (slow + fast);
       if (reaches(middle, full)) {
         slow = middle;
@@ -137,7 +137,9 @@ public final class ForwardFlight {
   }
 
   private double thrustN(double airspeedMPerS) {
-    return Math.hypot(aircraft.airframe().weightN(), dragN(airspeedMPerS))
+    var weightN = aircraft.airframe().weightN();
+    var dragN = dragN(airspeedMPerS);
+    return Math.sqrt(weightN * weightN + dragN * dragN)
         / (1 - aircraft.airframe().thrustLost());
   }
 
@@ -167,7 +169,7 @@ public final class ForwardFlight {
     var d = a + golden * (b - a);
     var atC = f.applyAsDouble(c);
     var atD = f.applyAsDouble(d);
-    while (b - a > 1e-6) {
+    while (b - a > 1e-5) {
       if (atC <= atD) {
         b = d;
         d = c;
