@@ -6,6 +6,8 @@ import org.junit.jupiter.api.Test;
 import pappus.assessment.Assessor;
 import pappus.catalog.BuildText;
 import pappus.catalog.Catalog;
+import pappus.catalog.Known;
+import pappus.catalog.Mass;
 import pappus.catalog.Parts;
 import pappus.compatibility.Rules;
 import pappus.compatibility.Stock;
@@ -36,7 +38,10 @@ class CautionsTest {
         Parts.with(Scenarios.plain(), "flight", Parts.with(Flight.HOVERING, "burstSeconds", 60.0));
     var assessor = new Assessor(scenario, Stock.of(Parts.hardware()), Rules.ALL);
 
-    assertThat(Cautions.of(assessor.assess(Parts.build()), scenario))
+    var hot = Parts.with(
+        Parts.with(Parts.motor(), "resistanceMilliohms", 400), "mass", Mass.of(5, Known.MAKER));
+
+    assertThat(Cautions.of(assessor.assess(Parts.build(hot)), scenario))
         .anySatisfy(
             caution -> assertThat(caution)
                 .matches(
