@@ -8,6 +8,7 @@ import pappus.physics.battery.Delivery;
 import pappus.physics.battery.Pack;
 import pappus.physics.flight.Aircraft;
 import pappus.physics.flight.Circuit;
+import pappus.physics.flight.Cruise;
 import pappus.physics.flight.Ending;
 import pappus.physics.flight.Endurance;
 import pappus.physics.flight.ForwardFlight;
@@ -162,7 +163,7 @@ final class CoursePlanner {
   }
 
   /** Best range, or as fast as it can where that is slower. */
-  private static pappus.physics.flight.Cruise best(
+  private static Cruise best(
       Planned planned, ForwardFlight forward, FullThrottle full, double topSpeed) {
     var fastest = forward.fastestMPerS();
     var best = planned.standstillMPerS() < fastest

@@ -77,6 +77,6 @@ public record FlightEstimate(
 
   /** Airspeeds that matter, where it is not hover. */
   public Optional<Speeds> speeds() {
-    return course.filter(flown -> volts > 0).map(flown -> Speeds.of(flown, volts));
+    return course.filter(flown -> volts > 0).map(flown -> Speeds.of(flown, hover, volts));
   }
 }

@@ -1,5 +1,7 @@
 package pappus.assessment;
 
+import pappus.physics.flight.ForwardFlight;
+import pappus.physics.flight.Hover;
 import pappus.physics.flight.Leg;
 
 /**
@@ -10,6 +12,7 @@ import pappus.physics.flight.Leg;
  * @param bestEnduranceW power there
  * @param bestRangeMPerS at which it gets farthest, m/s
  * @param bestRangeW power there
+ * @param bestRangeOfHover shaft power there over that of hover
  * @param topMPerS fastest level flight, an upper bound, m/s
  */
 public record Speeds(
@@ -17,10 +20,11 @@ public record Speeds(
     double bestEnduranceW,
     double bestRangeMPerS,
     double bestRangeW,
+    double bestRangeOfHover,
     double topMPerS) {
   private static final Leg CALM = new Leg(1, 0, 0);
 
-  static Speeds of(Course course, double volts) {
+  static Speeds of(Course course, Hover hover, double volts) {
     var endurance = course.forward().bestEndurance();
     var range = course.forward().bestRange(CALM);
     return new Speeds(
@@ -28,6 +32,12 @@ public record Speeds(
         endurance.steady().busPowerW(volts),
         range.airspeedMPerS(),
         range.steady().busPowerW(volts),
+        range.steady().shaftPowerW() / hover.steady().shaftPowerW(),
         course.topSpeedMPerS());
+  }
+
+  /** Whether less power is promised at best range than multirotors were seen to need. */
+  public boolean isRangeFlattered() {
+    return bestRangeOfHover < ForwardFlight.BEST_RANGE_OF_HOVER;
   }
 }

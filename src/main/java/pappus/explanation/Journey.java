@@ -2,10 +2,12 @@ package pappus.explanation;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import pappus.assessment.Course;
 import pappus.assessment.FlightEstimate;
 import pappus.assessment.Speeds;
 import pappus.assessment.Stretch;
+import pappus.physics.flight.ForwardFlight;
 
 /** What is flown where it is not hover, in sentences. */
 public final class Journey {
@@ -20,7 +22,16 @@ public final class Journey {
       sentences.add(flown(course));
       range(flight, course).ifPresent(sentences::add);
     });
-    flight.speeds().map(Journey::speeds).ifPresent(sentences::add);
+    flight.speeds().ifPresent(found -> {
+      sentences.add(speeds(found));
+      if (found.isRangeFlattered()
+          && flight.course().filter(Course::coversGround).isPresent()) {
+        sentences.add(
+            "Best range takes %s of the power of hover here, where multirotors were seen to need %s: expect fewer kilometres."
+                .formatted(
+                    Spoken.number(found.bestRangeOfHover(), 2), ForwardFlight.BEST_RANGE_OF_HOVER));
+      }
+    });
     return sentences;
   }
 
@@ -65,13 +76,13 @@ public final class Journey {
             Spoken.number(stretch.groundSpeedMPerS(), 1));
   }
 
-  private static java.util.Optional<String> range(FlightEstimate flight, Course course) {
+  private static Optional<String> range(FlightEstimate flight, Course course) {
     var metres = course.rangeMetres();
     if (!course.coversGround() || metres <= 0) {
-      return java.util.Optional.empty();
+      return Optional.empty();
     }
     var all = kilometres(metres) + " km over ground in all";
-    return java.util.Optional.of(
+    return Optional.of(
         switch (course.style()) {
           case CRUISE -> all + ": turn round after " + kilometres(metres / 2) + " km.";
           default ->

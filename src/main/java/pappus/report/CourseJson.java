@@ -7,6 +7,7 @@ import pappus.assessment.Course;
 import pappus.assessment.FlightEstimate;
 import pappus.assessment.Heat;
 import pappus.doubt.EnduranceBand;
+import pappus.scenario.Flight;
 
 /** What is flown where it is not hover, and how warm the motors get, as JSON. */
 final class CourseJson {
@@ -19,7 +20,7 @@ final class CourseJson {
         .ifPresent(turn -> content.put("endsWhere", course.stretches().get(turn).where()));
     if (course.coversGround()) {
       content.put("rangeMetres", course.rangeMetres());
-      if (course.style() == pappus.scenario.Flight.Style.CRUISE) {
+      if (course.style() == Flight.Style.CRUISE) {
         content.put("turnRoundAfterMetres", course.rangeMetres() / 2);
       }
     }
@@ -47,6 +48,7 @@ final class CourseJson {
       one.put("bestEnduranceWatts", speeds.bestEnduranceW());
       one.put("bestRangeMetresPerSecond", speeds.bestRangeMPerS());
       one.put("bestRangeWatts", speeds.bestRangeW());
+      one.put("bestRangeOfHover", speeds.bestRangeOfHover());
       one.put("topMetresPerSecondAtMost", speeds.topMPerS());
       content.put("speedsInCalmAir", one);
     });

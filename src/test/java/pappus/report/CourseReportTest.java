@@ -71,6 +71,8 @@ class CourseReportTest {
             "In calm air it stays up longest at [0-9.]+ m/s with [0-9]+ W and gets farthest at [0-9.]+ m/s with [0-9]+ W; its top speed is at most [0-9]+ m/s\\.")
         .containsPattern("Ahead of the next by [0-9.]+ m: ")
         .contains("The flight ends at ")
+        .containsPattern(
+            "Best range takes [01]\\.[0-9]+ of the power of hover here, where multirotors were seen to need 1\\.092: expect fewer kilometres\\.")
         .containsPattern("Also, with one part changed: .* \\([0-9.]+ km, EUR ");
     var objectives = RANKING.candidates().stream()
         .map(candidate -> candidate.assessment().objective())
@@ -172,6 +174,7 @@ class CourseReportTest {
             "bestEnduranceWatts",
             "bestRangeMetresPerSecond",
             "bestRangeWatts",
+            "bestRangeOfHover",
             "topMetresPerSecondAtMost");
     assertThat(flight.path("heat").propertyNames())
         .containsExactly(

@@ -18,9 +18,12 @@ public final class ForwardFlight {
 
   /**
    * Best-endurance power over hover power in fits over many multirotors: L. Bauersfeld and D. Scaramuzza,
-   * IEEE RA-L 7(2), 2022; their best range is at 1.092.
+   * IEEE RA-L 7(2), 2022.
    */
   public static final double LEAST_OF_HOVER = 0.914;
+
+  /** Best-range power over hover power in the same fits. */
+  public static final double BEST_RANGE_OF_HOVER = 1.092;
 
   private static final double PROFILE_GROWTH =
       15; // profile power ∝ 1 + 15 μ², engineering estimate

@@ -2,6 +2,7 @@ package pappus.physics.flight;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
 
 import java.util.List;
 import java.util.OptionalInt;
@@ -85,5 +86,26 @@ class CircuitTest {
     assertThat(circuit.endurance().seconds()).isZero();
     assertThat(circuit.endurance().ending()).isEqualTo(Ending.MOTOR_CURRENT);
     assertThat(circuit.endingTurn()).isEqualTo(OptionalInt.of(1));
+  }
+
+  /** Short legs flown one after the other by hand, each from the charge the last one left. */
+  @Test
+  void agreesWithLegsFlownOneByOne() {
+    var legs = List.of(turn(HOVER, 2), turn(FAST, 1));
+    var charge = 1.0;
+    var seconds = 0.0;
+    var ending = Ending.TIME;
+    for (var leg = 0; ending == Ending.TIME; leg++) {
+      var turn = legs.get(leg % 2);
+      var flown = Endurance.of(turn.flight(), PACK, RULE, Limits.NONE, charge, turn.seconds());
+      seconds += flown.seconds();
+      charge = flown.discharge().endCharge();
+      ending = flown.ending();
+    }
+
+    var circuit = Circuit.of(legs, PACK, RULE, Limits.NONE);
+
+    assertThat(ending).isEqualTo(Ending.RESERVE);
+    assertThat(circuit.endurance().seconds()).isCloseTo(seconds, withinPercentage(0.2));
   }
 }
