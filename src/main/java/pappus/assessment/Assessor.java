@@ -40,14 +40,14 @@ public final class Assessor {
       List.of(Role.FRAME, Role.MOTOR, Role.PROPELLER, Role.BATTERY, Role.BOARD);
   private static final double HALF_CHARGE = 0.5;
 
-  /** Beyond these a practitioner would laugh (common practice, no published source). */
-  private static final double LIGHT_KG = 0.250;
-
   /** Of a frame that states none, m²: an engineering estimate. */
   private static final double ASSUMED_DRAG_AREA = 0.005;
 
   /** So near to its top speed a flight is worth a word. */
   private static final double NEAR_TOP_SPEED = 0.7;
+
+  /** Beyond these a practitioner would laugh (common practice, no published source). */
+  private static final double LIGHT_KG = 0.250;
 
   private static final double LONGEST_LIGHT_SECONDS = 48 * 60;
   private static final double MOST_LIGHT_THRUST = 10;

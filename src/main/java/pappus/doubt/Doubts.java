@@ -16,8 +16,8 @@ import pappus.physics.propeller.BladeElements;
 import pappus.quantity.Units;
 
 /**
- * First-order propagation of what builds are ranked by, seconds or metres: each uncertain number is moved by one standard deviation, and the build is
- * assessed again. C_T is moved at a kept figure of merit, and the other way round, because the errors
+ * First-order propagation to what builds are ranked by, seconds or metres: each uncertain number is moved
+ * by one standard deviation, and the build is assessed again. C_T is moved at a kept figure of merit, and the other way round, because the errors
  * of C_T and C_P go together.
  */
 public final class Doubts {
