@@ -61,9 +61,17 @@ public record Assessment(
     return flight.isEmpty() ? sum + Limit.LARGEST_EXCESS : sum;
   }
 
-  /** What searches make as large as they can: whole milliseconds of flight; 0 without a flight. */
+  /** Whole milliseconds of flight; 0 without a flight. */
   public long milliseconds() {
     return flight.map(FlightEstimate::milliseconds).orElse(0L);
+  }
+
+  /**
+   * What searches make as large as they can: whole milliseconds of flight, or millimetres over ground where the
+   * goal is range; 0 without a flight.
+   */
+  public long objective() {
+    return flight.map(flown -> (long) Math.floor(flown.figure() * 1000)).orElse(0L);
   }
 
   /** The limit with the least room relative to its bound: the one that binds. */

@@ -23,6 +23,7 @@ import pappus.physics.battery.Delivery;
 import pappus.physics.flight.Aircraft;
 import pappus.physics.flight.EfficiencyBand;
 import pappus.physics.flight.Endurance;
+import pappus.physics.flight.ForwardFlight;
 import pappus.physics.flight.FullThrottle;
 import pappus.physics.flight.Hover;
 import pappus.physics.flight.LandingRule;
@@ -42,6 +43,12 @@ public final class Assessor {
       List.of(Role.FRAME, Role.MOTOR, Role.PROPELLER, Role.BATTERY, Role.BOARD);
   private static final double HALF_CHARGE = 0.5;
 
+  /** Of a frame that states none, m²: an engineering estimate. */
+  private static final double ASSUMED_DRAG_AREA = 0.005;
+
+  /** So near to its top speed a flight is worth a word. */
+  private static final double NEAR_TOP_SPEED = 0.7;
+
   /** Beyond these a practitioner would laugh (common practice, no published source). */
   private static final double LIGHT_KG = 0.250;
 
@@ -53,6 +60,7 @@ public final class Assessor {
   private final Fitter fitter;
   private final FlightModels models;
   private final FlightModels expected;
+  private final CoursePlanner courses;
   private final Set<String> owned;
   private final double deviations;
 
@@ -66,6 +74,7 @@ public final class Assessor {
     this.fitter = new Fitter(scenario, stock);
     this.models = new FlightModels(scenario, weighing(scenario));
     this.expected = new FlightModels(scenario, Weighing.EXPECTED);
+    this.courses = new CoursePlanner(scenario);
     this.owned = Set.copyOf(scenario.choice().ownedIds());
     this.deviations = MassChance.deviationsFor(scenario.massCap().confidenceOrUsual());
   }
@@ -141,15 +150,15 @@ public final class Assessor {
   }
 
   /**
-   * Endurance of a build in seconds as a function of changed numbers, all else equal: for doubts and what-ifs.
-   * Always by the likeliest figures, whatever the scenario's outlook.
+   * What builds are ranked by as a function of changed numbers, all else equal: seconds, or metres over ground
+   * where the goal is range; for doubts and what-ifs. Always by the likeliest figures, whatever the outlook.
    *
    * @throws IllegalArgumentException from the function, if the physics refuses what is asked
    */
   public ToDoubleFunction<Factors> whatIf(Build build) {
     var fitting = fitter.fit(build);
     var grams = mass(fitting).grams();
-    return factors -> fly(expected, build, fitting, grams, factors).endurance().seconds();
+    return factors -> fly(expected, build, fitting, grams, factors).figure();
   }
 
   private Finding find(CompatibilityRule rule, Fitting fitting) {
@@ -231,8 +240,10 @@ public final class Assessor {
     var battery = build.battery().orElseThrow();
     var lost = Math.max(0, 1 - (1 - scenario.flight().thrustLostOrUsual()) * factors.thrustKept());
     var drag = build.frame().orElseThrow().dragAreaSquareMetres();
-    var airframe =
-        new Airframe((grams + factors.addedGrams()) / 1000, lost, drag == null ? 0.005 : drag);
+    var airframe = new Airframe(
+        (grams + factors.addedGrams()) / 1000,
+        lost,
+        factors.drag() * (drag == null ? ASSUMED_DRAG_AREA : drag));
     var rotor = models.rotor(build, factors);
     var draws = Avionics.draws(fitting);
     var avionicsW = draws.stream().mapToDouble(Draw::watts).sum();
@@ -241,16 +252,22 @@ public final class Assessor {
     var hover = Hover.of(aircraft);
     var continuous = FlightModels.continuous(build);
     var burst = FlightModels.burst(build);
-    var endurance = Endurance.of(hover.steady(), pack, landing(build), continuous);
     var floor = floorVolts(battery);
-    var full = FullThrottle.of(
-        aircraft, pack, scenario.flight().thrustAtChargeOrMidFlight(), floor, burst);
-    var fresh = FullThrottle.of(aircraft, pack, 1, floor, burst);
+    var fullCharge = Math.min(scenario.flight().thrustAtChargeOrMidFlight(), pack.startCharge());
+    var full = FullThrottle.of(aircraft, pack, fullCharge, floor, burst);
+    var fresh = FullThrottle.of(aircraft, pack, pack.startCharge(), floor, burst);
+    var flown = courses.hovers()
+        ? Optional.<CoursePlanner.Flown>empty()
+        : Optional.of(courses.fly(aircraft, hover, full, pack, landing(build), continuous));
+    var endurance = flown.isPresent()
+        ? flown.get().endurance()
+        : Endurance.of(hover.steady(), pack, landing(build), continuous);
     var hints = new ArrayList<String>();
     var delivery = pack.deliver(hover.steady().load(), HALF_CHARGE);
     var volts = delivery instanceof Delivery.Delivered now ? now.terminalVolts() : 0;
     var beyond = addDisbelief(build, hover, full, volts, airframe, endurance.seconds(), hints);
     addHints(build, hover, full, volts, hints);
+    flown.ifPresent(course -> addCourseHints(course.course(), drag == null, hints));
     return new FlightEstimate(
         hover,
         volts,
@@ -260,6 +277,7 @@ public final class Assessor {
         volts > 0 ? hover.efficiency(volts) : 0,
         draws,
         endurance,
+        flown.map(CoursePlanner.Flown::course),
         full.thrustToWeight(airframe),
         fresh.thrustToWeight(airframe),
         full,
@@ -312,8 +330,31 @@ public final class Assessor {
     }
   }
 
+  private static void addCourseHints(Course course, boolean isDragAssumed, List<String> hints) {
+    if (isDragAssumed) {
+      hints.add(
+          "The frame's drag area is not known: 0.005 m² is assumed, an engineering estimate.");
+    }
+    var stretches = course.stretches();
+    if (stretches.stream().anyMatch(stretch -> stretch.cruise().isClamped())) {
+      hints.add(
+          "Forward flight is not counted below 0.914 of the power of hover: theory promised less, but multirotors were not seen to need less.");
+    }
+    if (stretches.stream().anyMatch(stretch -> stretch.cruise().isHeld())) {
+      hints.add(
+          "In forward flight the propeller turns outside the speeds it was tested at; the nearest value is held.");
+    }
+    var fastest = stretches.stream()
+        .mapToDouble(stretch -> stretch.cruise().airspeedMPerS())
+        .max();
+    if (fastest.orElse(0) > NEAR_TOP_SPEED * course.topSpeedMPerS()) {
+      hints.add(
+          "The top speed is an upper bound: propellers lose thrust near their pitch speed, which static tests do not show; so near to it the numbers flatter.");
+    }
+  }
+
   /** Whether the numbers are outside what such aircraft are known to reach; says which. */
-  private static boolean addDisbelief(
+  private boolean addDisbelief(
       Build build,
       Hover hover,
       FullThrottle full,
@@ -327,9 +368,15 @@ public final class Assessor {
       hints.add(
           "The efficiency in hover is outside what such aircraft reach: distrust these numbers.");
     }
-    if (airframe.massKg() < LIGHT_KG && seconds > LONGEST_LIGHT_SECONDS) {
+    if (airframe.massKg() < LIGHT_KG && courses.hovers() && seconds > LONGEST_LIGHT_SECONDS) {
       hints.add(
           "No aircraft below 250 g is known to hover longer than 48 minutes: distrust these numbers.");
+    }
+    if (airframe.massKg() < LIGHT_KG
+        && !courses.hovers()
+        && seconds > LONGEST_LIGHT_SECONDS / ForwardFlight.LEAST_OF_HOVER) {
+      hints.add(
+          "No aircraft below 250 g is known to hover longer than 48 minutes, which makes 53 at the best airspeed: distrust these numbers.");
     }
     if (airframe.massKg() < LIGHT_KG && full.thrustToWeight(airframe) > MOST_LIGHT_THRUST) {
       hints.add(

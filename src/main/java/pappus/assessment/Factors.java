@@ -11,6 +11,7 @@ package pappus.assessment;
  * @param capacity on the charge the pack delivers
  * @param loss on the controllers' part-load loss
  * @param thrustKept on the share of thrust that arms and body leave
+ * @param drag on the airframe's drag area
  * @param addedGrams on top of the mass, g
  */
 public record Factors(
@@ -22,7 +23,8 @@ public record Factors(
     double capacity,
     double loss,
     double thrustKept,
+    double drag,
     double addedGrams) {
   /** The numbers as they are. */
-  public static final Factors NONE = new Factors(1, 1, 1, 1, 1, 1, 1, 1, 0);
+  public static final Factors NONE = new Factors(1, 1, 1, 1, 1, 1, 1, 1, 1, 0);
 }

@@ -1,10 +1,12 @@
 package pappus.assessment;
 
 import java.util.List;
+import java.util.Optional;
 import pappus.physics.flight.Endurance;
 import pappus.physics.flight.FullThrottle;
 import pappus.physics.flight.Hover;
 import pappus.physics.flight.Limits;
+import pappus.scenario.Goal;
 
 /**
  * How a build flies.
@@ -17,6 +19,7 @@ import pappus.physics.flight.Limits;
  * @param efficiency momentum power over battery power there
  * @param draws consumers beside the motors
  * @param endurance how long, and what ends it
+ * @param course where it is not hover: what is flown, over which {@code endurance} holds
  * @param thrustToWeight at the charge the scenario names
  * @param freshThrustToWeight on a full pack
  * @param full full throttle at the charge the scenario names
@@ -34,6 +37,7 @@ public record FlightEstimate(
     double efficiency,
     List<Draw> draws,
     Endurance endurance,
+    Optional<Course> course,
     double thrustToWeight,
     double freshThrustToWeight,
     FullThrottle full,
@@ -49,5 +53,30 @@ public record FlightEstimate(
   /** Whole milliseconds of flight, rounded down. */
   public long milliseconds() {
     return (long) Math.floor(endurance.seconds() * 1000);
+  }
+
+  /** Whether builds are ranked by range, and so {@link #figure} is in metres. */
+  public boolean isForRange() {
+    return course.filter(flown -> flown.goal() == Goal.RANGE).isPresent();
+  }
+
+  /** What builds are ranked by: seconds of flight, or metres over ground for the goal of range. */
+  public double figure() {
+    return isForRange() ? rangeMetres() : endurance.seconds();
+  }
+
+  /** Over ground until landing, m; 0 where the flight goes nowhere. */
+  public double rangeMetres() {
+    return course.map(Course::rangeMetres).orElse(0.0);
+  }
+
+  /** Power from the battery as it is flown, W: in hover at half charge, else the mean of the flight. */
+  public double flownW() {
+    return course.isPresent() ? endurance.meanPowerW() : split.totalW();
+  }
+
+  /** Airspeeds that matter, where it is not hover. */
+  public Optional<Speeds> speeds() {
+    return course.filter(flown -> volts > 0).map(flown -> Speeds.of(flown, hover, volts));
   }
 }

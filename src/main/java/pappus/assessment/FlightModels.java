@@ -17,6 +17,7 @@ import pappus.physics.atmosphere.Air;
 import pappus.physics.atmosphere.StandardAtmosphere;
 import pappus.physics.battery.Ageing;
 import pappus.physics.battery.Cell;
+import pappus.physics.battery.Chemistry;
 import pappus.physics.battery.Condition;
 import pappus.physics.battery.CopperWire;
 import pappus.physics.battery.Pack;
@@ -27,6 +28,7 @@ import pappus.physics.motor.SpeedController;
 import pappus.physics.propeller.BladeElements;
 import pappus.physics.propeller.StaticPoint;
 import pappus.quantity.Units;
+import pappus.scenario.Flight;
 import pappus.scenario.Scenario;
 
 /** Turns catalogue parts, in the units of data sheets, into the physics' own models in SI. */
@@ -47,7 +49,8 @@ final class FlightModels {
   private static final double STANDARD_TEST_CELSIUS = 15;
 
   private final Air air;
-  private final Condition condition;
+  private final Flight flight;
+  private final double packK;
   private final Map<String, pappus.physics.propeller.Propeller> curves = new ConcurrentHashMap<>();
   private final Map<String, pappus.physics.motor.Motor> motors = new ConcurrentHashMap<>();
   private final Map<String, Cell> cells = new ConcurrentHashMap<>();
@@ -63,8 +66,19 @@ final class FlightModels {
     this.air = celsius == null
         ? StandardAtmosphere.at(place.altitudeMetres())
         : StandardAtmosphere.at(place.altitudeMetres(), celsius + CELSIUS);
-    this.condition =
-        new Condition(place.packTemperatureOrWarm() + CELSIUS, Ageing.NEW, NOTHING_WITHHELD, 1);
+    this.flight = scenario.flight();
+    this.packK = place.packTemperatureOrWarm() + CELSIUS;
+  }
+
+  private Condition condition(Chemistry chemistry) {
+    var volts = flight.chargedToVoltsPerCell();
+    var ageing = switch (flight.packAgeOrNew()) {
+      case NEW -> Ageing.NEW;
+      case USED -> Ageing.USED;
+      case TIRED -> Ageing.TIRED;
+    };
+    return new Condition(
+        packK, ageing, NOTHING_WITHHELD, volts == null ? 1 : chemistry.chargeAtVolts(volts));
   }
 
   Air air() {
@@ -177,7 +191,7 @@ final class FlightModels {
         BatteryFigures.chemistry(battery),
         figures.delivered().by(weighing, -1) * 3.6 / parallel * factors.capacity(),
         figures.cellResistance().by(weighing, 1) / 1000 * parallel * factors.cellResistance(),
-        condition);
+        condition(BatteryFigures.chemistry(battery)));
   }
 
   /** Both ways, with plugs, Ω. */

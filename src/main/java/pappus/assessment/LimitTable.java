@@ -1,6 +1,7 @@
 package pappus.assessment;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import pappus.physics.flight.Limits;
@@ -9,6 +10,9 @@ import pappus.scenario.Scenario;
 
 /** Every limit of a scenario and of the parts in hover, against what a build has. */
 final class LimitTable {
+  /** Slower over ground than this, m/s, is no progress: an engineering estimate. */
+  private static final double LEAST_GROUND_SPEED = 0.5;
+
   private LimitTable() {}
 
   static List<Limit> of(
@@ -29,6 +33,7 @@ final class LimitTable {
         scenario.leastThrustToWeight()));
     addBudget(scenario.budget(), cost, limits);
     addCurrents(flight, limits);
+    flight.course().ifPresent(course -> addSpeeds(course, limits));
     return limits;
   }
 
@@ -45,24 +50,46 @@ final class LimitTable {
 
   /** Hover above a continuous rating is a broken limit; full throttle above a burst one is not. */
   private static void addCurrents(FlightEstimate flight, List<Limit> limits) {
-    var motorA = flight.hover().steady().point().currentA();
-    var discharge = flight.endurance().discharge();
-    var busA = Math.max(discharge.startA(), flight.amps());
+    var course = flight.course();
+    var motorA = course
+        .map(Course::mostMotorA)
+        .orElseGet(() -> flight.hover().steady().point().currentA());
+    var busA = course
+        .map(Course::mostBusA)
+        .orElseGet(() -> Math.max(flight.endurance().discharge().startA(), flight.amps()));
+    var where = course.isPresent() ? "current in flight" : "current in hover";
     Limits continuous = flight.continuous();
-    addCurrent("motor-current", "motor current in hover", motorA, continuous.motorA(), limits);
+    addCurrent("motor-current", "motor " + where, motorA, continuous.motorA(), limits);
     addCurrent(
-        "controller-current",
-        "controller current in hover",
-        motorA,
-        continuous.controllerA(),
-        limits);
-    addCurrent("pack-current", "pack current in hover", busA, continuous.packA(), limits);
-    addCurrent("plug-current", "plug current in hover", busA, continuous.connectorA(), limits);
-    addCurrent("lead-current", "lead current in hover", busA, continuous.leadA(), limits);
+        "controller-current", "controller " + where, motorA, continuous.controllerA(), limits);
+    addCurrent("pack-current", "pack " + where, busA, continuous.packA(), limits);
+    addCurrent("plug-current", "plug " + where, busA, continuous.connectorA(), limits);
+    addCurrent("lead-current", "lead " + where, busA, continuous.leadA(), limits);
     limits.add(Limit.atMost(
         "hover-throttle", "throttle in hover at half charge", "", flight.duty(), 0.999));
     limits.add(
         Limit.atLeast("flight-time", "time in the air", "s", flight.endurance().seconds(), 1));
+  }
+
+  /** An airspeed beyond full throttle, or a wind that is not overcome, is a broken limit. */
+  private static void addSpeeds(Course course, List<Limit> limits) {
+    course.stretches().stream()
+        .max(Comparator.comparingDouble(stretch -> stretch.cruise().airspeedMPerS()))
+        .ifPresent(stretch -> limits.add(Limit.atMost(
+            "top-speed",
+            "airspeed " + stretch.where(),
+            "m/s",
+            stretch.cruise().airspeedMPerS(),
+            course.topSpeedMPerS())));
+    course.stretches().stream()
+        .filter(Stretch::coversGround)
+        .min(Comparator.comparingDouble(Stretch::groundSpeedMPerS))
+        .ifPresent(stretch -> limits.add(Limit.atLeast(
+            "ground-speed",
+            "speed over ground " + stretch.where(),
+            "m/s",
+            stretch.groundSpeedMPerS(),
+            LEAST_GROUND_SPEED)));
   }
 
   private static void addCurrent(

@@ -62,7 +62,10 @@ final class PowerPlanner {
     return battery.cellsInSeries() * (asked == null ? battery.chemistry().floorVolts() : asked);
   }
 
-  /** Volts of the full pack, V. */
+  /**
+   * Volts of the full pack, V: what its chemistry takes, even where the scenario charges it to less, since one
+   * wrong setting of the charger must not burn what hangs on it.
+   */
   static double highestVolts(Battery battery) {
     return battery.cellsInSeries() * battery.chemistry().fullVolts();
   }

@@ -12,6 +12,7 @@ public enum Doubt {
   CAPACITY("the charge the pack delivers"),
   LOSS("the speed controllers' loss at part load"),
   THRUST_LOST("the thrust lost to arms and body"),
+  DRAG("the airframe's drag area"),
   MASS("the mass");
 
   private final String label;
@@ -41,6 +42,7 @@ public enum Doubt {
         factors.capacity() * (this == CAPACITY ? factor : 1),
         factors.loss() * (this == LOSS ? factor : 1),
         factors.thrustKept() / (this == THRUST_LOST ? factor : 1),
+        factors.drag() * (this == DRAG ? factor : 1),
         factors.addedGrams() + (this == MASS ? by : 0));
   }
 }

@@ -13,13 +13,18 @@ import pappus.evidence.Figure;
 import pappus.physics.motor.PartLoadLaw;
 
 /**
- * First-order propagation: each uncertain number is moved by one standard deviation either way, and the build is
- * flown again; losses make the low end, gains the high one. C_T is moved at a kept figure of merit, and the other way round, because the errors of C_T and C_P
- * go together.
+ * First-order propagation to what builds are ranked by, seconds or metres: each uncertain number is moved by one
+ * standard deviation either way, and the build is flown again; losses make the low end, gains the high one. C_T is
+ * moved at a kept figure of merit, and the other way round, because the errors of C_T and C_P go together.
  */
 public final class Doubts {
   /** Thrust kept by arms and body: 95 % give or take 2 (engineering estimate). */
   private static final double THRUST_KEPT = 0.02;
+
+  /** Of a drag area that a record states, and of one that is assumed (engineering estimates). */
+  private static final double DRAG_STATED = 0.20;
+
+  private static final double DRAG_ASSUMED = 0.40;
 
   /** Below 14 mm stators the law of part-load loss was never measured: twice the doubt. */
   private static final double SMALL_STATOR_MM = 14;
@@ -31,20 +36,20 @@ public final class Doubts {
   }
 
   /** The band of a build that flies. */
-  public EnduranceBand band(Assessment assessment) {
+  public Band band(Assessment assessment) {
     var flown = assessor.whatIf(assessment.build());
-    var seconds = flown.applyAsDouble(Factors.NONE);
+    var estimate = flown.applyAsDouble(Factors.NONE);
     var contributions = new ArrayList<Contribution>();
     for (var source : sources(assessment)) {
       contributions.add(Contribution.of(
           source.doubt(),
           source.name(),
           source.deviation(),
-          seconds,
+          estimate,
           flown.applyAsDouble(source.doubt().moved(Factors.NONE, source.deviation())),
           flown.applyAsDouble(source.doubt().moved(Factors.NONE, -source.deviation()))));
     }
-    return new EnduranceBand(seconds, contributions);
+    return new Band(estimate, contributions);
   }
 
   /** One number and its deviation. */
@@ -57,7 +62,7 @@ public final class Doubts {
     var battery = build.battery().orElseThrow();
     var board = build.board().orElseThrow();
     var figures = BuildFigures.of(build);
-    return List.of(
+    var sources = new ArrayList<>(List.of(
         of(Doubt.THRUST, "thrust coefficient", propeller, figures.propeller().thrust()),
         of(Doubt.MERIT, "figure of merit", propeller, figures.propeller().merit()),
         of(Doubt.RESISTANCE, "resistance", motor, figures.motor().winding()),
@@ -66,7 +71,15 @@ public final class Doubts {
         of(Doubt.CAPACITY, "capacity", battery, figures.battery().delivered()),
         loss(motor, board, figures.board().controllerLoss()),
         new Source(Doubt.THRUST_LOST, "thrust lost", THRUST_KEPT),
-        new Source(Doubt.MASS, "mass of " + build, assessment.mass().doubtGrams()));
+        new Source(Doubt.MASS, "mass of " + build, assessment.mass().doubtGrams())));
+    if (assessment.flight().orElseThrow().course().isPresent()) {
+      var frame = build.frame().orElseThrow();
+      sources.add(new Source(
+          Doubt.DRAG,
+          "drag area of " + frame.id(),
+          frame.dragAreaSquareMetres() == null ? DRAG_ASSUMED : DRAG_STATED));
+    }
+    return sources;
   }
 
   private static Source of(Doubt doubt, String name, Part part, Figure figure) {

@@ -2,7 +2,7 @@ package pappus.doubt;
 
 import pappus.catalog.Known;
 
-/** What a builder can measure to be surer of an endurance, and how sure the numbers then are. */
+/** What a builder can measure to be surer of an estimate, and how sure the numbers then are. */
 public enum Measurement {
   PROPELLER_ROWS("thrust-stand rows of this propeller"),
   MOTOR_ROWS("thrust-stand rows of this motor with this board"),
@@ -25,9 +25,9 @@ public enum Measurement {
     return label;
   }
 
-  /** Variance of the endurance that a contribution leaves after it, s². */
+  /** Variance that a contribution leaves after it. */
   double varianceAfter(Contribution contribution) {
-    var before = contribution.seconds() * contribution.seconds();
+    var before = contribution.effect() * contribution.effect();
     var deviation = deviationAfter(contribution.doubt());
     if (deviation >= contribution.deviation()) {
       return before;
@@ -46,7 +46,7 @@ public enum Measurement {
       case LOSS -> this == MOTOR_ROWS ? LOSS_FROM_ROWS : Double.POSITIVE_INFINITY;
       case CELL_RESISTANCE, CAPACITY -> this == DISCHARGE ? measured : Double.POSITIVE_INFINITY;
       case MASS -> this == WEIGHING ? SCALE_GRAMS : Double.POSITIVE_INFINITY;
-      case THRUST_LOST -> Double.POSITIVE_INFINITY;
+      case THRUST_LOST, DRAG -> Double.POSITIVE_INFINITY;
     };
   }
 }

@@ -2,7 +2,9 @@ package pappus.explanation;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import pappus.assessment.Assessment;
+import pappus.assessment.Heat;
 import pappus.scenario.Scenario;
 
 /** Where the work can hurt someone. Common practice; local rules and licensed practice come first. */
@@ -24,6 +26,7 @@ public final class Cautions {
                 "Pack: choose "
                     + pack.chemistry().label()
                     + " on the charger, stay with it, charge at 1 C at most unless its maker says more; never charge a puffed, dented or over-drained pack."));
+    heat(assessment, scenario).ifPresent(cautions::add);
     cautions.add(
         "Video: never power a transmitter without its antenna; permitted power and channel are local law.");
     cautions.add(
@@ -31,5 +34,25 @@ public final class Cautions {
             + Spoken.safe(scenario.massCap().rule())
             + ") is neither harmless nor exempt from airspace, privacy and registration rules: those are yours to check.");
     return cautions;
+  }
+
+  /** Where windings get hot. */
+  private static Optional<String> heat(Assessment assessment, Scenario scenario) {
+    return assessment
+        .flight()
+        .map(flight -> Heat.of(scenario, assessment))
+        .filter(Heat::isHigh)
+        .map(
+            heat -> "Motors: windings are estimated to reach "
+                + celsius(heat.steadyCelsius())
+                + " in steady flight and "
+                + celsius(heat.burstCelsius())
+                + " after "
+                + Spoken.number(heat.burstSeconds(), 0)
+                + " s of full throttle, to a factor of two; above 100 °C keep bursts short and feel the motors after the first minutes (common practice).");
+  }
+
+  private static String celsius(double celsius) {
+    return Spoken.number(celsius, 0) + " °C" + (Heat.isAtLimit(celsius) ? " or more" : "");
   }
 }

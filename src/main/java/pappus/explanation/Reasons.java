@@ -12,9 +12,10 @@ import pappus.catalog.Part;
 import pappus.catalog.Role;
 import pappus.compatibility.Sentence;
 import pappus.compatibility.Verdict;
-import pappus.doubt.EnduranceBand;
+import pappus.doubt.Band;
 import pappus.evidence.BuildFigures;
 import pappus.evidence.Figure;
+import pappus.physics.flight.Ending;
 import pappus.physics.flight.ThrottleLimit;
 import pappus.ranking.Candidate;
 
@@ -59,13 +60,25 @@ public final class Reasons {
     return unit.isEmpty() ? number : number + " " + unit;
   }
 
-  /** What ends the flight. */
+  /** What ends the flight, and on which of several stretches. */
   public static String ending(FlightEstimate flight) {
-    return switch (flight.endurance().ending()) {
+    var sentence = ending(flight.endurance().ending(), flight.course().isEmpty());
+    var course = flight.course().filter(flown -> flown.stretches().size() > 1);
+    if (course.isEmpty() || course.get().endsOn().isEmpty()) {
+      return sentence;
+    }
+    var where = course.get().stretches().get(course.get().endsOn().getAsInt()).where();
+    return sentence.substring(0, sentence.length() - 1) + ", " + where + ".";
+  }
+
+  private static String ending(Ending ending, boolean hovers) {
+    return switch (ending) {
       case RESERVE -> "The flight ends at the charge kept in reserve.";
       case LANDING_VOLTS ->
         "The flight ends at the volts for landing, before the reserve is reached.";
-      case FULL_DUTY -> "The flight ends when full throttle no longer holds the hover.";
+      case FULL_DUTY ->
+        "The flight ends when full throttle no longer holds the "
+            + (hovers ? "hover." : "airspeed.");
       case MOTOR_CURRENT -> "There is no flight: the motors' continuous current is passed.";
       case CONTROLLER_CURRENT ->
         "There is no flight: the controllers' continuous current is passed.";
@@ -74,6 +87,7 @@ public final class Reasons {
       case LEAD_CURRENT -> "The flight ends at the continuous current of the leads.";
       case UNDELIVERABLE -> "The flight ends when the pack cannot deliver the power any more.";
       case TIME -> "The flight ends with the time asked for.";
+      case WIND -> "There is no flight: the wind does not let it progress over ground.";
     };
   }
 
@@ -107,22 +121,26 @@ public final class Reasons {
   public static String standing(Candidate candidate, Candidate next) {
     var mine = candidate.assessment();
     var theirs = next.assessment();
-    var gained = mine.milliseconds() - theirs.milliseconds();
+    var gained = mine.objective() - theirs.objective();
+    var forRange = mine.flight().filter(FlightEstimate::isForRange).isPresent();
+    var hovers = mine.flight().filter(flight -> flight.course().isPresent()).isEmpty();
     var text = new StringBuilder("Ahead of the next by ");
     text.append(
-        gained >= 60_000
-            ? Spoken.minutes(gained / 1000.0) + " min"
-            : Spoken.number(gained / 1000.0, gained < 10_000 ? 1 : 0) + " s");
+        forRange
+            ? Spoken.number(gained / 1000.0, gained < 10_000 ? 1 : 0) + " m"
+            : gained >= 60_000
+                ? Spoken.minutes(gained / 1000.0) + " min"
+                : Spoken.number(gained / 1000.0, gained < 10_000 ? 1 : 0) + " s");
     var facts = new ArrayList<String>();
     compare(facts, theirs.mass().grams() - mine.mass().grams(), 0.5, 0, " g lighter", " g heavier");
     if (mine.flight().isPresent() && theirs.flight().isPresent()) {
       compare(
           facts,
-          theirs.flight().get().split().totalW() - mine.flight().get().split().totalW(),
+          theirs.flight().get().flownW() - mine.flight().get().flownW(),
           0.05,
           1,
-          " W less in hover",
-          " W more in hover");
+          hovers ? " W less in hover" : " W less in flight",
+          hovers ? " W more in hover" : " W more in flight");
     }
     compare(
         facts,
@@ -162,7 +180,7 @@ public final class Reasons {
   }
 
   /** What makes the endurance unsure, the largest first, and what measurement would help. */
-  public static String doubt(EnduranceBand band) {
+  public static String doubt(Band band) {
     var largest =
         band.largestFirst().stream().limit(2).map(one -> one.doubt().label()).toList();
     var text = new StringBuilder("The band is ±" + percent(band.halfWidth())

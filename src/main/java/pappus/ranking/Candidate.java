@@ -3,7 +3,7 @@ package pappus.ranking;
 import java.util.List;
 import java.util.OptionalInt;
 import pappus.assessment.Assessment;
-import pappus.doubt.EnduranceBand;
+import pappus.doubt.Band;
 
 /**
  * One row of a ranking.
@@ -17,7 +17,7 @@ import pappus.doubt.EnduranceBand;
  */
 public record Candidate(
     Assessment assessment,
-    EnduranceBand band,
+    Band band,
     List<Assessment> variants,
     OptionalInt equalTo,
     boolean cheapestOfGroup) {

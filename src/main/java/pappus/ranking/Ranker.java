@@ -11,8 +11,8 @@ import pappus.assessment.Assessment;
 import pappus.catalog.Build;
 import pappus.catalog.Part;
 import pappus.catalog.Role;
+import pappus.doubt.Band;
 import pappus.doubt.Doubts;
-import pappus.doubt.EnduranceBand;
 import pappus.search.Coverage;
 import pappus.search.Ending;
 import pappus.search.Pool;
@@ -136,11 +136,11 @@ public final class Ranker {
   }
 
   /** For each row the first row of its group: its shortfall against that one is below their doubt. */
-  private static int[] heads(List<Assessment> rows, List<EnduranceBand> bands) {
+  private static int[] heads(List<Assessment> rows, List<Band> bands) {
     var heads = new int[rows.size()];
     for (var row = 1; row < heads.length; row++) {
       var head = heads[row - 1];
-      var shortfall = bands.get(head).seconds() - bands.get(row).seconds();
+      var shortfall = bands.get(head).estimate() - bands.get(row).estimate();
       heads[row] = shortfall < bands.get(head).deviationOfDifference(bands.get(row)) ? head : row;
     }
     return heads;

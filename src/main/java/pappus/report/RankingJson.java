@@ -7,14 +7,15 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import pappus.assessment.Assessment;
+import pappus.assessment.Course;
 import pappus.assessment.FlightEstimate;
+import pappus.assessment.Heat;
 import pappus.assessment.Limit;
 import pappus.assessment.MassLine;
-import pappus.catalog.Build;
 import pappus.catalog.Part;
-import pappus.doubt.EnduranceBand;
-import pappus.evidence.BuildFigures;
+import pappus.doubt.Band;
 import pappus.explanation.Cautions;
+import pappus.explanation.Journey;
 import pappus.explanation.Reasons;
 import pappus.files.JsonText;
 import pappus.ranking.Candidate;
@@ -38,7 +39,7 @@ public final class RankingJson {
     var coverage = ranking.coverage();
     var standing = new LinkedHashMap<String, Object>();
     standing.put("proven", coverage.isProof());
-    standing.put("text", RankingText.coverage(coverage));
+    standing.put("text", RankingText.coverage(coverage, scenario.goalOrEndurance()));
     standing.put("assessed", coverage.assessed());
     standing.put("feasible", coverage.feasible());
     standing.put("combinations", coverage.combinations());
@@ -56,7 +57,7 @@ public final class RankingJson {
   }
 
   /** One build. */
-  public String of(Assessment assessment, java.util.Optional<EnduranceBand> band) {
+  public String of(Assessment assessment, java.util.Optional<Band> band) {
     var document = head(assessment.isFeasible() ? "feasible" : "infeasible");
     var parts = new TreeMap<String, Part>();
     var content = assessment(assessment, parts);
@@ -113,6 +114,7 @@ public final class RankingJson {
       var one = new LinkedHashMap<String, Object>();
       one.put("build", variant.build().toString());
       one.put("milliseconds", variant.milliseconds());
+      range(variant).ifPresent(metres -> one.put("rangeMetres", metres));
       one.put("grams", variant.mass().grams());
       one.put("cents", variant.cost().cents());
       one.put("roles", roles(variant, parts));
@@ -122,53 +124,8 @@ public final class RankingJson {
     return content;
   }
 
-  private static Map<String, Object> band(EnduranceBand band) {
-    var content = new LinkedHashMap<String, Object>();
-    content.put("planWithSeconds", band.low());
-    content.put("lowSeconds", band.low());
-    content.put("highSeconds", band.high());
-    content.put("deviationSeconds", band.deviation());
-    content.put(
-        "contributions",
-        band.largestFirst().stream()
-            .map(one -> {
-              var entry = new LinkedHashMap<String, Object>();
-              entry.put("what", one.doubt().label());
-              entry.put("source", one.source());
-              entry.put("seconds", one.seconds());
-              return entry;
-            })
-            .toList());
-    content.put("halfWidthPercent", 100 * band.halfWidth());
-    content.put(
-        "worthMeasuring",
-        band.worthMeasuring().stream()
-            .map(measurement -> {
-              var entry = new LinkedHashMap<String, Object>();
-              entry.put("what", measurement.label());
-              entry.put("halfWidthPercent", 100 * band.halfWidthAfter(measurement));
-              return entry;
-            })
-            .toList());
-    return content;
-  }
-
-  /** Uncertain figures of the parts: what their records state and what counts. */
-  private static List<Object> figures(Build build) {
-    return BuildFigures.of(build).all(build).stream()
-        .map(one -> {
-          var figure = one.figure();
-          var entry = new LinkedHashMap<String, Object>();
-          entry.put("part", one.part().id());
-          entry.put("what", figure.name());
-          entry.put("unit", figure.unit());
-          figure.stated().ifPresent(stated -> entry.put("stated", stated));
-          entry.put("classLaw", figure.law());
-          entry.put("counted", figure.counted());
-          entry.put("deviationPercent", 100 * figure.deviation());
-          return (Object) entry;
-        })
-        .toList();
+  private Map<String, Object> band(Band band) {
+    return DoubtJson.band(band, scenario.goalOrEndurance());
   }
 
   private static Map<String, Object> roles(Assessment assessment, Map<String, Part> parts) {
@@ -186,11 +143,12 @@ public final class RankingJson {
     content.put("feasible", assessment.isFeasible());
     content.put("roles", roles(assessment, parts));
     content.put("milliseconds", assessment.milliseconds());
+    range(assessment).ifPresent(metres -> content.put("rangeMetres", metres));
     content.put("mass", mass(assessment, parts));
     content.put("cost", cost(assessment, parts));
     assessment.flight().ifPresent(flight -> {
-      content.put("flight", flight(flight));
-      content.put("figures", figures(assessment.build()));
+      content.put("flight", flight(flight, assessment));
+      content.put("figures", DoubtJson.figures(assessment.build()));
     });
     assessment.whyNoFlight().ifPresent(why -> content.put("whyNoFlight", why));
     content.put("limits", assessment.limits().stream().map(RankingJson::limit).toList());
@@ -206,6 +164,7 @@ public final class RankingJson {
     var reasons = new ArrayList<String>();
     reasons.add(Reasons.binding(assessment));
     assessment.flight().ifPresent(flight -> {
+      reasons.addAll(Journey.of(flight));
       reasons.add(Reasons.ending(flight));
       Reasons.cap(flight).ifPresent(reasons::add);
       reasons.addAll(flight.hints());
@@ -258,7 +217,15 @@ public final class RankingJson {
     return cost;
   }
 
-  private static Map<String, Object> flight(FlightEstimate flight) {
+  /** Metres over ground, where the flight leads anywhere. */
+  private static java.util.Optional<Double> range(Assessment assessment) {
+    return assessment
+        .flight()
+        .filter(flight -> flight.course().filter(Course::coversGround).isPresent())
+        .map(FlightEstimate::rangeMetres);
+  }
+
+  private Map<String, Object> flight(FlightEstimate flight, Assessment assessment) {
     var content = new LinkedHashMap<String, Object>();
     var endurance = flight.endurance();
     content.put("seconds", endurance.seconds());
@@ -269,6 +236,8 @@ public final class RankingJson {
     content.put("endVolts", endurance.discharge().endVolts());
     content.put("startAmps", endurance.discharge().startA());
     content.put("endAmps", endurance.discharge().endA());
+    content.put("style", scenario.flight().style());
+    flight.course().ifPresent(course -> CourseJson.put(content, flight, course));
     var hover = new LinkedHashMap<String, Object>();
     hover.put("volts", flight.volts());
     hover.put("amps", flight.amps());
@@ -292,6 +261,7 @@ public final class RankingJson {
     full.put("amps", flight.full().busCurrentA());
     full.put("volts", flight.full().busVolts());
     content.put("fullThrottle", full);
+    content.put("heat", CourseJson.heat(Heat.of(scenario, assessment)));
     content.put("continuousAmps", amps(flight.continuous()));
     content.put("burstAmps", amps(flight.burst()));
     return content;

@@ -4,14 +4,19 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import pappus.assessment.Assessment;
+import pappus.assessment.FlightEstimate;
 import pappus.catalog.Part;
 import pappus.catalog.Role;
 import pappus.compatibility.StackPlan;
+import pappus.doubt.Band;
 import pappus.explanation.Cautions;
+import pappus.explanation.Journey;
 import pappus.explanation.Reasons;
 import pappus.explanation.Spoken;
 import pappus.ranking.Candidate;
 import pappus.ranking.Ranking;
+import pappus.scenario.Flight;
+import pappus.scenario.Goal;
 import pappus.scenario.Outlook;
 import pappus.scenario.Scenario;
 import pappus.search.Coverage;
@@ -47,7 +52,7 @@ public final class RankingText {
       lines.addAll(nothing(ranking));
       return finish(lines);
     }
-    lines.add(" #     min  plan on      g   T/W  hover W  price");
+    lines.add(header());
     var rank = 1;
     for (var candidate : ranking.candidates()) {
       lines.addAll(row(rank++, candidate));
@@ -68,14 +73,14 @@ public final class RankingText {
       lines.addAll(reasons(i, ranking.candidates()));
     }
     lines.add("");
-    lines.addAll(wrap(coverage(ranking.coverage()), 0));
+    lines.addAll(wrap(coverage(ranking.coverage(), scenario.goalOrEndurance()), 0));
     lines.add("");
     lines.addAll(cautions(ranking.candidates().get(0).assessment()));
     return finish(lines);
   }
 
   /** One build, feasible or not. */
-  public String of(Assessment assessment, java.util.Optional<pappus.doubt.EnduranceBand> band) {
+  public String of(Assessment assessment, java.util.Optional<Band> band) {
     var lines = new ArrayList<String>();
     lines.addAll(heading());
     lines.add("");
@@ -99,14 +104,8 @@ public final class RankingText {
     assessment.flight().ifPresent(flight -> {
       lines.add("");
       lines.addAll(wrap(
-          Spoken.minutes(flight.endurance().seconds())
-              + " min in hover"
-              + band.map(found -> ", plan with "
-                      + Spoken.minutes(found.low())
-                      + " (to "
-                      + Spoken.minutes(found.high())
-                      + ")")
-                  .orElse("")
+          flown(flight)
+              + band.map(found -> ", plan with " + planned(found)).orElse("")
               + "; "
               + Spoken.number(assessment.mass().grams(), 0)
               + " g; thrust over weight "
@@ -115,8 +114,14 @@ public final class RankingText {
               + Spoken.number(flight.freshThrustToWeight(), 1)
               + " fresh; "
               + Spoken.number(flight.split().totalW(), 0)
-              + " W in hover.",
+              + " W in hover"
+              + flight
+                  .course()
+                  .map(course -> ", " + Spoken.number(flight.flownW(), 0) + " W in the mean")
+                  .orElse("")
+              + ".",
           0));
+      Journey.of(flight).forEach(line -> lines.addAll(wrap(line, 0)));
     });
     assessment.flight().ifPresent(flight -> {
       lines.addAll(wrap(Reasons.ending(flight), 0));
@@ -136,6 +141,19 @@ public final class RankingText {
     return finish(lines);
   }
 
+  private String flown(FlightEstimate flight) {
+    var minutes = Spoken.minutes(flight.endurance().seconds()) + " min";
+    return isForRange()
+        ? Journey.kilometres(flight.rangeMetres()) + " km in " + minutes
+        : minutes + (flight.course().isPresent() ? " in the air" : " in hover");
+  }
+
+  private String planned(Band band) {
+    return isForRange()
+        ? Journey.kilometres(band.low()) + " (to " + Journey.kilometres(band.high()) + ")"
+        : Spoken.minutes(band.low()) + " (to " + Spoken.minutes(band.high()) + ")";
+  }
+
   private List<String> heading() {
     var lines = new ArrayList<String>();
     lines.add(scenario.name());
@@ -153,7 +171,8 @@ public final class RankingText {
             + (scenario.budget() == null ? "" : "; budget " + Spoken.price(scenario.budget()))
             + "; "
             + Spoken.number(scenario.air().altitudeMetres(), 0)
-            + " m.",
+            + " m"
+            + (isForRange() ? "; ranked by range over ground." : "."),
         0));
     if (scenario.outlookOrExpected() == Outlook.CAUTIOUS) {
       lines.addAll(wrap(
@@ -163,20 +182,45 @@ public final class RankingText {
     return lines;
   }
 
+  /** Kilometres and the time they take where builds are ranked by range. */
+  private String header() {
+    if (isForRange()) {
+      return " #      km  plan on    min      g   T/W  mean W  price";
+    }
+    return scenario.flight().style() == Flight.Style.HOVER
+        ? " #     min  plan on      g   T/W  hover W  price"
+        : " #     min  plan on      g   T/W   mean W  price";
+  }
+
+  private boolean isForRange() {
+    return scenario.goalOrEndurance() == Goal.RANGE;
+  }
+
   private List<String> row(int rank, Candidate candidate) {
     var assessment = candidate.assessment();
     var flight = assessment.flight().orElseThrow();
     var mark = candidate.equalTo().isPresent() ? "=" : " ";
+    var minutes = Spoken.minutes(assessment.milliseconds() / 1000.0);
+    var figures = isForRange()
+        ? String.format(
+            Locale.ROOT,
+            "%6s  %7s  %5s",
+            Journey.kilometres(flight.rangeMetres()),
+            Journey.kilometres(candidate.band().low()),
+            minutes)
+        : String.format(
+            Locale.ROOT, "%5s  %7s", minutes, Spoken.minutes(candidate.band().low()));
     var numbers = String.format(
         Locale.ROOT,
-        "%2d %s %5s  %7s  %5.0f  %4.1f  %7.0f  %s%s",
+        isForRange()
+            ? "%2d %s %s  %5.0f  %4.1f  %6.0f  %s%s"
+            : "%2d %s %s  %5.0f  %4.1f  %7.0f  %s%s",
         rank,
         mark,
-        Spoken.minutes(assessment.milliseconds() / 1000.0),
-        Spoken.minutes(candidate.band().low()),
+        figures,
         assessment.mass().grams(),
         flight.thrustToWeight(),
-        flight.split().totalW(),
+        flight.flownW(),
         Spoken.price(assessment.cost().cents(), currency(assessment)),
         (candidate.cheapestOfGroup() ? " *" : "") + (flight.beyondBelief() ? " ?" : ""));
     var lines = new ArrayList<String>();
@@ -203,6 +247,7 @@ public final class RankingText {
     if (index + 1 < candidates.size()) {
       lines.addAll(wrap("   " + Reasons.standing(candidate, candidates.get(index + 1)), 3));
     }
+    Journey.of(flight).forEach(line -> lines.addAll(wrap("   " + line, 3)));
     lines.addAll(wrap("   " + Reasons.binding(assessment), 3));
     lines.addAll(wrap("   " + Reasons.ending(flight) + " " + Reasons.doubt(candidate.band()), 3));
     Reasons.countedBriefly(assessment.build())
@@ -230,7 +275,7 @@ public final class RankingText {
     return lines;
   }
 
-  private static String variant(Assessment row, List<Assessment> variants) {
+  private String variant(Assessment row, List<Assessment> variants) {
     var texts = new ArrayList<String>();
     for (var other : variants.subList(0, Math.min(3, variants.size()))) {
       for (var role : NAMED) {
@@ -238,8 +283,8 @@ public final class RankingText {
         if (!row.build().part(role).map(Part::id).equals(java.util.Optional.of(theirs.id()))) {
           texts.add(Spoken.safe(theirs.name())
               + " ("
-              + Spoken.minutes(other.milliseconds() / 1000.0)
-              + " min, "
+              + Journey.figure(isForRange(), other.objective() / 1000.0)
+              + ", "
               + Spoken.price(other.cost().cents(), currency(other))
               + ")");
         }
@@ -354,15 +399,16 @@ public final class RankingText {
       details(closest).forEach(line -> lines.addAll(wrap(line, 2)));
     });
     lines.add("");
-    lines.addAll(wrap(coverage(ranking.coverage()), 0));
+    lines.addAll(wrap(coverage(ranking.coverage(), scenario.goalOrEndurance()), 0));
     return lines;
   }
 
   /** How far the ranking can be trusted. */
-  static String coverage(Coverage coverage) {
+  static String coverage(Coverage coverage, Goal goal) {
     var looked = String.format(
         Locale.ROOT,
-        "Longest found, not proven: %,d builds assessed, %,d of them feasible, out of %.1e ways to fill the roles.",
+        (goal == Goal.RANGE ? "Farthest" : "Longest")
+            + " found, not proven: %,d builds assessed, %,d of them feasible, out of %.1e ways to fill the roles.",
         coverage.assessed(),
         coverage.feasible(),
         coverage.combinations());

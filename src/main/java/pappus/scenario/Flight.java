@@ -2,6 +2,8 @@ package pappus.scenario;
 
 import com.fasterxml.jackson.annotation.JsonProperty;
 import com.fasterxml.jackson.annotation.JsonPropertyDescription;
+import java.util.List;
+import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import pappus.quantity.Require;
 
@@ -32,7 +34,49 @@ public record Flight(
     @JsonPropertyDescription(
         "Share of thrust lost to arms and body under the discs, 0 to 0.3; absent: 0.05, an engineering estimate.")
     @Nullable
-    Double thrustLost) {
+    Double thrustLost,
+
+    @JsonPropertyDescription(
+        "For a cruise: speed through the air, m/s, 1 to 60; absent: that of best range, each way its own.")
+    @Nullable
+    Double airspeedMetresPerSecond,
+
+    @JsonPropertyDescription(
+        "For a cruise: wind, m/s, 0 to 30, flown out against and back with; absent: 0.")
+    @Nullable
+    Double windMetresPerSecond,
+
+    @JsonPropertyDescription(
+        "For a profile: 1 to 20 legs, flown in turn over and over until the flight ends.")
+    @Nullable
+    List<Leg> legs,
+
+    @JsonPropertyDescription(
+        "Volts of a cell to which the pack is charged, 3.9 to 4.4; absent, or above what its chemistry takes: full.")
+    @Nullable
+    Double chargedToVoltsPerCell,
+
+    @JsonPropertyDescription(
+        "How used up the pack is: new; used, about 100 flights or a year; tired, at the end of its useful life; absent: new.")
+    @Nullable
+    PackAge packAge,
+
+    @JsonPropertyDescription(
+        "How long full throttle is held at once, s, 1 to 60, for the motors' heat; absent: 5.")
+    @Nullable
+    Double burstSeconds) {
+  /** Standing in calm air, all else usual. */
+  public static final Flight HOVERING =
+      new Flight(Style.HOVER, null, null, null, null, null, null, null, null, null, null, null);
+
+  static final double MOST_AIRSPEED = 60;
+
+  private static final int MOST_LEGS = 20;
+  private static final double MOST_WIND = 30;
+
+  /** A climb away from trouble takes some five seconds: common practice, no published source. */
+  private static final double USUAL_BURST_SECONDS = 5;
+
   private static final double MID_FLIGHT = 0.5;
   private static final double USUAL_THRUST_LOST = 0.05;
 
@@ -41,18 +85,23 @@ public record Flight(
     /** Standing in calm air. */
     @JsonProperty("hover")
     HOVER,
+    /** Circling at the airspeed of best endurance. */
     @JsonProperty("loiter")
     LOITER,
+    /** Straight, out against the wind and back with it. */
     @JsonProperty("cruise")
-    CRUISE
+    CRUISE,
+    /** Legs in turn, over and over. */
+    @JsonProperty("profile")
+    PROFILE;
+
+    String word() {
+      return name().toLowerCase(Locale.ROOT);
+    }
   }
 
   public Flight {
     Require.present("style", style);
-    if (style != Style.HOVER) {
-      throw new IllegalArgumentException(
-          "style must be hover, but is loiter or cruise: forward flight is not computed yet.");
-    }
     if (reserve != null) {
       Require.inRange("reserve", reserve, 0, 0.9, "Maybe it was written in percent.");
     }
@@ -70,6 +119,77 @@ public record Flight(
     if (thrustLost != null) {
       Require.inRange("thrustLost", thrustLost, 0, 0.3);
     }
+    if (airspeedMetresPerSecond != null) {
+      requireStyle("airspeedMetresPerSecond", Style.CRUISE, style);
+      Require.inRange(
+          "airspeedMetresPerSecond",
+          airspeedMetresPerSecond,
+          1,
+          MOST_AIRSPEED,
+          "Maybe it was written in km/h.");
+    }
+    if (windMetresPerSecond != null) {
+      requireStyle("windMetresPerSecond", Style.CRUISE, style);
+      Require.inRange(
+          "windMetresPerSecond",
+          windMetresPerSecond,
+          0,
+          MOST_WIND,
+          "Maybe it was written in km/h.");
+    }
+    if (legs != null) {
+      legs = Require.notEmpty("legs", Require.list("legs", legs));
+      requireStyle("legs", Style.PROFILE, style);
+      if (legs.size() > MOST_LEGS) {
+        Require.refuse("legs must list at most " + MOST_LEGS + ", but lists " + legs.size() + ".");
+      }
+    } else if (style == Style.PROFILE) {
+      Require.refuse("legs must be given where the style is profile, but is left out.");
+    }
+    if (chargedToVoltsPerCell != null) {
+      Require.inRange(
+          "chargedToVoltsPerCell",
+          chargedToVoltsPerCell,
+          3.9,
+          4.4,
+          "Maybe it is that of the pack.");
+    }
+    if (burstSeconds != null) {
+      Require.inRange("burstSeconds", burstSeconds, 1, 60);
+    }
+  }
+
+  private static void requireStyle(String name, Style needed, Style style) {
+    if (style != needed) {
+      Require.refuse("%s must be left out unless the style is %s, but the style is %s."
+          .formatted(name, needed.word(), style.word()));
+    }
+  }
+
+  /** Whether it leads from one place to another. */
+  public boolean coversGround() {
+    return style == Style.CRUISE
+        || (style == Style.PROFILE && legsInTurn().stream().anyMatch(Leg::coversGround));
+  }
+
+  /** The legs of a profile. */
+  public List<Leg> legsInTurn() {
+    return legs == null ? List.of() : legs;
+  }
+
+  /** Wind of a cruise, m/s. */
+  public double windOrCalm() {
+    return windMetresPerSecond == null ? 0 : windMetresPerSecond;
+  }
+
+  /** How used up the pack is. */
+  public PackAge packAgeOrNew() {
+    return packAge == null ? PackAge.NEW : packAge;
+  }
+
+  /** How long full throttle is held at once, s. */
+  public double burstSecondsOrUsual() {
+    return burstSeconds == null ? USUAL_BURST_SECONDS : burstSeconds;
   }
 
   /** State of charge at which thrust-to-weight is judged. */

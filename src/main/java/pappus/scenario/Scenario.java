@@ -28,6 +28,11 @@ public record Scenario(
     @JsonPropertyDescription("Where it flies.") Air air,
     @JsonPropertyDescription("How it flies.") Flight flight,
 
+    @JsonPropertyDescription(
+        "What builds are ranked by: endurance, or range over ground for a cruise or a profile that covers any; absent: endurance.")
+    @Nullable
+    Goal goal,
+
     @JsonPropertyDescription("What it carries; absent: nothing.") @Nullable
     Payload payload,
 
@@ -69,6 +74,11 @@ public record Scenario(
     Require.inRange("leastThrustToWeight", leastThrustToWeight, 1, 20);
     Require.present("air", air);
     Require.present("flight", flight);
+    if (goal == Goal.RANGE && !flight.coversGround()) {
+      Require.refuse(
+          "goal must be endurance where the flight covers no ground, but is range with the style %s."
+              .formatted(flight.style().word()));
+    }
     if (transmitterMilliwatts != null) {
       Require.inRange(
           "transmitterMilliwatts",
@@ -82,6 +92,11 @@ public record Scenario(
     if (candidates != null) {
       Require.inRange("candidates", candidates, 1, 100);
     }
+  }
+
+  /** What builds are ranked by. */
+  public Goal goalOrEndurance() {
+    return goal == null ? Goal.ENDURANCE : goal;
   }
 
   /** Which parts may be used. */

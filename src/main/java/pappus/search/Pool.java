@@ -12,13 +12,13 @@ import pappus.catalog.Part;
 import pappus.catalog.Role;
 
 /**
- * The feasible builds a search has met, the longest for each choice of frame, motor, propeller and
+ * The feasible builds a search has met, the best for each choice of frame, motor, propeller and
  * battery; and of the others the one that is closest to feasible.
  */
 public final class Pool {
-  /** Endurance in milliseconds, then price, then ids: the one order of every ranking. */
+  /** The objective, then price, then ids: the one order of every ranking. */
   public static final Comparator<Assessment> BEST_FIRST = Comparator.comparingLong(
-          Assessment::milliseconds)
+          Assessment::objective)
       .reversed()
       .thenComparingLong(assessment -> assessment.cost().cents())
       .thenComparing(assessment -> assessment.build().toString());

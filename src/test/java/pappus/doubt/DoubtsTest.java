@@ -23,12 +23,12 @@ class DoubtsTest {
   void theEstimateLiesBetweenTheEnds() {
     var band = band(FIRST);
 
-    assertThat(band.seconds())
+    assertThat(band.estimate())
         .isEqualTo(FIRST.flight().orElseThrow().endurance().seconds());
-    assertThat(band.low()).isPositive().isLessThan(band.seconds());
-    assertThat(band.high()).isGreaterThan(band.seconds());
+    assertThat(band.low()).isPositive().isLessThan(band.estimate());
+    assertThat(band.high()).isGreaterThan(band.estimate());
     // The endurance is bent downward: what can be lost is more than what can be gained.
-    assertThat(band.high() - band.seconds()).isLessThan(band.seconds() - band.low());
+    assertThat(band.high() - band.estimate()).isLessThan(band.estimate() - band.low());
   }
 
   @Test
@@ -40,7 +40,7 @@ class DoubtsTest {
   void eachDoubtMovesTheEnduranceTheWayPhysicsSays() {
     var band = band(FIRST);
 
-    assertThat(band.contributions()).hasSize(9).allMatch(one -> one.seconds() != 0);
+    assertThat(band.contributions()).hasSize(9).allMatch(one -> one.effect() != 0);
     assertThat(seconds(band, "figure of merit of ligule-4x1.9x2")).isPositive();
     assertThat(seconds(band, "resistance of spikerush-1303-3400")).isNegative();
     assertThat(seconds(band, "no-load current of spikerush-1303-3400")).isNegative();
@@ -89,12 +89,12 @@ class DoubtsTest {
 
   @Test
   void doubtsOfDifferentPartsAddInSquares() {
-    var one = new EnduranceBand(
+    var one = new Band(
         100,
         List.of(
             new Contribution(Doubt.MERIT, "a", 0.1, 3, 3, 3),
             new Contribution(Doubt.MERIT, "shared", 0.1, 10, 10, 10)));
-    var other = new EnduranceBand(
+    var other = new Band(
         90,
         List.of(
             new Contribution(Doubt.MERIT, "b", 0.1, -4, 4, 4),
@@ -107,7 +107,7 @@ class DoubtsTest {
   /** 10 and 90 % points of the normal distribution: 1.2816, from memory, not re-read in print. */
   @Test
   void theEndsAreTheTenthAndTheNinetiethOfAHundred() {
-    var band = new EnduranceBand(100, List.of(new Contribution(Doubt.MERIT, "a", 0.1, 10, 10, 10)));
+    var band = new Band(100, List.of(new Contribution(Doubt.MERIT, "a", 0.1, 10, 10, 10)));
 
     assertThat(band.low()).isCloseTo(100 - 12.816, within(0.001));
     assertThat(band.high()).isCloseTo(100 + 12.816, within(0.001));
@@ -115,8 +115,7 @@ class DoubtsTest {
 
   @Test
   void noFlightIsShorterThanNone() {
-    assertThat(new EnduranceBand(1, List.of(new Contribution(Doubt.MERIT, "a", 0.1, 10, 10, 10)))
-            .low())
+    assertThat(new Band(1, List.of(new Contribution(Doubt.MERIT, "a", 0.1, 10, 10, 10))).low())
         .isZero();
   }
 
@@ -126,7 +125,7 @@ class DoubtsTest {
     var large = new Contribution(Doubt.MERIT, "c", 0.1, -3, 3, 3);
     var alike = new Contribution(Doubt.MERIT, "b", 0.1, 3, 3, 3);
 
-    assertThat(new EnduranceBand(100, List.of(small, large, alike)).largestFirst())
+    assertThat(new Band(100, List.of(small, large, alike)).largestFirst())
         .containsExactly(alike, large, small);
   }
 
@@ -150,14 +149,14 @@ class DoubtsTest {
     return ASSESSOR.assess(FIRST.build().with(Role.PROPELLER, changed));
   }
 
-  private static EnduranceBand band(Assessment assessment) {
+  private static Band band(Assessment assessment) {
     return new Doubts(ASSESSOR).band(assessment);
   }
 
-  private static double seconds(EnduranceBand band, String source) {
+  private static double seconds(Band band, String source) {
     return band.contributions().stream()
         .filter(one -> one.source().equals(source))
-        .mapToDouble(Contribution::seconds)
+        .mapToDouble(Contribution::effect)
         .findFirst()
         .orElseThrow();
   }

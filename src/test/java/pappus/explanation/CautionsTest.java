@@ -3,8 +3,16 @@ package pappus.explanation;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
+import pappus.assessment.Assessor;
 import pappus.catalog.BuildText;
 import pappus.catalog.Catalog;
+import pappus.catalog.Known;
+import pappus.catalog.Mass;
+import pappus.catalog.Parts;
+import pappus.compatibility.Rules;
+import pappus.compatibility.Stock;
+import pappus.scenario.Flight;
+import pappus.scenario.Scenarios;
 import pappus.shop.SmallShop;
 
 class CautionsTest {
@@ -22,6 +30,22 @@ class CautionsTest {
             "Pack: choose Li-ion, energy cells on the charger, stay with it, charge at 1 C at most unless its maker says more; never charge a puffed, dented or over-drained pack.",
             "Video: never power a transmitter without its antenna; permitted power and channel are local law.",
             "Flight: first hover in the open, low, for one minute; check the failsafe with propellers off. A mass below a cap (Below 250 g at take-off) is neither harmless nor exempt from airspace, privacy and registration rules: those are yours to check.");
+  }
+
+  @Test
+  void warnOfHotWindingsWithBothTemperatures() {
+    var scenario =
+        Parts.with(Scenarios.plain(), "flight", Parts.with(Flight.HOVERING, "burstSeconds", 60.0));
+    var assessor = new Assessor(scenario, Stock.of(Parts.hardware()), Rules.ALL);
+
+    var hot = Parts.with(
+        Parts.with(Parts.motor(), "resistanceMilliohms", 400), "mass", Mass.of(5, Known.MAKER));
+
+    assertThat(Cautions.of(assessor.assess(Parts.build(hot)), scenario))
+        .anySatisfy(
+            caution -> assertThat(caution)
+                .matches(
+                    "Motors: windings are estimated to reach [0-9]+ °C in steady flight and [0-9]+ °C( or more)? after 60 s of full throttle, to a factor of two; above 100 °C keep bursts short and feel the motors after the first minutes \\(common practice\\)\\."));
   }
 
   @Test

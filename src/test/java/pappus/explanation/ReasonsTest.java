@@ -17,9 +17,9 @@ import pappus.catalog.BuildText;
 import pappus.catalog.Catalog;
 import pappus.compatibility.Sentence;
 import pappus.compatibility.Verdict;
+import pappus.doubt.Band;
 import pappus.doubt.Contribution;
 import pappus.doubt.Doubt;
-import pappus.doubt.EnduranceBand;
 import pappus.physics.flight.Ending;
 import pappus.physics.flight.ThrottleLimit;
 import pappus.ranking.Candidate;
@@ -75,6 +75,7 @@ class ReasonsTest {
       LEAD_CURRENT       | The flight ends at the continuous current of the leads.
       UNDELIVERABLE      | The flight ends when the pack cannot deliver the power any more.
       TIME               | The flight ends with the time asked for.
+      WIND               | There is no flight: the wind does not let it progress over ground.
       """, quoteCharacter = '"')
   void saysWhatEndsTheFlight(Ending ending, String sentence) {
     assertThat(Reasons.ending(Changed.ending(FLIGHT, ending))).isEqualTo(sentence);
@@ -134,7 +135,7 @@ class ReasonsTest {
 
   @Test
   void namesTheTwoLargestDoubtsAndTheMeasurementsThatNarrowThemMost() {
-    var band = new EnduranceBand(
+    var band = new Band(
         100,
         List.of(
             new Contribution(Doubt.MASS, "a", 1, 1, 1, 1),
@@ -191,7 +192,7 @@ class ReasonsTest {
   private static Candidate candidate(Assessment assessment, boolean equal) {
     return new Candidate(
         assessment,
-        new EnduranceBand(assessment.milliseconds() / 1000.0, List.of()),
+        new Band(assessment.milliseconds() / 1000.0, List.of()),
         List.of(),
         equal ? OptionalInt.of(1) : OptionalInt.empty(),
         false);

@@ -103,7 +103,7 @@ class RankerTest {
     for (var row = 1; row < rows.size(); row++) {
       var first = rows.get(head).band();
       var band = rows.get(row).band();
-      if (first.seconds() - band.seconds() < first.deviationOfDifference(band)) {
+      if (first.estimate() - band.estimate() < first.deviationOfDifference(band)) {
         assertThat(rows.get(row).equalTo()).isEqualTo(OptionalInt.of(head + 1));
       } else {
         assertThat(rows.get(row).equalTo()).isEmpty();

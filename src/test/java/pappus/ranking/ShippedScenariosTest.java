@@ -19,7 +19,7 @@ import pappus.catalog.CatalogReader;
 import pappus.catalog.Role;
 import pappus.compatibility.Rules;
 import pappus.compatibility.Stock;
-import pappus.doubt.EnduranceBand;
+import pappus.doubt.Band;
 import pappus.doubt.Sampled;
 import pappus.scenario.ScenarioReader;
 import pappus.search.Pool;
@@ -78,7 +78,7 @@ class ShippedScenariosTest {
   }
 
   private static void hasTheBandOfTwoThousandSamples(
-      Assessor assessor, Assessment assessment, EnduranceBand band) {
+      Assessor assessor, Assessment assessment, Band band) {
     var sampled = Sampled.of(assessor, assessment, 2000);
     var tenth = (sampled.highSeconds() - sampled.lowSeconds()) / 10;
     assertThat(band.low()).isCloseTo(sampled.lowSeconds(), within(tenth));

@@ -121,7 +121,7 @@ class ScenarioReaderTest {
   void listsAllProblems() {
     var text = SCENARIO
         .replace("\"grams\": 250", "\"grams\": 0.25")
-        .replace("\"hover\"", "\"cruise\"")
+        .replace("\"hover\"", "\"profile\"")
         .replace("\"owned\"", "\"ownd\"")
         .replace("\"leastThrustToWeight\": 2", "\"leastThrustToWeight\": null, \"budget\": null")
         .replace("\"scenario.schema.json\"", "7")
@@ -134,7 +134,7 @@ class ScenarioReaderTest {
         s.json:5: massCap.grams must be from 20 to 25000, but is 0.25. Maybe it was written in kilograms.
         s.json:6: budget must be an object, but is null. Maybe leave it out.
         s.json:6: leastThrustToWeight must be a number, but is null.
-        s.json:8: flight.style must be hover, but is loiter or cruise: forward flight is not computed yet.
+        s.json:8: flight.legs must be given where the style is profile, but is left out.
         s.json:10: parts.fixed[0] must be text, but is null.
         s.json:20: parts.ownd is not a field. Maybe owned was meant.""");
     assertThat(refusal.kind()).isEqualTo(InputException.Kind.BAD_DATA);

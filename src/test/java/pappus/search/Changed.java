@@ -101,6 +101,7 @@ public final class Changed {
         from.efficiency(),
         from.draws(),
         endurance,
+        from.course(),
         from.thrustToWeight(),
         from.freshThrustToWeight(),
         full,

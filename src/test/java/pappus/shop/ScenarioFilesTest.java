@@ -15,6 +15,7 @@ import org.junit.jupiter.api.Test;
 import pappus.catalog.Kind;
 import pappus.catalog.Part;
 import pappus.scenario.Flight.Style;
+import pappus.scenario.Goal;
 import pappus.scenario.Scenario;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ObjectNode;
@@ -48,7 +49,7 @@ final class ScenarioFilesTest {
 
   @Test
   void theTypicalJobStandsFirst() {
-    assertThat(SCENARIOS).hasSize(6);
+    assertThat(SCENARIOS).hasSize(8);
     var first = SCENARIOS.values().iterator().next();
     assertThat(first.name()).isEqualTo("bird-survey");
     assertThat(first.massCap().largestMilligrams()).isEqualTo(249_999);
@@ -56,10 +57,9 @@ final class ScenarioFilesTest {
   }
 
   @Test
-  void everyFileIsNamedAfterItsScenarioAndHovers() {
+  void everyFileIsNamedAfterItsScenario() {
     assertThat(SCENARIOS).allSatisfy((file, scenario) -> {
       assertThat(file).isEqualTo(scenario.name() + ".json");
-      assertThat(scenario.flight().style()).isEqualTo(Style.HOVER);
       assertThat(scenario.budget()).isNotNull();
     });
   }
@@ -106,6 +106,10 @@ final class ScenarioFilesTest {
         .anyMatch(scenario -> !scenario.waived().isEmpty())
         .anyMatch(scenario -> scenario.payloadGrams() > 0)
         .anyMatch(scenario -> scenario.milliwattsOrLowest() > 0)
+        .anyMatch(scenario -> scenario.flight().style() == Style.HOVER)
+        .anyMatch(scenario -> scenario.flight().style() == Style.PROFILE)
+        .anyMatch(scenario -> scenario.flight().windOrCalm() > 0)
+        .anyMatch(scenario -> scenario.goalOrEndurance() == Goal.RANGE)
         .anyMatch(scenario -> scenario.air().altitudeMetres() == 2500);
   }
 }

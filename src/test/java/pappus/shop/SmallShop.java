@@ -96,13 +96,27 @@ public final class SmallShop {
 
   /** That scenario. */
   public static Scenario scenario(String fields) {
-    var bytes = scenarioText(fields).getBytes(UTF_8);
+    return read(scenarioText(fields));
+  }
+
+  /** That scenario, flown in another way. */
+  public static Scenario flying(String flight, String fields) {
+    return read(scenarioText(fields).replace("{\"style\": \"hover\"}", flight));
+  }
+
+  private static Scenario read(String text) {
+    var bytes = text.getBytes(UTF_8);
     return ScenarioReader.read(Path.of("-"), new ByteArrayInputStream(bytes)).scenario();
   }
 
   /** Who judges builds of a catalogue for that scenario. */
   public static Assessor assessor(Catalog catalog, String fields) {
-    return new Assessor(scenario(fields), Stock.of(List.copyOf(catalog.parts())), Rules.ALL);
+    return assessor(catalog, scenario(fields));
+  }
+
+  /** Who judges builds of a catalogue for a scenario. */
+  public static Assessor assessor(Catalog catalog, Scenario scenario) {
+    return new Assessor(scenario, Stock.of(List.copyOf(catalog.parts())), Rules.ALL);
   }
 
   /** What a search of a catalogue is asked. */

@@ -16,5 +16,7 @@ public enum Ending {
   /** The battery cannot carry the load any more. */
   UNDELIVERABLE,
   /** The time asked for is up. */
-  TIME
+  TIME,
+  /** The wind does not let it progress over ground. */
+  WIND
 }

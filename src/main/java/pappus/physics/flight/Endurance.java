@@ -86,7 +86,8 @@ public record Endurance(double seconds, Ending ending, Discharge discharge) {
     return busA == continuous.connectorA() ? Ending.CONNECTOR_CURRENT : Ending.LEAD_CURRENT;
   }
 
-  private static Endurance none(Ending ending, double charge) {
+  /** No flight at all, for a reason that stands from the start. */
+  public static Endurance none(Ending ending, double charge) {
     return new Endurance(
         0, ending, new Discharge(0, Discharge.Ending.LEAST_VOLTS, charge, 0, 0, 0, 0, 0, 0));
   }

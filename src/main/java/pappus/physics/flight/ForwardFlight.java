@@ -18,9 +18,12 @@ public final class ForwardFlight {
 
   /**
    * Best-endurance power over hover power in fits over many multirotors: L. Bauersfeld and D. Scaramuzza,
-   * IEEE RA-L 7(2), 2022; their best range is at 1.092.
+   * IEEE RA-L 7(2), 2022.
    */
   public static final double LEAST_OF_HOVER = 0.914;
+
+  /** Best-range power over hover power in the same fits. */
+  public static final double BEST_RANGE_OF_HOVER = 1.092;
 
   private static final double PROFILE_GROWTH =
       15; // profile power ∝ 1 + 15 μ², engineering estimate
@@ -69,7 +72,7 @@ public final class ForwardFlight {
 
   /** The flight of the least shaft power in theory; the least share of hover changes its power only. */
   public Cruise bestEndurance() {
-    return at(lowest(this::theoryPowerW, 0, fastMPerS()));
+    return at(lowest(this::theoryPowerW, 0, fastestMPerS()));
   }
 
   /**
@@ -82,7 +85,7 @@ public final class ForwardFlight {
    * @throws IllegalArgumentException if the wind is too strong for this aircraft to progress
    */
   public Cruise bestRange(Leg leg) {
-    var fastest = fastMPerS();
+    var fastest = fastestMPerS();
     var slowest = Math.hypot(Math.max(-leg.tailwindMPerS(), 0), leg.crosswindMPerS());
     Require.inRange("wind in m/s that must be overcome", slowest, 0, fastest);
     return at(lowest(
@@ -101,21 +104,26 @@ public final class ForwardFlight {
    * upper bound: propellers lose thrust as they near their pitch speed, which static data do not show.
    */
   public double topSpeedMPerS(FullThrottle full) {
-    var availableW = aircraft.rotorCount() * full.point().shaftPowerW();
     var slow = bestEndurance().airspeedMPerS();
-    if (!isWithin(slow, availableW, full.thrustN())) {
+    if (!reaches(slow, full)) {
       return 0;
     }
     var fast = FASTEST_M_PER_S;
-    for (var step = 0; step < 50; step++) {
+    for (var step = 0; step < 30; step++) {
       var middle = 0.5 * (slow + fast);
-      if (isWithin(middle, availableW, full.thrustN())) {
+      if (reaches(middle, full)) {
         slow = middle;
       } else {
         fast = middle;
       }
     }
     return slow;
+  }
+
+  /** Whether full throttle's shaft power and thrust allow level flight at an airspeed. */
+  public boolean reaches(double airspeedMPerS, FullThrottle full) {
+    return theoryPowerW(airspeedMPerS) <= aircraft.rotorCount() * full.point().shaftPowerW()
+        && thrustN(airspeedMPerS) <= full.thrustN();
   }
 
   /** Shaft power of all rotors in W at an airspeed, by theory alone. */
@@ -131,12 +139,10 @@ public final class ForwardFlight {
         + hover.profilePowerW() * (1 + PROFILE_GROWTH * advance * advance);
   }
 
-  private boolean isWithin(double airspeedMPerS, double availableW, double availableN) {
-    return theoryPowerW(airspeedMPerS) <= availableW && thrustN(airspeedMPerS) <= availableN;
-  }
-
   private double thrustN(double airspeedMPerS) {
-    return Math.hypot(aircraft.airframe().weightN(), dragN(airspeedMPerS))
+    var weightN = aircraft.airframe().weightN();
+    var dragN = dragN(airspeedMPerS);
+    return Math.sqrt(weightN * weightN + dragN * dragN)
         / (1 - aircraft.airframe().thrustLost());
   }
 
@@ -144,8 +150,11 @@ public final class ForwardFlight {
     return aircraft.airframe().dragN(airspeedMPerS, aircraft.rotor().propeller().densityKgPerM3());
   }
 
-  /** A speed beyond every best one: three times the power of hover. */
-  private double fastMPerS() {
+  /**
+   * A speed beyond every best one, at three times the power of hover, m/s: winds that ask for more are not
+   * flown against.
+   */
+  public double fastestMPerS() {
     var fast = 4.0;
     while (fast < FASTEST_M_PER_S
         && theoryPowerW(fast) < FAST_OF_HOVER * hover.steady().shaftPowerW()) {
@@ -163,7 +172,7 @@ public final class ForwardFlight {
     var d = a + golden * (b - a);
     var atC = f.applyAsDouble(c);
     var atD = f.applyAsDouble(d);
-    while (b - a > 1e-6) {
+    while (b - a > 1e-5) {
       if (atC <= atD) {
         b = d;
         d = c;

@@ -4,7 +4,7 @@ import ai.timefold.solver.core.api.score.buildin.hardsoftlong.HardSoftLongScore;
 import ai.timefold.solver.core.api.score.calculator.EasyScoreCalculator;
 
 /**
- * Lets the solver ask the one assessment: hard is the shortfall, soft the milliseconds of flight.
+ * Lets the solver ask the one assessment: hard is the shortfall, soft the objective.
  * Public because the solver makes it by reflection.
  */
 public final class BuildScore implements EasyScoreCalculator<BuildChoice, HardSoftLongScore> {
@@ -12,6 +12,6 @@ public final class BuildScore implements EasyScoreCalculator<BuildChoice, HardSo
   public HardSoftLongScore calculateScore(BuildChoice choice) {
     var assessment = choice.question().assessor().assess(choice.plan().toBuild());
     choice.pool().offer(assessment);
-    return HardSoftLongScore.of(-assessment.shortfall(), assessment.milliseconds());
+    return HardSoftLongScore.of(-assessment.shortfall(), assessment.objective());
   }
 }

@@ -40,7 +40,7 @@ class TimefoldSearchTest {
           .calculateScore(new BuildChoice(plan, question, pool, new Pairs(question)));
 
       assertThat(score)
-          .isEqualTo(HardSoftLongScore.of(-assessment.shortfall(), assessment.milliseconds()));
+          .isEqualTo(HardSoftLongScore.of(-assessment.shortfall(), assessment.objective()));
       assertThat(score.isFeasible()).isEqualTo(plan == feasible);
       assertThat(pool.assessed()).isEqualTo(1);
     }

@@ -6,23 +6,24 @@ import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 
 /**
- * How sure an endurance is: nine of ten builds like this one are expected to fly longer than the low
- * end, one of ten longer than the high end.
+ * How sure an endurance or a range is: nine of ten builds like this one are expected to fly longer or farther than
+ * the low end, one of ten more than the high end. Everything is in seconds, or in metres over ground where the goal
+ * is range.
  *
- * @param seconds estimate, s
+ * @param estimate what the build is ranked by, at the likeliest figures
  * @param contributions what each uncertain number does to it
  */
-public record EnduranceBand(double seconds, List<Contribution> contributions) {
+public record Band(double estimate, List<Contribution> contributions) {
   /** Standard deviations of a normal distribution at its 10 and 90 % points. */
   private static final double TENTH = 1.2815515655446004;
 
-  public EnduranceBand {
+  public Band {
     contributions = List.copyOf(contributions);
   }
 
-  /** One standard deviation, s. */
+  /** One standard deviation. */
   public double deviation() {
-    return root(Contribution::seconds);
+    return root(Contribution::effect);
   }
 
   private double root(ToDoubleFunction<Contribution> effect) {
@@ -45,7 +46,7 @@ public record EnduranceBand(double seconds, List<Contribution> contributions) {
   }
 
   private double halfWidth(double deviation) {
-    return seconds > 0 ? TENTH * deviation / seconds : 0;
+    return estimate > 0 ? TENTH * deviation / estimate : 0;
   }
 
   /** The measurements that narrow it by half a percent or more, the one that narrows it most first. */
@@ -56,34 +57,34 @@ public record EnduranceBand(double seconds, List<Contribution> contributions) {
         .toList();
   }
 
-  /** The figure to plan with, s. */
+  /** The figure to plan with. */
   public double low() {
-    return Math.max(0, seconds - TENTH * root(Contribution::lostSeconds));
+    return Math.max(0, estimate - TENTH * root(Contribution::loss));
   }
 
-  /** High end, s. */
+  /** High end. */
   public double high() {
-    return seconds + TENTH * root(Contribution::gainedSeconds);
+    return estimate + TENTH * root(Contribution::gain);
   }
 
   /** The contributions, largest first. */
   public List<Contribution> largestFirst() {
     return contributions.stream()
-        .sorted(Comparator.comparingDouble((Contribution one) -> -Math.abs(one.seconds()))
+        .sorted(Comparator.comparingDouble((Contribution one) -> -Math.abs(one.effect()))
             .thenComparing(Contribution::source))
         .toList();
   }
 
-  /** One standard deviation of the difference of two endurances, s: doubts they share cancel. */
-  public double deviationOfDifference(EnduranceBand other) {
+  /** One standard deviation of the difference of two estimates: doubts they share cancel. */
+  public double deviationOfDifference(Band other) {
     var sum = 0.0;
     for (var one : contributions) {
       var theirs = other.effectOf(one.source());
-      sum += (one.seconds() - theirs) * (one.seconds() - theirs);
+      sum += (one.effect() - theirs) * (one.effect() - theirs);
     }
     for (var one : other.contributions) {
       if (contributions.stream().noneMatch(mine -> mine.source().equals(one.source()))) {
-        sum += one.seconds() * one.seconds();
+        sum += one.effect() * one.effect();
       }
     }
     return Math.sqrt(sum);
@@ -92,7 +93,7 @@ public record EnduranceBand(double seconds, List<Contribution> contributions) {
   private double effectOf(String source) {
     return contributions.stream()
         .filter(one -> one.source().equals(source))
-        .mapToDouble(Contribution::seconds)
+        .mapToDouble(Contribution::effect)
         .findFirst()
         .orElse(0);
   }

@@ -1,0 +1,209 @@
+package pappus.assessment;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalInt;
+import org.jspecify.annotations.Nullable;
+import pappus.physics.battery.Delivery;
+import pappus.physics.battery.Pack;
+import pappus.physics.flight.Aircraft;
+import pappus.physics.flight.Circuit;
+import pappus.physics.flight.Cruise;
+import pappus.physics.flight.Ending;
+import pappus.physics.flight.Endurance;
+import pappus.physics.flight.ForwardFlight;
+import pappus.physics.flight.FullThrottle;
+import pappus.physics.flight.Hover;
+import pappus.physics.flight.LandingRule;
+import pappus.physics.flight.Leg;
+import pappus.physics.flight.Limits;
+import pappus.physics.flight.SteadyFlight;
+import pappus.scenario.Flight;
+import pappus.scenario.Goal;
+import pappus.scenario.Scenario;
+
+/** Flies aircraft as a scenario asks where that is not hover. */
+final class CoursePlanner {
+  private static final double HALF_CHARGE = 0.5;
+
+  /** Of any length: out and back are equally long over ground. */
+  private static final double EACH_WAY_METRES = 1000;
+
+  private final Flight.Style style;
+  private final Goal goal;
+  private final List<Planned> plan;
+
+  /** Endurance and course of one aircraft. */
+  record Flown(Endurance endurance, Course course) {}
+
+  /**
+   * A stretch before an aircraft is known.
+   *
+   * @param metres over ground; absent for one in seconds
+   * @param airspeedMPerS asked for; absent for the best
+   * @param leg its wind
+   * @param coversGround false for circling or standing over a spot
+   */
+  private record Planned(
+      String where,
+      @Nullable Double metres,
+      double seconds,
+      @Nullable Double airspeedMPerS,
+      Leg leg,
+      boolean coversGround) {
+    /** Airspeed at which it would stand still over ground, m/s. */
+    double standstillMPerS() {
+      var against = coversGround ? Math.max(-leg.tailwindMPerS(), 0) : leg.tailwindMPerS();
+      return Math.hypot(against, leg.crosswindMPerS());
+    }
+  }
+
+  CoursePlanner(Scenario scenario) {
+    this.style = scenario.flight().style();
+    this.goal = scenario.goalOrEndurance();
+    this.plan = plan(scenario.flight());
+  }
+
+  private static List<Planned> plan(Flight flight) {
+    return switch (flight.style()) {
+      case HOVER -> List.of();
+      case LOITER -> List.of(new Planned("in the loiter", null, 1, null, wind(0, 0), false));
+      case CRUISE -> {
+        var wind = flight.windOrCalm();
+        var airspeed = flight.airspeedMetresPerSecond();
+        yield wind == 0
+            ? List.of(each("in the cruise", airspeed, 0))
+            : List.of(
+                each("on the way out", airspeed, wind), each("on the way back", airspeed, -wind));
+      }
+      case PROFILE -> {
+        var legs = new ArrayList<Planned>();
+        for (var leg : flight.legsInTurn()) {
+          legs.add(new Planned(
+              "on leg " + (legs.size() + 1),
+              leg.metres(),
+              leg.seconds() == null ? 0 : leg.seconds(),
+              leg.airspeedMetresPerSecond(),
+              wind(leg.headwindOrNone(), leg.crosswindOrNone()),
+              leg.coversGround()));
+        }
+        yield legs;
+      }
+    };
+  }
+
+  private static Planned each(String where, @Nullable Double airspeed, double headwind) {
+    return new Planned(where, EACH_WAY_METRES, 0, airspeed, wind(headwind, 0), true);
+  }
+
+  private static Leg wind(double headwind, double crosswind) {
+    return new Leg(EACH_WAY_METRES, -headwind, crosswind);
+  }
+
+  /** Whether the scenario asks for hover alone, which needs no course. */
+  boolean hovers() {
+    return plan.isEmpty();
+  }
+
+  /**
+   * Flies it from take-off until something ends the flight.
+   *
+   * @param full full throttle, which bounds the airspeeds
+   */
+  Flown fly(
+      Aircraft aircraft,
+      Hover hover,
+      FullThrottle full,
+      Pack pack,
+      LandingRule rule,
+      Limits continuous) {
+    var forward = new ForwardFlight(aircraft, hover);
+    var topSpeed = forward.topSpeedMPerS(full);
+    var stretches =
+        plan.stream().map(planned -> stretch(planned, forward, full, topSpeed)).toList();
+    var circuit = circuit(stretches, pack, rule, continuous);
+    var seconds = stretches.stream().mapToDouble(Stretch::seconds).sum();
+    var metres = stretches.stream().mapToDouble(Stretch::metres).sum();
+    var endurance = circuit.endurance();
+    var mostMotorA = hover.steady().point().currentA();
+    var mostBusA = mostBusA(hover.steady(), pack);
+    for (var stretch : stretches) {
+      var steady = stretch.cruise().steady();
+      mostMotorA = Math.max(mostMotorA, steady.point().currentA());
+      mostBusA = Math.max(mostBusA, mostBusA(steady, pack));
+    }
+    return new Flown(
+        endurance,
+        new Course(
+            style,
+            goal,
+            forward,
+            stretches,
+            circuit.endingTurn(),
+            endurance.seconds() > 0 ? endurance.seconds() * metres / seconds : 0,
+            topSpeed,
+            mostMotorA,
+            mostBusA));
+  }
+
+  private static Stretch stretch(
+      Planned planned, ForwardFlight forward, FullThrottle full, double topSpeed) {
+    if (!planned.coversGround()) {
+      var asked = planned.airspeedMPerS();
+      var still = asked == null ? forward.bestEndurance().airspeedMPerS() : asked;
+      var cruise = forward.at(Math.max(still, planned.standstillMPerS()));
+      return new Stretch(planned.where(), planned.seconds(), cruise, 0, false);
+    }
+    var asked = planned.airspeedMPerS();
+    var cruise = asked == null ? best(planned, forward, full, topSpeed) : forward.at(asked);
+    var ground = groundSpeed(cruise.airspeedMPerS(), planned.leg());
+    var metres = planned.metres();
+    var seconds = metres == null ? planned.seconds() : ground > 0 ? metres / ground : 0;
+    return new Stretch(planned.where(), seconds, cruise, ground, true);
+  }
+
+  /** Best range, or as fast as it can where that is slower. */
+  private static Cruise best(
+      Planned planned, ForwardFlight forward, FullThrottle full, double topSpeed) {
+    var fastest = forward.fastestMPerS();
+    var best = planned.standstillMPerS() < fastest
+        ? forward.bestRange(planned.leg())
+        : forward.at(fastest);
+    return forward.reaches(best.airspeedMPerS(), full) ? best : forward.at(topSpeed);
+  }
+
+  /** Along the track, m/s; below zero if the wind is faster than the aircraft. */
+  private static double groundSpeed(double airspeed, Leg leg) {
+    var ground = leg.groundSpeedMPerS(airspeed);
+    if (ground.isPresent()) {
+      return ground.getAsDouble();
+    }
+    var across = leg.crosswindMPerS();
+    return airspeed < Math.abs(across)
+        ? airspeed - Math.abs(across)
+        : Math.sqrt(airspeed * airspeed - across * across) + leg.tailwindMPerS();
+  }
+
+  private static Circuit circuit(
+      List<Stretch> stretches, Pack pack, LandingRule rule, Limits continuous) {
+    var turns = new ArrayList<Circuit.Turn>();
+    for (var i = 0; i < stretches.size(); i++) {
+      var stretch = stretches.get(i);
+      if (stretch.coversGround() && stretch.groundSpeedMPerS() <= 0) {
+        return new Circuit(Endurance.none(Ending.WIND, pack.startCharge()), OptionalInt.of(i));
+      }
+      turns.add(new Circuit.Turn(stretch.cruise().steady(), stretch.seconds()));
+    }
+    return Circuit.of(turns, pack, rule, continuous);
+  }
+
+  private static double mostBusA(SteadyFlight flight, Pack pack) {
+    return Math.max(busA(flight, pack, pack.startCharge()), busA(flight, pack, HALF_CHARGE));
+  }
+
+  /** 0 where the pack cannot deliver it, which ends the flight by itself. */
+  private static double busA(SteadyFlight flight, Pack pack, double charge) {
+    return pack.deliver(flight.load(), charge)
+        .match(Delivery.Delivered::currentA, undeliverable -> 0.0);
+  }
+}

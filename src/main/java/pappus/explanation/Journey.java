@@ -1,0 +1,117 @@
+package pappus.explanation;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import pappus.assessment.Course;
+import pappus.assessment.FlightEstimate;
+import pappus.assessment.Speeds;
+import pappus.assessment.Stretch;
+import pappus.physics.flight.ForwardFlight;
+
+/** What is flown where it is not hover, in sentences. */
+public final class Journey {
+  private static final double FAR_METRES = 10_000;
+
+  private Journey() {}
+
+  /** Sentences on a flight; none on a hover. */
+  public static List<String> of(FlightEstimate flight) {
+    var sentences = new ArrayList<String>();
+    flight.course().ifPresent(course -> {
+      sentences.add(flown(course));
+      range(flight, course).ifPresent(sentences::add);
+    });
+    flight.speeds().ifPresent(found -> {
+      sentences.add(speeds(found));
+      if (found.isRangeFlattered()
+          && flight.course().filter(Course::coversGround).isPresent()) {
+        sentences.add(
+            "Best range takes %s of the power of hover here, where multirotors were seen to need %s: expect fewer kilometres."
+                .formatted(
+                    Spoken.number(found.bestRangeOfHover(), 2), ForwardFlight.BEST_RANGE_OF_HOVER));
+      }
+    });
+    return sentences;
+  }
+
+  private static String flown(Course course) {
+    var first = course.stretches().get(0);
+    return switch (course.style()) {
+      case HOVER -> throw new IllegalStateException("A hover has no course.");
+      case LOITER ->
+        "It circles at %s m/s through the air."
+            .formatted(Spoken.number(first.cruise().airspeedMPerS(), 1));
+      case CRUISE ->
+        course.stretches().size() == 1
+            ? "It flies out and back in calm air at %s m/s."
+                .formatted(Spoken.number(first.cruise().airspeedMPerS(), 1))
+            : "It flies out against the wind at %s, and back with it at %s."
+                .formatted(speeds(first), speeds(course.stretches().get(1)));
+      case PROFILE -> profile(course);
+    };
+  }
+
+  private static String profile(Course course) {
+    var legs = new ArrayList<String>();
+    for (var stretch : course.stretches()) {
+      legs.add(stretch.where().replace("on leg", "leg")
+          + " at "
+          + (stretch.coversGround()
+              ? speeds(stretch)
+              : Spoken.number(stretch.cruise().airspeedMPerS(), 1)
+                  + " m/s through the air over a spot")
+          + ", "
+          + Spoken.number(stretch.seconds(), 0)
+          + " s");
+    }
+    return "The legs are flown in turn, over and over until the flight ends: %s."
+        .formatted(String.join("; ", legs));
+  }
+
+  private static String speeds(Stretch stretch) {
+    return "%s m/s through the air, %s over ground"
+        .formatted(
+            Spoken.number(stretch.cruise().airspeedMPerS(), 1),
+            Spoken.number(stretch.groundSpeedMPerS(), 1));
+  }
+
+  private static Optional<String> range(FlightEstimate flight, Course course) {
+    var metres = course.rangeMetres();
+    if (!course.coversGround() || metres <= 0) {
+      return Optional.empty();
+    }
+    var all = kilometres(metres) + " km over ground in all";
+    return Optional.of(
+        switch (course.style()) {
+          case CRUISE -> all + ": turn round after " + kilometres(metres / 2) + " km.";
+          default ->
+            all
+                + ", in "
+                + Spoken.number(flight.endurance().seconds() / course.roundSeconds(), 1)
+                + " rounds.";
+        });
+  }
+
+  private static String speeds(Speeds speeds) {
+    return "In calm air it stays up longest at %s m/s with %s W and gets farthest at %s m/s with %s W; its top speed is at most %s m/s."
+        .formatted(
+            Spoken.number(speeds.bestEnduranceMPerS(), 1),
+            Spoken.number(speeds.bestEnduranceW(), 0),
+            Spoken.number(speeds.bestRangeMPerS(), 1),
+            Spoken.number(speeds.bestRangeW(), 0),
+            Spoken.number(speeds.topMPerS(), 0));
+  }
+
+  /** Kilometres to the tenth, below ten to the twentieth. */
+  public static String kilometres(double metres) {
+    return metres >= FAR_METRES
+        ? Spoken.number(metres / 1000, 1)
+        : Spoken.number(StrictMath.rint(metres / 50) / 20, 2);
+  }
+
+  /** What builds are ranked by, with its unit: minutes, or kilometres for the goal of range. */
+  public static String figure(boolean isForRange, double figure) {
+    return isForRange ? kilometres(figure) + " km" : Spoken.minutes(figure) + " min";
+  }
+}
