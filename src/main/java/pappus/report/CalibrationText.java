@@ -20,10 +20,10 @@ public final class CalibrationText {
   /** Everything, the coefficients first. */
   public static String of(Calibration calibration, Optional<Comparison> against) {
     var lines = new ArrayList<String>();
-    lines.add("Controllers: bus power = v i + i u sqrt(0.2 ohm / R) (1 - v/V) + V idle");
+    lines.add("Controllers: bus power = v i / (1 - k sqrt(0.2 ohm / R) (1 - v/V)) + V idle");
     var law = calibration.law();
-    lines.add("  u %s V, idle %s A, no-load growth %s"
-        .formatted(figure(law.lossVolts(), 2), figure(law.idleA(), 3), figure(law.growth(), 2)));
+    lines.add("  k %s, idle %s A, no-load growth %s"
+        .formatted(figure(law.loss(), 3), figure(law.idleA(), 3), figure(law.growth(), 2)));
     lines.add("");
     lines.add("Motors: loaded Kv rpm/V, resistance mohm, no-load current A at 9549 rpm");
     calibration

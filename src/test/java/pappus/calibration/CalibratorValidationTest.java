@@ -2,7 +2,7 @@ package pappus.calibration;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.function.Predicate;
 import org.junit.jupiter.api.Test;
@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 class CalibratorValidationTest {
   private static final List<BenchRow> ROWS = PublishedBench.rows();
 
+  /** Reached: median 1.9 to 2.3, 90th percentile 3.8 to 5.1 %. */
   @Test
   void meetsPropellersOnMotorsTheyWereNotFittedOn() {
     for (var key : PublishedBench.MOTORS) {
@@ -24,6 +25,7 @@ class CalibratorValidationTest {
     }
   }
 
+  /** Reached: 3.1 %. */
   @Test
   void meetsTheHighSupplyFromTheLowOne() {
     var errors = predict(
@@ -33,19 +35,46 @@ class CalibratorValidationTest {
     assertThat(errors.rmsPercent()).isLessThanOrEqualTo(5);
   }
 
-  /** The goal, a mean of at most 5 and none above 10 % rms, is missed: 9.80, worst 13.50 (motor c). */
+  /** Reached: a mean of 4.92, worst 7.35 (motor c); before the rows of full throttle counted by themselves, 9.80 and 13.50. */
   @Test
   void meetsMotorsKnownByTheirFullThrottleRowsAlone() {
-    var rms = new ArrayList<Double>();
-    for (var key : PublishedBench.MOTORS) {
-      var errors = predict(
-              row -> !row.motorKey().equals(key) || row.pulseMicroseconds() == 2000,
-              row -> row.motorKey().equals(key))
-          .all();
-      rms.add(errors.rmsPercent());
+    var rms = PublishedBench.MOTORS.stream()
+        .mapToDouble(key -> predict(
+                row -> !row.motorKey().equals(key) || row.pulseMicroseconds() == 2000,
+                row -> row.motorKey().equals(key))
+            .all()
+            .rmsPercent())
+        .toArray();
+    assertThat(Arrays.stream(rms).average().orElseThrow()).isLessThanOrEqualTo(5);
+    assertThat(rms).allMatch(x -> x <= 10);
+  }
+
+  /** Two motors of four left out: no goal, but what is left must carry over too. Reached: see the bounds. */
+  @Test
+  void holdsWithHalfTheMotorsKnownByTheirFullThrottleRowsAlone() {
+    for (var known : List.of(List.of("a", "c"), List.of("j", "k"))) {
+      var comparison = predict(
+          row -> known.contains(row.motorKey()) || row.pulseMicroseconds() == 2000,
+          row -> !known.contains(row.motorKey()));
+      assertThat(comparison.byMotor()).hasSize(2);
+      assertThat(comparison.byMotor().values())
+          .allSatisfy(errors -> assertThat(errors.rmsPercent()).isLessThanOrEqualTo(8));
     }
-    assertThat(rms.stream().mapToDouble(x -> x).average().orElseThrow()).isLessThanOrEqualTo(9.8);
-    assertThat(rms).allMatch(x -> x <= 13.6);
+  }
+
+  /** The law of the flight model, so that records fitted under it can be flown. */
+  @Test
+  void fitsTheRowsAsWellUnderTheLawThatIsFlown() {
+    var free = Calibrator.fit(ROWS).errors();
+    var flown = Calibrator.fit(
+            ROWS,
+            new Calibration.ControllerLaw(
+                new Calibration.Figure(0.39, 0.001),
+                new Calibration.Figure(0.10, 0.001),
+                new Calibration.Figure(0.33, 0.001)))
+        .errors();
+    assertThat(free.rmsPercent()).isLessThanOrEqualTo(3.5);
+    assertThat(flown.rmsPercent()).isLessThanOrEqualTo(3.5);
   }
 
   private static Comparison predict(Predicate<BenchRow> fitted, Predicate<BenchRow> scored) {
