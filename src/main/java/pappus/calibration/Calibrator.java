@@ -32,13 +32,14 @@ import pappus.quantity.Units;
  *
  * <p>Loss and no-load current can stand in for each other, so priors hold them: k 0.40 ± 0.10, idle 0.10 ±
  * 0.06 A, growth 0.6 ± 0.3; loaded Kv 1/1.055 of the label's ± 5 %, resistance and no-load current of small
- * motors within a factor of two, air of a motor's session within 2 % of the one stated.
+ * motors within a factor of two, R Kv² of a motor within 40 % of the others', air of a motor's session within 2 %
+ * of the one stated.
  *
  * <p>Rows far from all others are left out, and the fit is repeated.
  */
 public final class Calibrator {
   /** Deviations of rows from the model, relative and in grams; engineering estimates. */
-  private static final double POWER_DOUBT = 0.04;
+  private static final double POWER_DOUBT = 0.05;
 
   private static final double THRUST_DOUBT_GRAMS = 0.5;
 
@@ -64,6 +65,9 @@ public final class Calibrator {
 
   private static final double KV_DOUBT = 0.05;
   private static final double AIR_DOUBT = 0.02;
+
+  /** Wide enough for motors of different size on one stand; an engineering estimate. */
+  private static final double LIKENESS_DOUBT = 0.4;
 
   /** Scatters of the rows beyond which one is no longer believed. */
   private static final double OUTLIER_SCATTERS = 8;
@@ -268,7 +272,7 @@ public final class Calibrator {
   private int residualCount() {
     return OF_ROW * rows.size()
         + RowModel.SHARED
-        + RowModel.OF_MOTOR * motors.size()
+        + (RowModel.OF_MOTOR + 1) * motors.size()
         + RowModel.OF_PROPELLER * propellers.size();
   }
 
@@ -311,6 +315,7 @@ public final class Calibrator {
       next = prior(values, slopes, next, point, i + 1, new Figure(StrictMath.log(0.15), 0.8));
       next = prior(values, slopes, next, point, i + 2, new Figure(StrictMath.log(0.7), 0.5));
       next = prior(values, slopes, next, point, i + 3, new Figure(0, AIR_DOUBT));
+      next = likeness(values, slopes, next, point, m);
     }
     for (var p = 0; p < propellers.size(); p++) {
       var i = propellerAt(p);
@@ -381,6 +386,18 @@ public final class Calibrator {
       double[] values, double[][] slopes, int at, double[] point, int index, Figure expected) {
     values[at] = (point[index] - expected.value()) / expected.standardError();
     slopes[at][index] = 1 / expected.standardError();
+    return at + 1;
+  }
+
+  /** A motor's ln R Kv² against the mean of all: windings that fill the same iron differ in nothing else. */
+  private int likeness(double[] values, double[][] slopes, int at, double[] point, int motor) {
+    for (var m = 0; m < motors.size(); m++) {
+      var part = ((m == motor ? 1.0 : 0) - 1.0 / motors.size()) / LIKENESS_DOUBT;
+      var i = motorAt(m);
+      values[at] += part * (2 * point[i] + point[i + 1]);
+      slopes[at][i] = 2 * part;
+      slopes[at][i + 1] = part;
+    }
     return at + 1;
   }
 

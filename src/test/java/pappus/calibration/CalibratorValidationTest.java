@@ -11,7 +11,7 @@ import org.junit.jupiter.api.Test;
 class CalibratorValidationTest {
   private static final List<BenchRow> ROWS = PublishedBench.rows();
 
-  /** Reached: median 1.9 to 2.3, 90th percentile 3.8 to 5.1 %. */
+  /** Reached: median 1.9 to 2.5, 90th percentile 3.9 to 5.4 %. */
   @Test
   void meetsPropellersOnMotorsTheyWereNotFittedOn() {
     for (var key : PublishedBench.MOTORS) {
@@ -25,7 +25,7 @@ class CalibratorValidationTest {
     }
   }
 
-  /** Reached: 3.1 %. */
+  /** Reached: 3.3 %. */
   @Test
   void meetsTheHighSupplyFromTheLowOne() {
     var errors = predict(
@@ -35,7 +35,10 @@ class CalibratorValidationTest {
     assertThat(errors.rmsPercent()).isLessThanOrEqualTo(5);
   }
 
-  /** Reached: a mean of 4.92, worst 7.35 (motor c); before the rows of full throttle counted by themselves, 9.80 and 13.50. */
+  /**
+   * Reached: a mean of 4.93, worst 7.25 (motor c, which idles on less current than the others); before
+   * full-throttle rows were read by their own speed and current, 9.80 and 13.50.
+   */
   @Test
   void meetsMotorsKnownByTheirFullThrottleRowsAlone() {
     var rms = PublishedBench.MOTORS.stream()
@@ -49,7 +52,7 @@ class CalibratorValidationTest {
     assertThat(Arrays.stream(rms).max().orElseThrow()).isLessThanOrEqualTo(10);
   }
 
-  /** Two motors of four left out: no goal, but what is left must carry over too. Reached: see the bounds. */
+  /** Two motors of four left out: no goal, but what is left must carry over too.  */
   @Test
   void holdsWithHalfTheMotorsKnownByTheirFullThrottleRowsAlone() {
     for (var known : List.of(List.of("a", "c"), List.of("j", "k"))) {
