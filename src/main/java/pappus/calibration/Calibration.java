@@ -1,8 +1,10 @@
 package pappus.calibration;
 
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import pappus.quantity.Units;
@@ -26,6 +28,11 @@ public record Calibration(
     List<Correlation> correlations,
     List<LeftOut> leftOut,
     List<Double> starts) {
+  /** Costs are equal to many digits where there is one best fit. */
+  private static final double STARTS_APART = 1.001;
+
+  /** Four times what published rows show; an engineering estimate. */
+  private static final double BAD_FIT_PERCENT = 12;
 
   public Calibration {
     motors = Collections.unmodifiableMap(new LinkedHashMap<>(motors));
@@ -33,6 +40,22 @@ public record Calibration(
     correlations = List.copyOf(correlations);
     leftOut = List.copyOf(leftOut);
     starts = List.copyOf(starts);
+  }
+
+  /** Why the coefficients should not be trusted, in sentences; empty if nothing speaks against them. */
+  public List<String> cautions() {
+    var cautions = new ArrayList<String>();
+    if (starts.get(starts.size() - 1) > STARTS_APART * starts.get(0)) {
+      cautions.add(
+          "The starts end at different costs: other coefficients fit about as well. Maybe there are too few rows.");
+    }
+    if (errors.rmsPercent() > BAD_FIT_PERCENT) {
+      cautions.add(String.format(
+          Locale.ROOT,
+          "The rows fitted are missed by %.0f %% rms. Maybe units or keys are mixed up, or a label's Kv is wrong.",
+          errors.rmsPercent()));
+    }
+    return cautions;
   }
 
   /** What the stand should show at the row's thrust and volts; empty if its motor or propeller is not known. */
@@ -78,7 +101,7 @@ public record Calibration(
    * @param resistanceOhm with controller and leads
    * @param noLoadCurrentA at 1000 rad/s
    * @param partLoadLoss k of this motor
-   * @param airRatio density of the air of its rows over the one stated: no two sessions had the same
+   * @param airRatio density of the air of its rows over the one stated: no two days have the same
    * @param rows used
    */
   public record MotorFit(

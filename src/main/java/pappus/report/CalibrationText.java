@@ -68,6 +68,7 @@ public final class CalibrationText {
             calibration.starts().stream()
                 .map(cost -> String.format(Locale.ROOT, "%.3f", cost))
                 .toList()));
+    calibration.cautions().forEach(lines::add);
     if (!calibration.correlations().isEmpty()) {
       lines.add("");
       lines.add("Correlations of 0.5 and more:");

@@ -50,6 +50,27 @@ class CalibratorTest {
   }
 
   @Test
+  void saysThatItShouldNotBeTrusted() {
+    var rows = new MadeUpBench(8, 0.02).rows();
+    assertThat(Calibrator.fit(rows).cautions()).isEmpty();
+
+    assertThat(Calibrator.fit(new MadeUpBench(8, 0.6).rows()).cautions())
+        .anyMatch(caution -> caution.startsWith("The rows fitted are missed by "));
+    var fit = Calibrator.fit(rows);
+    var apart = new Calibration(
+        fit.law(),
+        fit.motors(),
+        fit.propellers(),
+        fit.errors(),
+        List.of(),
+        List.of(),
+        List.of(3.0, 3.1));
+    assertThat(apart.cautions())
+        .containsExactly(
+            "The starts end at different costs: other coefficients fit about as well. Maybe there are too few rows.");
+  }
+
+  @Test
   void saysWhichCoefficientsStandInForEachOther() {
     assertThat(Calibrator.fit(new MadeUpBench(3, 0.02).rows()).correlations())
         .anySatisfy(one -> {
