@@ -21,6 +21,7 @@ public final class BenchReader {
       "speed_rpm");
   private static final String DIAMETER = "diameter_mm";
   private static final String DENSITY = "air_density_kg_per_m3";
+  private static final String TORQUE = "torque_mnm";
 
   /** Of a 5-inch propeller: taken where no column says otherwise. */
   static final double ASSUMED_DIAMETER_MILLIMETRES = 127;
@@ -33,7 +34,7 @@ public final class BenchReader {
   /** The rows of a file in its order; what is wrong with it is added to the problems. */
   public static List<BenchRow> read(Source source, Problems problems) {
     var found = new Problems();
-    var table = CsvTable.read(source, REQUIRED, List.of(DIAMETER, DENSITY), found);
+    var table = CsvTable.read(source, REQUIRED, List.of(DIAMETER, DENSITY, TORQUE), found);
     if (!REQUIRED.stream().allMatch(table::has)) {
       // Without its column every cell would be a problem of its own.
       problems.addAll(found.sorted());
@@ -50,13 +51,14 @@ public final class BenchReader {
       var thrust = table.number(row, "thrust_gf", -1000, 100_000, bad);
       var volts = table.number(row, "voltage_v", 0.5, 100, bad);
       var current = table.number(row, "current_a", 0, 1000, bad);
-      var speed = table.number(row, "speed_rpm", 0, 200_000, bad);
+      var speed = orNotRead(table, row, "speed_rpm", 200_000, bad);
       var diameter = table.has(DIAMETER)
           ? table.number(row, DIAMETER, 25, 1000, bad)
           : ASSUMED_DIAMETER_MILLIMETRES;
       var density = table.has(DENSITY)
           ? table.number(row, DENSITY, 0.5, 1.5, bad)
           : ASSUMED_DENSITY_KG_PER_CUBIC_METRE;
+      var torque = orNotRead(table, row, TORQUE, 10_000, bad);
       if (bad.isEmpty()) {
         rows.add(new BenchRow(
             source.name(),
@@ -71,7 +73,8 @@ public final class BenchReader {
             current,
             speed,
             diameter,
-            density));
+            density,
+            torque));
       }
       found.addAll(bad.sorted());
     }
@@ -80,5 +83,11 @@ public final class BenchReader {
     }
     problems.addAll(found.sorted());
     return rows;
+  }
+
+  /** A number that may be missing, as an empty cell or as 0. */
+  private static double orNotRead(
+      CsvTable table, CsvTable.Row row, String column, double high, Problems problems) {
+    return table.isBlank(row, column) ? 0 : table.number(row, column, 0, high, problems);
   }
 }

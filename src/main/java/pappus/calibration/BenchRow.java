@@ -1,6 +1,8 @@
 package pappus.calibration;
 
+import java.util.Optional;
 import pappus.quantity.Require;
+import pappus.quantity.Units;
 
 /**
  * One steady reading of a thrust stand.
@@ -16,6 +18,7 @@ import pappus.quantity.Require;
  * @param speedRpm mechanical, 0 if it was not read
  * @param diameterMillimetres of the propeller
  * @param airDensityKgPerCubicMetre of the air on that day
+ * @param torqueMillinewtonMetres of the shaft, mN·m; 0 if it was not read
  */
 public record BenchRow(
     String file,
@@ -30,7 +33,8 @@ public record BenchRow(
     double currentA,
     double speedRpm,
     double diameterMillimetres,
-    double airDensityKgPerCubicMetre) {
+    double airDensityKgPerCubicMetre,
+    double torqueMillinewtonMetres) {
 
   public BenchRow {
     Require.text("motorKey", motorKey);
@@ -41,15 +45,29 @@ public record BenchRow(
     Require.notNegative("speedRpm", speedRpm);
     Require.positive("diameterMillimetres", diameterMillimetres);
     Require.positive("airDensityKgPerCubicMetre", airDensityKgPerCubicMetre);
+    Require.notNegative("torqueMillinewtonMetres", torqueMillinewtonMetres);
   }
 
   /** Power the controller takes, W. */
-  double busPowerW() {
+  public double busPowerW() {
     return volts * currentA;
   }
 
-  /** True if power at equal thrust means something here. */
-  boolean isUsable() {
-    return thrustGrams > 0 && currentA > 0;
+  /** Why power at equal thrust means nothing here; empty if it does. */
+  public Optional<String> defect() {
+    if (!(thrustGrams > 0 && currentA > 0)) {
+      return Optional.of("thrust or current is not above zero: row left out");
+    }
+    return busPowerW() < idealPowerW()
+        ? Optional.of("power is below what any propeller of this size needs: row left out")
+        : Optional.empty();
+  }
+
+  /** Of the momentum theory of the hovering disc: T √(T/(2 ρ A)). */
+  private double idealPowerW() {
+    var thrust = Units.gramsToNewtons(thrustGrams);
+    var radiusM = diameterMillimetres / 2000;
+    return thrust
+        * Math.sqrt(thrust / (2 * airDensityKgPerCubicMetre * Math.PI * radiusM * radiusM));
   }
 }

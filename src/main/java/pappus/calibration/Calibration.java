@@ -1,9 +1,13 @@
 package pappus.calibration;
 
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import pappus.quantity.Units;
 
 /**
  * Coefficients fitted to thrust-stand rows.
@@ -24,37 +28,71 @@ public record Calibration(
     List<Correlation> correlations,
     List<LeftOut> leftOut,
     List<Double> starts) {
+  /** Costs are equal to many digits where there is one best fit. */
+  private static final double STARTS_APART = 1.001;
+
+  /** Four times what published rows show; an engineering estimate. */
+  private static final double BAD_FIT_PERCENT = 12;
 
   public Calibration {
-    motors = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(motors));
-    propellers = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(propellers));
+    motors = Collections.unmodifiableMap(new LinkedHashMap<>(motors));
+    propellers = Collections.unmodifiableMap(new LinkedHashMap<>(propellers));
     correlations = List.copyOf(correlations);
     leftOut = List.copyOf(leftOut);
     starts = List.copyOf(starts);
   }
 
-  /** Bus power at the row's thrust and volts, W; empty if its motor or propeller is not known. */
-  public Optional<Double> busPowerW(BenchRow row) {
+  /** Why the coefficients should not be trusted, in sentences; empty if nothing speaks against them. */
+  public List<String> cautions() {
+    var cautions = new ArrayList<String>();
+    if (starts.get(starts.size() - 1) > STARTS_APART * starts.get(0)) {
+      cautions.add(
+          "The starts end at different costs: other coefficients fit about as well. Maybe there are too few rows.");
+    }
+    if (errors.rmsPercent() > BAD_FIT_PERCENT) {
+      cautions.add(String.format(
+          Locale.ROOT,
+          "The rows fitted are missed by %.0f %% rms. Maybe units or keys are mixed up, or a label's Kv is wrong.",
+          errors.rmsPercent()));
+    }
+    return cautions;
+  }
+
+  /** What the stand should show at the row's thrust and volts; empty if its motor or propeller is not known. */
+  public Optional<Prediction> predict(BenchRow row) {
     var motor = motors.get(row.motorKey());
     var propeller = propellers.get(row.propellerKey());
-    if (motor == null || propeller == null || !row.isUsable()) {
+    if (motor == null || propeller == null || row.defect().isPresent()) {
       return Optional.empty();
     }
-    return Optional.of(RowModel.of(RowModel.numbers(law, motor), RowModel.numbers(propeller), row)
-        .busPowerW());
+    var model = RowModel.of(RowModel.numbers(law, motor), RowModel.numbers(propeller), row);
+    return Optional.of(new Prediction(model.busPowerW(), Units.radPerSToRpm(model.speedRadPerS())));
+  }
+
+  /**
+   * A row as the coefficients have it.
+   *
+   * @param busPowerW power the controller takes, W
+   * @param speedRpm mechanical
+   */
+  public record Prediction(double busPowerW, double speedRpm) {
+    /** Error of the predicted power of a row, percent. */
+    public double errorPercent(BenchRow row) {
+      return 100 * (busPowerW / row.busPowerW() - 1);
+    }
   }
 
   /** A number and its standard error. */
   public record Figure(double value, double standardError) {}
 
   /**
-   * The controllers: bus power = v i + i u √(0.2 Ω/R) (1 − v/V) + V i_idle.
+   * The controllers: bus power = v i / (1 − k √(0.2 Ω/R) (1 − v/V)) + V i_idle.
    *
-   * @param lossVolts u, V
+   * @param loss k of a motor of 0.2 Ω
    * @param idleA i_idle, A
    * @param growth β of every motor's no-load current
    */
-  public record ControllerLaw(Figure lossVolts, Figure idleA, Figure growth) {}
+  public record ControllerLaw(Figure loss, Figure idleA, Figure growth) {}
 
   /**
    * A motor with its controller and leads.
@@ -62,17 +100,42 @@ public record Calibration(
    * @param kvRpmPerVolt under load
    * @param resistanceOhm with controller and leads
    * @param noLoadCurrentA at 1000 rad/s
+   * @param partLoadLoss k of this motor
+   * @param airRatio density of the air of its rows over the one stated: no two days have the same
+   * @param rows used
    */
   public record MotorFit(
-      Figure kvRpmPerVolt, Figure resistanceOhm, Figure noLoadCurrentA, int rows) {}
+      Figure kvRpmPerVolt,
+      Figure resistanceOhm,
+      Figure noLoadCurrentA,
+      Figure partLoadLoss,
+      Figure airRatio,
+      int rows) {}
 
   /**
    * ln C = a + b x + c x² with x = ln(ω / 1000 rad/s).
    *
    * @param thrust a, b and c of ln C_T
    * @param power a, b and c of ln C_P
+   * @param lowestRpm of its rows; below, the curve is only continued
+   * @param highestRpm of its rows; above, the curve is only continued
+   * @param diameterMillimetres mean of its rows
+   * @param airDensityKgPerCubicMetre mean of its rows
+   * @param rows used
    */
-  public record PropellerFit(List<Figure> thrust, List<Figure> power, int rows) {
+  public record PropellerFit(
+      List<Figure> thrust,
+      List<Figure> power,
+      double lowestRpm,
+      double highestRpm,
+      double diameterMillimetres,
+      double airDensityKgPerCubicMetre,
+      int rows) {
+    public PropellerFit {
+      thrust = List.copyOf(thrust);
+      power = List.copyOf(power);
+    }
+
     /** C_T at a speed. */
     public double thrustCoefficient(double rpm) {
       return at(thrust, rpm);
@@ -84,8 +147,7 @@ public record Calibration(
     }
 
     private static double at(List<Figure> curve, double rpm) {
-      var x =
-          StrictMath.log(pappus.quantity.Units.rpmToRadPerS(rpm) / RowModel.REFERENCE_RAD_PER_S);
+      var x = StrictMath.log(Units.rpmToRadPerS(rpm) / RowModel.REFERENCE_RAD_PER_S);
       return StrictMath.exp(
           curve.get(0).value() + x * (curve.get(1).value() + x * curve.get(2).value()));
     }

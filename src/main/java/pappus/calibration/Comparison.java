@@ -35,8 +35,8 @@ public record Comparison(
       if (!calibration.propellers().containsKey(row.propellerKey())) {
         propellers.add(row.propellerKey());
       }
-      calibration.busPowerW(row).ifPresent(watts -> {
-        var error = 100 * (watts / row.busPowerW() - 1);
+      calibration.predict(row).ifPresent(prediction -> {
+        var error = prediction.errorPercent(row);
         all.add(error);
         byMotor.computeIfAbsent(row.motorKey(), key -> new ArrayList<>()).add(error);
         if (row.thrustGrams() >= 40 && row.thrustGrams() <= 150) {

@@ -6,58 +6,87 @@ import pappus.quantity.Units;
  * What a stand shows at a row's thrust and volts, by the propeller's coefficients, M. Drela, "First-Order DC
  * Electric Motor Model", MIT, 2007, and the loss of a controller at part load.
  *
- * <p>That loss departs from {@link pappus.physics.motor.SpeedController}: volts across the controller
- * during the off part of the cycle, i u √(0.2 Ω/R) (1 − d), instead of a factor 1 / (1 − k (1 − d)). With it
- * rows at 7.4 V predict those at 11.1 V ({@code CalibratorValidationTest} holds the number). Its loss volts belong to this
- * model alone: they are not the k of the flight model.
+ * <p>The forms are those of {@link pappus.physics.motor.Motor} and {@link
+ * pappus.physics.motor.SpeedController}, so that what is fitted can be flown; only duty is not held at 1.
  */
-record RowModel(double busPowerW, double speedRadPerS, double motorVolts) {
-  /** Loss volts, idle current, exponent; ln Kv, ln R, ln i₀ of the motor. */
+record RowModel(double busPowerW, double speedRadPerS, double motorVolts, double torqueNm) {
+  /** k at 0.2 Ω, idle current, exponent; ln Kv, ln R, ln i₀ and ln of the air of the motor. */
   static final int SHARED = 3;
 
-  static final int OF_MOTOR = 3;
+  static final int OF_MOTOR = 4;
   static final int OF_PROPELLER = 6;
 
   /** Where coefficients are stated, rad/s. */
   static final double REFERENCE_RAD_PER_S = 1000;
 
-  /** Resistance at which the loss volts are stated, Ω. */
+  /** Resistance at which k is stated, Ω. */
   static final double LOSS_OHM = 0.2;
 
+  /** k of a motor is never above this. */
+  static final double LOSS_LIMIT = 0.8;
+
   static RowModel of(double[] motor, double[] propeller, BenchRow row) {
-    var diameterM = row.diameterMillimetres() / 1000;
-    var turnsPerS = REFERENCE_RAD_PER_S / (2 * Math.PI);
-    var pressure = row.airDensityKgPerCubicMetre() * turnsPerS * turnsPerS;
-    var area = diameterM * diameterM * diameterM * diameterM;
+    var area = pressureArea(motor, row);
     // T = ρ n² D⁴ C_T(ω) in logarithms is a quadratic in x.
-    var constant =
-        propeller[0] + StrictMath.log(pressure * area / Units.gramsToNewtons(row.thrustGrams()));
+    var constant = propeller[0] + StrictMath.log(area / Units.gramsToNewtons(row.thrustGrams()));
     var slope = 2 + propeller[1];
     var inside = Math.max(0.01, slope * slope - 4 * propeller[2] * constant);
     var x = -2 * constant / (slope + Math.sqrt(inside));
     var speed = REFERENCE_RAD_PER_S * StrictMath.exp(x);
-    var torque = pressure
-        * area
-        * diameterM
+    var torque = torqueNm(motor, propeller, row, speed);
+    var resistance = StrictMath.exp(motor[SHARED + 1]);
+    var current = currentA(motor, torque, speed);
+    var volts = speed / StrictMath.exp(motor[SHARED]) + current * resistance;
+    // Not held at full duty: the fit's slope would jump just where full-throttle rows lie.
+    var left = 1 - lossOf(motor[0], resistance) * (1 - volts / row.volts());
+    var power = current * volts / Math.max(0.05, left) + row.volts() * motor[1];
+    return new RowModel(power, speed, volts, torque);
+  }
+
+  /** k of a motor of some resistance. */
+  static double lossOf(double loss, double resistanceOhm) {
+    return Math.min(LOSS_LIMIT, loss * Math.sqrt(LOSS_OHM / resistanceOhm));
+  }
+
+  /** The propeller's torque at a speed, N·m. */
+  static double torqueNm(double[] motor, double[] propeller, BenchRow row, double speedRadPerS) {
+    var x = StrictMath.log(speedRadPerS / REFERENCE_RAD_PER_S);
+    return pressureArea(motor, row)
+        * (row.diameterMillimetres() / 1000)
         * StrictMath.exp(2 * x + propeller[3] + x * (propeller[4] + x * propeller[5]))
         / (2 * Math.PI);
-    var kv = StrictMath.exp(motor[SHARED]);
-    var resistance = StrictMath.exp(motor[SHARED + 1]);
-    var current = torque * kv + StrictMath.exp(motor[SHARED + 2] + motor[2] * x);
-    var volts = speed / kv + current * resistance;
-    // Not clamped at full duty: the fit's slope would jump just where full-throttle rows lie.
-    var loss = motor[0] * Math.sqrt(LOSS_OHM / resistance) * (1 - volts / row.volts());
-    return new RowModel(current * (volts + loss) + row.volts() * motor[1], speed, volts);
+  }
+
+  /** What the motor draws at a torque and speed, A. */
+  static double currentA(double[] motor, double torqueNm, double speedRadPerS) {
+    var x = StrictMath.log(speedRadPerS / REFERENCE_RAD_PER_S);
+    return torqueNm * StrictMath.exp(motor[SHARED])
+        + StrictMath.exp(motor[SHARED + 2] + motor[2] * x);
+  }
+
+  /** ρ n² D⁴ at the reference speed, N. */
+  private static double pressureArea(double[] motor, BenchRow row) {
+    var diameterM = row.diameterMillimetres() / 1000;
+    var turnsPerS = REFERENCE_RAD_PER_S / (2 * Math.PI);
+    return row.airDensityKgPerCubicMetre()
+        * StrictMath.exp(motor[SHARED + 3])
+        * turnsPerS
+        * turnsPerS
+        * diameterM
+        * diameterM
+        * diameterM
+        * diameterM;
   }
 
   static double[] numbers(Calibration.ControllerLaw law, Calibration.MotorFit motor) {
     return new double[] {
-      law.lossVolts().value(),
+      law.loss().value(),
       law.idleA().value(),
       law.growth().value(),
       StrictMath.log(Units.rpmToRadPerS(motor.kvRpmPerVolt().value())),
       StrictMath.log(motor.resistanceOhm().value()),
-      StrictMath.log(motor.noLoadCurrentA().value())
+      StrictMath.log(motor.noLoadCurrentA().value()),
+      StrictMath.log(motor.airRatio().value())
     };
   }
 

@@ -11,6 +11,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Stream;
 import pappus.files.Closest;
+import pappus.files.OutputFolder;
 import pappus.files.Problem;
 import pappus.files.Problems;
 import pappus.files.Source;
@@ -42,6 +43,11 @@ public abstract sealed class CatalogFolder {
   /** The copy in the jar. */
   static CatalogFolder inJar() {
     return new InJar();
+  }
+
+  /** True if a folder on disk holds a file of a catalogue. */
+  public static boolean isCatalogue(Path folder) {
+    return FILE_NAMES.stream().anyMatch(name -> Files.exists(folder.resolve(name)));
   }
 
   /** The files by kind; what is wrong with the folder or its files is added to the problems. */
@@ -96,7 +102,8 @@ public abstract sealed class CatalogFolder {
         return sources;
       }
       var strangers = new ArrayList<String>(names.get());
-      strangers.removeIf(name -> !isJson(name) || FILE_NAMES.contains(name));
+      strangers.removeIf(
+          name -> !isJson(name) || FILE_NAMES.contains(name) || name.equals(OutputFolder.MANIFEST));
       for (var name : strangers) {
         problems.add(Problem.ofFile(
             folder.resolve(name).toString(),

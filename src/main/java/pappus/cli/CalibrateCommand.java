@@ -2,24 +2,38 @@ package pappus.cli;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import pappus.calibration.BenchReader;
 import pappus.calibration.BenchRow;
 import pappus.calibration.Calibration;
 import pappus.calibration.Calibrator;
 import pappus.calibration.Comparison;
+import pappus.catalog.Catalog;
+import pappus.catalog.CatalogFolder;
+import pappus.catalog.CatalogReader;
+import pappus.catalog.Part;
+import pappus.explanation.Spoken;
 import pappus.files.InputException;
+import pappus.files.JsonText;
+import pappus.files.OutputFolder;
 import pappus.files.Problem;
 import pappus.files.Problems;
 import pappus.files.Source;
+import pappus.report.CalibrationCsv;
 import pappus.report.CalibrationJson;
+import pappus.report.CalibrationRecords;
 import pappus.report.CalibrationText;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -29,6 +43,13 @@ import picocli.CommandLine.Spec;
     description =
         "Fits motors, propellers and controllers to thrust-stand rows, and says how well they predict others.")
 final class CalibrateCommand implements Callable<Integer> {
+  /** Ways to print the answer; CSV holds every row beside what is predicted of it. */
+  enum Format {
+    TEXT,
+    JSON,
+    CSV
+  }
+
   @Spec
   private CommandSpec spec;
 
@@ -45,43 +66,123 @@ final class CalibrateCommand implements Callable<Integer> {
   private @Nullable Path against;
 
   @Option(
+      names = "--into",
+      paramLabel = "FOLDER",
+      description =
+          "Catalogue folder for measured records of the parts whose ids are the keys of motors and propellers.")
+  private @Nullable Path into;
+
+  @Option(
+      names = "--part",
+      paramLabel = "KEY=ID",
+      description = "Which part of the catalogue a key of the rows is; may be given again.")
+  private Map<String, String> partIds = new LinkedHashMap<>();
+
+  @Option(
+      names = "--catalog",
+      paramLabel = "FOLDER",
+      description = "Further catalogue folder in which --into looks the parts up.")
+  private List<Path> catalogs = new ArrayList<>();
+
+  @Option(names = "--no-shipped-catalog", description = "Only the folders given with --catalog.")
+  private boolean withoutShipped;
+
+  @Option(
       names = "--format",
-      paramLabel = "text|json",
+      paramLabel = "text|json|csv",
       defaultValue = "text",
       description = "How to print the answer.")
-  private CatalogCommand.Format format;
+  private Format format;
+
+  @Option(
+      names = "--force",
+      description = "Replace files in the folder that this tool did not write.")
+  private boolean force;
+
+  @Option(names = "--quiet", description = "No remarks on standard error.")
+  private boolean quiet;
 
   @Override
   public Integer call() {
+    if (into == null && !partIds.isEmpty()) {
+      throw new ParameterException(spec.commandLine(), "--part needs --into.");
+    }
     var problems = new Problems();
     var rows = new ArrayList<BenchRow>();
     files.forEach(file -> rows.addAll(read(file, problems)));
     var others = against == null ? List.<BenchRow>of() : read(against, problems);
     problems.throwIfAny();
-    var calibration = fit(rows);
+    var calibration = fit(rows, Optional.empty());
     var comparison = against == null
         ? Optional.<Comparison>empty()
         : Optional.of(Comparison.of(calibration, others));
+    if (into != null) {
+      write(into, fit(rows, Optional.of(CalibrationRecords.FLOWN)));
+    }
     var out = spec.commandLine().getOut();
     out.print(
-        wantsJson()
-            ? CalibrationJson.of(calibration, comparison)
-            : CalibrationText.of(calibration, comparison));
+        switch (format) {
+          case TEXT -> CalibrationText.of(calibration, comparison);
+          case JSON -> CalibrationJson.of(calibration, comparison);
+          case CSV -> CalibrationCsv.of(calibration, rows, others);
+        });
     out.flush();
     return ExitCode.OK;
   }
 
   boolean wantsJson() {
-    return format == CatalogCommand.Format.JSON;
+    return format == Format.JSON;
   }
 
-  private Calibration fit(List<BenchRow> rows) {
+  private Calibration fit(List<BenchRow> rows, Optional<Calibration.ControllerLaw> known) {
     try {
-      return Calibrator.fit(rows);
+      return known.map(law -> Calibrator.fit(rows, law)).orElseGet(() -> Calibrator.fit(rows));
     } catch (IllegalArgumentException wrong) {
       throw InputException.badData(
           Problem.ofFile(files.get(0).toString(), String.valueOf(wrong.getMessage())));
     }
+  }
+
+  /** Adds the records to those that the folder holds already. */
+  private void write(Path folder, Calibration flown) {
+    var mine = CatalogFolder.isCatalogue(folder)
+        ? CatalogReader.read(List.of(CatalogFolder.of(folder))).catalog()
+        : Catalog.of(List.of());
+    var names = files.stream()
+        .map(file ->
+            file.toString().equals("-") ? "standard input" : file.getFileName().toString())
+        .distinct()
+        .collect(Collectors.joining(", "));
+    var records = CalibrationRecords.of(flown, partIds, catalog(folder, mine), names);
+    if (!quiet) {
+      records.remarks().forEach(remark -> spec.commandLine().getErr().println(Spoken.safe(remark)));
+    }
+    if (records.parts().isEmpty()) {
+      return;
+    }
+    var texts = new TreeMap<String, String>();
+    for (var kind : records.parts().stream().map(Part::kind).distinct().toList()) {
+      var byId = new TreeMap<String, Part>();
+      mine.ofKind(kind).forEach(part -> byId.put(part.id(), part));
+      records.parts().stream()
+          .filter(part -> part.kind() == kind)
+          .forEach(part -> byId.put(part.id(), part));
+      texts.put(kind.fileName(), JsonText.of(Map.of(kind.listName(), List.copyOf(byId.values()))));
+    }
+    new OutputFolder(folder, force).write(texts);
+  }
+
+  /** What the parts are otherwise: the builder's own word on them counts last. */
+  private Catalog catalog(Path folder, Catalog mine) {
+    var folders = new ArrayList<CatalogFolder>();
+    if (!withoutShipped) {
+      folders.add(CatalogFolder.shipped());
+    }
+    catalogs.forEach(each -> folders.add(CatalogFolder.of(each)));
+    if (mine.size() > 0) {
+      folders.add(CatalogFolder.of(folder));
+    }
+    return folders.isEmpty() ? mine : CatalogReader.read(folders).catalog();
   }
 
   private static List<BenchRow> read(Path file, Problems problems) {

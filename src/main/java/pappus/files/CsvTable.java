@@ -109,6 +109,11 @@ public final class CsvTable {
     return columns.contains(column);
   }
 
+  /** True if a cell is empty, or its column is not there. */
+  public boolean isBlank(Row row, String column) {
+    return cell(row, column).isEmpty();
+  }
+
   /** A cell that must hold text of at most 60 characters; empty text after a problem. */
   public String text(Row row, String column, Problems problems) {
     var cell = cell(row, column);

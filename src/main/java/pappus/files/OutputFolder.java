@@ -27,7 +27,9 @@ import tools.jackson.core.JacksonException;
  * nothing is written at all if one of them is refused.
  */
 public final class OutputFolder {
-  private static final String MANIFEST = "manifest.json";
+  /** Name of the file that lists what of a folder is ours. */
+  public static final String MANIFEST = "manifest.json";
+
   private static final int MOST_LEFTOVERS = 100;
 
   private final Path folder;

@@ -21,6 +21,7 @@ public final class CalibrationJson {
     document.put("correlations", calibration.correlations());
     document.put("leftOut", calibration.leftOut());
     document.put("starts", calibration.starts());
+    document.put("cautions", calibration.cautions());
     against.ifPresent(comparison -> document.put("against", comparison));
     return JsonText.of(document);
   }

@@ -15,28 +15,32 @@ import pappus.calibration.ErrorSummary;
 public final class CalibrationText {
   private static final double[] SHOWN_RPM = {6000, 10_000, 14_000};
 
+  private static final int MOST_CORRELATIONS = 12;
+
   private CalibrationText() {}
 
   /** Everything, the coefficients first. */
   public static String of(Calibration calibration, Optional<Comparison> against) {
     var lines = new ArrayList<String>();
-    lines.add("Controllers: bus power = v i + i u sqrt(0.2 ohm / R) (1 - v/V) + V idle");
+    lines.add("Controllers: bus power = v i / (1 - k sqrt(0.2 ohm / R) (1 - v/V)) + V idle");
     var law = calibration.law();
-    lines.add("  u %s V, idle %s A, no-load growth %s"
-        .formatted(figure(law.lossVolts(), 2), figure(law.idleA(), 3), figure(law.growth(), 2)));
+    lines.add("  k %s, idle %s A, no-load growth %s"
+        .formatted(figure(law.loss(), 3), figure(law.idleA(), 3), figure(law.growth(), 2)));
     lines.add("");
-    lines.add("Motors: loaded Kv rpm/V, resistance mohm, no-load current A at 9549 rpm");
+    lines.add("Motors: loaded Kv rpm/V, resistance mohm, no-load current A at 9549 rpm, its own k");
     calibration
         .motors()
-        .forEach((key, motor) -> lines.add("  %s: Kv %s, R %s, %s A, %s rows"
+        .forEach((key, motor) -> lines.add("  %s: Kv %s, R %s, %s A, k %s, %s rows"
             .formatted(
                 key,
                 figure(motor.kvRpmPerVolt(), 0),
                 figure(scaled(motor.resistanceOhm()), 1),
                 figure(motor.noLoadCurrentA(), 2),
+                figure(motor.partLoadLoss(), 3),
                 motor.rows())));
     lines.add("");
-    lines.add("Propellers: C_T and C_P at 6000, 10000 and 14000 rpm");
+    lines.add(
+        "Propellers: C_T and C_P at 6000, 10000 and 14000 rpm; their error at 9549 rpm; rpm measured");
     calibration.propellers().forEach((key, propeller) -> {
       var line = new StringBuilder("  " + key + ":");
       for (var rpm : SHOWN_RPM) {
@@ -46,7 +50,15 @@ public final class CalibrationText {
             propeller.thrustCoefficient(rpm),
             propeller.powerCoefficient(rpm)));
       }
-      lines.add(line + " " + propeller.rows() + " rows");
+      line.append(String.format(
+          Locale.ROOT,
+          " ± %.1f %% ± %.1f %%, %.0f to %.0f rpm, %d rows",
+          100 * propeller.thrust().get(0).standardError(),
+          100 * propeller.power().get(0).standardError(),
+          propeller.lowestRpm(),
+          propeller.highestRpm(),
+          propeller.rows()));
+      lines.add(line.toString());
     });
     lines.add("");
     lines.add("Error of bus power at equal thrust, rows fitted: " + summary(calibration.errors()));
@@ -56,13 +68,19 @@ public final class CalibrationText {
             calibration.starts().stream()
                 .map(cost -> String.format(Locale.ROOT, "%.3f", cost))
                 .toList()));
+    calibration.cautions().forEach(lines::add);
     if (!calibration.correlations().isEmpty()) {
       lines.add("");
       lines.add("Correlations of 0.5 and more:");
-      calibration
-          .correlations()
+      var correlations = calibration.correlations();
+      correlations.stream()
+          .limit(MOST_CORRELATIONS)
           .forEach(one -> lines.add(String.format(
               Locale.ROOT, "  %+.2f %s, %s", one.value(), one.first(), one.second())));
+      if (correlations.size() > MOST_CORRELATIONS) {
+        lines.add(
+            "  and " + (correlations.size() - MOST_CORRELATIONS) + " weaker ones; JSON has all");
+      }
     }
     leftOut(calibration, lines);
     against.ifPresent(comparison -> against(comparison, lines));

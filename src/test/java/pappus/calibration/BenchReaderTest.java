@@ -34,4 +34,30 @@ class BenchReaderTest {
     assertThat(row.diameterMillimetres()).isEqualTo(127);
     assertThat(row.airDensityKgPerCubicMetre()).isEqualTo(1.2);
   }
+
+  @Test
+  void takesAnEmptySpeedOrTorqueAsNotRead() {
+    var problems = new Problems();
+    var text = HEADER.replace("speed_rpm", "speed_rpm,torque_mnm,air_density_kg_per_m3,diameter_mm")
+        + "a,2600,1,11.1,1050,100,11,2.5,,,1.15,102\na,2600,1,11.1,1050,100,11,2.5,9000,31.5,1.15,102\n";
+    var rows = BenchReader.read(Source.of("b.csv", text.getBytes(UTF_8)), problems);
+    assertThat(problems.sorted()).isEmpty();
+    assertThat(rows).extracting(BenchRow::speedRpm).containsExactly(0.0, 9000.0);
+    assertThat(rows).extracting(BenchRow::torqueMillinewtonMetres).containsExactly(0.0, 31.5);
+    assertThat(rows).allMatch(row -> row.airDensityKgPerCubicMetre() == 1.15);
+    assertThat(rows).allMatch(row -> row.diameterMillimetres() == 102);
+  }
+
+  @Test
+  void saysOnceThatAColumnIsMissingOrUnknown() {
+    var problems = new Problems();
+    var text = "motor_key,thrust_g\na,2\n";
+    assertThat(BenchReader.read(Source.of("b.csv", text.getBytes(UTF_8)), problems))
+        .isEmpty();
+    assertThat(problems.sorted())
+        .extracting(Problem::toString)
+        .hasSize(9)
+        .contains("b.csv:1: must have a column thrust_gf, but has none.")
+        .anyMatch(line -> line.startsWith("b.csv:1: column \"thrust_g\" is not known."));
+  }
 }

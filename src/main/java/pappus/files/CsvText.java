@@ -1,0 +1,44 @@
+package pappus.files;
+
+import de.siegmar.fastcsv.writer.CsvWriter;
+import de.siegmar.fastcsv.writer.LineDelimiter;
+import java.io.IOException;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import java.util.List;
+import pappus.quantity.Require;
+
+/** Writes CSV that a spreadsheet opens without running what it holds. */
+public final class CsvText {
+  private CsvText() {}
+
+  /**
+   * A table with its columns in the first line.
+   *
+   * @param rows cells of texts and numbers, an empty text for none
+   */
+  public static String of(List<String> columns, List<List<Object>> rows) {
+    var text = new StringWriter();
+    try (var writer = CsvWriter.builder().lineDelimiter(LineDelimiter.LF).build(text)) {
+      writer.writeRecord(columns);
+      for (var row : rows) {
+        writer.writeRecord(row.stream().map(CsvText::cell).toList());
+      }
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return text.toString();
+  }
+
+  private static String cell(Object value) {
+    if (value instanceof Double number) {
+      return Require.plain(number);
+    }
+    return value instanceof Number ? value.toString() : guarded(value.toString());
+  }
+
+  /** A text that begins like a formula would be run by spreadsheets; an apostrophe keeps it text. */
+  private static String guarded(String text) {
+    return !text.isEmpty() && "=+-@\t\r\n".indexOf(text.charAt(0)) >= 0 ? "'" + text : text;
+  }
+}

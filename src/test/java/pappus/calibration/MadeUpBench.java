@@ -1,0 +1,121 @@
+package pappus.calibration;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+
+/** A stand whose every coefficient is known, worked out step by step and apart from the fit's own code. */
+final class MadeUpBench {
+  static final double LOSS = 0.36;
+  static final double IDLE_A = 0.08;
+  static final double GROWTH = 0.5;
+
+  private static final double DENSITY = 1.2;
+  private static final double DIAMETER_M = 0.127;
+
+  private final Random random;
+  private final double noise;
+  private int line = 1;
+
+  /** Relative noise of power; that of speed, and of everything at full throttle, is a quarter of it. */
+  MadeUpBench(long seed, double noise) {
+    this.random = new Random(seed);
+    this.noise = noise;
+  }
+
+  /** Kv in rpm/V under load, Ω, and the no-load current at 1000 rad/s in A. */
+  record Motor(String key, double labelKv, double kv, double ohm, double noLoadA) {}
+
+  /** Coefficients that no speed changes. */
+  record Propeller(String key, double thrust, double power) {}
+
+  static final List<Motor> MOTORS = List.of(
+      new Motor("m1", 2300, 2200, 0.11, 0.9),
+      new Motor("m2", 2600, 2450, 0.09, 1.2),
+      new Motor("m3", 1900, 1820, 0.16, 0.6));
+
+  static final List<Propeller> PROPELLERS = List.of(
+      new Propeller("p1", 0.13, 0.062),
+      new Propeller("p2", 0.16, 0.081),
+      new Propeller("p3", 0.20, 0.108));
+
+  /** Every motor with every propeller at two voltages. */
+  List<BenchRow> rows() {
+    var rows = new ArrayList<BenchRow>();
+    for (var motor : MOTORS) {
+      for (var propeller : PROPELLERS) {
+        for (var volts : new double[] {7.4, 11.1}) {
+          for (var grams : new double[] {20, 50, 90, 140, 200}) {
+            rows.add(partLoad(motor, propeller, volts, grams));
+          }
+          rows.add(fullThrottle(motor, propeller, volts));
+        }
+      }
+    }
+    return rows;
+  }
+
+  BenchRow partLoad(Motor motor, Propeller propeller, double volts, double grams) {
+    var turns = Math.sqrt(
+        grams / 1000 * 9.80665 / (propeller.thrust() * DENSITY * StrictMath.pow(DIAMETER_M, 4)));
+    var current = motorA(motor, propeller, turns);
+    var motorVolts = turns * 60 / motor.kv() + current * motor.ohm();
+    var loss = LOSS * Math.sqrt(0.2 / motor.ohm());
+    var power = current * motorVolts / (1 - loss * (1 - motorVolts / volts)) + volts * IDLE_A;
+    return row(motor, propeller, volts, 1500, grams, power / volts * noisy(noise), turns);
+  }
+
+  BenchRow fullThrottle(Motor motor, Propeller propeller, double volts) {
+    var low = 1.0;
+    var high = 1000.0;
+    while (high - low > 1e-9) {
+      var turns = (low + high) / 2;
+      if (turns * 60 / motor.kv() + motorA(motor, propeller, turns) * motor.ohm() < volts) {
+        low = turns;
+      } else {
+        high = turns;
+      }
+    }
+    var grams =
+        propeller.thrust() * DENSITY * low * low * StrictMath.pow(DIAMETER_M, 4) / 9.80665 * 1000;
+    var current = (motorA(motor, propeller, low) + IDLE_A) * noisy(noise / 4);
+    return row(motor, propeller, volts, 2000, grams, current, low);
+  }
+
+  private static double motorA(Motor motor, Propeller propeller, double turns) {
+    var torque =
+        propeller.power() * DENSITY * turns * turns * StrictMath.pow(DIAMETER_M, 5) / (2 * Math.PI);
+    return torque * motor.kv() * Math.PI / 30
+        + motor.noLoadA() * StrictMath.pow(2 * Math.PI * turns / 1000, GROWTH);
+  }
+
+  private BenchRow row(
+      Motor motor,
+      Propeller propeller,
+      double volts,
+      double pulse,
+      double grams,
+      double current,
+      double turns) {
+    line++;
+    return new BenchRow(
+        "made-up.csv",
+        line,
+        motor.key(),
+        motor.labelKv(),
+        propeller.key(),
+        volts,
+        pulse,
+        grams,
+        volts,
+        current,
+        turns * 60 * noisy(noise / 4),
+        127,
+        DENSITY,
+        0);
+  }
+
+  private double noisy(double deviation) {
+    return StrictMath.exp(deviation * random.nextGaussian());
+  }
+}
