@@ -79,7 +79,7 @@ public record Motor(
     Known figures,
 
     @JsonPropertyDescription(
-        "One standard deviation of those figures, share of the value, 0 to 0.5; absent: measured 0.02, maker 0.05, estimated 0.10 (engineering estimates).")
+        "One standard deviation of the resistance, share of the value, 0 to 0.5; of the no-load current twice that; absent: measured 0.02, maker 0.05, estimated 0.10 (engineering estimates).")
     @Nullable
     Double figuresDoubt,
 

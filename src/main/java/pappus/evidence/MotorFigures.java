@@ -41,13 +41,13 @@ public record MotorFigures(double loadedKv, Figure winding, double pathMilliohms
         motor.resistanceReading() == Motor.ResistanceReading.FITTED
             ? motor.resistanceMilliohms() - winding
             : 0,
-        // A small current over a small resistance is read twice as badly (engineering estimate).
+        // A current this small is read twice as badly (engineering estimate).
         Figure.weighed(
             "no-load current",
             "A",
             motor.noLoadCurrentAmps(),
             ClassLaws.noLoadAmps(motor),
             NO_LOAD_SPREAD,
-            own == null ? 2 * doubt : doubt));
+            2 * doubt));
   }
 }

@@ -138,6 +138,10 @@ public record CalibrationRecords(List<Part> parts, List<String> remarks) {
         motor.leadsIncludedMillimetres(),
         motor.leadGauge(),
         Known.MEASURED,
+        doubt(
+            relative(fit.resistanceOhm()),
+            // A record's no-load current is taken to be twice as doubtful as its resistance.
+            relative(fit.noLoadCurrentA()) / 2),
         source + rest(motor.source()));
   }
 
@@ -191,7 +195,18 @@ public record CalibrationRecords(List<Part> parts, List<String> remarks) {
         propeller.hubThicknessMillimetres(),
         new Propeller.StaticTest(rows, rounded(fit.airDensityKgPerCubicMetre(), 4), null),
         Known.MEASURED,
+        doubt(fit.thrust().get(0).standardError(), fit.power().get(0).standardError()),
         source + rest(propeller.source()));
+  }
+
+  /** Never surer than a bench is, whatever the fit says of its own errors. */
+  private static double doubt(double first, double second) {
+    return rounded(
+        Math.min(0.5, Math.max(Known.MEASURED.figureDoubt(), Math.max(first, second))), 3);
+  }
+
+  private static double relative(Figure figure) {
+    return figure.standardError() / figure.value();
   }
 
   /** A record calibrated again does not quote itself. */
