@@ -36,7 +36,14 @@ public final class Cautions {
     return cautions;
   }
 
-  /** Where windings get hot. */
+  /** How warm windings get, and what that rests on. */
+  public static Optional<String> windings(Assessment assessment, Scenario scenario) {
+    return assessment
+        .flight()
+        .map(flight -> Heat.of(scenario, assessment))
+        .map(heat -> "Windings: " + reached(heat) + " (" + Heat.ASSUMPTION + ").");
+  }
+
   private static Optional<String> heat(Assessment assessment, Scenario scenario) {
     return assessment
         .flight()
@@ -44,12 +51,17 @@ public final class Cautions {
         .filter(Heat::isHigh)
         .map(
             heat -> "Motors: windings are estimated to reach "
-                + celsius(heat.steadyCelsius())
-                + " in steady flight and "
-                + celsius(heat.burstCelsius())
-                + " after "
-                + Spoken.number(heat.burstSeconds(), 0)
-                + " s of full throttle, to a factor of two; above 100 °C keep bursts short and feel the motors after the first minutes (common practice).");
+                + reached(heat)
+                + ", to a factor of two; above 100 °C keep bursts short and feel the motors after the first minutes (common practice).");
+  }
+
+  private static String reached(Heat heat) {
+    return celsius(heat.steadyCelsius())
+        + " in steady flight and "
+        + celsius(heat.burstCelsius())
+        + " after "
+        + Spoken.number(heat.burstSeconds(), 0)
+        + " s of full throttle";
   }
 
   private static String celsius(double celsius) {

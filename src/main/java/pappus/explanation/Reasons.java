@@ -8,6 +8,7 @@ import pappus.assessment.Assessment;
 import pappus.assessment.FlightEstimate;
 import pappus.assessment.Limit;
 import pappus.catalog.Build;
+import pappus.catalog.Kind;
 import pappus.catalog.Part;
 import pappus.catalog.Role;
 import pappus.compatibility.Sentence;
@@ -228,13 +229,14 @@ public final class Reasons {
   private static String counted(Part part, Figure figure) {
     return String.format(
         Locale.ROOT,
-        "%s: its %s of %s counts as %s: %s %% doubt against %s %% spread of its class.",
+        "%s: its %s of %s counts as %s: %s %% doubt against %s %% spread of its class; %s would settle it.",
         Spoken.safe(part.name()),
         figure.name(),
         figure(figure.stated().orElse(figure.counted()), figure.unit()),
         figure(figure.counted(), figure.unit()),
         percent(figure.doubt()),
-        percent(figure.spread()));
+        percent(figure.spread()),
+        part.kind() == Kind.BATTERY ? "a discharge" : "thrust-stand rows");
   }
 
   private static String figure(double value, String unit) {

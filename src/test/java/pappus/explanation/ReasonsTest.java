@@ -1,6 +1,7 @@
 package pappus.explanation;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static pappus.catalog.Parts.with;
 
 import java.util.List;
 import java.util.Optional;
@@ -15,6 +16,7 @@ import pappus.assessment.FlightEstimate;
 import pappus.assessment.Limit;
 import pappus.catalog.BuildText;
 import pappus.catalog.Catalog;
+import pappus.catalog.Parts;
 import pappus.compatibility.Sentence;
 import pappus.compatibility.Verdict;
 import pappus.doubt.Band;
@@ -176,6 +178,32 @@ class ReasonsTest {
             "Clash (motor-mount): No circle fits.",
             "Not known (motor-screw): the thread depth of motor m.",
             "Solder it.");
+  }
+
+  /** By hand: laws of 464 mΩ and 0.431 A, weights of 0.9 and 0.8. */
+  @Test
+  void tellsWhatOfARecordCountsAndWhatWouldSettleIt() {
+    var motor = with(Parts.motor(), "resistanceMilliohms", 100.0);
+    var battery = with(Parts.battery(), "deliveredMilliampHours", 840.0);
+    var build = Parts.of(motor, Parts.propeller(), battery, Parts.board());
+
+    assertThat(Reasons.counted(build))
+        .containsExactly(
+            "Motor: its resistance of 100 mΩ counts as 117 mΩ: 5 % doubt against 15 % spread of its class; thrust-stand rows would settle it.",
+            "Motor: its no-load current of 0.600 A counts as 0.561 A: 10 % doubt against 20 % spread of its class; thrust-stand rows would settle it.",
+            "Battery: its charge delivered of 840 mAh counts as 816 mAh: 5 % doubt against 3 % spread of its class; a discharge would settle it.");
+    assertThat(Reasons.countedBriefly(build))
+        .contains(
+            "Drawn toward their class: resistance 100 mΩ as 117, no-load current 0.600 A as 0.561, charge delivered 840 mAh as 816.");
+  }
+
+  @Test
+  void saysNothingOfFiguresThatCountAsStated() {
+    var motor = with(with(Parts.motor(), "figuresDoubt", 0.0), "noLoadCurrentAmps", 0.6);
+    var build = Parts.of(motor, Parts.propeller(), Parts.battery(), Parts.board());
+
+    assertThat(Reasons.counted(build)).isEmpty();
+    assertThat(Reasons.countedBriefly(build)).isEmpty();
   }
 
   @Test
