@@ -27,6 +27,8 @@ import pappus.physics.flight.ForwardFlight;
 import pappus.physics.flight.FullThrottle;
 import pappus.physics.flight.Hover;
 import pappus.physics.flight.LandingRule;
+import pappus.physics.flight.Limits;
+import pappus.physics.flight.Rotor;
 import pappus.physics.motor.PartLoadLaw;
 import pappus.scenario.Outlook;
 import pappus.scenario.Scenario;
@@ -112,7 +114,8 @@ public final class Assessor {
     }
     FlightEstimate flight;
     try {
-      flight = fly(models, build, fitting, mass.grams(), Factors.NONE);
+      flight =
+          fly(models, build, fitting, mass.grams(), Factors.NONE, FlightModels.continuous(build));
     } catch (IllegalArgumentException outsideTheModel) {
       // The physics refuses what it was not made for; the reader sees its reason.
       return new Assessment(
@@ -151,14 +154,24 @@ public final class Assessor {
 
   /**
    * What builds are ranked by as a function of changed numbers, all else equal: seconds, or metres over ground
-   * where the goal is range; for doubts and what-ifs. Always by the likeliest figures, whatever the outlook.
+   * where the goal is range; for doubts and what-ifs. Always by the likeliest figures, whatever the outlook, and
+   * without continuous ratings: a little more current than a rating still flies as long, where the ranking rightly
+   * sees no flight.
    *
    * @throws IllegalArgumentException from the function, if the physics refuses what is asked
    */
   public ToDoubleFunction<Factors> whatIf(Build build) {
     var fitting = fitter.fit(build);
     var grams = mass(fitting).grams();
-    return factors -> fly(expected, build, fitting, grams, factors).figure();
+    return factors -> fly(expected, build, fitting, grams, factors, Limits.NONE).figure();
+  }
+
+  /** What a build is ranked by at the likeliest figures, whatever the outlook. */
+  public double likeliest(Build build) {
+    var fitting = fitter.fit(build);
+    var grams = mass(fitting).grams();
+    return fly(expected, build, fitting, grams, Factors.NONE, FlightModels.continuous(build))
+        .figure();
   }
 
   private Finding find(CompatibilityRule rule, Fitting fitting) {
@@ -236,7 +249,12 @@ public final class Assessor {
   }
 
   private FlightEstimate fly(
-      FlightModels models, Build build, Fitting fitting, double grams, Factors factors) {
+      FlightModels models,
+      Build build,
+      Fitting fitting,
+      double grams,
+      Factors factors,
+      Limits continuous) {
     var battery = build.battery().orElseThrow();
     var lost = Math.max(0, 1 - (1 - scenario.flight().thrustLostOrUsual()) * factors.thrustKept());
     var drag = build.frame().orElseThrow().dragAreaSquareMetres();
@@ -250,7 +268,6 @@ public final class Assessor {
     var aircraft = new Aircraft(airframe, build.frame().orElseThrow().rotors(), rotor, avionicsW);
     var pack = models.pack(build, factors);
     var hover = Hover.of(aircraft);
-    var continuous = FlightModels.continuous(build);
     var burst = FlightModels.burst(build);
     var floor = floorVolts(battery);
     var fullCharge = Math.min(scenario.flight().thrustAtChargeOrMidFlight(), pack.startCharge());
@@ -266,7 +283,7 @@ public final class Assessor {
     var delivery = pack.deliver(hover.steady().load(), HALF_CHARGE);
     var volts = delivery instanceof Delivery.Delivered now ? now.terminalVolts() : 0;
     var beyond = addDisbelief(build, hover, full, volts, airframe, endurance.seconds(), hints);
-    addHints(build, hover, full, volts, hints);
+    addHints(build, rotor, hover, full, volts, hints);
     flown.ifPresent(course -> addCourseHints(course.course(), drag == null, hints));
     return new FlightEstimate(
         hover,
@@ -314,7 +331,7 @@ public final class Assessor {
   }
 
   private static void addHints(
-      Build build, Hover hover, FullThrottle full, double volts, List<String> hints) {
+      Build build, Rotor rotor, Hover hover, FullThrottle full, double volts, List<String> hints) {
     if (build.propeller().orElseThrow().test() == null) {
       hints.add(
           "The propeller is known by its size alone; its coefficients are worked out from blade elements.");
@@ -322,9 +339,9 @@ public final class Assessor {
       hints.add(
           "The propeller turns outside the speeds it was tested at; the nearest value is held.");
     }
-    var resistance = build.motor().orElseThrow().resistanceMilliohms() / 1000;
     if (build.board().orElseThrow().controllerLoss() == null
-        && !PartLoadLaw.isInsideEvidence(volts, resistance)) {
+        && volts > 0
+        && !PartLoadLaw.isInsideEvidence(volts, rotor.motor().referenceResistanceOhm())) {
       hints.add(
           "The loss of the speed controllers was measured at 7.4 to 11.1 V and 0.11 to 0.34 Ω; this build is outside.");
     }

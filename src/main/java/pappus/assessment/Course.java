@@ -12,7 +12,7 @@ import pappus.scenario.Goal;
  * @param style which
  * @param goal what builds are ranked by
  * @param forward the aircraft in forward flight
- * @param stretches its parts, flown in turn over and over until the flight ends
+ * @param stretches its parts: the ways out and back, or what is flown in turn over and over until the flight ends
  * @param endsOn the stretch, from 0, whose limit ends the flight; empty if it ends at the charge kept back
  * @param rangeMetres over ground until landing; 0 if it goes nowhere
  * @param topSpeedMPerS fastest level flight through the air at the charge at which thrust is judged, an upper

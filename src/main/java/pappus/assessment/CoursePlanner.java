@@ -17,6 +17,7 @@ import pappus.physics.flight.Hover;
 import pappus.physics.flight.LandingRule;
 import pappus.physics.flight.Leg;
 import pappus.physics.flight.Limits;
+import pappus.physics.flight.OutAndBack;
 import pappus.physics.flight.SteadyFlight;
 import pappus.scenario.Flight;
 import pappus.scenario.Goal;
@@ -54,7 +55,7 @@ final class CoursePlanner {
     /** Airspeed at which it would stand still over ground, m/s. */
     double standstillMPerS() {
       var against = coversGround ? Math.max(-leg.tailwindMPerS(), 0) : leg.tailwindMPerS();
-      return Math.hypot(against, leg.crosswindMPerS());
+      return StrictMath.hypot(against, leg.crosswindMPerS());
     }
   }
 
@@ -121,29 +122,68 @@ final class CoursePlanner {
     var topSpeed = forward.topSpeedMPerS(full);
     var stretches =
         plan.stream().map(planned -> stretch(planned, forward, full, topSpeed)).toList();
-    var circuit = circuit(stretches, pack, rule, continuous);
-    var seconds = stretches.stream().mapToDouble(Stretch::seconds).sum();
-    var metres = stretches.stream().mapToDouble(Stretch::metres).sum();
-    var endurance = circuit.endurance();
+    var way = isOutAndBack(stretches)
+        ? outAndBack(stretches, pack, rule, continuous)
+        : around(stretches, pack, rule, continuous);
     var mostMotorA = hover.steady().point().currentA();
     var mostBusA = mostBusA(hover.steady(), pack);
-    for (var stretch : stretches) {
+    for (var stretch : way.stretches()) {
       var steady = stretch.cruise().steady();
       mostMotorA = Math.max(mostMotorA, steady.point().currentA());
       mostBusA = Math.max(mostBusA, mostBusA(steady, pack));
     }
     return new Flown(
-        endurance,
+        way.endurance(),
         new Course(
             style,
             goal,
             forward,
-            stretches,
-            circuit.endingTurn(),
-            endurance.seconds() > 0 ? endurance.seconds() * metres / seconds : 0,
+            way.stretches(),
+            way.endsOn(),
+            way.metres(),
             topSpeed,
             mostMotorA,
             mostBusA));
+  }
+
+  /** Stretches as they are flown to the end. */
+  private record Way(
+      Endurance endurance, List<Stretch> stretches, OptionalInt endsOn, double metres) {}
+
+  private boolean isOutAndBack(List<Stretch> stretches) {
+    return style == Flight.Style.CRUISE
+        && stretches.size() == 2
+        && stretches.stream().allMatch(stretch -> stretch.groundSpeedMPerS() > 0);
+  }
+
+  private static Way outAndBack(
+      List<Stretch> stretches, Pack pack, LandingRule rule, Limits continuous) {
+    var out = stretches.get(0);
+    var back = stretches.get(1);
+    var flown = OutAndBack.of(way(out), way(back), pack, rule, continuous);
+    return new Way(
+        flown.endurance(),
+        List.of(out.lasting(flown.outSeconds()), back.lasting(flown.backSeconds())),
+        flown.endingWay(),
+        2 * flown.metresEachWay());
+  }
+
+  private static OutAndBack.Way way(Stretch stretch) {
+    return new OutAndBack.Way(stretch.cruise().steady(), stretch.groundSpeedMPerS());
+  }
+
+  /** In turn, over and over. */
+  private static Way around(
+      List<Stretch> stretches, Pack pack, LandingRule rule, Limits continuous) {
+    var circuit = circuit(stretches, pack, rule, continuous);
+    var seconds = stretches.stream().mapToDouble(Stretch::seconds).sum();
+    var metres = stretches.stream().mapToDouble(Stretch::metres).sum();
+    var endurance = circuit.endurance();
+    return new Way(
+        endurance,
+        stretches,
+        circuit.endingTurn(),
+        endurance.seconds() > 0 ? endurance.seconds() * metres / seconds : 0);
   }
 
   private static Stretch stretch(
@@ -169,7 +209,10 @@ final class CoursePlanner {
     var best = planned.standstillMPerS() < fastest
         ? forward.bestRange(planned.leg())
         : forward.at(fastest);
-    return forward.reaches(best.airspeedMPerS(), full) ? best : forward.at(topSpeed);
+    // What cannot even hover has no speed of its own: the limit on the top speed says so.
+    return topSpeed <= 0 || forward.reaches(best.airspeedMPerS(), full)
+        ? best
+        : forward.at(topSpeed);
   }
 
   /** Along the track, m/s; below zero if the wind is faster than the aircraft. */

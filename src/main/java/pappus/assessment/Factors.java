@@ -1,11 +1,11 @@
 package pappus.assessment;
 
 /**
- * Multipliers on the uncertain numbers of a build, to see what a doubt does to the endurance.
+ * Multipliers on the uncertain numbers of a build, to see what a doubt does to endurance and range.
  *
  * @param thrust on the propeller's C_T, its figure of merit kept
  * @param merit on the propeller's figure of merit, C_T kept
- * @param resistance on the motor's resistance
+ * @param resistance on the resistance of the motor's winding
  * @param noLoad on the motor's no-load current
  * @param cellResistance on the cells' resistance
  * @param capacity on the charge the pack delivers

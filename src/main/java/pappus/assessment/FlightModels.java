@@ -103,7 +103,7 @@ final class FlightModels {
       return motor.referenceResistanceOhm();
     }
     var winding = MotorFigures.of(build.motor().orElseThrow()).winding();
-    return motor.referenceResistanceOhm() * winding.counted() / winding.by(weighing, 1);
+    return motor.referenceResistanceOhm() - (winding.by(weighing, 1) - winding.counted()) / 1000;
   }
 
   /** At a kept figure of merit C_P goes with C_T to the power of 1.5. */
@@ -123,8 +123,8 @@ final class FlightModels {
     var path = figures.pathMilliohms() / 1000;
     return pappus.physics.motor.Motor.of(
         Units.rpmToRadPerS(figures.loadedKv()),
-        (figures.winding().by(weighing, 1) / 1000 + path) * factors.resistance(),
-        path > 0 ? 0 : pappus.physics.motor.Motor.DEFAULT_SERIES_OHM,
+        figures.winding().by(weighing, 1) / 1000 * factors.resistance(),
+        path > 0 ? path : pappus.physics.motor.Motor.DEFAULT_SERIES_OHM,
         figures.noLoad().by(weighing, 1) * factors.noLoad(),
         motor.noLoadVolts(),
         motor.noLoadGrowth() == null ? PartLoadLaw.BENCH.noLoadExponent() : motor.noLoadGrowth());

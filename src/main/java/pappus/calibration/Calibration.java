@@ -119,6 +119,8 @@ public record Calibration(
    * @param power a, b and c of ln C_P
    * @param lowestRpm of its rows; below, the curve is only continued
    * @param highestRpm of its rows; above, the curve is only continued
+   * @param thrustDoubt one standard error of ln C_T half-way between those speeds
+   * @param meritDoubt one standard error there of ln of the figure of merit, C_T^1.5 / (C_P √(π/2))
    * @param diameterMillimetres mean of its rows
    * @param airDensityKgPerCubicMetre mean of its rows
    * @param rows used
@@ -128,6 +130,8 @@ public record Calibration(
       List<Figure> power,
       double lowestRpm,
       double highestRpm,
+      double thrustDoubt,
+      double meritDoubt,
       double diameterMillimetres,
       double airDensityKgPerCubicMetre,
       int rows) {

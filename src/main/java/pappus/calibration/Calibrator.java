@@ -75,6 +75,8 @@ public final class Calibrator {
   /** Throttle ends at 2000 µs; some controllers are set to end below: common practice, no published source. */
   private static final double LOWEST_FULL_MICROSECONDS = 1900;
 
+  private static final double USUAL_FULL_MICROSECONDS = 2000;
+
   private final List<BenchRow> rows;
   private final List<Calibration.LeftOut> leftOut;
   private final Optional<Calibration.ControllerLaw> known;
@@ -101,9 +103,9 @@ public final class Calibrator {
             .orElseThrow()
             .labelKvRpmPerVolt())
         .toArray();
-    fullMicroseconds = Math.max(
-        LOWEST_FULL_MICROSECONDS,
-        rows.stream().mapToDouble(BenchRow::pulseMicroseconds).max().orElse(0));
+    var highest = rows.stream().mapToDouble(BenchRow::pulseMicroseconds).max().orElse(0);
+    fullMicroseconds =
+        Math.min(USUAL_FULL_MICROSECONDS, Math.max(LOWEST_FULL_MICROSECONDS, highest));
     parameters = RowModel.SHARED
         + RowModel.OF_MOTOR * motors.size()
         + RowModel.OF_PROPELLER * propellers.size();
@@ -417,11 +419,10 @@ public final class Calibrator {
 
   private Calibration calibration(Optimum optimum, List<Double> starts) {
     var point = optimum.getPoint().toArray();
-    var covariance = optimum.getCovariances(1e-14);
+    var covariance = covariance(optimum);
     // Rows that scatter more than assumed widen the standard errors; fewer rows than that never
-    // narrow them.
-    var freedom = Math.max(1, 2 * rows.size() - parameters);
-    var scatter = Math.max(1, optimum.getCost() * optimum.getCost() / freedom);
+    // narrow them. Every number has a prior, so that each reading is one more than is needed.
+    var scatter = Math.max(1, optimum.getCost() * optimum.getCost() / readings());
     var errors = new double[parameters];
     for (var i = 0; i < parameters; i++) {
       errors[i] = Math.sqrt(scatter * covariance.getEntry(i, i));
@@ -451,7 +452,7 @@ public final class Calibrator {
       for (var i = propellerAt(p); i < propellerAt(p) + RowModel.OF_PROPELLER; i++) {
         figures.add(new Figure(point[i], errors[i]));
       }
-      fittedPropellers.put(key, propeller(figures, point, key));
+      fittedPropellers.put(key, propeller(figures, point, scatter, covariance, p));
     }
     var draft = new Calibration(
         law,
@@ -471,18 +472,46 @@ public final class Calibrator {
         starts);
   }
 
+  private static RealMatrix covariance(Optimum optimum) {
+    try {
+      return optimum.getCovariances(1e-14);
+    } catch (MathRuntimeException singular) {
+      throw new IllegalArgumentException(
+          "rows must tell the coefficients apart, but some of these cannot be told from others.",
+          singular);
+    }
+  }
+
+  /** How many numbers the rows give: power, speed, two more at full throttle, torque. */
+  private int readings() {
+    var readings = 0;
+    for (var row : rows) {
+      var isSpeedRead = row.speedRpm() > 0;
+      var isFull = row.pulseMicroseconds() >= fullMicroseconds;
+      readings += 1
+          + (isSpeedRead ? 1 : 0)
+          + (isFull ? isSpeedRead ? 2 : 1 : 0)
+          + (row.torqueMillinewtonMetres() > 0 ? 1 : 0);
+    }
+    return readings;
+  }
+
   /** Of a motor; k and its resistance err together. */
   private static Figure loss(double[] point, double scatter, RealMatrix covariance, int ohmAt) {
-    var value = RowModel.lossOf(point[0], StrictMath.exp(point[ohmAt]));
-    var perLoss = value / Math.max(1e-9, point[0]);
-    var perOhm = -value / 2;
+    var ohm = StrictMath.exp(point[ohmAt]);
+    var value = RowModel.lossOf(point[0], ohm);
+    var isAtLimit = value >= RowModel.LOSS_LIMIT;
+    var perLoss = isAtLimit ? 0 : RowModel.lossOf(1e-3, ohm) / 1e-3;
+    var perOhm = isAtLimit ? 0 : -value / 2;
     var variance = perLoss * perLoss * covariance.getEntry(0, 0)
         + perOhm * perOhm * covariance.getEntry(ohmAt, ohmAt)
         + 2 * perLoss * perOhm * covariance.getEntry(0, ohmAt);
     return new Figure(value, Math.sqrt(Math.max(0, scatter * variance)));
   }
 
-  private Calibration.PropellerFit propeller(List<Figure> figures, double[] point, String key) {
+  private Calibration.PropellerFit propeller(
+      List<Figure> figures, double[] point, double scatter, RealMatrix covariance, int index) {
+    var key = propellers.get(index);
     var own = rows.stream().filter(row -> row.propellerKey().equals(key)).toList();
     var speeds = own.stream()
         .mapToDouble(row -> row.speedRpm() > 0
@@ -490,14 +519,32 @@ public final class Calibrator {
             : Units.radPerSToRpm(
                 RowModel.of(motor(point, row), propeller(point, row), row).speedRadPerS()))
         .summaryStatistics();
+    var middle = 0.5 * (speeds.getMin() + speeds.getMax());
     return new Calibration.PropellerFit(
         figures.subList(0, 3),
         figures.subList(3, 6),
         speeds.getMin(),
         speeds.getMax(),
+        doubt(scatter, covariance, propellerAt(index), middle, 1, 0),
+        doubt(scatter, covariance, propellerAt(index), middle, 1.5, -1),
         own.stream().mapToDouble(BenchRow::diameterMillimetres).average().orElseThrow(),
         own.stream().mapToDouble(BenchRow::airDensityKgPerCubicMetre).average().orElseThrow(),
         own.size());
+  }
+
+  /** One standard deviation of so many ln C_T and so many ln C_P of a propeller at a speed. */
+  private static double doubt(
+      double scatter, RealMatrix covariance, int at, double rpm, double thrusts, double powers) {
+    var x = StrictMath.log(Units.rpmToRadPerS(rpm) / RowModel.REFERENCE_RAD_PER_S);
+    var slopes =
+        new double[] {thrusts, thrusts * x, thrusts * x * x, powers, powers * x, powers * x * x};
+    var variance = 0.0;
+    for (var i = 0; i < slopes.length; i++) {
+      for (var j = 0; j < slopes.length; j++) {
+        variance += slopes[i] * slopes[j] * covariance.getEntry(at + i, at + j);
+      }
+    }
+    return Math.sqrt(Math.max(0, scatter * variance));
   }
 
   private static Figure ofLogarithm(double value, double error) {

@@ -10,7 +10,7 @@ import java.util.stream.Stream;
  * the low end, one of ten more than the high end. Everything is in seconds, or in metres over ground where the goal
  * is range.
  *
- * @param estimate what the build is ranked by, at the likeliest figures
+ * @param estimate at the likeliest figures, whatever the outlook of the ranking
  * @param contributions what each uncertain number does to it
  */
 public record Band(double estimate, List<Contribution> contributions) {
@@ -36,17 +36,19 @@ public record Band(double estimate, List<Contribution> contributions) {
 
   /** Half of the band over the estimate, share; 0 if there is no flight. */
   public double halfWidth() {
-    return halfWidth(deviation());
+    return halfWidth(one -> 1);
   }
 
   /** The same after a measurement. */
   public double halfWidthAfter(Measurement measurement) {
-    return halfWidth(
-        Math.sqrt(contributions.stream().mapToDouble(measurement::varianceAfter).sum()));
+    return halfWidth(measurement::shareLeft);
   }
 
-  private double halfWidth(double deviation) {
-    return estimate > 0 ? TENTH * deviation / estimate : 0;
+  /** With only so much of each contribution left. */
+  private double halfWidth(ToDoubleFunction<Contribution> share) {
+    var loss = root(one -> share.applyAsDouble(one) * one.loss());
+    var gain = root(one -> share.applyAsDouble(one) * one.gain());
+    return estimate > 0 ? TENTH * (loss + gain) / 2 / estimate : 0;
   }
 
   /** The measurements that narrow it by half a percent or more, the one that narrows it most first. */
@@ -62,6 +64,11 @@ public record Band(double estimate, List<Contribution> contributions) {
     return Math.max(0, estimate - TENTH * root(Contribution::loss));
   }
 
+  /** The figure to plan with over the estimate, 0 to 1; 1 if there is no flight. */
+  public double planWith() {
+    return estimate > 0 ? low() / estimate : 1;
+  }
+
   /** High end. */
   public double high() {
     return estimate + TENTH * root(Contribution::gain);
@@ -70,12 +77,12 @@ public record Band(double estimate, List<Contribution> contributions) {
   /** The contributions, largest first. */
   public List<Contribution> largestFirst() {
     return contributions.stream()
-        .sorted(Comparator.comparingDouble((Contribution one) -> -Math.abs(one.effect()))
+        .sorted(Comparator.comparingDouble((Contribution one) -> -(one.loss() + one.gain()))
             .thenComparing(Contribution::source))
         .toList();
   }
 
-  /** One standard deviation of the difference of two estimates: doubts they share cancel. */
+  /** One standard deviation of the difference of two estimates: doubts they share cancel, but for masses. */
   public double deviationOfDifference(Band other) {
     var sum = 0.0;
     for (var one : contributions) {

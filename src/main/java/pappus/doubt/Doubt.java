@@ -29,7 +29,7 @@ public enum Doubt {
   /**
    * The numbers with this one moved.
    *
-   * @param by ln of the factor on it (of the thrust lost, on what is left); for the mass, grams
+   * @param by ln of the factor on it (of the thrust lost: of the inverse of what is kept); for the mass, grams
    */
   Factors moved(Factors factors, double by) {
     var factor = this == MASS ? 1 : StrictMath.exp(by);

@@ -38,18 +38,18 @@ public final class Doubts {
   /** The band of a build that flies. */
   public Band band(Assessment assessment) {
     var flown = assessor.whatIf(assessment.build());
-    var estimate = flown.applyAsDouble(Factors.NONE);
+    var unrated = flown.applyAsDouble(Factors.NONE);
     var contributions = new ArrayList<Contribution>();
     for (var source : sources(assessment)) {
       contributions.add(Contribution.of(
           source.doubt(),
           source.name(),
           source.deviation(),
-          estimate,
+          unrated,
           flown.applyAsDouble(source.doubt().moved(Factors.NONE, source.deviation())),
           flown.applyAsDouble(source.doubt().moved(Factors.NONE, -source.deviation()))));
     }
-    return new Band(estimate, contributions);
+    return new Band(assessor.likeliest(assessment.build()), contributions);
   }
 
   /** One number and its deviation. */

@@ -25,15 +25,9 @@ public enum Measurement {
     return label;
   }
 
-  /** Variance that a contribution leaves after it. */
-  double varianceAfter(Contribution contribution) {
-    var before = contribution.effect() * contribution.effect();
-    var deviation = deviationAfter(contribution.doubt());
-    if (deviation >= contribution.deviation()) {
-      return before;
-    }
-    var share = deviation / contribution.deviation();
-    return before * share * share;
+  /** What is left of a contribution after it, share. */
+  double shareLeft(Contribution contribution) {
+    return Math.min(1, deviationAfter(contribution.doubt()) / contribution.deviation());
   }
 
   /** One standard deviation of ln of the number (of the mass, g) after it; infinite if it says nothing of it. */

@@ -43,12 +43,13 @@ public record BatteryFigures(Figure cellResistance, Figure delivered) {
     }
     var byCharger = resistance.reading() == Battery.Resistance.Reading.CHARGER;
     return Figure.weighed(
-        "cell resistance",
+        byCharger ? "cell resistance (1.8 × a charger's reading)" : "cell resistance",
         "mΩ",
         resistance.milliohmsPerCell() * (byCharger ? Chemistry.METER_READING_FACTOR : 1),
         law,
         RESISTANCE_SPREAD,
-        byCharger ? Math.hypot(CHARGER_DOUBT, doubt) : doubt);
+        byCharger ? StrictMath.hypot(CHARGER_DOUBT, doubt) : doubt,
+        battery.figures());
   }
 
   /** Labels promise more than packs deliver; what a pack was seen to deliver is weighed against that. */
@@ -58,6 +59,12 @@ public record BatteryFigures(Figure cellResistance, Figure delivered) {
     return seen == null
         ? Figure.ofLaw("charge delivered", "mAh", law, Chemistry.DELIVERED_SHARE_DOUBT)
         : Figure.weighed(
-            "charge delivered", "mAh", seen, law, Chemistry.DELIVERED_SHARE_DOUBT, doubt);
+            "charge delivered",
+            "mAh",
+            seen,
+            law,
+            Chemistry.DELIVERED_SHARE_DOUBT,
+            doubt,
+            battery.figures());
   }
 }

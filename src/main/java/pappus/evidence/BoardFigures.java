@@ -2,12 +2,14 @@ package pappus.evidence;
 
 import java.util.Optional;
 import pappus.catalog.Board;
+import pappus.catalog.Known;
 import pappus.physics.motor.PartLoadLaw;
 
 /**
  * What counts of a board.
  *
- * @param controllerLoss part-load loss k of its controllers; empty if only the law of all controllers is known
+ * @param controllerLoss part-load loss k of its controllers, held against that of a motor of 0.2 Ω, for a board
+ *     does not know its motor; empty if only the law of all controllers is known
  */
 public record BoardFigures(Optional<Figure> controllerLoss) {
   /** Records do not say how a loss was found: taken as worked out from rows (engineering estimate). */
@@ -24,6 +26,7 @@ public record BoardFigures(Optional<Figure> controllerLoss) {
                 own,
                 PartLoadLaw.BENCH.loss(),
                 PartLoadLaw.DOUBT_LN_LOSS,
-                OWN_DOUBT)));
+                OWN_DOUBT,
+                Known.MAKER)));
   }
 }

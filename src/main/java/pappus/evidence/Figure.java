@@ -41,14 +41,21 @@ public record Figure(
    *
    * @param spread τ, above 0
    * @param doubt σ, at least 0
+   * @param known how the figure is known
    */
   static Figure weighed(
-      String name, String unit, double stated, double law, double spread, double doubt) {
+      String name,
+      String unit,
+      double stated,
+      double law,
+      double spread,
+      double doubt,
+      Known known) {
     Require.positive("stated", stated);
     Require.positive("spread", spread);
     Require.notNegative("doubt", doubt);
     var away = StrictMath.log(stated / law);
-    if (doubt >= Known.ESTIMATED.figureDoubt() && Math.abs(away) < SAME_AS_LAW) {
+    if (known == Known.ESTIMATED && Math.abs(away) < SAME_AS_LAW) {
       return new Figure(name, unit, Optional.of(stated), law, spread, doubt, stated, spread);
     }
     var both = spread * spread + doubt * doubt;

@@ -14,11 +14,9 @@ import pappus.plausibility.MotorLaws;
  */
 public record MotorFigures(double loadedKv, Figure winding, double pathMilliohms, Figure noLoad) {
   /**
-   * A label's Kv over the loaded one: 2 to 9 %, its middle (thrust-stand rows of P. Cao, J. Strawson, 2018).
+   * Spread within a class, of ln: engineering estimates, low rather than high. The scatter of records about the laws
+   * is twice as wide, but it holds the errors of the records and the difference between families too.
    */
-  private static final double LABEL_KV_OVER_LOADED = 1.055;
-
-  /** Spread within a class, of ln (engineering estimates). */
   private static final double WINDING_SPREAD = 0.15;
 
   private static final double NO_LOAD_SPREAD = 0.20;
@@ -29,15 +27,16 @@ public record MotorFigures(double loadedKv, Figure winding, double pathMilliohms
     var winding = 1000 * MotorLaws.windingOhms(motor);
     return new MotorFigures(
         motor.speedConstantReading() == Motor.KvReading.LABEL
-            ? motor.speedConstantRpmPerVolt() / LABEL_KV_OVER_LOADED
+            ? motor.speedConstantRpmPerVolt() / MotorLaws.LABEL_OVER_LOADED
             : motor.speedConstantRpmPerVolt(),
         Figure.weighed(
-            "resistance",
+            "winding resistance",
             "mΩ",
             winding,
-            1000 * ClassLaws.windingOhms(motor),
+            1000 * ClassLaws.usualWindingOhms(motor),
             WINDING_SPREAD,
-            doubt),
+            doubt,
+            motor.figures()),
         motor.resistanceReading() == Motor.ResistanceReading.FITTED
             ? motor.resistanceMilliohms() - winding
             : 0,
@@ -46,8 +45,9 @@ public record MotorFigures(double loadedKv, Figure winding, double pathMilliohms
             "no-load current",
             "A",
             motor.noLoadCurrentAmps(),
-            ClassLaws.noLoadAmps(motor),
+            ClassLaws.usualNoLoadAmps(motor),
             NO_LOAD_SPREAD,
-            2 * doubt));
+            2 * doubt,
+            motor.figures()));
   }
 }

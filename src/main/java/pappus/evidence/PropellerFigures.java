@@ -21,18 +21,21 @@ public record PropellerFigures(Figure thrust, Figure merit) {
   public static PropellerFigures of(Propeller propeller) {
     var test = propeller.test();
     if (test == null) {
-      // Blade elements stand in for the class law and bring doubts of their own.
+      // What flies is the blade elements' curve, which stands in for a class law and has doubts of
+      // its own.
       var diameterM = Units.inchesToMetres(propeller.diameterInches());
+      var typical = BladeElements.typical(
+          diameterM, Units.inchesToMetres(propeller.pitchInches()), propeller.blades());
       return new PropellerFigures(
           Figure.ofLaw(
               "thrust coefficient",
               "",
-              ClassLaws.thrustCoefficient(propeller),
+              typical.thrustCoefficient(),
               BladeElements.doubtLnThrust(diameterM)),
           Figure.ofLaw(
               "figure of merit",
               "",
-              ClassLaws.figureOfMerit(propeller),
+              typical.figureOfMerit(),
               BladeElements.doubtLnFigureOfMerit(diameterM)));
     }
     var own = propeller.figuresDoubt();
@@ -45,13 +48,15 @@ public record PropellerFigures(Figure thrust, Figure merit) {
             row.thrustCoefficient(),
             ClassLaws.thrustCoefficient(propeller),
             THRUST_SPREAD,
-            doubt),
+            doubt,
+            propeller.figures()),
         Figure.weighed(
             "figure of merit",
             "",
             ClassLaws.figureOfMerit(row),
             ClassLaws.figureOfMerit(propeller),
             MERIT_SPREAD,
-            doubt));
+            doubt,
+            propeller.figures()));
   }
 }

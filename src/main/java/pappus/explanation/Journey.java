@@ -15,12 +15,16 @@ public final class Journey {
 
   private Journey() {}
 
-  /** Sentences on a flight; none on a hover. */
-  public static List<String> of(FlightEstimate flight) {
+  /**
+   * Sentences on a flight; none on a hover.
+   *
+   * @param planWith share of the kilometres to plan with, 0 to 1
+   */
+  public static List<String> of(FlightEstimate flight, double planWith) {
     var sentences = new ArrayList<String>();
     flight.course().ifPresent(course -> {
       sentences.add(flown(course));
-      range(flight, course).ifPresent(sentences::add);
+      range(flight, course, planWith).ifPresent(sentences::add);
     });
     flight.speeds().ifPresent(found -> {
       sentences.add(speeds(found));
@@ -76,7 +80,7 @@ public final class Journey {
             Spoken.number(stretch.groundSpeedMPerS(), 1));
   }
 
-  private static Optional<String> range(FlightEstimate flight, Course course) {
+  private static Optional<String> range(FlightEstimate flight, Course course, double planWith) {
     var metres = course.rangeMetres();
     if (!course.coversGround() || metres <= 0) {
       return Optional.empty();
@@ -84,13 +88,19 @@ public final class Journey {
     var all = kilometres(metres) + " km over ground in all";
     return Optional.of(
         switch (course.style()) {
-          case CRUISE -> all + ": turn round after " + kilometres(metres / 2) + " km.";
-          default ->
+          case CRUISE ->
             all
-                + ", in "
-                + Spoken.number(flight.endurance().seconds() / course.roundSeconds(), 1)
-                + " rounds.";
+                + ": turn round after "
+                + kilometres(planWith * metres / 2)
+                + " km, half of those to plan with.";
+          default -> all + rounds(flight.endurance().seconds() / course.roundSeconds());
         });
+  }
+
+  private static String rounds(double rounds) {
+    return rounds < 1
+        ? ": not one round is completed."
+        : ", in " + Spoken.number(rounds, 1) + " rounds.";
   }
 
   private static String speeds(Speeds speeds) {

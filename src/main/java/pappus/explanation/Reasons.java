@@ -161,7 +161,8 @@ public final class Reasons {
       text.append(": ").append(String.join(", ", facts));
     }
     text.append("; differs in ").append(String.join(", ", changed)).append('.');
-    if (next.equalTo().isPresent()) {
+    var doubt = candidate.band().deviationOfDifference(next.band());
+    if (Math.abs(candidate.band().estimate() - next.band().estimate()) < doubt) {
       text.append(" The difference is within the doubt.");
     }
     return text.toString();

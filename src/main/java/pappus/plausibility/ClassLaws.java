@@ -9,12 +9,12 @@ public final class ClassLaws {
   private ClassLaws() {}
 
   /** Resistance of the winding alone, Ω. */
-  public static double windingOhms(Motor motor) {
+  public static double usualWindingOhms(Motor motor) {
     return MotorLaws.usualWindingOhms(motor);
   }
 
   /** Current without load at the volts the record names, A. */
-  public static double noLoadAmps(Motor motor) {
+  public static double usualNoLoadAmps(Motor motor) {
     return MotorLaws.usualNoLoadAmps(motor);
   }
 

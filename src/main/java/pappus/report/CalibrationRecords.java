@@ -176,11 +176,11 @@ public record CalibrationRecords(List<Part> parts, List<String> remarks) {
     }
     var source = String.format(
         Locale.ROOT,
-        "Fitted to %d rows of %s: thrust coefficient ± %.1f %%, power coefficient ± %.1f %% at 9549 rpm.",
+        "Fitted to %d rows of %s: thrust coefficient ± %.1f %%, figure of merit ± %.1f %%.",
         fit.rows(),
         files,
-        100 * fit.thrust().get(0).standardError(),
-        100 * fit.power().get(0).standardError());
+        100 * fit.thrustDoubt(),
+        100 * fit.meritDoubt());
     return new Propeller(
         propeller.id(),
         propeller.maker(),
@@ -195,7 +195,7 @@ public record CalibrationRecords(List<Part> parts, List<String> remarks) {
         propeller.hubThicknessMillimetres(),
         new Propeller.StaticTest(rows, rounded(fit.airDensityKgPerCubicMetre(), 4), null),
         Known.MEASURED,
-        doubt(fit.thrust().get(0).standardError(), fit.power().get(0).standardError()),
+        doubt(fit.thrustDoubt(), fit.meritDoubt()),
         source + rest(propeller.source()));
   }
 

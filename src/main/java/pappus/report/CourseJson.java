@@ -12,15 +12,20 @@ import pappus.scenario.Flight;
 final class CourseJson {
   private CourseJson() {}
 
-  /** Adds the course to what is said of a flight. */
-  static void put(Map<String, Object> content, FlightEstimate flight, Course course) {
+  /**
+   * Adds the course to what is said of a flight.
+   *
+   * @param planWith share of the kilometres to plan with
+   */
+  static void put(
+      Map<String, Object> content, FlightEstimate flight, Course course, double planWith) {
     course
         .endsOn()
         .ifPresent(turn -> content.put("endsWhere", course.stretches().get(turn).where()));
     if (course.coversGround()) {
       content.put("rangeMetres", course.rangeMetres());
       if (course.style() == Flight.Style.CRUISE) {
-        content.put("turnRoundAfterMetres", course.rangeMetres() / 2);
+        content.put("turnRoundAfterMetres", planWith * course.rangeMetres() / 2);
       }
     }
     var stretches = new ArrayList<Object>();
@@ -30,8 +35,8 @@ final class CourseJson {
       one.put("airspeedMetresPerSecond", stretch.cruise().airspeedMPerS());
       one.put("groundSpeedMetresPerSecond", stretch.groundSpeedMPerS());
       one.put("coversGround", stretch.coversGround());
-      one.put("secondsEachRound", stretch.seconds());
-      one.put("metresEachRound", stretch.metres());
+      one.put("seconds", stretch.seconds());
+      one.put("metres", stretch.metres());
       one.put("tiltDegrees", StrictMath.toDegrees(stretch.cruise().tiltRad()));
       one.put("motorAmps", stretch.cruise().steady().point().currentA());
       if (flight.volts() > 0) {

@@ -52,7 +52,7 @@ public final class RankingJson {
       candidates.add(candidate(i, rows, parts));
     }
     document.put("candidates", candidates);
-    ranking.closest().ifPresent(closest -> document.put("closest", assessment(closest, parts)));
+    ranking.closest().ifPresent(closest -> document.put("closest", assessment(closest, 1, parts)));
     return finish(document, parts);
   }
 
@@ -60,7 +60,7 @@ public final class RankingJson {
   public String of(Assessment assessment, java.util.Optional<Band> band) {
     var document = head(assessment.isFeasible() ? "feasible" : "infeasible");
     var parts = new TreeMap<String, Part>();
-    var content = assessment(assessment, parts);
+    var content = assessment(assessment, band.map(Band::planWith).orElse(1.0), parts);
     band.ifPresent(found -> content.put("band", band(found)));
     document.put("build", content);
     return finish(document, parts);
@@ -104,7 +104,7 @@ public final class RankingJson {
     content.put("rank", index + 1);
     row.equalTo().ifPresent(head -> content.put("equalTo", head));
     content.put("cheapestOfGroup", row.cheapestOfGroup());
-    content.putAll(assessment(row.assessment(), parts));
+    content.putAll(assessment(row.assessment(), row.band().planWith(), parts));
     content.put("band", band(row.band()));
     if (index + 1 < rows.size()) {
       content.put("standsBecause", Reasons.standing(row, rows.get(index + 1)));
@@ -137,7 +137,8 @@ public final class RankingJson {
     return roles;
   }
 
-  private Map<String, Object> assessment(Assessment assessment, Map<String, Part> parts) {
+  private Map<String, Object> assessment(
+      Assessment assessment, double planWith, Map<String, Part> parts) {
     var content = new LinkedHashMap<String, Object>();
     content.put("build", assessment.build().toString());
     content.put("feasible", assessment.isFeasible());
@@ -147,7 +148,7 @@ public final class RankingJson {
     content.put("mass", mass(assessment, parts));
     content.put("cost", cost(assessment, parts));
     assessment.flight().ifPresent(flight -> {
-      content.put("flight", flight(flight, assessment));
+      content.put("flight", flight(flight, assessment, planWith));
       content.put("figures", DoubtJson.figures(assessment.build()));
     });
     assessment.whyNoFlight().ifPresent(why -> content.put("whyNoFlight", why));
@@ -155,16 +156,16 @@ public final class RankingJson {
     assessment.tightest().ifPresent(limit -> content.put("binds", limit.id()));
     content.put("findings", findings(assessment));
     content.put("installation", installation(assessment));
-    content.put("reasons", reasons(assessment));
+    content.put("reasons", reasons(assessment, planWith));
     content.put("cautions", Cautions.of(assessment, scenario));
     return content;
   }
 
-  private static List<String> reasons(Assessment assessment) {
+  private static List<String> reasons(Assessment assessment, double planWith) {
     var reasons = new ArrayList<String>();
     reasons.add(Reasons.binding(assessment));
     assessment.flight().ifPresent(flight -> {
-      reasons.addAll(Journey.of(flight));
+      reasons.addAll(Journey.of(flight, planWith));
       reasons.add(Reasons.ending(flight));
       Reasons.cap(flight).ifPresent(reasons::add);
       reasons.addAll(flight.hints());
@@ -225,7 +226,8 @@ public final class RankingJson {
         .map(FlightEstimate::rangeMetres);
   }
 
-  private Map<String, Object> flight(FlightEstimate flight, Assessment assessment) {
+  private Map<String, Object> flight(
+      FlightEstimate flight, Assessment assessment, double planWith) {
     var content = new LinkedHashMap<String, Object>();
     var endurance = flight.endurance();
     content.put("seconds", endurance.seconds());
@@ -237,7 +239,7 @@ public final class RankingJson {
     content.put("startAmps", endurance.discharge().startA());
     content.put("endAmps", endurance.discharge().endA());
     content.put("style", scenario.flight().style());
-    flight.course().ifPresent(course -> CourseJson.put(content, flight, course));
+    flight.course().ifPresent(course -> CourseJson.put(content, flight, course, planWith));
     var hover = new LinkedHashMap<String, Object>();
     hover.put("volts", flight.volts());
     hover.put("amps", flight.amps());

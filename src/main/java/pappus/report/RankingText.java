@@ -121,7 +121,8 @@ public final class RankingText {
                   .orElse("")
               + ".",
           0));
-      Journey.of(flight).forEach(line -> lines.addAll(wrap(line, 0)));
+      Journey.of(flight, band.map(Band::planWith).orElse(1.0))
+          .forEach(line -> lines.addAll(wrap(line, 0)));
     });
     assessment.flight().ifPresent(flight -> {
       lines.addAll(wrap(Reasons.ending(flight), 0));
@@ -248,7 +249,8 @@ public final class RankingText {
     if (index + 1 < candidates.size()) {
       lines.addAll(wrap("   " + Reasons.standing(candidate, candidates.get(index + 1)), 3));
     }
-    Journey.of(flight).forEach(line -> lines.addAll(wrap("   " + line, 3)));
+    Journey.of(flight, candidate.band().planWith())
+        .forEach(line -> lines.addAll(wrap("   " + line, 3)));
     lines.addAll(wrap("   " + Reasons.binding(assessment), 3));
     lines.addAll(wrap("   " + Reasons.ending(flight) + " " + Reasons.doubt(candidate.band()), 3));
     Reasons.countedBriefly(assessment.build())

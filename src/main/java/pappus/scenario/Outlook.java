@@ -7,7 +7,10 @@ public enum Outlook {
   /** Uncertain figures count by their likeliest value. */
   @JsonProperty("expected")
   EXPECTED,
-  /** Each uncertain figure of a part counts half its deviation worse. */
+  /**
+   * Each uncertain figure of a part counts half its deviation worse where more or less of it is known to be worse: all
+   * but the thrust coefficient.
+   */
   @JsonProperty("cautious")
   CAUTIOUS
 }

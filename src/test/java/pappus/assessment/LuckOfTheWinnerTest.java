@@ -36,13 +36,6 @@ class LuckOfTheWinnerTest {
   private static final double AIRFRAME_GRAMS = 60;
   private static final FlightModels STATED = new FlightModels(Scenarios.plain(), Weighing.STATED);
   private static final LandingRule LANDING = new LandingRule(0.2, 3.5);
-  private static final Limits NO_LIMITS = new Limits(
-      Double.POSITIVE_INFINITY,
-      Double.POSITIVE_INFINITY,
-      Double.POSITIVE_INFINITY,
-      Double.POSITIVE_INFINITY,
-      Double.POSITIVE_INFINITY);
-
   /** A part as its record says and as it is. */
   private record Twin(Part record, Part truth) {}
 
@@ -151,7 +144,7 @@ class LuckOfTheWinnerTest {
     var aircraft =
         new Aircraft(new Airframe(grams / 1000, 0.05, 0), 4, models.rotor(build, Factors.NONE), 3);
     return Endurance.of(
-            Hover.of(aircraft).steady(), models.pack(build, Factors.NONE), LANDING, NO_LIMITS)
+            Hover.of(aircraft).steady(), models.pack(build, Factors.NONE), LANDING, Limits.NONE)
         .seconds();
   }
 
@@ -177,8 +170,8 @@ class LuckOfTheWinnerTest {
 
   private static Twin motor(Random random, Known known, double doubt, String id) {
     var shape = with(with(Parts.motor(), "figures", known), "id", "m-" + id);
-    var ohms = around(ClassLaws.windingOhms(shape), random, 0.15);
-    var amps = around(ClassLaws.noLoadAmps(shape), random, 0.20);
+    var ohms = around(ClassLaws.usualWindingOhms(shape), random, 0.15);
+    var amps = around(ClassLaws.usualNoLoadAmps(shape), random, 0.20);
     return new Twin(
         motor(shape, around(ohms, random, doubt), around(amps, random, 2 * doubt)),
         motor(with(shape, "id", "m-true-" + id), ohms, amps));

@@ -23,7 +23,12 @@ public record Sampled(double lowSeconds, double medianSeconds, double highSecond
       seconds[i] = flown.applyAsDouble(factors);
     }
     Arrays.sort(seconds);
+    // Ratings end a flight short where a little more current would still fly: doubts are free of
+    // them.
+    var rated = assessor.likeliest(assessment.build()) - flown.applyAsDouble(Factors.NONE);
     return new Sampled(
-        seconds[samples / 10], seconds[samples / 2], seconds[samples - 1 - samples / 10]);
+        rated + seconds[samples / 10],
+        rated + seconds[samples / 2],
+        rated + seconds[samples - 1 - samples / 10]);
   }
 }

@@ -180,7 +180,7 @@ class ReasonsTest {
             "Solder it.");
   }
 
-  /** By hand: laws of 464 mΩ and 0.431 A, weights of 0.9 and 0.8. */
+  /** By hand: laws of 417 mΩ and 0.464 A, weights of 0.9 and 0.8. */
   @Test
   void tellsWhatOfARecordCountsAndWhatWouldSettleIt() {
     var motor = with(Parts.motor(), "resistanceMilliohms", 100.0);
@@ -189,12 +189,12 @@ class ReasonsTest {
 
     assertThat(Reasons.counted(build))
         .containsExactly(
-            "Motor: its resistance of 100 mΩ counts as 117 mΩ: 5 % doubt against 15 % spread of its class; thrust-stand rows would settle it.",
-            "Motor: its no-load current of 0.600 A counts as 0.561 A: 10 % doubt against 20 % spread of its class; thrust-stand rows would settle it.",
+            "Motor: its winding resistance of 100 mΩ counts as 115 mΩ: 5 % doubt against 15 % spread of its class; thrust-stand rows would settle it.",
+            "Motor: its no-load current of 0.600 A counts as 0.570 A: 10 % doubt against 20 % spread of its class; thrust-stand rows would settle it.",
             "Battery: its charge delivered of 840 mAh counts as 816 mAh: 5 % doubt against 3 % spread of its class; a discharge would settle it.");
     assertThat(Reasons.countedBriefly(build))
         .contains(
-            "Drawn toward their class: resistance 100 mΩ as 117, no-load current 0.600 A as 0.561, charge delivered 840 mAh as 816.");
+            "Drawn toward their class: winding resistance 100 mΩ as 115, no-load current 0.600 A as 0.570, charge delivered 840 mAh as 816.");
   }
 
   @Test
@@ -217,12 +217,14 @@ class ReasonsTest {
         .containsExactly("Turn a\\u001b[2Jb\\u0007c\\u000ad\\u202ee.");
   }
 
-  private static Candidate candidate(Assessment assessment, boolean equal) {
+  private static Candidate candidate(Assessment assessment, boolean unsure) {
     return new Candidate(
         assessment,
-        new Band(assessment.milliseconds() / 1000.0, List.of()),
+        new Band(
+            assessment.milliseconds() / 1000.0,
+            unsure ? List.of(new Contribution(Doubt.MASS, "a", 1, 100, 100, 100)) : List.of()),
         List.of(),
-        equal ? OptionalInt.of(1) : OptionalInt.empty(),
+        OptionalInt.empty(),
         false);
   }
 

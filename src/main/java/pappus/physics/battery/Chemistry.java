@@ -3,7 +3,7 @@ package pappus.physics.battery;
 import pappus.quantity.Require;
 
 /**
- * Kinds of cells: rested volts, resistance and capacity of a new cell, and the habits of pilots.
+ * Kinds of cells: rested volts, resistance and capacity of a new cell, and the shape of pilots.
  *
  * <p>Volts are rested ones a cell at 25 °C. Two sources of the lithium-polymer curve differ by at most
  * 27 mV above a state of charge of 0.1, two of each lithium-ion curve by at most 34 and 85 mV.
@@ -17,7 +17,7 @@ public enum Chemistry {
       Curve.evenly(
           2.9736, 3.5599, 3.6821, 3.6933, 3.7130, 3.7357, 3.7548, 3.7728, 3.7910, 3.8091, 3.8272,
           3.8455, 3.8681, 3.8963, 3.9293, 3.9689, 4.0124, 4.0611, 4.1092, 4.1536, 4.1995),
-      Habits.POUCH,
+      Shape.POUCH,
       Warmth.POUCH,
       0.014,
       0.35),
@@ -30,7 +30,7 @@ public enum Chemistry {
       Curve.evenly(
           3.0000, 3.6630, 3.6880, 3.7085, 3.7440, 3.7630, 3.7720, 3.7830, 3.7970, 3.8150, 3.8380,
           3.8740, 3.9210, 3.9580, 3.9950, 4.0510, 4.1010, 4.1520, 4.2070, 4.2650, 4.3350),
-      Habits.POUCH,
+      Shape.POUCH,
       Warmth.POUCH,
       0.014,
       0.35),
@@ -42,7 +42,7 @@ public enum Chemistry {
       Curve.evenly(
           2.5199, 3.1618, 3.3041, 3.4013, 3.4754, 3.5205, 3.5763, 3.6141, 3.6443, 3.6761, 3.7167,
           3.7652, 3.8174, 3.8748, 3.9201, 3.9650, 4.0184, 4.0672, 4.0919, 4.1158, 4.1943),
-      Habits.CYLINDRICAL,
+      Shape.CYLINDER,
       Warmth.CYLINDRICAL,
       0.140,
       0.25),
@@ -51,7 +51,7 @@ public enum Chemistry {
       Curve.evenly(
           2.7027, 3.1944, 3.3500, 3.4344, 3.4840, 3.5385, 3.5849, 3.6213, 3.6538, 3.6912, 3.7355,
           3.7834, 3.8374, 3.8830, 3.9197, 3.9634, 4.0186, 4.0633, 4.0827, 4.1069, 4.1881),
-      Habits.CYLINDRICAL,
+      Shape.CYLINDER,
       Warmth.CYLINDRICAL,
       0.060,
       0.25);
@@ -71,7 +71,7 @@ public enum Chemistry {
   /** One standard deviation of {@link #DELIVERED_SHARE}, an engineering estimate. */
   public static final double DELIVERED_SHARE_DOUBT = 0.03;
 
-  private static final double SMALL_CELL_COULOMB = 0.45 * 3600;
+  private static final double SMALL_CELL_COULOMB = 0.5 * 3600;
   private static final double SMALL_POUCH_OHM_AH = 0.018;
 
   /**
@@ -85,15 +85,15 @@ public enum Chemistry {
   @SuppressWarnings("ImmutableEnumChecker") // curves are immutable; the annotation is a library's
   private final Curve openCircuitVolts;
 
-  private final Habits habits;
+  private final Shape shape;
   private final Warmth warmth;
   private final double classOhmAh;
   private final double classDoubt;
 
   Chemistry(
-      Curve openCircuitVolts, Habits habits, Warmth warmth, double classOhmAh, double classDoubt) {
+      Curve openCircuitVolts, Shape shape, Warmth warmth, double classOhmAh, double classDoubt) {
     this.openCircuitVolts = openCircuitVolts;
-    this.habits = habits;
+    this.shape = shape;
     this.warmth = warmth;
     this.classOhmAh = classOhmAh;
     this.classDoubt = classDoubt;
@@ -116,13 +116,13 @@ public enum Chemistry {
 
   /**
    * Direct-current resistance in Ω of a new cell after ten seconds at 25 °C and half charge, from its
-   * capacity: 14 mΩ·Ah for a pouch (18 below 0.45 Ah), engineering estimate from the packs of Bauersfeld and
+   * capacity: 14 mΩ·Ah for a pouch (18 below 0.5 Ah), engineering estimate from the packs of Bauersfeld and
    * Scaramuzza, IEEE RA-L 7(2), 2022 (10 to 14) and the one cell of Kollmeyer and Skells 2020 (22.5);
    * 60 and 140 mΩ·Ah for lithium-ion power and energy cells, engineering estimates.
    */
   public double classResistanceOhm(double cellCapacityCoulomb) {
     Require.positive("cellCapacityCoulomb", cellCapacityCoulomb);
-    var small = habits == Habits.POUCH && cellCapacityCoulomb < SMALL_CELL_COULOMB;
+    var small = shape == Shape.POUCH && cellCapacityCoulomb < SMALL_CELL_COULOMB;
     return (small ? SMALL_POUCH_OHM_AH : classOhmAh) * 3600 / cellCapacityCoulomb;
   }
 
@@ -136,46 +136,19 @@ public enum Chemistry {
     return warmth.resistanceFactor(temperatureK);
   }
 
-  /** Charge a pilot keeps back, share: common practice, no published source. */
-  public double defaultReserve() {
-    return habits.reserve;
-  }
-
-  /** Volts a cell at which a pilot lands from steady flight: common practice, no published source. */
-  public double defaultLandingVolts() {
-    return habits.landingVolts;
-  }
-
-  /** Volts a cell that full throttle must not fall below: common practice, no published source. */
-  public double floorVolts() {
-    return habits.floorVolts;
-  }
-
   double agedResistanceFactor(Ageing ageing) {
-    return habits == Habits.POUCH
+    return shape == Shape.POUCH
         ? ageing.pouchResistanceFactor()
         : ageing.cylindricalResistanceFactor();
   }
 
   double agedCapacityFactor(Ageing ageing) {
-    return habits == Habits.POUCH
-        ? ageing.pouchCapacityFactor()
-        : ageing.cylindricalCapacityFactor();
+    return shape == Shape.POUCH ? ageing.pouchCapacityFactor() : ageing.cylindricalCapacityFactor();
   }
 
-  private enum Habits {
-    POUCH(0.20, 3.5, 3.0),
-    CYLINDRICAL(0.10, 3.0, 2.5);
-
-    private final double reserve;
-    private final double landingVolts;
-    private final double floorVolts;
-
-    Habits(double reserve, double landingVolts, double floorVolts) {
-      this.reserve = reserve;
-      this.landingVolts = landingVolts;
-      this.floorVolts = floorVolts;
-    }
+  private enum Shape {
+    POUCH,
+    CYLINDER
   }
 
   /** R(T) = R₂₅ exp(B (1/T − 1/298.15)). */

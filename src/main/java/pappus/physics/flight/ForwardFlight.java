@@ -86,7 +86,7 @@ public final class ForwardFlight {
    */
   public Cruise bestRange(Leg leg) {
     var fastest = fastestMPerS();
-    var slowest = Math.hypot(Math.max(-leg.tailwindMPerS(), 0), leg.crosswindMPerS());
+    var slowest = StrictMath.hypot(Math.max(-leg.tailwindMPerS(), 0), leg.crosswindMPerS());
     Require.inRange("wind in m/s that must be overcome", slowest, 0, fastest);
     return at(lowest(
         airspeed -> {
@@ -104,11 +104,16 @@ public final class ForwardFlight {
    * upper bound: propellers lose thrust as they near their pitch speed, which static data do not show.
    */
   public double topSpeedMPerS(FullThrottle full) {
-    var slow = bestEndurance().airspeedMPerS();
-    if (!reaches(slow, full)) {
+    // Power falls from hover to best endurance, the thrust needed rises all the way: what cannot
+    // fly
+    // there may still hover and creep.
+    var best = bestEndurance().airspeedMPerS();
+    var canFlyWell = reaches(best, full);
+    var slow = canFlyWell ? best : 0;
+    var fast = canFlyWell ? FASTEST_M_PER_S : best;
+    if (!canFlyWell && !reaches(0, full)) {
       return 0;
     }
-    var fast = FASTEST_M_PER_S;
     for (var step = 0; step < 30; step++) {
       var middle = 0.5 * (slow + fast);
       if (reaches(middle, full)) {

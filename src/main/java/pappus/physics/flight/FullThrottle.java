@@ -30,9 +30,6 @@ public record FullThrottle(
     double busVolts,
     boolean isHeld) {
 
-  /** State of charge at which thrust-to-weight is stated, so that it holds in mid-flight. */
-  public static final double DEFAULT_CHARGE = 0.5;
-
   /**
    * Solves for the speed of the motors.
    *

@@ -1,6 +1,5 @@
 package pappus.physics.flight;
 
-import pappus.physics.battery.Chemistry;
 import pappus.quantity.Require;
 
 /**
@@ -14,10 +13,5 @@ public record LandingRule(double reserve, double voltsPerCell) {
   public LandingRule {
     Require.inRange("reserve", reserve, 0, 1);
     Require.notNegative("voltsPerCell", voltsPerCell);
-  }
-
-  /** The habits of pilots with a chemistry. */
-  public static LandingRule of(Chemistry chemistry) {
-    return new LandingRule(chemistry.defaultReserve(), chemistry.defaultLandingVolts());
   }
 }

@@ -21,6 +21,8 @@ public final class BladeElements {
   /** Speed for a diameter at which the plastic is at its end: common practice, no published source. */
   private static final double FASTEST_RPM_INCH = 225_000;
 
+  private static final double TYPICAL_RPM_INCH = 70_000;
+
   private static final int SPEEDS = 45;
   private static final int ANNULI = 40;
   private static final double ROOT = 0.15;
@@ -65,6 +67,16 @@ public final class BladeElements {
    * @param blades number of blades, 2 to 6
    */
   public static Propeller propeller(double diameterM, double pitchM, int blades) {
+    var elements = checked(diameterM, pitchM, blades);
+    var fastestRadPerS = FASTEST_RPM_INCH / (diameterM / INCH_M) * Math.PI / 30;
+    var points = new ArrayList<StaticPoint>();
+    for (var row = 1; row <= SPEEDS; row++) {
+      points.add(elements.at(fastestRadPerS * row / SPEEDS));
+    }
+    return Propeller.ofTable(diameterM, TEST_DENSITY_KG_PER_M3 / TEST_VISCOSITY_PA_S, points);
+  }
+
+  private static BladeElements checked(double diameterM, double pitchM, int blades) {
     Require.inRange(
         "diameterM",
         diameterM,
@@ -73,13 +85,17 @@ public final class BladeElements {
         "Maybe give measured coefficients: geometry alone says nothing below 2.5 inch.");
     Require.inRange("pitchM", pitchM, 0.2 * diameterM, 1.5 * diameterM);
     Require.inRange("blades", blades, 2, 6);
-    var elements = new BladeElements(Fitted.TO_EIGHT, diameterM, pitchM, blades);
-    var fastestRadPerS = FASTEST_RPM_INCH / (diameterM / INCH_M) * Math.PI / 30;
-    var points = new ArrayList<StaticPoint>();
-    for (var row = 1; row <= SPEEDS; row++) {
-      points.add(elements.at(fastestRadPerS * row / SPEEDS));
-    }
-    return Propeller.ofTable(diameterM, TEST_DENSITY_KG_PER_M3 / TEST_VISCOSITY_PA_S, points);
+    return new BladeElements(Fitted.TO_EIGHT, diameterM, pitchM, blades);
+  }
+
+  /**
+   * Coefficients at the speed the model was fitted at, 14 000 rpm at 5 inches and as fast at the tips of others.
+   *
+   * @throws IllegalArgumentException as {@link #propeller(double, double, int)}
+   */
+  public static StaticPoint typical(double diameterM, double pitchM, int blades) {
+    return checked(diameterM, pitchM, blades)
+        .at(TYPICAL_RPM_INCH / (diameterM / INCH_M) * Math.PI / 30);
   }
 
   /** One standard deviation of ln C_T; errors of C_T and C_P correlate by 0.95, those of ln FM do not. */

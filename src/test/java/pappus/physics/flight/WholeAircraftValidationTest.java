@@ -48,8 +48,7 @@ class WholeAircraftValidationTest {
   /** The same quad flies about 7 min on its 250 mAh cell; until empty or at its 3.0 V floor. */
   @Test
   void researchQuadOf27GramsFliesSevenMinutes() {
-    var discharge = Discharge.of(
-        lipo(1, 1, 0.250), Load.ofCurrent(2.003), Until.drained(0, Chemistry.LIPO.floorVolts()));
+    var discharge = Discharge.of(lipo(1, 1, 0.250), Load.ofCurrent(2.003), Until.drained(0, 3.0));
 
     assertThat(discharge.seconds() / 60).isCloseTo(7, withinPercentage(15));
   }
@@ -79,10 +78,8 @@ class WholeAircraftValidationTest {
         rotors * Math.PI * radiusM * radiusM);
     var load = Load.ofPower(ForwardFlight.LEAST_OF_HOVER * idealW / 0.54 / 0.75);
 
-    var discharge = Discharge.of(
-        lipo(series, parallel, capacityAh),
-        load,
-        Until.drained(0, series * Chemistry.LIPO.defaultLandingVolts()));
+    var discharge =
+        Discharge.of(lipo(series, parallel, capacityAh), load, Until.drained(0, series * 3.5));
 
     assertThat(discharge.seconds() / 60).isCloseTo(minutes, withinPercentage(15));
   }
