@@ -32,8 +32,9 @@ final class LimitTable {
         flight.thrustToWeight(),
         scenario.leastThrustToWeight()));
     addBudget(scenario.budget(), cost, limits);
-    addCurrents(flight, limits);
+    // A speed that cannot be flown is the cause of the currents told after it.
     flight.course().ifPresent(course -> addSpeeds(course, limits));
+    addCurrents(flight, limits);
     return limits;
   }
 

@@ -1,6 +1,7 @@
 package pappus.cli;
 
 import java.nio.file.Path;
+import java.util.Map;
 import java.util.concurrent.Callable;
 import pappus.catalog.Build;
 import pappus.catalog.BuildText;
@@ -39,12 +40,16 @@ final class AssessCommand extends CatalogCommand implements Callable<Integer> {
         .flight()
         .filter(flight -> flight.endurance().seconds() > 0)
         .map(flight -> new Doubts(inputs.assessor()).band(assessment));
-    if (wantsJson()) {
-      var run = new Run(Version.tool(), TimefoldSearch.SEED, 0, inputs.folders(), inputs.files());
-      out().print(new RankingJson(inputs.scenario(), run).of(assessment, band));
-    } else {
-      out().print(new RankingText(inputs.scenario(), columns()).of(assessment, band));
+    var run = new Run(Version.tool(), TimefoldSearch.SEED, 0, inputs.folders(), inputs.files());
+    var json = new RankingJson(inputs.scenario(), run).of(assessment, band);
+    if (hasOutputFolder()) {
+      output(inputs.scenario()).write(Map.of("assessment.json", json));
     }
+    out()
+        .print(
+            wantsJson()
+                ? json
+                : new RankingText(inputs.scenario(), columns()).of(assessment, band));
     out().flush();
     return assessment.isFeasible() ? ExitCode.OK : ExitCode.NO;
   }
@@ -58,8 +63,7 @@ final class AssessCommand extends CatalogCommand implements Callable<Integer> {
       var name = buildText.substring(0, hash);
       var rank = buildText.substring(hash + 1);
       if (!rank.matches("[1-9][0-9]{0,2}")) {
-        throw new IllegalArgumentException(
-            "BUILD must end in # and a rank, but ends in #" + rank + ".");
+        throw new IllegalArgumentException("must end in # and a rank, but ends in #" + rank + ".");
       }
       return BuildText.of(
           ResultFile.roles(name, Source.read(Path.of(name)).text(), Integer.parseInt(rank)),

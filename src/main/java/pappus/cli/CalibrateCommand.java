@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -18,8 +19,10 @@ import pappus.calibration.Comparison;
 import pappus.catalog.Catalog;
 import pappus.catalog.CatalogFolder;
 import pappus.catalog.CatalogReader;
+import pappus.catalog.Kind;
 import pappus.catalog.Part;
 import pappus.explanation.Spoken;
+import pappus.files.Closest;
 import pappus.files.InputException;
 import pappus.files.JsonText;
 import pappus.files.OutputFolder;
@@ -111,6 +114,7 @@ final class CalibrateCommand implements Callable<Integer> {
     var rows = new ArrayList<BenchRow>();
     files.forEach(file -> rows.addAll(read(file, problems)));
     var others = against == null ? List.<BenchRow>of() : read(against, problems);
+    checkKeys(rows);
     problems.throwIfAny();
     var calibration = fit(rows, Optional.empty());
     var comparison = against == null
@@ -122,7 +126,7 @@ final class CalibrateCommand implements Callable<Integer> {
     var out = spec.commandLine().getOut();
     out.print(
         switch (format) {
-          case TEXT -> CalibrationText.of(calibration, comparison);
+          case TEXT -> CalibrationText.of(calibration, comparison, CatalogCommand.columns());
           case JSON -> CalibrationJson.of(calibration, comparison);
           case CSV -> CalibrationCsv.of(calibration, rows, others);
         });
@@ -132,6 +136,20 @@ final class CalibrateCommand implements Callable<Integer> {
 
   boolean wantsJson() {
     return format == Format.JSON;
+  }
+
+  /** A mistyped key would leave the records that were asked for unwritten. */
+  private void checkKeys(List<BenchRow> rows) {
+    var keys = new TreeSet<String>();
+    rows.forEach(row -> keys.addAll(List.of(row.motorKey(), row.propellerKey())));
+    for (var key : partIds.keySet()) {
+      if (!rows.isEmpty() && !keys.contains(key)) {
+        throw new ParameterException(
+            spec.commandLine(),
+            "--part %s=%s must begin with a motor or propeller of the rows, but is none of %s."
+                .formatted(key, partIds.get(key), String.join(", ", keys)));
+      }
+    }
   }
 
   private Calibration fit(List<BenchRow> rows, Optional<Calibration.ControllerLaw> known) {
@@ -153,7 +171,9 @@ final class CalibrateCommand implements Callable<Integer> {
             file.toString().equals("-") ? "standard input" : file.getFileName().toString())
         .distinct()
         .collect(Collectors.joining(", "));
-    var records = CalibrationRecords.of(flown, partIds, catalog(folder, mine), names);
+    var known = catalog(folder, mine);
+    checkIds(flown, known);
+    var records = CalibrationRecords.of(flown, partIds, known, names);
     if (!quiet) {
       records.remarks().forEach(remark -> spec.commandLine().getErr().println(Spoken.safe(remark)));
     }
@@ -170,6 +190,34 @@ final class CalibrateCommand implements Callable<Integer> {
       texts.put(kind.fileName(), JsonText.of(Map.of(kind.listName(), List.copyOf(byId.values()))));
     }
     new OutputFolder(folder, force).write(texts);
+    if (!quiet) {
+      spec.commandLine()
+          .getErr()
+          .println("Written into %s: %s."
+              .formatted(
+                  folder,
+                  records.parts().stream()
+                      .map(part -> part.kind().key() + " " + part.id())
+                      .collect(Collectors.joining(", "))));
+    }
+  }
+
+  private void checkIds(Calibration flown, Catalog known) {
+    var problems = new Problems();
+    partIds.forEach((key, id) -> {
+      var kind = flown.motors().containsKey(key) ? Kind.MOTOR : Kind.PROPELLER;
+      if (known.part(id).filter(part -> part.kind() == kind).isEmpty()) {
+        problems.add(Problem.ofFile(
+            "--part",
+            "%s=%s must name a %s of the catalogue, but there is none of this id.%s"
+                .formatted(
+                    key,
+                    id,
+                    kind.key(),
+                    Closest.advice(id, known.ofKind(kind).stream().map(Part::id).toList()))));
+      }
+    });
+    problems.throwIfAny();
   }
 
   /** What the parts are otherwise: the builder's own word on them counts last. */

@@ -169,6 +169,11 @@ abstract class CatalogCommand {
     return new OutputFolder(outFolder == null ? Path.of("out", scenario.name()) : outFolder, force);
   }
 
+  /** Whether one was asked for. */
+  boolean hasOutputFolder() {
+    return outFolder != null;
+  }
+
   boolean wantsJson() {
     return format == Format.JSON;
   }

@@ -49,6 +49,11 @@ public final class CsvTable {
         var cells = record.getFields().stream().map(String::strip).toList();
         if (columns.isEmpty()) {
           columns = cells;
+          if (cells.size() == 1 && cells.get(0).indexOf(';') >= 0) {
+            problems.add(new Problem(
+                source.name(), line, "must separate its cells by commas, but has semicolons."));
+            return new CsvTable(source.name(), List.of(), List.of());
+          }
           checkColumns(source.name(), line, columns, required, optional, problems);
         } else if (cells.size() != columns.size()) {
           problems.add(new Problem(

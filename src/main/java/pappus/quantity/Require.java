@@ -72,9 +72,10 @@ public final class Require {
       // A bound taken from a field that was refused itself.
       return value;
     }
+    // The advice is on units, and no unit makes a number negative.
+    var isSlip = !advice.isEmpty() && (value >= 0 || low < 0);
     refuse("%s must be from %s to %s, but is %s.%s"
-        .formatted(
-            name, plain(low), plain(high), plain(value), advice.isEmpty() ? "" : " " + advice));
+        .formatted(name, plain(low), plain(high), plain(value), isSlip ? " " + advice : ""));
     return value;
   }
 

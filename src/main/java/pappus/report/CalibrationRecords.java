@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import pappus.calibration.Calibration;
 import pappus.calibration.Calibration.Figure;
 import pappus.catalog.Catalog;
@@ -14,6 +15,7 @@ import pappus.catalog.Known;
 import pappus.catalog.Motor;
 import pappus.catalog.Part;
 import pappus.catalog.Propeller;
+import pappus.evidence.MotorFigures;
 import pappus.physics.motor.PartLoadLaw;
 import pappus.quantity.Units;
 
@@ -35,6 +37,11 @@ public record CalibrationRecords(List<Part> parts, List<String> remarks) {
       firm(PartLoadLaw.BENCH.noLoadExponent()));
 
   private static final int SPEEDS = 5;
+
+  /** Labels sit 2 to 9 % above the loaded Kv: farther off, it is another winding. */
+  private static final double LIKE_KV = 0.08;
+
+  private static final double LIKE_DIAMETER = 0.03;
   private static final String REST = " All else as before: ";
 
   public CalibrationRecords {
@@ -59,7 +66,10 @@ public record CalibrationRecords(List<Part> parts, List<String> remarks) {
       catalog
           .part(id, Motor.class)
           .ifPresentOrElse(
-              motor -> add(parts, remarks, "motor " + key, () -> measured(motor, fit, files)),
+              motor -> {
+                unlike(motor, fit).ifPresent(remarks::add);
+                add(parts, remarks, "motor " + key, () -> measured(motor, fit, files));
+              },
               () -> remarks.add(unknown(Kind.MOTOR, key, id)));
     });
     flown.propellers().forEach((key, fit) -> {
@@ -67,11 +77,39 @@ public record CalibrationRecords(List<Part> parts, List<String> remarks) {
       catalog
           .part(id, Propeller.class)
           .ifPresentOrElse(
-              propeller ->
-                  add(parts, remarks, "propeller " + key, () -> measured(propeller, fit, files)),
+              propeller -> {
+                unlike(propeller, fit).ifPresent(remarks::add);
+                add(parts, remarks, "propeller " + key, () -> measured(propeller, fit, files));
+              },
               () -> remarks.add(unknown(Kind.PROPELLER, key, id)));
     });
     return new CalibrationRecords(parts, remarks);
+  }
+
+  /** Whether the rows can be of this motor at all. */
+  private static Optional<String> unlike(Motor motor, Calibration.MotorFit fit) {
+    var usual = MotorFigures.of(motor).loadedKv();
+    var found = fit.kvRpmPerVolt().value();
+    return Math.abs(found / usual - 1) < LIKE_KV
+        ? Optional.empty()
+        : Optional.of(String.format(
+            Locale.ROOT,
+            "motor %s: turns %.0f rpm/V under load in these rows, where its record leads to expect %.0f: maybe they are another motor's.",
+            motor.id(),
+            found,
+            usual));
+  }
+
+  private static Optional<String> unlike(Propeller propeller, Calibration.PropellerFit fit) {
+    var stated = Units.inchesToMillimetres(propeller.diameterInches());
+    return Math.abs(fit.diameterMillimetres() / stated - 1) < LIKE_DIAMETER
+        ? Optional.empty()
+        : Optional.of(String.format(
+            Locale.ROOT,
+            "propeller %s: is %.1f mm wide, but its rows are of one of %.1f mm: maybe they are another propeller's, or lack the column diameter_mm.",
+            propeller.id(),
+            stated,
+            fit.diameterMillimetres()));
   }
 
   private static void add(

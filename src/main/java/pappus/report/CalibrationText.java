@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import pappus.calibration.Calibration;
 import pappus.calibration.Calibration.Figure;
 import pappus.calibration.Comparison;
@@ -19,8 +20,12 @@ public final class CalibrationText {
 
   private CalibrationText() {}
 
-  /** Everything, the coefficients first. */
-  public static String of(Calibration calibration, Optional<Comparison> against) {
+  /**
+   * Everything, the coefficients first.
+   *
+   * @param width columns of the terminal
+   */
+  public static String of(Calibration calibration, Optional<Comparison> against, int width) {
     var lines = new ArrayList<String>();
     lines.add("Controllers: bus power = v i / (1 - k sqrt(0.2 ohm / R) (1 - v/V)) + V idle");
     var law = calibration.law();
@@ -84,7 +89,9 @@ public final class CalibrationText {
     }
     leftOut(calibration, lines);
     against.ifPresent(comparison -> against(comparison, lines));
-    return String.join("\n", lines) + "\n";
+    return lines.stream()
+        .flatMap(line -> Wrapped.lines(line, 4, width).stream())
+        .collect(Collectors.joining("\n", "", "\n"));
   }
 
   private static void leftOut(Calibration calibration, List<String> lines) {

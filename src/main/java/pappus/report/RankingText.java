@@ -17,7 +17,6 @@ import pappus.ranking.Candidate;
 import pappus.ranking.Ranking;
 import pappus.scenario.Flight;
 import pappus.scenario.Goal;
-import pappus.scenario.Outlook;
 import pappus.scenario.Scenario;
 import pappus.search.Coverage;
 import pappus.search.Ending;
@@ -36,7 +35,7 @@ public final class RankingText {
    */
   public RankingText(Scenario scenario, int width) {
     this.scenario = scenario;
-    this.width = Math.max(40, width);
+    this.width = width;
   }
 
   /** The whole answer. */
@@ -157,31 +156,7 @@ public final class RankingText {
   }
 
   private List<String> heading() {
-    var lines = new ArrayList<String>();
-    lines.add(scenario.name());
-    lines.addAll(wrap(Spoken.safe(scenario.note()), 0));
-    var cap = scenario.massCap();
-    lines.addAll(wrap(
-        (cap.strict() ? "Below " : "At most ")
-            + Spoken.number(cap.grams(), 1)
-            + " g ("
-            + Spoken.safe(cap.rule())
-            + ") with "
-            + Spoken.number(100 * cap.confidenceOrUsual(), 0)
-            + " % confidence; thrust over weight at least "
-            + Spoken.number(scenario.leastThrustToWeight(), 1)
-            + (scenario.budget() == null ? "" : "; budget " + Spoken.price(scenario.budget()))
-            + "; "
-            + Spoken.number(scenario.air().altitudeMetres(), 0)
-            + " m"
-            + (isForRange() ? "; ranked by range over ground." : "."),
-        0));
-    if (scenario.outlookOrExpected() == Outlook.CAUTIOUS) {
-      lines.addAll(wrap(
-          "Cautious: every uncertain figure of a part counts half its deviation worse; bands are by the likeliest figures.",
-          0));
-    }
-    return lines;
+    return Heading.of(scenario).stream().flatMap(line -> wrap(line, 0).stream()).toList();
   }
 
   /** Kilometres and the time they take where builds are ranked by range. */
@@ -441,20 +416,8 @@ public final class RankingText {
     return assessment.cost().lines().get(0).part().price().currency();
   }
 
-  /** Breaks at spaces; later lines are indented. */
   private List<String> wrap(String text, int indent) {
-    var lines = new ArrayList<String>();
-    var rest = text;
-    while (rest.length() > width) {
-      var end = rest.lastIndexOf(' ', width);
-      if (end <= indent) {
-        end = width;
-      }
-      lines.add(rest.substring(0, end).stripTrailing());
-      rest = " ".repeat(indent) + rest.substring(end).strip();
-    }
-    lines.add(rest);
-    return lines;
+    return Wrapped.lines(text, indent, width);
   }
 
   private static String finish(List<String> lines) {

@@ -3,10 +3,16 @@ package pappus.scenario;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
 import pappus.catalog.Antenna;
+import pappus.catalog.Board;
+import pappus.catalog.Camera;
 import pappus.catalog.Catalog;
 import pappus.catalog.Part;
+import pappus.catalog.Receiver;
 import pappus.catalog.Role;
+import pappus.catalog.Transmitter;
 import pappus.files.Closest;
 import pappus.files.Fingerprint;
 import pappus.files.JsonPlaces;
@@ -45,7 +51,47 @@ public record ReadScenario(Scenario scenario, Fingerprint input, JsonPlaces plac
     for (var i = 0; i < scenario.waived().size(); i++) {
       checkIds("waivers[" + i + "].parts", scenario.waived().get(i).parts(), catalog, problems);
     }
+    var pilot = scenario.pilotOrAny();
+    checkWord("pilot.video", pilot.video(), videoFamilies(catalog), problems);
+    checkWord("pilot.radio", pilot.radio(), radioLinks(catalog), problems);
     return problems.stream().sorted().toList();
+  }
+
+  private static Set<String> videoFamilies(Catalog catalog) {
+    var words = new TreeSet<String>();
+    for (var part : catalog.parts()) {
+      if (part instanceof Transmitter transmitter) {
+        words.add(transmitter.family());
+      } else if (part instanceof Camera camera) {
+        words.add(camera.family());
+      } else if (part instanceof Board board && board.transmitter() != null) {
+        words.add(board.transmitter().family());
+      }
+    }
+    return words;
+  }
+
+  private static Set<String> radioLinks(Catalog catalog) {
+    var words = new TreeSet<String>();
+    for (var part : catalog.parts()) {
+      if (part instanceof Receiver receiver) {
+        words.add(receiver.link());
+      } else if (part instanceof Board board && board.receiver() != null) {
+        words.add(board.receiver().link());
+      }
+    }
+    return words;
+  }
+
+  /** A word that no part knows is a slip, not a wish. */
+  private void checkWord(
+      String path, @Nullable String word, Set<String> known, List<Problem> problems) {
+    if (word != null && !known.isEmpty() && !known.contains(word)) {
+      problems.add(places.problem(
+          path,
+          "must be one that a part of the catalogue has, %s, but is the text %s.%s"
+              .formatted(String.join(", ", known), Shown.text(word), Closest.advice(word, known))));
+    }
   }
 
   /** A problem for every waiver of a rule that there is not. */

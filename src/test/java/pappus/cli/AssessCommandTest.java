@@ -36,6 +36,19 @@ class AssessCommandTest {
   }
 
   @Test
+  void theDocumentGoesIntoAFolderThatIsNamed() throws IOException {
+    var run = assess(
+        BUILD,
+        "--format",
+        "json",
+        "--out",
+        CommandRun.typed(folder).resolve("o").toString());
+
+    assertThat(Files.readString(folder.resolve("o/assessment.json"))).isEqualTo(run.out());
+    assertThat(folder.resolve("o/manifest.json")).exists();
+  }
+
+  @Test
   void aBuildThatClashesIsANoThatSaysWhy() {
     var run = assess(BUILD.replace("ligule-4x1.9x2", "awn-4.5x2.5x2"));
 
@@ -91,7 +104,7 @@ class AssessCommandTest {
     assertRefused(
         "x\u001B[2Jy\n",
         "BUILD: Each part must be the id of a part in the catalogue, but is \"x?[2Jy\".");
-    assertRefused("result.json#0", "BUILD: BUILD must end in # and a rank, but ends in #0.");
+    assertRefused("result.json#0", "BUILD: must end in # and a rank, but ends in #0.");
   }
 
   @Test

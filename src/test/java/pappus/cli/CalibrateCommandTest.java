@@ -56,7 +56,9 @@ class CalibrateCommandTest {
         .containsPattern("\n  8: 0\\.\\d{4} 0\\.\\d{4}, .* ± [0-9.]+ % ± [0-9.]+ %, .* 88 rows\n")
         .contains("rows fitted: n 704, median ", "\nCosts of the starts: ")
         .containsPattern("\n  \\+0\\.9\\d Kv of [acjk], resistance of [acjk]\n")
-        .containsPattern("\n  and \\d+ weaker ones; JSON has all\n")
+        .containsPattern("\n  and \\d+ weaker ones; JSON has all\n");
+    assertThat(run.out().lines()).allMatch(line -> line.length() <= 100);
+    assertThat(run.out().replaceAll("\\s+", " "))
         .contains(BENCH + ": speed was not read: speed left out, power used; lines 16, ");
   }
 
@@ -199,16 +201,17 @@ class CalibrateCommandTest {
         "--part",
         "a=cypsela-1404-2800",
         "--part",
-        "4=awn-4.5x2.5x2",
-        "--part",
-        "5=cypsela-1404-2800");
+        "4=awn-4.5x2.5x2");
 
     assertThat(run.exitCode()).isEqualTo(ExitCode.OK);
     assertThat(run.errors())
-        .hasSize(10)
+        .hasSize(13)
         .contains(
+            "motor cypsela-1404-2800: turns 2413 rpm/V under load in these rows, where its record leads to expect 2670: maybe they are another motor's.",
             "motor c: no record is written, for the catalogue has no motor with the id c. Give --part c=ID, or write the id into the CSV.",
-            "propeller 5: no record is written, for the catalogue has no propeller with the id cypsela-1404-2800. Give --part 5=ID, or write the id into the CSV.");
+            "propeller 5: no record is written, for the catalogue has no propeller with the id 5. Give --part 5=ID, or write the id into the CSV.",
+            "propeller awn-4.5x2.5x2: is 114.3 mm wide, but its rows are of one of 127.0 mm: maybe they are another propeller's, or lack the column diameter_mm.",
+            "Written into %s: motor cypsela-1404-2800, propeller awn-4.5x2.5x2.".formatted(mine));
     var catalog =
         CatalogReader.read(List.of(CatalogFolder.of(folder.resolve("mine")))).catalog();
     assertThat(catalog.ids()).containsExactly("awn-4.5x2.5x2", "cypsela-1404-2800");
@@ -253,6 +256,37 @@ class CalibrateCommandTest {
         .contains("rows of others.csv", "rows of few.csv");
   }
 
+  @Test
+  void aKeyOrAnIdThatThereIsNotIsRefused() {
+    var mine = CommandRun.typed(folder).resolve("mine").toString();
+
+    var noKey = CommandRun.of("calibrate", BENCH, "--into", mine, "--part", "zz=awn-5x2x2");
+    assertThat(noKey.exitCode()).isEqualTo(ExitCode.USAGE);
+    assertThat(noKey.err())
+        .contains(
+            "--part zz=awn-5x2x2 must begin with a motor or propeller of the rows, but is none of 1, 2, 3, 4, 5, 6, 7, 8, a, c, j, k.");
+    var noId = CommandRun.of("calibrate", BENCH, "--into", mine, "--part", "a=achene-2105-265");
+    assertThat(noId.exitCode()).isEqualTo(ExitCode.BAD_DATA);
+    assertThat(noId.errors())
+        .containsExactly(
+            "--part: a=achene-2105-265 must name a motor of the catalogue, but there is none of this id. Maybe achene-2105-2650 was meant.");
+    var otherKind = CommandRun.of("calibrate", BENCH, "--into", mine, "--part", "a=awn-5x2x2");
+    assertThat(otherKind.exitCode()).isEqualTo(ExitCode.BAD_DATA);
+    assertThat(folder.resolve("mine")).doesNotExist();
+  }
+
+  @Test
+  void rowsOfAnotherWindingAreRemarkedOn() {
+    var mine = CommandRun.typed(folder).resolve("mine").toString();
+
+    var run = CommandRun.of("calibrate", BENCH, "--into", mine, "--part", "a=achene-2004-1700");
+
+    assertThat(run.errors())
+        .anyMatch(
+            line -> line.matches(
+                "motor achene-2004-1700: turns 24[0-9]{2} rpm/V under load in these rows, where its record leads to expect 1[0-9]{3}: maybe they are another motor's\\."));
+  }
+
   /** Its figure of merit would be: the rows are of 127 mm, the part has 4 inches. */
   @Test
   void aRecordThatCannotBeIsNotWritten() {
@@ -277,7 +311,10 @@ class CalibrateCommandTest {
 
     var run = CommandRun.of("calibrate", few, "--into", mine);
 
-    assertThat(run.err()).isEmpty();
+    assertThat(run.errors())
+        .last()
+        .isEqualTo("Written into %s: motor spikerush-1303-3400, propeller frond-4.5x3.2x3."
+            .formatted(mine));
     assertThat(folder.resolve("mine"))
         .isDirectoryContaining("glob:**/motors.json")
         .isDirectoryContaining("glob:**/propellers.json");

@@ -20,6 +20,7 @@ import pappus.catalog.Band;
 import pappus.catalog.Catalog;
 import pappus.catalog.Known;
 import pappus.catalog.Mass;
+import pappus.catalog.Parts;
 import pappus.catalog.Polarisation;
 import pappus.catalog.Sale;
 import pappus.catalog.Strap;
@@ -164,6 +165,37 @@ class ScenarioReaderTest {
             "s.json:19: parts.excluded[1] must be the id of a part in the catalogue, but is the text \"zzz\".",
             "s.json:20: parts.owned[0] must be the id of a part in the catalogue, but is the text \"Strap-15\". Maybe strap-15 was meant.",
             "s.json:26: waivers[1].parts[0] must be the id of a part in the catalogue, but is the text \"strap-1\". Maybe strap-15 was meant.");
+  }
+
+  @Test
+  void findsWordsOfThePilotThatNoPartKnows() {
+    var catalog = Catalog.of(List.of(Parts.camera(), Parts.receiver()));
+    var family = Parts.camera().family();
+    var link = Parts.receiver().link();
+    var text = """
+        {
+          "name": "words",
+          "note": "Two slips.",
+          "massCap": {"grams": 250, "strict": true, "rule": "below 250 g"},
+          "leastThrustToWeight": 2,
+          "air": {"altitudeMetres": 0},
+          "flight": {"style": "hover"},
+          "pilot": {
+            "video": "%sx",
+            "radio": "%s"
+          }
+        }
+        """;
+
+    assertThat(read(text.formatted(family, link)).problemsWith(catalog))
+        .extracting(Problem::toString)
+        .containsExactly(
+            "s.json:9: pilot.video must be one that a part of the catalogue has, %s, but is the text \"%sx\". Maybe %s was meant."
+                .formatted(family, family, family));
+    assertThat(read(text.formatted(family, "zzzz")).problemsWith(catalog)).hasSize(2);
+    // A catalogue without such parts cannot know better.
+    assertThat(read(text.formatted(family, "zzzz")).problemsWith(Catalog.of(List.of())))
+        .isEmpty();
   }
 
   @Test
