@@ -27,6 +27,7 @@ public final class Ranker {
       List.of(Role.FRAME, Role.MOTOR, Role.PROPELLER, Role.BATTERY);
   private static final int MOST_VARIANTS = 5;
   private static final int MOST_ROUNDS = 6;
+  private static final int MOST_NEARLY = 24;
 
   private final Question question;
   private final Pool pool;
@@ -37,8 +38,8 @@ public final class Ranker {
   }
 
   /**
-   * Swaps every part of every leading candidate for every other of its role, until none gets better.
-   * This also finds each candidate its best accessories.
+   * Swaps every part of every leading candidate, and of some that only just miss, for every other of its role, until
+   * none gets better. This also finds each candidate its best accessories.
    *
    * @param count candidates wanted
    * @param stopped asked now and then whether to give up early
@@ -46,7 +47,12 @@ public final class Ranker {
   public void improve(int count, BooleanSupplier stopped) {
     var done = new LinkedHashSet<Build>();
     for (var round = 0; round < MOST_ROUNDS; round++) {
-      var leaders = distinct(pool.bestFirst(), count + 5);
+      var leaders = new ArrayList<>(distinct(pool.bestFirst(), count + 5));
+      var worst = leaders.isEmpty() ? 0 : leaders.get(leaders.size() - 1).objective();
+      pool.nearlyFeasible().stream()
+          .filter(near -> near.objective() > worst)
+          .limit(MOST_NEARLY)
+          .forEach(leaders::add);
       var fresh = leaders.stream().map(Assessment::build).filter(done::add).toList();
       if (fresh.isEmpty()) {
         return;

@@ -25,7 +25,11 @@ public final class Pool {
 
   private static final int MOST = 20_000;
 
+  /** What mostly decides how long a build flies and what is in its way. */
+  private static final List<Role> DECIDING = List.of(Role.MOTOR, Role.PROPELLER, Role.BATTERY);
+
   private final TreeMap<String, Assessment> byKey = new TreeMap<>();
+  private final TreeMap<String, Assessment> closestWith = new TreeMap<>();
   private @Nullable Assessment closest;
   private long assessed;
   private long feasible;
@@ -42,8 +46,16 @@ public final class Pool {
       if (byKey.size() > MOST) {
         keepBetterHalf();
       }
-    } else if (closest == null || CLOSEST_FIRST.compare(assessment, closest) < 0) {
+      return;
+    }
+    if (closest == null || CLOSEST_FIRST.compare(assessment, closest) < 0) {
       closest = assessment;
+    }
+    for (var role : DECIDING) {
+      closestWith.merge(
+          role.key() + ' ' + id(assessment.build(), role),
+          assessment,
+          (held, offered) -> CLOSEST_FIRST.compare(offered, held) < 0 ? offered : held);
     }
   }
 
@@ -66,6 +78,14 @@ public final class Pool {
   /** The infeasible one with the least shortfall, if none but infeasible ones were met. */
   public Optional<Assessment> closest() {
     return Optional.ofNullable(closest);
+  }
+
+  /**
+   * For each motor, propeller and battery the infeasible build with the least shortfall, the longest flying first:
+   * where they fly longer than any feasible one, a swap may bring a better one in reach.
+   */
+  public List<Assessment> nearlyFeasible() {
+    return closestWith.values().stream().distinct().sorted(BEST_FIRST).toList();
   }
 
   /** Builds assessed, counting repeats. */

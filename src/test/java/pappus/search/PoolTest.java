@@ -8,6 +8,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import pappus.assessment.Assessment;
 import pappus.assessment.Assessor;
+import pappus.assessment.Limit;
 import pappus.catalog.BuildText;
 import pappus.catalog.Catalog;
 import pappus.catalog.Role;
@@ -68,6 +69,21 @@ class PoolTest {
     offer(dear, cheap);
 
     assertThat(pool.bestFirst()).containsExactly(cheap, dear);
+  }
+
+  /** Thrust over weight is what a heavier pack misses first; each pack keeps its nearest. */
+  @Test
+  void keepsWhatOnlyJustMissesTheLongestFlyingFirst() {
+    var missed = Limit.atLeast("thrust-to-weight", "thrust over weight", "", 1.9, 2);
+    var nearer = Limit.atLeast("thrust-to-weight", "thrust over weight", "", 1.99, 2);
+    var far = Changed.limits(seconds(FIRST, 900), List.of(missed));
+    var near = Changed.limits(seconds(FIRST, 800), List.of(nearer));
+    var otherPack = Changed.limits(seconds(OTHER_BATTERY, 850), List.of(missed));
+
+    offer(far, otherPack, near);
+
+    assertThat(pool.bestFirst()).isEmpty();
+    assertThat(pool.nearlyFeasible()).containsExactly(otherPack, near);
   }
 
   @Test
