@@ -74,8 +74,8 @@ class PoolTest {
   /** Thrust over weight is what a heavier pack misses first; each pack keeps its nearest. */
   @Test
   void keepsWhatOnlyJustMissesTheLongestFlyingFirst() {
-    var missed = Limit.atLeast("thrust-to-weight", "thrust over weight", "", 1.9, 2);
-    var nearer = Limit.atLeast("thrust-to-weight", "thrust over weight", "", 1.99, 2);
+    var missed = new Limit("thrust-to-weight", "thrust over weight", "", 1.9, 2, false, false);
+    var nearer = new Limit("thrust-to-weight", "thrust over weight", "", 1.99, 2, false, false);
     var far = Changed.limits(seconds(FIRST, 900), List.of(missed));
     var near = Changed.limits(seconds(FIRST, 800), List.of(nearer));
     var otherPack = Changed.limits(seconds(OTHER_BATTERY, 850), List.of(missed));
