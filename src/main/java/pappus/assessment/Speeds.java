@@ -1,5 +1,7 @@
 package pappus.assessment;
 
+import java.util.ArrayList;
+import java.util.List;
 import pappus.physics.flight.ForwardFlight;
 import pappus.physics.flight.Hover;
 import pappus.physics.flight.Leg;
@@ -14,6 +16,7 @@ import pappus.physics.flight.Leg;
  * @param bestRangeW power there
  * @param bestRangeOfHover shaft power there over that of hover
  * @param topMPerS fastest level flight, an upper bound, m/s
+ * @param curve power against airspeed from standing to the last whole step below the top speed
  */
 public record Speeds(
     double bestEnduranceMPerS,
@@ -21,7 +24,22 @@ public record Speeds(
     double bestRangeMPerS,
     double bestRangeW,
     double bestRangeOfHover,
-    double topMPerS) {
+    double topMPerS,
+    List<Step> curve) {
+  private static final int STEP_M_PER_S = 2;
+
+  /**
+   * One point of the curve.
+   *
+   * @param airspeedMPerS m/s
+   * @param watts from the battery, W
+   */
+  public record Step(double airspeedMPerS, double watts) {}
+
+  public Speeds {
+    curve = List.copyOf(curve);
+  }
+
   private static final Leg CALM = new Leg(1, 0, 0);
 
   static Speeds of(Course course, Hover hover, double volts) {
@@ -33,7 +51,16 @@ public record Speeds(
         range.airspeedMPerS(),
         range.steady().busPowerW(volts),
         range.steady().shaftPowerW() / hover.steady().shaftPowerW(),
-        course.topSpeedMPerS());
+        course.topSpeedMPerS(),
+        curve(course, volts));
+  }
+
+  private static List<Step> curve(Course course, double volts) {
+    var curve = new ArrayList<Step>();
+    for (var airspeed = 0; airspeed <= course.topSpeedMPerS(); airspeed += STEP_M_PER_S) {
+      curve.add(new Step(airspeed, course.forward().at(airspeed).steady().busPowerW(volts)));
+    }
+    return curve;
   }
 
   /** Whether less power is promised at best range than multirotors were seen to need. */

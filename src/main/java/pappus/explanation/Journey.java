@@ -3,6 +3,7 @@ package pappus.explanation;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import pappus.assessment.Course;
 import pappus.assessment.FlightEstimate;
 import pappus.assessment.Speeds;
@@ -37,6 +38,21 @@ public final class Journey {
       }
     });
     return sentences;
+  }
+
+  /** Power against airspeed, in a sentence; empty for a hover. */
+  public static Optional<String> power(FlightEstimate flight) {
+    return flight
+        .speeds()
+        .filter(speeds -> !speeds.curve().isEmpty())
+        .map(speeds -> "Power in level flight, calm air: "
+            + speeds.curve().stream()
+                .filter(step -> step.airspeedMPerS() % 4 == 0)
+                .map(step -> "%s W at %s"
+                    .formatted(
+                        Spoken.number(step.watts(), 0), Spoken.number(step.airspeedMPerS(), 0)))
+                .collect(Collectors.joining(", "))
+            + " m/s.");
   }
 
   private static String flown(Course course) {

@@ -54,6 +54,16 @@ final class CourseJson {
       one.put("bestRangeWatts", speeds.bestRangeW());
       one.put("bestRangeOfHover", speeds.bestRangeOfHover());
       one.put("topMetresPerSecondAtMost", speeds.topMPerS());
+      one.put(
+          "powerAgainstAirspeed",
+          speeds.curve().stream()
+              .map(step -> {
+                var point = new LinkedHashMap<String, Object>();
+                point.put("metresPerSecond", step.airspeedMPerS());
+                point.put("watts", step.watts());
+                return point;
+              })
+              .toList());
       content.put("speedsInCalmAir", one);
     });
   }

@@ -129,6 +129,7 @@ public final class RankingText {
       Reasons.cap(flight).ifPresent(cap -> lines.addAll(wrap(cap, 0)));
       Reasons.counted(assessment.build()).forEach(counted -> lines.addAll(wrap("- " + counted, 2)));
       flight.hints().forEach(hint -> lines.addAll(wrap("- " + hint, 2)));
+      Journey.power(flight).ifPresent(power -> lines.addAll(wrap(power, 0)));
       Cautions.windings(assessment, scenario).ifPresent(heat -> lines.addAll(wrap(heat, 0)));
     });
     lines.add("");

@@ -178,7 +178,18 @@ class CourseReportTest {
             "bestRangeMetresPerSecond",
             "bestRangeWatts",
             "bestRangeOfHover",
-            "topMetresPerSecondAtMost");
+            "topMetresPerSecondAtMost",
+            "powerAgainstAirspeed");
+    var speeds = flight.path("speedsInCalmAir");
+    var curve = speeds.path("powerAgainstAirspeed");
+    assertThat(curve.get(0).path("metresPerSecond").asDouble()).isZero();
+    assertThat(curve.get(0).path("watts").asDouble())
+        .isCloseTo(flight.path("hover").path("watts").asDouble(), withinPercentage(0.5));
+    assertThat(curve)
+        .allMatch(point ->
+            point.path("watts").asDouble() >= speeds.path("bestEnduranceWatts").asDouble() - 1e-9)
+        .allMatch(point -> point.path("metresPerSecond").asDouble()
+            <= speeds.path("topMetresPerSecondAtMost").asDouble());
     assertThat(flight.path("heat").propertyNames())
         .containsExactly(
             "steadyWindingCelsius", "burstWindingCelsius", "burstSeconds", "assumption");
