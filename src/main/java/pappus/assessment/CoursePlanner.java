@@ -196,7 +196,7 @@ final class CoursePlanner {
     }
     var asked = planned.airspeedMPerS();
     var cruise = asked == null ? best(planned, forward, full, topSpeed) : forward.at(asked);
-    var ground = groundSpeed(cruise.airspeedMPerS(), planned.leg());
+    var ground = planned.leg().progressMPerS(cruise.airspeedMPerS());
     var metres = planned.metres();
     var seconds = metres == null ? planned.seconds() : ground > 0 ? metres / ground : 0;
     return new Stretch(planned.where(), seconds, cruise, ground, true);
@@ -213,18 +213,6 @@ final class CoursePlanner {
     return topSpeed <= 0 || forward.reaches(best.airspeedMPerS(), full)
         ? best
         : forward.at(topSpeed);
-  }
-
-  /** Along the track, m/s; below zero if the wind is faster than the aircraft. */
-  private static double groundSpeed(double airspeed, Leg leg) {
-    var ground = leg.groundSpeedMPerS(airspeed);
-    if (ground.isPresent()) {
-      return ground.getAsDouble();
-    }
-    var across = leg.crosswindMPerS();
-    return airspeed < Math.abs(across)
-        ? airspeed - Math.abs(across)
-        : Math.sqrt(airspeed * airspeed - across * across) + leg.tailwindMPerS();
   }
 
   private static Circuit circuit(

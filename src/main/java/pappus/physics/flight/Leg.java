@@ -18,14 +18,21 @@ public record Leg(double distanceM, double tailwindMPerS, double crosswindMPerS)
     Require.inRange("crosswindMPerS", crosswindMPerS, -60, 60);
   }
 
-  /** Speed over ground along the track at an airspeed, m/s; empty if the wind does not let it progress. */
+  /**
+   * Speed over ground along the track at an airspeed, m/s; not above zero where the wind does not let it progress: what
+   * is missing against a crosswind, or how fast it is driven back.
+   */
+  public double progressMPerS(double airspeedMPerS) {
+    var across = Math.abs(crosswindMPerS);
+    return airspeedMPerS < across
+        ? airspeedMPerS - across
+        : Math.sqrt(airspeedMPerS * airspeedMPerS - across * across) + tailwindMPerS;
+  }
+
+  /** The same; empty if the wind does not let it progress. */
   public OptionalDouble groundSpeedMPerS(double airspeedMPerS) {
-    var alongSquared = airspeedMPerS * airspeedMPerS - crosswindMPerS * crosswindMPerS;
-    if (alongSquared < 0) {
-      return OptionalDouble.empty();
-    }
-    var groundMPerS = Math.sqrt(alongSquared) + tailwindMPerS;
-    return groundMPerS > 0 ? OptionalDouble.of(groundMPerS) : OptionalDouble.empty();
+    var progress = progressMPerS(airspeedMPerS);
+    return progress > 0 ? OptionalDouble.of(progress) : OptionalDouble.empty();
   }
 
   /** Seconds to fly it at an airspeed; empty if the wind does not let it progress. */
