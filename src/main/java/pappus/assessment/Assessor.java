@@ -102,15 +102,8 @@ public final class Assessor {
     var cost = cost(fitting);
     var missing = MAIN.stream().filter(role -> build.part(role).isEmpty()).findFirst();
     if (missing.isPresent()) {
-      return new Assessment(
-          build,
-          fitting,
-          findings,
-          mass,
-          cost,
-          Optional.empty(),
-          Optional.of("there is no " + missing.get().label()),
-          List.of());
+      return grounded(
+          build, fitting, findings, mass, cost, "there is no " + missing.get().label());
     }
     FlightEstimate flight;
     try {
@@ -118,15 +111,8 @@ public final class Assessor {
           fly(models, build, fitting, mass.grams(), Factors.NONE, FlightModels.continuous(build));
     } catch (IllegalArgumentException outsideTheModel) {
       // The physics refuses what it was not made for; the reader sees its reason.
-      return new Assessment(
-          build,
-          fitting,
-          findings,
-          mass,
-          cost,
-          Optional.empty(),
-          Optional.ofNullable(outsideTheModel.getMessage()),
-          List.of());
+      return grounded(
+          build, fitting, findings, mass, cost, String.valueOf(outsideTheModel.getMessage()));
     }
     return new Assessment(
         build,
@@ -137,6 +123,17 @@ public final class Assessor {
         Optional.of(flight),
         Optional.empty(),
         LimitTable.of(scenario, deviations, mass, cost, flight));
+  }
+
+  private static Assessment grounded(
+      Build build,
+      Fitting fitting,
+      List<Finding> findings,
+      MassTable mass,
+      CostTable cost,
+      String why) {
+    return new Assessment(
+        build, fitting, findings, mass, cost, Optional.empty(), Optional.of(why), List.of());
   }
 
   /**
