@@ -1,6 +1,12 @@
 package pappus.assessment;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import pappus.catalog.Known;
+import pappus.catalog.Mass;
+import pappus.catalog.Part;
+import pappus.compatibility.Fitting;
 import pappus.physics.airframe.MassChance;
 import pappus.scenario.MassCap;
 
@@ -24,6 +30,48 @@ public record MassTable(List<MassLine> lines, double grams, double doubtGrams) {
       variance += line.doubtGrams() * line.doubtGrams();
     }
     return new MassTable(lines, grams, Math.sqrt(variance));
+  }
+
+  /**
+   * Everything that a build as it goes together takes off with.
+   *
+   * @param payloadGrams carried besides, g
+   */
+  static MassTable of(Fitting fitting, double payloadGrams) {
+    var build = fitting.build();
+    var lines = new ArrayList<MassLine>();
+    build.parts().forEach((role, part) -> {
+      var pieces = build.count(role);
+      lines.add(line(role.label(), Optional.of(part), pieces, part.mass(), 1));
+    });
+    fitting
+        .stackPlan()
+        .flatMap(plan -> plan.height())
+        .filter(height -> height.addedGrams() > 0)
+        .ifPresent(height -> lines.add(line(
+            "longer standoffs",
+            Optional.empty(),
+            1,
+            Mass.of(height.addedGrams(), Known.ESTIMATED),
+            1)));
+    for (var item : fitting.hardware().items()) {
+      lines.add(
+          line(item.label(), item.part(), item.pieces(), item.each(), item.cutOff() ? -1 : 1));
+    }
+    if (payloadGrams > 0) {
+      lines.add(line("payload", Optional.empty(), 1, Mass.of(payloadGrams, Known.MAKER), 1));
+    }
+    return of(lines);
+  }
+
+  private static MassLine line(String label, Optional<Part> part, int pieces, Mass each, int sign) {
+    return new MassLine(
+        label,
+        part,
+        pieces,
+        each,
+        sign * pieces * each.grams(),
+        pieces * each.standardDeviationGrams());
   }
 
   /** Mass that is not passed at so many standard deviations, whole milligrams, rounded up. */

@@ -37,7 +37,7 @@ public final class Doubts {
 
   /** The band of a build that flies. */
   public Band band(Assessment assessment) {
-    var flown = assessor.whatIf(assessment.build());
+    var flown = assessor.whatIf(assessment);
     var unrated = flown.applyAsDouble(Factors.NONE);
     var contributions = new ArrayList<Contribution>();
     for (var source : sources(assessment)) {
@@ -49,7 +49,7 @@ public final class Doubts {
           flown.applyAsDouble(source.doubt().moved(Factors.NONE, source.deviation())),
           flown.applyAsDouble(source.doubt().moved(Factors.NONE, -source.deviation()))));
     }
-    return new Band(assessor.likeliest(assessment.build()), contributions);
+    return new Band(assessor.likeliest(assessment), contributions);
   }
 
   /** One number and its deviation. */

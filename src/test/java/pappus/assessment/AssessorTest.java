@@ -206,7 +206,7 @@ final class AssessorTest {
     var seconds = Desk.assess(build()).flight().orElseThrow().endurance().seconds();
     var heavier = new Factors(1, 1, 1, 1, 1, 1, 1, 1, 1, 20);
 
-    var whatIf = assessor.whatIf(build());
+    var whatIf = assessor.whatIf(assessor.assess(build()));
 
     assertThat(whatIf.applyAsDouble(Factors.NONE)).isEqualTo(seconds);
     assertThat(whatIf.applyAsDouble(heavier)).isLessThan(seconds);
