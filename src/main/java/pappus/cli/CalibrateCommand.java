@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.concurrent.Callable;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import pappus.calibration.BenchReader;
@@ -116,12 +117,12 @@ final class CalibrateCommand implements Callable<Integer> {
     var others = against == null ? List.<BenchRow>of() : read(against, problems);
     checkKeys(rows);
     problems.throwIfAny();
-    var calibration = fit(rows, Optional.empty());
+    var calibration = fitted(() -> Calibrator.fit(rows));
     var comparison = against == null
         ? Optional.<Comparison>empty()
         : Optional.of(Comparison.of(calibration, others));
     if (into != null) {
-      write(into, fit(rows, Optional.of(CalibrationRecords.FLOWN)));
+      write(into, fitted(() -> Calibrator.fit(rows, CalibrationRecords.FLOWN)));
     }
     var out = spec.commandLine().getOut();
     out.print(
@@ -152,9 +153,9 @@ final class CalibrateCommand implements Callable<Integer> {
     }
   }
 
-  private Calibration fit(List<BenchRow> rows, Optional<Calibration.ControllerLaw> known) {
+  private Calibration fitted(Supplier<Calibration> fit) {
     try {
-      return known.map(law -> Calibrator.fit(rows, law)).orElseGet(() -> Calibrator.fit(rows));
+      return fit.get();
     } catch (IllegalArgumentException wrong) {
       throw InputException.badData(
           Problem.ofFile(files.get(0).toString(), String.valueOf(wrong.getMessage())));
