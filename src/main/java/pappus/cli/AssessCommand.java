@@ -10,8 +10,8 @@ import pappus.doubt.Doubts;
 import pappus.files.InputException;
 import pappus.files.Problem;
 import pappus.files.Source;
+import pappus.report.AssessmentText;
 import pappus.report.RankingJson;
-import pappus.report.RankingText;
 import pappus.report.ResultFile;
 import pappus.report.Run;
 import pappus.search.timefold.TimefoldSearch;
@@ -49,7 +49,7 @@ final class AssessCommand extends CatalogCommand implements Callable<Integer> {
         .print(
             wantsJson()
                 ? json
-                : new RankingText(inputs.scenario(), columns()).of(assessment, band));
+                : new AssessmentText(inputs.scenario(), columns()).of(assessment, band));
     out().flush();
     return assessment.isFeasible() ? ExitCode.OK : ExitCode.NO;
   }

@@ -35,6 +35,7 @@ import pappus.report.CalibrationJson;
 import pappus.report.CalibrationRecords;
 import pappus.report.CalibrationText;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -82,14 +83,8 @@ final class CalibrateCommand implements Callable<Integer> {
       description = "Which part of the catalogue a key of the rows is; may be given again.")
   private Map<String, String> partIds = new LinkedHashMap<>();
 
-  @Option(
-      names = "--catalog",
-      paramLabel = "FOLDER",
-      description = "Further catalogue folder in which --into looks the parts up.")
-  private List<Path> catalogs = new ArrayList<>();
-
-  @Option(names = "--no-shipped-catalog", description = "Only the folders given with --catalog.")
-  private boolean withoutShipped;
+  @Mixin
+  private CatalogOptions catalogs = new CatalogOptions();
 
   @Option(
       names = "--format",
@@ -223,11 +218,7 @@ final class CalibrateCommand implements Callable<Integer> {
 
   /** What the parts are otherwise: the builder's own word on them counts last. */
   private Catalog catalog(Path folder, Catalog mine) {
-    var folders = new ArrayList<CatalogFolder>();
-    if (!withoutShipped) {
-      folders.add(CatalogFolder.shipped());
-    }
-    catalogs.forEach(each -> folders.add(CatalogFolder.of(each)));
+    var folders = catalogs.folders();
     if (mine.size() > 0) {
       folders.add(CatalogFolder.of(folder));
     }

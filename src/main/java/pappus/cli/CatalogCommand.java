@@ -6,7 +6,6 @@ import java.util.ArrayList;
 import java.util.List;
 import pappus.assessment.Assessor;
 import pappus.catalog.Catalog;
-import pappus.catalog.CatalogFolder;
 import pappus.catalog.CatalogReader;
 import pappus.catalog.ReadCatalog;
 import pappus.compatibility.Rules;
@@ -19,6 +18,7 @@ import pappus.files.Problem;
 import pappus.scenario.ReadScenario;
 import pappus.scenario.Scenario;
 import pappus.scenario.ScenarioReader;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -41,15 +41,8 @@ abstract class CatalogCommand {
       description = "What is wanted, a JSON file; - reads standard input.")
   private Path scenarioFile;
 
-  @Option(
-      names = "--catalog",
-      paramLabel = "FOLDER",
-      description =
-          "Further catalogue folder, after the shipped one; a later part replaces an earlier one by id.")
-  private List<Path> catalogs = new ArrayList<>();
-
-  @Option(names = "--no-shipped-catalog", description = "Only the folders given with --catalog.")
-  private boolean withoutShipped;
+  @Mixin
+  private CatalogOptions catalogs = new CatalogOptions();
 
   @Option(
       names = "--format",
@@ -80,16 +73,6 @@ abstract class CatalogCommand {
 
   /** Reads everything; all problems of all files come in one exception. */
   Inputs read() {
-    var folders = new ArrayList<CatalogFolder>();
-    var names = new ArrayList<String>();
-    if (!withoutShipped) {
-      folders.add(CatalogFolder.shipped());
-      names.add("(shipped)");
-    }
-    for (var folder : catalogs) {
-      folders.add(CatalogFolder.of(folder));
-      names.add(folder.toString());
-    }
     var problems = new ArrayList<Problem>();
     var kind = InputException.Kind.BAD_DATA;
     ReadScenario scenario = null;
@@ -101,7 +84,7 @@ abstract class CatalogCommand {
       kind = wrong.kind();
     }
     try {
-      catalog = CatalogReader.read(folders);
+      catalog = CatalogReader.read(catalogs.folders());
     } catch (InputException wrong) {
       problems.addAll(wrong.problems());
       kind = wrong.kind();
@@ -127,7 +110,7 @@ abstract class CatalogCommand {
         scenario.scenario(),
         catalog.catalog(),
         assessor(scenario.scenario(), catalog.catalog()),
-        names,
+        catalogs.names(),
         files);
   }
 

@@ -4,11 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import pappus.assessment.Assessment;
-import pappus.assessment.FlightEstimate;
 import pappus.catalog.Part;
-import pappus.catalog.Role;
-import pappus.compatibility.StackPlan;
-import pappus.doubt.Band;
 import pappus.explanation.Cautions;
 import pappus.explanation.Journey;
 import pappus.explanation.Reasons;
@@ -21,12 +17,9 @@ import pappus.scenario.Scenario;
 import pappus.search.Coverage;
 import pappus.search.Ending;
 
-/** A ranking, or one build, for a terminal. */
+/** A ranking for a terminal. */
 public final class RankingText {
   private static final int REASONED = 3;
-  private static final List<Role> NAMED =
-      List.of(Role.FRAME, Role.MOTOR, Role.PROPELLER, Role.BATTERY);
-
   private final Scenario scenario;
   private final int width;
 
@@ -78,84 +71,6 @@ public final class RankingText {
     return finish(lines);
   }
 
-  /** One build, feasible or not. */
-  public String of(Assessment assessment, java.util.Optional<Band> band) {
-    var lines = new ArrayList<String>();
-    lines.addAll(heading());
-    lines.add("");
-    lines.addAll(wrap(
-        assessment.isFeasible()
-            ? "This build goes together and keeps every limit."
-            : "This build is not a candidate.",
-        0));
-    for (var limit : assessment.limits()) {
-      if (!limit.met()) {
-        lines.addAll(wrap("- Limit (" + limit.id() + "): " + Reasons.broken(limit) + ".", 2));
-      }
-    }
-    for (var finding : Reasons.findings(assessment)) {
-      lines.addAll(wrap("- " + finding, 2));
-    }
-    assessment
-        .whyNoFlight()
-        .ifPresent(why -> lines.addAll(
-            wrap("- No flight can be computed: " + why + (why.endsWith(".") ? "" : "."), 2)));
-    assessment.flight().ifPresent(flight -> {
-      lines.add("");
-      lines.addAll(wrap(
-          flown(flight)
-              + band.map(found -> ", plan with " + planned(found)).orElse("")
-              + "; "
-              + Spoken.number(assessment.mass().grams(), 0)
-              + " g; thrust over weight "
-              + Spoken.number(flight.thrustToWeight(), 1)
-              + " in mid-flight, "
-              + Spoken.number(flight.freshThrustToWeight(), 1)
-              + " fresh; "
-              + Spoken.number(flight.split().totalW(), 0)
-              + " W in hover"
-              + flight
-                  .course()
-                  .map(course -> ", " + Spoken.number(flight.flownW(), 0) + " W in the mean")
-                  .orElse("")
-              + ".",
-          0));
-      Journey.of(flight, band.map(Band::planWith).orElse(1.0))
-          .forEach(line -> lines.addAll(wrap(line, 0)));
-    });
-    assessment.flight().ifPresent(flight -> {
-      lines.addAll(wrap(Reasons.ending(flight), 0));
-      band.ifPresent(found -> lines.addAll(wrap(Reasons.doubt(found), 0)));
-      Reasons.cap(flight).ifPresent(cap -> lines.addAll(wrap(cap, 0)));
-      Reasons.counted(assessment.build()).forEach(counted -> lines.addAll(wrap("- " + counted, 2)));
-      flight.hints().forEach(hint -> lines.addAll(wrap("- " + hint, 2)));
-      Journey.power(flight).ifPresent(power -> lines.addAll(wrap(power, 0)));
-      Cautions.windings(assessment, scenario).ifPresent(heat -> lines.addAll(wrap(heat, 0)));
-    });
-    lines.add("");
-    details(assessment).forEach(line -> lines.addAll(wrap(line, 2)));
-    lines.add("");
-    massTable(assessment).forEach(line -> lines.addAll(wrap(line, 19)));
-    lines.add("");
-    lines.addAll(limitTable(assessment));
-    lines.add("");
-    lines.addAll(cautions(assessment));
-    return finish(lines);
-  }
-
-  private String flown(FlightEstimate flight) {
-    var minutes = Spoken.minutes(flight.endurance().seconds()) + " min";
-    return isForRange()
-        ? Journey.kilometres(flight.rangeMetres()) + " km in " + minutes
-        : minutes + (flight.course().isPresent() ? " in the air" : " in hover");
-  }
-
-  private String planned(Band band) {
-    return isForRange()
-        ? Journey.kilometres(band.low()) + " (to " + Journey.kilometres(band.high()) + ")"
-        : Spoken.minutes(band.low()) + " (to " + Spoken.minutes(band.high()) + ")";
-  }
-
   private List<String> heading() {
     return Heading.of(scenario).stream().flatMap(line -> wrap(line, 0).stream()).toList();
   }
@@ -199,21 +114,12 @@ public final class RankingText {
         assessment.mass().grams(),
         flight.thrustToWeight(),
         flight.flownW(),
-        Spoken.price(assessment.cost().cents(), currency(assessment)),
+        Spoken.price(assessment.cost().cents(), BuildLines.currency(assessment)),
         (candidate.cheapestOfGroup() ? " *" : "") + (flight.beyondBelief() ? " ?" : ""));
     var lines = new ArrayList<String>();
     lines.add(numbers);
-    lines.addAll(wrap("     " + names(assessment), 5));
+    lines.addAll(wrap("     " + BuildLines.names(assessment), 5));
     return lines;
-  }
-
-  private static String names(Assessment assessment) {
-    return String.join(
-        ", ",
-        NAMED.stream()
-            .flatMap(role -> assessment.build().part(role).stream())
-            .map(part -> Spoken.safe(part.name()))
-            .toList());
   }
 
   private List<String> reasons(int index, List<Candidate> candidates) {
@@ -221,7 +127,7 @@ public final class RankingText {
     var assessment = candidate.assessment();
     var flight = assessment.flight().orElseThrow();
     var lines = new ArrayList<String>();
-    lines.addAll(wrap((index + 1) + ". " + names(assessment), 3));
+    lines.addAll(wrap((index + 1) + ". " + BuildLines.names(assessment), 3));
     if (index + 1 < candidates.size()) {
       lines.addAll(wrap("   " + Reasons.standing(candidate, candidates.get(index + 1)), 3));
     }
@@ -233,12 +139,13 @@ public final class RankingText {
         .ifPresent(counted -> lines.addAll(wrap("   " + counted, 3)));
     Reasons.cap(flight).ifPresent(cap -> lines.addAll(wrap("   " + cap, 3)));
     lines.addAll(wrap(
-        "   Chance of keeping the mass cap: " + chance(assessment) + "; avionics take "
+        "   Chance of keeping the mass cap: " + BuildLines.chance(assessment, scenario)
+            + "; avionics take "
             + Spoken.number(100 * flight.split().avionicsW() / flight.split().totalW(), 0)
             + " % of the power in hover.",
         3));
-    lines.addAll(wrap("   With " + accessories(assessment) + ".", 3));
-    for (var line : places(assessment)) {
+    lines.addAll(wrap("   With " + BuildLines.accessories(assessment) + ".", 3));
+    for (var line : BuildLines.places(assessment)) {
       lines.addAll(wrap("   " + line, 3));
     }
     for (var finding : Reasons.findings(assessment)) {
@@ -257,112 +164,19 @@ public final class RankingText {
   private String variant(Assessment row, List<Assessment> variants) {
     var texts = new ArrayList<String>();
     for (var other : variants.subList(0, Math.min(3, variants.size()))) {
-      for (var role : NAMED) {
+      for (var role : BuildLines.NAMED) {
         var theirs = other.build().part(role).orElseThrow();
         if (!row.build().part(role).map(Part::id).equals(java.util.Optional.of(theirs.id()))) {
           texts.add(Spoken.safe(theirs.name())
               + " ("
               + Journey.figure(isForRange(), other.objective() / 1000.0)
               + ", "
-              + Spoken.price(other.cost().cents(), currency(other))
+              + Spoken.price(other.cost().cents(), BuildLines.currency(other))
               + ")");
         }
       }
     }
     return String.join("; ", texts) + ".";
-  }
-
-  private List<String> details(Assessment assessment) {
-    var lines = new ArrayList<String>();
-    assessment
-        .build()
-        .parts()
-        .forEach((role, part) ->
-            lines.add(role.label() + ": " + Spoken.safe(part.name()) + " [" + part.id() + "]"));
-    lines.addAll(places(assessment));
-    return lines;
-  }
-
-  /** The parts that the row does not name. */
-  private static String accessories(Assessment assessment) {
-    return String.join(
-        ", ",
-        assessment.build().parts().entrySet().stream()
-            .filter(entry -> !NAMED.contains(entry.getKey()))
-            .map(entry ->
-                entry.getKey().label() + " " + Spoken.safe(entry.getValue().name()))
-            .toList());
-  }
-
-  private static List<String> places(Assessment assessment) {
-    var lines = new ArrayList<String>();
-    assessment.fitting().stackPlan().ifPresent(plan -> lines.add(stack(plan) + "."));
-    assessment
-        .fitting()
-        .placing()
-        .ifPresent(placing -> lines.add("Pack: its middle "
-            + Spoken.number(Math.abs(placing.packXMillimetres()), 0)
-            + " mm "
-            + (placing.packXMillimetres() >= 0 ? "before" : "behind")
-            + " the middle of the motors."));
-    return lines;
-  }
-
-  private static String stack(StackPlan plan) {
-    var columns = plan.columns().stream()
-        .map(column -> Spoken.safe(column.position().name())
-            + ": "
-            + String.join(
-                " under ",
-                column.layers().stream().map(layer -> layer.what().label()).toList()))
-        .toList();
-    return "Places: "
-        + String.join("; ", columns)
-        + plan.height()
-            .map(height -> "; plates " + Spoken.number(height.millimetres(), 0) + " mm apart")
-            .orElse("; no plate above");
-  }
-
-  private List<String> massTable(Assessment assessment) {
-    var lines = new ArrayList<String>();
-    for (var line : assessment.mass().lines()) {
-      lines.addAll(wrap(
-          String.format(
-              Locale.ROOT,
-              "%8.1f g  ±%4.1f  %s%s",
-              line.grams(),
-              line.doubtGrams(),
-              line.pieces() > 1 ? line.pieces() + " × " : "",
-              line.part()
-                  .map(part -> line.label() + ", " + Spoken.safe(part.name()))
-                  .orElse(line.label())),
-          18));
-    }
-    lines.addAll(wrap(
-        String.format(
-            Locale.ROOT,
-            "%8.1f g  ±%4.1f  all-up; %s chance of keeping the cap; costs %s",
-            assessment.mass().grams(),
-            assessment.mass().doubtGrams(),
-            chance(assessment),
-            Spoken.price(assessment.cost().cents(), currency(assessment))),
-        18));
-    return lines;
-  }
-
-  private List<String> limitTable(Assessment assessment) {
-    var lines = new ArrayList<String>();
-    for (var limit : assessment.limits()) {
-      if (limit.met() && limit.id().equals("flight-time")) {
-        continue;
-      }
-      lines.addAll(wrap(
-          limit.met()
-              ? "kept    " + limit.id() + ": " + Reasons.room(limit)
-              : "broken  " + limit.id() + ": " + Reasons.broken(limit),
-          8));
-    }
-    return lines;
   }
 
   private List<String> nothing(Ranking ranking) {
@@ -375,7 +189,7 @@ public final class RankingText {
           .forEach(limit -> lines.addAll(
               wrap("- Limit (" + limit.id() + "): " + Reasons.broken(limit) + ".", 2)));
       Reasons.findings(closest).forEach(finding -> lines.addAll(wrap("- " + finding, 2)));
-      details(closest).forEach(line -> lines.addAll(wrap(line, 2)));
+      BuildLines.details(closest).forEach(line -> lines.addAll(wrap(line, 2)));
     });
     lines.add("");
     lines.addAll(wrap(coverage(ranking.coverage(), scenario.goalOrEndurance()), 0));
@@ -405,16 +219,6 @@ public final class RankingText {
       lines.addAll(wrap("! " + caution, 2));
     }
     return lines;
-  }
-
-  /** Never a hundred: a normal sum promises nothing that far out. */
-  private String chance(Assessment assessment) {
-    var chance = assessment.mass().chanceUnder(scenario.massCap());
-    return chance > 0.99 ? "over 99 %" : Spoken.number(100 * chance, 0) + " %";
-  }
-
-  private static String currency(Assessment assessment) {
-    return assessment.cost().lines().get(0).part().price().currency();
   }
 
   private List<String> wrap(String text, int indent) {

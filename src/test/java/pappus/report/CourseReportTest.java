@@ -49,7 +49,7 @@ class CourseReportTest {
   private static String assessed(Scenario scenario) {
     var assessment = assess(scenario);
     var band = new Doubts(SmallShop.assessor(FEW, scenario)).band(assessment);
-    return new RankingText(scenario, 1000).of(assessment, Optional.of(band));
+    return new AssessmentText(scenario, 1000).of(assessment, Optional.of(band));
   }
 
   private static JsonNode json(Scenario scenario, Ranking ranking) {
@@ -122,10 +122,10 @@ class CourseReportTest {
     var blown = SmallShop.flying(
         "{\"style\": \"cruise\", \"airspeedMetresPerSecond\": 8, \"windMetresPerSecond\": 10}", "");
 
-    assertThat(new RankingText(fast, 1000).of(assess(fast), Optional.empty()))
+    assertThat(new AssessmentText(fast, 1000).of(assess(fast), Optional.empty()))
         .containsPattern(
             "- Limit \\(top-speed\\): airspeed in the cruise is 58.00 m/s, but must be at most [0-9.]+ m/s\\.");
-    assertThat(new RankingText(blown, 1000).of(assess(blown), Optional.empty()))
+    assertThat(new AssessmentText(blown, 1000).of(assess(blown), Optional.empty()))
         .contains(
             "- Limit (ground-speed): speed over ground on the way out is -2.00 m/s, but must be at least 0.50 m/s.")
         .contains(

@@ -30,7 +30,10 @@ class RankingTextTest {
 
     for (var width : List.of(60, 72, 100)) {
       var text = new RankingText(SmallShop.scenario(""), width);
-      for (var answer : List.of(text.of(ranking), text.of(poor), text.of(assessment, band))) {
+      for (var answer : List.of(
+          text.of(ranking),
+          text.of(poor),
+          new AssessmentText(SmallShop.scenario(""), width).of(assessment, band))) {
         assertThat(answer.lines()).allMatch(line -> line.length() <= width);
         assertThat(answer.lines()).anyMatch(line -> line.length() > width - 10);
         assertThat(answer).endsWith("\n").doesNotContain(" \n");

@@ -1,0 +1,91 @@
+package pappus.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import pappus.assessment.Assessment;
+import pappus.catalog.Role;
+import pappus.compatibility.StackPlan;
+import pappus.explanation.Spoken;
+import pappus.scenario.Scenario;
+
+/** What is said of a build in every text, each line to be wrapped. */
+final class BuildLines {
+  /** Parts that a row of a ranking names. */
+  static final List<Role> NAMED = List.of(Role.FRAME, Role.MOTOR, Role.PROPELLER, Role.BATTERY);
+
+  private BuildLines() {}
+
+  /** Its main parts. */
+  static String names(Assessment assessment) {
+    return String.join(
+        ", ",
+        NAMED.stream()
+            .flatMap(role -> assessment.build().part(role).stream())
+            .map(part -> Spoken.safe(part.name()))
+            .toList());
+  }
+
+  /** Every part with its id, and where it sits. */
+  static List<String> details(Assessment assessment) {
+    var lines = new ArrayList<String>();
+    assessment
+        .build()
+        .parts()
+        .forEach((role, part) ->
+            lines.add(role.label() + ": " + Spoken.safe(part.name()) + " [" + part.id() + "]"));
+    lines.addAll(places(assessment));
+    return lines;
+  }
+
+  /** The parts that the row does not name. */
+  static String accessories(Assessment assessment) {
+    return String.join(
+        ", ",
+        assessment.build().parts().entrySet().stream()
+            .filter(entry -> !NAMED.contains(entry.getKey()))
+            .map(entry ->
+                entry.getKey().label() + " " + Spoken.safe(entry.getValue().name()))
+            .toList());
+  }
+
+  /** Where boards and pack sit. */
+  static List<String> places(Assessment assessment) {
+    var lines = new ArrayList<String>();
+    assessment.fitting().stackPlan().ifPresent(plan -> lines.add(stack(plan) + "."));
+    assessment
+        .fitting()
+        .placing()
+        .ifPresent(placing -> lines.add("Pack: its middle "
+            + Spoken.number(Math.abs(placing.packXMillimetres()), 0)
+            + " mm "
+            + (placing.packXMillimetres() >= 0 ? "before" : "behind")
+            + " the middle of the motors."));
+    return lines;
+  }
+
+  private static String stack(StackPlan plan) {
+    var columns = plan.columns().stream()
+        .map(column -> Spoken.safe(column.position().name())
+            + ": "
+            + String.join(
+                " under ",
+                column.layers().stream().map(layer -> layer.what().label()).toList()))
+        .toList();
+    return "Places: "
+        + String.join("; ", columns)
+        + plan.height()
+            .map(height -> "; plates " + Spoken.number(height.millimetres(), 0) + " mm apart")
+            .orElse("; no plate above");
+  }
+
+  /** Never a hundred: a normal sum promises nothing that far out. */
+  static String chance(Assessment assessment, Scenario scenario) {
+    var chance = assessment.mass().chanceUnder(scenario.massCap());
+    return chance > 0.99 ? "over 99 %" : Spoken.number(100 * chance, 0) + " %";
+  }
+
+  /** Of its prices. */
+  static String currency(Assessment assessment) {
+    return assessment.cost().lines().get(0).part().price().currency();
+  }
+}
