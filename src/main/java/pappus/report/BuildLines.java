@@ -55,12 +55,17 @@ final class BuildLines {
     assessment
         .fitting()
         .placing()
-        .ifPresent(placing -> lines.add("Pack: its middle "
-            + Spoken.number(Math.abs(placing.packXMillimetres()), 0)
-            + " mm "
-            + (placing.packXMillimetres() >= 0 ? "before" : "behind")
-            + " the middle of the motors."));
+        .ifPresent(placing -> lines.add(pack(placing.packXMillimetres())));
     return lines;
+  }
+
+  /** By how much the pack sits before the middle of the motors, mm. */
+  static String pack(double xMillimetres) {
+    var millimetres = Spoken.number(Math.abs(xMillimetres), 0);
+    return millimetres.equals("0")
+        ? "Pack: its middle is that of the motors."
+        : "Pack: its middle %s mm %s the middle of the motors."
+            .formatted(millimetres, xMillimetres > 0 ? "before" : "behind");
   }
 
   private static String stack(StackPlan plan) {
