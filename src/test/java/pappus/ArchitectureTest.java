@@ -118,6 +118,7 @@ final class ArchitectureTest {
             "pappus.catalog",
             "pappus.plausibility",
             "pappus.physics.."),
+        Layer.of("pappus.spreadsheet", "pappus.quantity", "pappus.files"),
         Layer.of("pappus.calibration", "pappus.quantity", "pappus.files", HIPPARCHUS),
         Layer.of("pappus.plausibility", "pappus.quantity", "pappus.catalog"),
         Layer.of("pappus.compatibility", "pappus.quantity", "pappus.catalog", "pappus.scenario"),

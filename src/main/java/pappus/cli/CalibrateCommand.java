@@ -6,7 +6,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.concurrent.Callable;
 import java.util.function.Supplier;
@@ -25,8 +24,6 @@ import pappus.catalog.Part;
 import pappus.explanation.Spoken;
 import pappus.files.Closest;
 import pappus.files.InputException;
-import pappus.files.JsonText;
-import pappus.files.OutputFolder;
 import pappus.files.Problem;
 import pappus.files.Problems;
 import pappus.files.Source;
@@ -47,7 +44,7 @@ import picocli.CommandLine.Spec;
     name = "calibrate",
     description =
         "Fits motors, propellers and controllers to thrust-stand rows, and says how well they predict others.")
-final class CalibrateCommand implements Callable<Integer> {
+final class CalibrateCommand implements Callable<Integer>, JsonAnswer {
   /** Ways to print the answer; CSV holds every row beside what is predicted of it. */
   enum Format {
     TEXT,
@@ -130,7 +127,8 @@ final class CalibrateCommand implements Callable<Integer> {
     return ExitCode.OK;
   }
 
-  boolean wantsJson() {
+  @Override
+  public boolean wantsJson() {
     return format == Format.JSON;
   }
 
@@ -159,15 +157,13 @@ final class CalibrateCommand implements Callable<Integer> {
 
   /** Adds the records to those that the folder holds already. */
   private void write(Path folder, Calibration flown) {
-    var mine = CatalogFolder.isCatalogue(folder)
-        ? CatalogReader.read(List.of(CatalogFolder.of(folder))).catalog()
-        : Catalog.of(List.of());
+    var own = OwnFolder.at(folder);
     var names = files.stream()
         .map(file ->
             file.toString().equals("-") ? "standard input" : file.getFileName().toString())
         .distinct()
         .collect(Collectors.joining(", "));
-    var known = catalog(folder, mine);
+    var known = catalog(folder, own.before());
     checkIds(flown, known);
     var records = CalibrationRecords.of(flown, partIds, known, names);
     if (!quiet) {
@@ -176,16 +172,7 @@ final class CalibrateCommand implements Callable<Integer> {
     if (records.parts().isEmpty()) {
       return;
     }
-    var texts = new TreeMap<String, String>();
-    for (var kind : records.parts().stream().map(Part::kind).distinct().toList()) {
-      var byId = new TreeMap<String, Part>();
-      mine.ofKind(kind).forEach(part -> byId.put(part.id(), part));
-      records.parts().stream()
-          .filter(part -> part.kind() == kind)
-          .forEach(part -> byId.put(part.id(), part));
-      texts.put(kind.fileName(), JsonText.of(Map.of(kind.listName(), List.copyOf(byId.values()))));
-    }
-    new OutputFolder(folder, force).write(texts);
+    own.add(records.parts(), force);
     if (!quiet) {
       spec.commandLine()
           .getErr()

@@ -25,7 +25,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** What commands on a scenario and a catalogue share: their options and their reading. */
-abstract class CatalogCommand {
+abstract class CatalogCommand implements JsonAnswer {
   /** Ways to print an answer. */
   enum Format {
     TEXT,
@@ -157,7 +157,8 @@ abstract class CatalogCommand {
     return outFolder != null;
   }
 
-  boolean wantsJson() {
+  @Override
+  public boolean wantsJson() {
     return format == Format.JSON;
   }
 

@@ -1,11 +1,15 @@
 package pappus.cli;
 
+import java.io.PrintWriter;
+import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import pappus.catalog.Kind;
+import pappus.files.CsvText;
 import pappus.files.SchemaFields;
 import pappus.files.SchemaText;
+import pappus.spreadsheet.RecordSheet;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -32,11 +36,19 @@ final class DescribeCommand implements Callable<Integer> {
   @Option(names = "--schema", description = "Print the JSON Schema (2020-12), for editors.")
   private boolean asSchema;
 
+  @Option(
+      names = "--columns",
+      description =
+          "Print the column titles of a spreadsheet for import, as its first line; of lists the first place.")
+  private boolean asColumns;
+
   @Override
   public Integer call() {
     var format = format();
     var out = spec.commandLine().getOut();
-    if (asSchema) {
+    if (asColumns) {
+      printColumns(out, format);
+    } else if (asSchema) {
       out.print(SchemaText.of(format));
     } else {
       for (var field : SchemaFields.of(format)) {
@@ -50,6 +62,14 @@ final class DescribeCommand implements Callable<Integer> {
     }
     out.flush();
     return ExitCode.OK;
+  }
+
+  private void printColumns(PrintWriter out, String format) {
+    if (format.equals(SCENARIO)) {
+      throw new ParameterException(
+          spec.commandLine(), "--columns must be asked of a kind of part, but is of a scenario.");
+    }
+    out.print(CsvText.of(RecordSheet.titles(format), List.of()));
   }
 
   /** Name of the schema of the kind. */

@@ -21,7 +21,8 @@ import picocli.CommandLine.ParseResult;
       AssessCommand.class,
       CheckCommand.class,
       DescribeCommand.class,
-      CalibrateCommand.class
+      CalibrateCommand.class,
+      ImportCommand.class
     },
     exitCodeListHeading = "%nExit codes:%n",
     exitCodeList = {
@@ -71,7 +72,7 @@ public final class Main {
   private static int report(Exception e, CommandLine command, ParseResult parsed) {
     if (e instanceof InputException wrong) {
       wrong.problems().forEach(problem -> command.getErr().println(problem));
-      if (wantsJson(command.getCommand())) {
+      if (command.getCommand() instanceof JsonAnswer asked && asked.wantsJson()) {
         command
             .getOut()
             .print(RankingJson.refusal(
@@ -98,10 +99,5 @@ public final class Main {
     command.getErr().println("This is a bug of ours; please report it with what follows.");
     e.printStackTrace(command.getErr());
     return ExitCode.BUG;
-  }
-
-  private static boolean wantsJson(Object command) {
-    return (command instanceof CatalogCommand asked && asked.wantsJson())
-        || (command instanceof CalibrateCommand calibrate && calibrate.wantsJson());
   }
 }

@@ -6,19 +6,24 @@ import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.FieldMismatchStrategy;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.regex.Pattern;
 
 /**
  * A CSV file read strictly: lines that start with # are remarks, the first other one names the columns, and
  * every row has a cell for each.
  */
 public final class CsvTable {
+  private static final Pattern PLAIN_NUMBER = Pattern.compile("-?[0-9]{1,15}(\\.[0-9]{1,15})?");
+  private static final Pattern LINE = Pattern.compile("record starting at line ([0-9]{1,9})");
+
   private final String file;
-  private final List<String> columns;
+  private final Optional<Row> header;
   private final List<Row> rows;
 
-  private CsvTable(String file, List<String> columns, List<Row> rows) {
+  private CsvTable(String file, Optional<Row> header, List<Row> rows) {
     this.file = file;
-    this.columns = List.copyOf(columns);
+    this.header = header;
     this.rows = List.copyOf(rows);
   }
 
@@ -30,52 +35,77 @@ public final class CsvTable {
    */
   public static CsvTable read(
       Source source, List<String> required, List<String> optional, Problems problems) {
+    var table = read(source, problems);
+    table.header.ifPresent(header ->
+        checkColumns(source.name(), header.line(), table.columns(), required, optional, problems));
+    return table;
+  }
+
+  /** As above, but takes whatever columns there are; without columns it is empty after a problem. */
+  public static CsvTable read(Source source, Problems problems) {
+    if (!source.isText(problems)) {
+      return new CsvTable(source.name(), Optional.empty(), List.of());
+    }
     var text = source.text();
     // Spreadsheets put a byte order mark first.
     var content = text.startsWith("\uFEFF") ? text.substring(1) : text;
-    List<String> columns = List.of();
+    Optional<Row> header = Optional.empty();
     var rows = new ArrayList<Row>();
-    if (content.indexOf('\uFFFD') >= 0) {
-      problems.add(Problem.ofFile(source.name(), "must be UTF-8, but is not."));
-    }
     try (var reader = CsvReader.builder()
-        .commentStrategy(CommentStrategy.SKIP)
-        .skipEmptyLines(true)
+        .commentStrategy(CommentStrategy.READ)
+        .skipEmptyLines(false)
+        .allowUnclosedQuote(false)
         .extraFieldStrategy(FieldMismatchStrategy.IGNORE)
         .missingFieldStrategy(FieldMismatchStrategy.IGNORE)
         .ofCsvRecord(content)) {
+      var number = 0;
       for (var record : reader) {
-        var line = (int) record.getStartingLineNumber();
+        number++;
         var cells = record.getFields().stream().map(String::strip).toList();
-        if (columns.isEmpty()) {
-          columns = cells;
+        if (record.isComment() || cells.stream().allMatch(String::isEmpty)) {
+          continue;
+        }
+        var row = new Row((int) record.getStartingLineNumber(), number, cells);
+        if (header.isEmpty()) {
+          header = Optional.of(row);
           if (cells.size() == 1 && cells.get(0).indexOf(';') >= 0) {
             problems.add(new Problem(
-                source.name(), line, "must separate its cells by commas, but has semicolons."));
-            return new CsvTable(source.name(), List.of(), List.of());
+                source.name(),
+                row.line(),
+                "must separate its cells by commas, but has semicolons."));
+            return new CsvTable(source.name(), Optional.empty(), List.of());
           }
-          checkColumns(source.name(), line, columns, required, optional, problems);
-        } else if (cells.size() != columns.size()) {
+        } else if (cells.size() != header.get().cells().size()) {
           problems.add(new Problem(
               source.name(),
-              line,
-              "must have %s cells, but has %s.".formatted(columns.size(), cells.size())));
+              row.line(),
+              "must have %s cells, but has %s."
+                  .formatted(header.get().cells().size(), cells.size())));
         } else {
-          rows.add(new Row(line, cells));
+          rows.add(row);
         }
       }
     } catch (CsvParseException e) {
-      problems.add(Problem.ofFile(
-          source.name(),
-          "must be CSV, but is not: " + Shown.sentence(String.valueOf(e.getMessage()))));
+      problems.add(notCsv(source.name(), String.valueOf(e.getMessage())));
+      return new CsvTable(source.name(), Optional.empty(), List.of());
     } catch (java.io.IOException e) {
       throw new java.io.UncheckedIOException(e);
     }
-    if (columns.isEmpty()) {
+    if (header.isEmpty()) {
       problems.add(
           Problem.ofFile(source.name(), "must name its columns in the first line, but is empty."));
     }
-    return new CsvTable(source.name(), columns, rows);
+    return new CsvTable(source.name(), header, rows);
+  }
+
+  /** The parser's own words, at the line where they belong. */
+  private static Problem notCsv(String file, String message) {
+    var line = LINE.matcher(message);
+    return new Problem(
+        file,
+        line.find() ? Integer.parseInt(line.group(1)) : 0,
+        "must be CSV, but is not: %s. Maybe a quote is not closed."
+            .formatted(Shown.sentence(message.replaceFirst(" *\\(record starting.*", ""))));
   }
 
   private static void checkColumns(
@@ -110,8 +140,18 @@ public final class CsvTable {
     return rows;
   }
 
+  /** The row that names the columns; none in a file that cannot be read. */
+  public Optional<Row> header() {
+    return header;
+  }
+
+  /** Names of the columns, as they stand there. */
+  public List<String> columns() {
+    return header.map(Row::cells).orElse(List.of());
+  }
+
   public boolean has(String column) {
-    return columns.contains(column);
+    return columns().contains(column);
   }
 
   /** True if a cell is empty, or its column is not there. */
@@ -136,7 +176,7 @@ public final class CsvTable {
   /** A cell that must hold a plain decimal number from low to high; the low end after a problem. */
   public double number(Row row, String column, double low, double high, Problems problems) {
     var cell = cell(row, column);
-    if (cell.matches("-?[0-9]{1,15}(\\.[0-9]{1,15})?")) {
+    if (isPlainNumber(cell)) {
       var value = Double.parseDouble(cell);
       if (value >= low && value <= high) {
         return value;
@@ -154,8 +194,13 @@ public final class CsvTable {
     return low;
   }
 
+  /** Whether a cell is a decimal number as people write it, without exponent, unit or grouping. */
+  public static boolean isPlainNumber(String cell) {
+    return PLAIN_NUMBER.matcher(cell).matches();
+  }
+
   private String cell(Row row, String column) {
-    var index = columns.indexOf(column);
+    var index = columns().indexOf(column);
     return index < 0 ? "" : row.cells().get(index);
   }
 
@@ -163,6 +208,7 @@ public final class CsvTable {
    * One row.
    *
    * @param line it starts on, from 1
+   * @param number as a spreadsheet counts rows, from 1; a cell of several lines makes it less than the line
    */
-  public record Row(int line, List<String> cells) {}
+  public record Row(int line, int number, List<String> cells) {}
 }

@@ -1,11 +1,7 @@
 package pappus.files;
 
-import java.nio.ByteBuffer;
-import java.nio.CharBuffer;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import tools.jackson.core.JacksonException;
 import tools.jackson.core.JsonToken;
@@ -28,7 +24,7 @@ public final class JsonReader {
    */
   public static <T> List<Listed<T>> readList(
       Source source, String schema, String list, Class<T> record, Problems problems) {
-    if (!isText(source, problems)) {
+    if (!source.isText(problems)) {
       return List.of();
     }
     try {
@@ -45,7 +41,7 @@ public final class JsonReader {
    */
   public static <T> Optional<T> readRecord(
       Source source, String schema, Class<T> record, Problems problems) {
-    if (!isText(source, problems)) {
+    if (!source.isText(problems)) {
       return Optional.empty();
     }
     try {
@@ -105,41 +101,5 @@ public final class JsonReader {
       }
     }
     return records;
-  }
-
-  /** Whether the bytes are UTF-8; Jackson would guess other encodings. */
-  private static boolean isText(Source source, Problems problems) {
-    var bytes = ByteBuffer.wrap(source.bytes());
-    var decoder = StandardCharsets.UTF_8.newDecoder();
-    var characters = CharBuffer.allocate(8192);
-    while (true) {
-      var result = decoder.decode(bytes, characters, true);
-      if (result.isUnderflow()) {
-        break;
-      }
-      if (result.isError()) {
-        var offset = bytes.position();
-        problems.add(new Problem(
-            source.name(),
-            source.lineAt(offset),
-            String.format(
-                Locale.ROOT,
-                "The file must be text in UTF-8, but has the byte 0x%02X in a wrong place. Maybe it was saved in another encoding.",
-                source.bytes()[offset])));
-        return false;
-      }
-      characters.clear();
-    }
-    for (var i = 0; i < Math.min(4, source.bytes().length); i++) {
-      if (source.bytes()[i] == 0) {
-        problems.add(
-            new Problem(
-                source.name(),
-                1,
-                "The file must be text in UTF-8, but has a zero byte. Maybe it was saved in another encoding."));
-        return false;
-      }
-    }
-    return true;
   }
 }

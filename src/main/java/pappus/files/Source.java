@@ -3,6 +3,9 @@ package pappus.files;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.nio.ByteBuffer;
+import java.nio.CharBuffer;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.NotDirectoryException;
@@ -11,6 +14,7 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /** The bytes of an input, and what the user calls it. */
@@ -127,12 +131,48 @@ public final class Source {
     return new Fingerprint(name, sha256);
   }
 
-  /** Not a copy: stays in this package, which does not write to it. */
   /** Its bytes as UTF-8. */
   public String text() {
-    return new String(bytes, java.nio.charset.StandardCharsets.UTF_8);
+    return new String(bytes, StandardCharsets.UTF_8);
   }
 
+  /** Whether the bytes are UTF-8, which Java and Jackson would patch or guess; else after a problem. */
+  boolean isText(Problems problems) {
+    var input = ByteBuffer.wrap(bytes);
+    var decoder = StandardCharsets.UTF_8.newDecoder();
+    var characters = CharBuffer.allocate(8192);
+    while (true) {
+      var result = decoder.decode(input, characters, true);
+      if (result.isUnderflow()) {
+        break;
+      }
+      if (result.isError()) {
+        var offset = input.position();
+        problems.add(new Problem(
+            name,
+            lineAt(offset),
+            String.format(
+                Locale.ROOT,
+                "The file must be text in UTF-8, but has the byte 0x%02X in a wrong place. Maybe it was saved in another encoding.",
+                bytes[offset])));
+        return false;
+      }
+      characters.clear();
+    }
+    for (var i = 0; i < Math.min(4, bytes.length); i++) {
+      if (bytes[i] == 0) {
+        problems.add(
+            new Problem(
+                name,
+                1,
+                "The file must be text in UTF-8, but has a zero byte. Maybe it was saved in another encoding."));
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** Not a copy: stays in this package, which does not write to it. */
   byte[] bytes() {
     return bytes;
   }
