@@ -1,0 +1,149 @@
+package pappus.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import pappus.catalog.CatalogFolder;
+import pappus.catalog.CatalogReader;
+import pappus.catalog.ReadCatalog;
+import pappus.catalog.Strap;
+import tools.jackson.databind.json.JsonMapper;
+
+/** The command {@code import}. */
+class ImportCommandTest {
+  private static final String TITLES =
+      "id,maker,name,price (EUR),sold unit,sold pieces,mass (oz),mass known,width (mm),length (in),source\n";
+  private static final String REED = "reed-16,Ousel,Reed,2.50,each,1,0.1,measured,16,8,my scale\n";
+
+  @TempDir
+  private Path folder;
+
+  private CommandRun straps(String csv, String... options) throws IOException {
+    var file =
+        CommandRun.typed(Files.writeString(folder.resolve("straps.csv"), csv)).toString();
+    var args = new java.util.ArrayList<>(List.of(
+        "import",
+        file,
+        "--kind",
+        "strap",
+        "--into",
+        CommandRun.typed(folder.resolve("mine")).toString()));
+    args.addAll(List.of(options));
+    return CommandRun.of(args);
+  }
+
+  private ReadCatalog mine() {
+    return CatalogReader.read(List.of(CatalogFolder.of(folder.resolve("mine"))));
+  }
+
+  @Test
+  void writesRecordsThatTheCatalogueTakes() throws IOException {
+    var run = straps(TITLES + REED);
+    assertThat(run.exitCode()).isZero();
+    assertThat(run.out()).endsWith("/mine/straps.json: 1 added: reed-16.\n");
+    var strap = mine().catalog().part("reed-16", Strap.class).orElseThrow();
+    assertThat(strap.mass().grams()).isEqualTo(2.8349523125);
+    assertThat(strap.lengthMillimetres()).isEqualTo(203.2);
+    assertThat(strap.price().cents()).isEqualTo(250);
+  }
+
+  @Test
+  void keepsWhatTheFolderHeldAndReplacesById() throws IOException {
+    straps(TITLES + REED);
+    var run = straps(
+        TITLES + REED.replace("0.1", "0.2") + REED.replace("reed-16", "rush-16"),
+        "--format",
+        "json");
+    assertThat(run.json().get("status").asString()).isEqualTo("written");
+    assertThat(run.json().get("added").toString()).isEqualTo("[\"rush-16\"]");
+    assertThat(run.json().get("replaced").toString()).isEqualTo("[\"reed-16\"]");
+    assertThat(mine().catalog().ids()).containsExactly("reed-16", "rush-16");
+    assertThat(mine().catalog().part("reed-16").orElseThrow().mass().grams())
+        .isEqualTo(5.669904625);
+  }
+
+  @Test
+  void writesNothingWhereOneCellIsWrong() throws IOException {
+    var run = straps(TITLES + REED + REED.replace("reed-16", "rush-16").replace(",16,", ",1e1,"));
+    assertThat(run.exitCode()).isEqualTo(ExitCode.BAD_DATA);
+    assertThat(run.errors()).hasSize(1);
+    assertThat(run.err())
+        .contains(
+            "straps.csv:3: row 3, column I \"width (mm)\", must be a plain number such as 12.5, but is \"1e1\".");
+    assertThat(folder.resolve("mine")).doesNotExist();
+  }
+
+  @Test
+  void answersInJsonWhereACellIsWrong() throws IOException {
+    var run = straps(TITLES + REED.replace(",16,", ",wide,"), "--format", "json");
+    assertThat(run.exitCode()).isEqualTo(ExitCode.BAD_DATA);
+    assertThat(run.json().get("status").asString()).isEqualTo("bad-data");
+  }
+
+  @Test
+  void refusesAnIdThatStandsTwice() throws IOException {
+    var run = straps(TITLES + REED + REED);
+    assertThat(run.exitCode()).isEqualTo(ExitCode.BAD_DATA);
+    assertThat(run.err())
+        .endsWith("straps.csv:3: row 3: id must be there once, but reed-16 is in row 2 too.\n");
+  }
+
+  @Test
+  void refusesAnIdOfAnotherKindInTheFolder() throws IOException {
+    var mine = Files.createDirectories(folder.resolve("mine"));
+    var buzzers = JsonMapper.shared()
+        .readTree(Files.readString(Path.of("catalog/buzzers.json")))
+        .get("buzzers")
+        .get(0);
+    Files.writeString(mine.resolve("buzzers.json"), "{\"buzzers\": [" + buzzers + "]}");
+    var id = buzzers.get("id").asString();
+    var run = straps(TITLES + REED.replace("reed-16", id));
+    assertThat(run.exitCode()).isEqualTo(ExitCode.BAD_DATA);
+    assertThat(run.err())
+        .contains("row 2: id must be new or that of another strap, but " + id + " is a buzzer in ");
+    assertThat(mine.resolve("straps.json")).doesNotExist();
+  }
+
+  @Test
+  void leavesAFileOfAnotherHandAlone() throws IOException {
+    straps(TITLES + REED);
+    var file = folder.resolve("mine/straps.json");
+    var edited = Files.readString(file).replace("my scale", "my other scale");
+    Files.writeString(file, edited);
+    var rush = TITLES + REED.replace("reed-16", "rush-16");
+    assertThat(straps(rush).exitCode()).isEqualTo(ExitCode.CANNOT_CREATE);
+    assertThat(file).hasContent(edited);
+    assertThat(straps(rush, "--force").exitCode()).isZero();
+    assertThat(mine().catalog().part("reed-16").orElseThrow().source()).isEqualTo("my other scale");
+  }
+
+  @Test
+  void refusesAFileWithoutRowsAndAFileThatIsMissing() throws IOException {
+    assertThat(straps(TITLES).err())
+        .endsWith("straps.csv: must have a row for each part, but has none.\n");
+    var run = CommandRun.of("import", "no.csv", "--kind", "strap", "--into", folder.toString());
+    assertThat(run.exitCode()).isEqualTo(ExitCode.NO_INPUT);
+  }
+
+  @Test
+  void refusesAKindThatIsNone() {
+    var run = CommandRun.of("import", "a.csv", "--kind", "rope", "--into", folder.toString());
+    assertThat(run.exitCode()).isEqualTo(ExitCode.USAGE);
+    assertThat(run.err()).startsWith("--kind must be frame, motor, ").contains("but is \"rope\".");
+  }
+
+  @Test
+  void takesTheLineThatDescribePrints() throws IOException {
+    var titles = CommandRun.of("describe", "strap", "--columns").out();
+    assertThat(titles).startsWith("id,maker,name,price (EUR),").endsWith(",source\n");
+    var run = straps(titles + "reed-16,Ousel,Reed,2.50,each,1,2.8,measured,0.1,16,200,my scale\n");
+    assertThat(run.exitCode()).isZero();
+    assertThat(CommandRun.of("describe", "scenario", "--columns").exitCode())
+        .isEqualTo(ExitCode.USAGE);
+  }
+}
