@@ -6,6 +6,7 @@ import java.util.Set;
 import java.util.function.ToDoubleFunction;
 import pappus.catalog.Build;
 import pappus.catalog.Role;
+import pappus.catalog.Shelf;
 import pappus.compatibility.CompatibilityRule;
 import pappus.compatibility.Fitter;
 import pappus.compatibility.Fitting;
@@ -33,7 +34,7 @@ public final class Assessor {
   private final Fitter fitter;
   private final Flights flights;
   private final Flights expected;
-  private final Set<String> owned;
+  private final Purse purse;
   private final double deviations;
 
   /**
@@ -41,6 +42,15 @@ public final class Assessor {
    * @param rules fit rules, in the order of reports
    */
   public Assessor(Scenario scenario, Stock stock, List<CompatibilityRule> rules) {
+    this(scenario, stock, Shelf.EMPTY, rules);
+  }
+
+  /**
+   * @param stock small hardware at hand
+   * @param shelf what is owned, and how much of what can be bought
+   * @param rules fit rules, in the order of reports
+   */
+  public Assessor(Scenario scenario, Stock stock, Shelf shelf, List<CompatibilityRule> rules) {
     this.scenario = scenario;
     this.rules = List.copyOf(rules);
     this.fitter = new Fitter(scenario, stock);
@@ -48,12 +58,17 @@ public final class Assessor {
     this.flights = scenario.outlookOrExpected() == Outlook.CAUTIOUS
         ? new Flights(scenario, Weighing.CAUTIOUS)
         : expected;
-    this.owned = Set.copyOf(scenario.choice().ownedIds());
+    this.purse = new Purse(Set.copyOf(scenario.choice().ownedIds()), shelf);
     this.deviations = MassChance.deviationsFor(scenario.massCap().confidenceOrUsual());
   }
 
   public Scenario scenario() {
     return scenario;
+  }
+
+  /** What the builder has, and how much of what can be bought. */
+  public Purse purse() {
+    return purse;
   }
 
   /** Standard deviations of mass kept below the cap for the scenario's confidence. */
@@ -66,7 +81,7 @@ public final class Assessor {
     var fitting = fitter.fit(build);
     var findings = rules.stream().map(rule -> find(rule, fitting)).toList();
     var mass = MassTable.of(fitting, scenario.payloadGrams());
-    var cost = CostTable.of(fitting, owned);
+    var cost = CostTable.of(fitting, purse);
     var missing = MAIN.stream().filter(role -> build.part(role).isEmpty()).findFirst();
     if (missing.isPresent()) {
       return grounded(
@@ -88,7 +103,7 @@ public final class Assessor {
         cost,
         Optional.of(flight),
         Optional.empty(),
-        LimitTable.of(scenario, deviations, mass, cost, flight));
+        LimitTable.of(scenario, deviations, mass, cost, purse, flight));
   }
 
   private static Assessment grounded(

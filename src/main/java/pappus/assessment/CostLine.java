@@ -8,8 +8,10 @@ import pappus.catalog.Part;
  * @param label what it is
  * @param part the part
  * @param pieces how many fly
+ * @param fromHand how many of them are at hand
  * @param units selling units to buy
  * @param cents price of them, whole cents; 0 if owned
- * @param owned whether the builder has it already
+ * @param owned whether the builder has all of them already
  */
-public record CostLine(String label, Part part, int pieces, int units, long cents, boolean owned) {}
+public record CostLine(
+    String label, Part part, int pieces, int fromHand, int units, long cents, boolean owned) {}

@@ -1,8 +1,10 @@
 package pappus.assessment;
 
 import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Set;
+import java.util.Map;
 import pappus.catalog.Part;
 import pappus.compatibility.Fitting;
 
@@ -24,24 +26,43 @@ public record CostTable(List<CostLine> lines, long cents) {
   /**
    * Everything a build as it goes together is bought from.
    *
-   * @param owned ids of parts that cost nothing
+   * @param purse what of it costs nothing
    */
-  static CostTable of(Fitting fitting, Set<String> owned) {
+  static CostTable of(Fitting fitting, Purse purse) {
     var build = fitting.build();
     var lines = new ArrayList<CostLine>();
+    var taken = new HashMap<String, Integer>();
     build
         .parts()
-        .forEach((role, part) -> lines.add(line(role.label(), part, build.count(role), owned)));
+        .forEach(
+            (role, part) -> lines.add(line(role.label(), part, build.count(role), purse, taken)));
     for (var item : fitting.hardware().items()) {
-      item.part().ifPresent(part -> lines.add(line(item.label(), part, item.pieces(), owned)));
+      item.part()
+          .ifPresent(part -> lines.add(line(item.label(), part, item.pieces(), purse, taken)));
     }
     return of(lines);
   }
 
-  private static CostLine line(String label, Part part, int pieces, Set<String> owned) {
-    var has = owned.contains(part.id());
-    var units = part.sold().unitsFor(pieces);
+  /** @param taken pieces at hand that went into lines before, by part */
+  private static CostLine line(
+      String label, Part part, int pieces, Purse purse, Map<String, Integer> taken) {
+    if (purse.hasAny(part)) {
+      return new CostLine(label, part, pieces, pieces, part.sold().unitsFor(pieces), 0, true);
+    }
+    var before = taken.getOrDefault(part.id(), 0);
+    var fromShelf = Math.min(pieces, Math.max(0, purse.shelf().owned(part) - before));
+    if (fromShelf > 0) {
+      taken.put(part.id(), before + fromShelf);
+    }
+    var units = part.sold().unitsFor(pieces - fromShelf);
     return new CostLine(
-        label, part, pieces, units, has ? 0 : units * part.price().cents(), has);
+        label, part, pieces, fromShelf, units, units * part.price().cents(), fromShelf == pieces);
+  }
+
+  /** Pieces of each part that fly, whatever they serve as. */
+  Map<Part, Integer> pieces() {
+    var pieces = new LinkedHashMap<Part, Integer>();
+    lines.forEach(line -> pieces.merge(line.part(), line.pieces(), Integer::sum));
+    return pieces;
   }
 }

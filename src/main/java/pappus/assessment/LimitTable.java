@@ -16,7 +16,12 @@ final class LimitTable {
   private LimitTable() {}
 
   static List<Limit> of(
-      Scenario scenario, double deviations, MassTable mass, CostTable cost, FlightEstimate flight) {
+      Scenario scenario,
+      double deviations,
+      MassTable mass,
+      CostTable cost,
+      Purse purse,
+      FlightEstimate flight) {
     var limits = new ArrayList<Limit>();
     var cap = scenario.massCap();
     limits.add(Limit.atMost(
@@ -32,6 +37,7 @@ final class LimitTable {
         flight.thrustToWeight(),
         scenario.leastThrustToWeight()));
     addBudget(scenario.budget(), cost, limits);
+    addStock(purse, cost, limits);
     // A speed that cannot be flown is the cause of the currents told after it.
     flight.course().ifPresent(course -> addSpeeds(course, limits));
     addCurrents(flight, limits);
@@ -47,6 +53,24 @@ final class LimitTable {
           cost.cents() / 100.0,
           budget.cents() / 100.0));
     }
+  }
+
+  /** Of parts that were counted, the one that is shortest. */
+  private static void addStock(Purse purse, CostTable cost, List<Limit> limits) {
+    if (purse.shelf().entries().isEmpty()) {
+      return;
+    }
+    cost.pieces().entrySet().stream()
+        .filter(entry -> !purse.hasAny(entry.getKey()))
+        .flatMap(entry -> purse.shelf().pieces(entry.getKey()).stream()
+            .map(there -> Limit.atMost(
+                "in-stock",
+                "pieces of %s that can be had".formatted(entry.getKey().id()),
+                "",
+                entry.getValue(),
+                there)))
+        .min(Comparator.comparingDouble(Limit::relativeMargin))
+        .ifPresent(limits::add);
   }
 
   /** Hover above a continuous rating is a broken limit; full throttle above a burst one is not. */

@@ -9,6 +9,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 import pappus.files.Closest;
 import pappus.files.OutputFolder;
@@ -19,8 +20,9 @@ import pappus.files.Source;
 /** Where catalogue files are: a folder, or the copy that travels in the jar. */
 public abstract sealed class CatalogFolder {
   private static final String COPY = "/pappus/catalog/";
-  private static final List<String> FILE_NAMES =
-      Stream.of(Kind.values()).map(Kind::fileName).toList();
+  private static final List<String> FILE_NAMES = Stream.concat(
+          Stream.of(Kind.values()).map(Kind::fileName), Stream.of(Shelf.FILE_NAME))
+      .toList();
 
   private CatalogFolder() {}
 
@@ -30,8 +32,13 @@ public abstract sealed class CatalogFolder {
   }
 
   /** One file of a catalogue, without the others of its folder. */
-  public static CatalogFolder ofFile(Path file, Kind kind) {
-    return new OneFile(file, kind);
+  public static CatalogFolder ofFile(Path file) {
+    return new OneFile(file);
+  }
+
+  /** True for the names of files that a catalogue folder may hold. */
+  public static boolean isFileName(String name) {
+    return FILE_NAMES.contains(name);
   }
 
   /** The folder {@code catalog} where there is one, else the copy in the jar. */
@@ -53,6 +60,9 @@ public abstract sealed class CatalogFolder {
   /** The files by kind; what is wrong with the folder or its files is added to the problems. */
   abstract Map<Kind, Source> sources(Problems problems);
 
+  /** The file of what is at hand and what can be bought, if there is one. */
+  abstract Optional<Source> shelf(Problems problems);
+
   private static final class InJar extends CatalogFolder {
     @Override
     Map<Kind, Source> sources(Problems problems) {
@@ -68,22 +78,36 @@ public abstract sealed class CatalogFolder {
       }
       return sources;
     }
+
+    @Override
+    Optional<Source> shelf(Problems problems) {
+      return Optional.empty();
+    }
   }
 
   private static final class OneFile extends CatalogFolder {
     private final Path file;
-    private final Kind kind;
 
-    OneFile(Path file, Kind kind) {
+    OneFile(Path file) {
       this.file = file;
-      this.kind = kind;
     }
 
     @Override
     Map<Kind, Source> sources(Problems problems) {
       var sources = new EnumMap<Kind, Source>(Kind.class);
-      Source.find(file, problems).ifPresent(source -> sources.put(kind, source));
+      Kind.ofFileName(name())
+          .ifPresent(
+              kind -> Source.find(file, problems).ifPresent(source -> sources.put(kind, source)));
       return sources;
+    }
+
+    @Override
+    Optional<Source> shelf(Problems problems) {
+      return name().equals(Shelf.FILE_NAME) ? Source.find(file, problems) : Optional.empty();
+    }
+
+    private String name() {
+      return String.valueOf(file.getFileName());
     }
   }
 
@@ -109,7 +133,7 @@ public abstract sealed class CatalogFolder {
             folder.resolve(name).toString(),
             "is not a file of a catalogue." + Closest.advice(name, FILE_NAMES)));
       }
-      var isCatalogue = !strangers.isEmpty();
+      var isCatalogue = !strangers.isEmpty() || names.get().contains(Shelf.FILE_NAME);
       for (var kind : Kind.values()) {
         if (names.get().contains(kind.fileName())) {
           isCatalogue = true;
@@ -123,6 +147,12 @@ public abstract sealed class CatalogFolder {
             "must hold a file of a catalogue, such as motors.json, but holds none."));
       }
       return sources;
+    }
+
+    @Override
+    Optional<Source> shelf(Problems problems) {
+      var file = folder.resolve(Shelf.FILE_NAME);
+      return Files.exists(file) ? Source.find(file, problems) : Optional.empty();
     }
 
     /** Hidden files are the business of editors and file systems. */

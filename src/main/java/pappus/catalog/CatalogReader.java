@@ -6,11 +6,14 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import pappus.files.Closest;
 import pappus.files.Fingerprint;
 import pappus.files.JsonPlaces;
 import pappus.files.JsonReader;
 import pappus.files.Listed;
+import pappus.files.Problem;
 import pappus.files.Problems;
+import pappus.files.Shown;
 import pappus.files.Source;
 
 /**
@@ -23,6 +26,7 @@ public final class CatalogReader {
   private final Map<String, Entry> byId = new TreeMap<>();
   private final List<Fingerprint> inputs = new ArrayList<>();
   private final List<Replacement> replacements = new ArrayList<>();
+  private final Map<String, OnShelf> shelf = new TreeMap<>();
 
   /** A part and where it came from. */
   private record Entry(Source source, Listed<? extends Part> listed) {
@@ -30,6 +34,13 @@ public final class CatalogReader {
       return listed.value();
     }
 
+    String place() {
+      return source.name() + ":" + listed.line();
+    }
+  }
+
+  /** An entry on the shelf and where it came from. */
+  private record OnShelf(Source source, Listed<ShelfEntry> listed) {
     String place() {
       return source.name() + ":" + listed.line();
     }
@@ -59,10 +70,35 @@ public final class CatalogReader {
     reader.byId.forEach((id, entry) -> places.put(
         id, new ReadCatalog.Place(entry.source().name(), entry.listed().line())));
     return new ReadCatalog(
-        Catalog.of(reader.byId.values().stream().map(Entry::part).toList()),
+        Catalog.of(reader.byId.values().stream().map(reader::atItsPrice).toList()),
+        Shelf.of(
+            reader.shelf.values().stream().map(each -> each.listed().value()).toList()),
         List.copyOf(reader.inputs),
         List.copyOf(reader.replacements),
-        Collections.unmodifiableMap(places));
+        Collections.unmodifiableMap(places),
+        reader.strangers());
+  }
+
+  private Part atItsPrice(Entry entry) {
+    var onShelf = shelf.get(entry.part().id());
+    var price = onShelf == null ? null : onShelf.listed().value().price();
+    return price == null ? entry.part() : Repriced.of(entry.part(), price);
+  }
+
+  /** Entries on the shelf for parts that are in no catalogue: a shop's list is longer than ours. */
+  private List<Problem> strangers() {
+    return shelf.values().stream()
+        .filter(each -> !byId.containsKey(each.listed().value().id()))
+        .map(each -> {
+          var id = each.listed().value().id();
+          return new Problem(
+              each.source().name(),
+              each.listed().line(),
+              "%s is in no catalogue: its entry on the shelf counts for nothing.%s"
+                  .formatted(Shown.text(id), Closest.advice(id, byId.keySet())));
+        })
+        .sorted()
+        .toList();
   }
 
   private void readFolder(CatalogFolder folder) {
@@ -83,6 +119,32 @@ public final class CatalogReader {
         }
       }
     });
+    folder.shelf(problems).ifPresent(this::readShelf);
+  }
+
+  /** Entries of one folder; those of earlier ones give way, which is told. */
+  private void readShelf(Source source) {
+    inputs.add(source.fingerprint());
+    var inFile = new HashMap<String, OnShelf>();
+    for (var listed :
+        JsonReader.readList(source, Shelf.NAME, Shelf.NAME, ShelfEntry.class, problems)) {
+      var entry = new OnShelf(source, listed);
+      var id = listed.value().id();
+      var twin = inFile.putIfAbsent(id, entry);
+      if (twin != null) {
+        refuse(
+            source,
+            listed,
+            Shelf.NAME,
+            "be there once, but %s is at %s too.".formatted(id, twin.place()));
+        continue;
+      }
+      var earlier = shelf.put(id, entry);
+      if (earlier != null) {
+        replacements.add(
+            new Replacement("The shelf entry of " + id, earlier.place(), entry.place()));
+      }
+    }
   }
 
   private void merge(Entry entry) {
@@ -103,8 +165,11 @@ public final class CatalogReader {
   }
 
   private void refuse(Entry entry, String expected) {
-    var record = entry.part().kind().listName() + "[" + entry.listed().index() + "]";
-    problems.add(JsonPlaces.of(entry.source(), entry.listed(), record)
-        .problem(record + ".id", "must " + expected));
+    refuse(entry.source(), entry.listed(), entry.part().kind().listName(), expected);
+  }
+
+  private void refuse(Source source, Listed<?> listed, String list, String expected) {
+    var record = list + "[" + listed.index() + "]";
+    problems.add(JsonPlaces.of(source, listed, record).problem(record + ".id", "must " + expected));
   }
 }

@@ -163,7 +163,7 @@ final class CalibrateCommand implements Callable<Integer>, JsonAnswer {
             file.toString().equals("-") ? "standard input" : file.getFileName().toString())
         .distinct()
         .collect(Collectors.joining(", "));
-    var known = catalog(folder, own.before());
+    var known = catalog(folder, own.parts());
     checkIds(flown, known);
     var records = CalibrationRecords.of(flown, partIds, known, names);
     if (!quiet) {

@@ -32,6 +32,9 @@ abstract class CatalogCommand implements JsonAnswer {
     JSON
   }
 
+  /** A shop's list may be long: the first few tell what is the matter. */
+  private static final int MOST_STRANGERS = 3;
+
   @Spec
   private CommandSpec spec;
 
@@ -102,6 +105,7 @@ abstract class CatalogCommand implements JsonAnswer {
       catalog
           .replacements()
           .forEach(replacement -> err().println(Spoken.safe(replacement.toString())));
+      tellStrangers(catalog.strangers());
     }
     var files = new ArrayList<Fingerprint>();
     files.add(scenario.input());
@@ -109,16 +113,26 @@ abstract class CatalogCommand implements JsonAnswer {
     return new Inputs(
         scenario.scenario(),
         catalog.catalog(),
-        assessor(scenario.scenario(), catalog.catalog()),
+        assessor(scenario.scenario(), catalog),
         catalogs.names(),
         files);
   }
 
-  private static Assessor assessor(Scenario scenario, Catalog catalog) {
+  private void tellStrangers(List<Problem> strangers) {
+    strangers.stream().limit(MOST_STRANGERS).forEach(err()::println);
+    if (strangers.size() > MOST_STRANGERS) {
+      err()
+          .println("And %s more on the shelf; check names them."
+              .formatted(strangers.size() - MOST_STRANGERS));
+    }
+  }
+
+  private static Assessor assessor(Scenario scenario, ReadCatalog read) {
     var excluded = List.copyOf(scenario.choice().excludedIds());
-    var stock =
-        catalog.parts().stream().filter(part -> !excluded.contains(part.id())).toList();
-    return new Assessor(scenario, Stock.of(stock), Rules.ALL);
+    var stock = read.catalog().parts().stream()
+        .filter(part -> !excluded.contains(part.id()) && read.shelf().has(part, 1))
+        .toList();
+    return new Assessor(scenario, Stock.of(stock), read.shelf(), Rules.ALL);
   }
 
   /** Prices are added up: all must be in one currency, and the budget in the same. */

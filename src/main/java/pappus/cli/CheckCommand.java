@@ -145,8 +145,7 @@ final class CheckCommand implements Callable<Integer> {
             .filter(name -> name.toLowerCase(Locale.ROOT).endsWith(".json"))
             .filter(name -> !name.startsWith("."))
             .toList();
-        if (files.isEmpty()
-            || files.stream().anyMatch(file -> Kind.ofFileName(file).isPresent())) {
+        if (files.isEmpty() || files.stream().anyMatch(CatalogFolder::isFileName)) {
           catalogs.add(CatalogFolder.of(path));
           files.forEach(file -> names.add(path.resolve(file).toString()));
         } else {
@@ -155,8 +154,8 @@ final class CheckCommand implements Callable<Integer> {
       } else if (kind.isPresent() && !withoutShipped && isInShipped(path)) {
         // It is read with the shipped catalogue: read again it would replace itself.
         names.add(SHIPPED.resolve(kind.get().fileName()).toString());
-      } else if (kind.isPresent()) {
-        catalogs.add(CatalogFolder.ofFile(path, kind.get()));
+      } else if (CatalogFolder.isFileName(String.valueOf(path.getFileName()))) {
+        catalogs.add(CatalogFolder.ofFile(path));
         names.add(path.toString());
       } else {
         scenarioFiles.add(path);

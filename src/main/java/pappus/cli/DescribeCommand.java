@@ -6,6 +6,7 @@ import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import pappus.catalog.Kind;
+import pappus.catalog.Shelf;
 import pappus.files.CsvText;
 import pappus.files.SchemaFields;
 import pappus.files.SchemaText;
@@ -30,7 +31,7 @@ final class DescribeCommand implements Callable<Integer> {
 
   @Parameters(
       paramLabel = "KIND",
-      description = "A kind of part, such as motor or battery, or scenario.")
+      description = "A kind of part, such as motor or battery, or shelf, or scenario.")
   private String kind;
 
   @Option(names = "--schema", description = "Print the JSON Schema (2020-12), for editors.")
@@ -74,16 +75,17 @@ final class DescribeCommand implements Callable<Integer> {
 
   /** Name of the schema of the kind. */
   private String format() {
-    if (kind.equals(SCENARIO)) {
-      return SCENARIO;
+    if (kind.equals(SCENARIO) || kind.equals(Shelf.NAME)) {
+      return kind;
     }
     return Kind.ofKey(kind)
         .map(Kind::listName)
         .orElseThrow(() -> new ParameterException(
             spec.commandLine(),
-            "KIND must be %s or %s, but is %s."
+            "KIND must be %s, %s or %s, but is %s."
                 .formatted(
                     Stream.of(Kind.values()).map(Kind::key).collect(Collectors.joining(", ")),
+                    Shelf.NAME,
                     SCENARIO,
                     kind)));
   }

@@ -1,16 +1,19 @@
 package pappus.cli;
 
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import pappus.catalog.Kind;
 import pappus.catalog.Part;
+import pappus.catalog.Shelf;
+import pappus.catalog.ShelfEntry;
 import pappus.files.JsonText;
 import pappus.files.Problem;
 import pappus.files.Problems;
@@ -43,7 +46,8 @@ final class ImportCommand implements Callable<Integer>, JsonAnswer {
       names = "--kind",
       paramLabel = "KIND",
       required = true,
-      description = "What the rows are, such as motor or battery.")
+      description =
+          "What the rows are: a kind of part such as motor, or shelf for what is at hand, in stock and its price.")
   private String kindKey;
 
   @Option(
@@ -72,22 +76,34 @@ final class ImportCommand implements Callable<Integer>, JsonAnswer {
 
   @Override
   public Integer call() {
-    var kind = kind();
-    var problems = new Problems();
-    var source = file.toString().equals("-")
-        ? Optional.of(Source.read("-", System.in))
-        : Source.find(file, problems);
-    var entries = source
-        .map(found -> RecordSheet.read(found, kind.listName(), kind.recordClass(), problems))
-        .orElse(List.of());
-    problems.throwIfAny();
-    var own = OwnFolder.at(folder);
-    checkIds(entries, own, problems);
-    problems.throwIfAny();
-    var parts = entries.stream().<Part>map(RecordSheet.Entry::value).toList();
-    own.add(parts, force);
-    print(kind, parts, own);
+    if (kindKey.equals(Shelf.NAME)) {
+      addToShelf();
+    } else {
+      var kind = kind();
+      addParts(kind, kind.recordClass());
+    }
     return ExitCode.OK;
+  }
+
+  private void addToShelf() {
+    var entries = values(read(Shelf.NAME, ShelfEntry.class, ShelfEntry::id));
+    var own = OwnFolder.at(folder);
+    own.addToShelf(entries, force);
+    print(
+        own.file(Shelf.FILE_NAME),
+        entries.stream().map(ShelfEntry::id).toList(),
+        id -> own.shelf().entry(id).isPresent());
+  }
+
+  private <P extends Part> void addParts(Kind kind, Class<P> record) {
+    var entries = read(kind.listName(), record, Part::id);
+    var own = OwnFolder.at(folder);
+    checkKinds(entries, own);
+    own.add(values(entries), force);
+    print(
+        own.file(kind.fileName()),
+        values(entries).stream().map(Part::id).toList(),
+        id -> own.parts().part(id).isPresent());
   }
 
   @Override
@@ -101,58 +117,81 @@ final class ImportCommand implements Callable<Integer>, JsonAnswer {
             spec.commandLine(),
             "--kind must be %s, but is %s."
                 .formatted(
-                    Shown.choice(Stream.of(Kind.values()).map(Kind::key).toList()),
+                    Shown.choice(Stream.concat(
+                            Stream.of(Kind.values()).map(Kind::key), Stream.of(Shelf.NAME))
+                        .toList()),
                     Shown.text(kindKey))));
   }
 
-  /** An id stands for one part of one kind. */
-  private void checkIds(
-      List<? extends RecordSheet.Entry<? extends Part>> entries, OwnFolder own, Problems problems) {
+  /** The records of the file; an id stands for one of them. */
+  private <T> List<RecordSheet.Entry<T>> read(
+      String list, Class<T> record, Function<T, String> id) {
+    var problems = new Problems();
+    var source = file.toString().equals("-")
+        ? Optional.of(Source.read("-", System.in))
+        : Source.find(file, problems);
+    var entries =
+        source.map(found -> RecordSheet.read(found, list, record, problems)).orElse(List.of());
+    problems.throwIfAny();
     if (entries.isEmpty()) {
-      problems.add(Problem.ofFile(file.toString(), "must have a row for each part, but has none."));
+      problems.add(
+          Problem.ofFile(file.toString(), "must have a row for each record, but has none."));
     }
     var rows = new HashMap<String, Integer>();
     for (var entry : entries) {
-      var id = entry.value().id();
-      var earlier = rows.putIfAbsent(id, entry.row());
+      var key = id.apply(entry.value());
+      var earlier = rows.putIfAbsent(key, entry.row());
       if (earlier != null) {
         problems.add(new Problem(
             file.toString(),
             entry.line(),
             "row %s: id must be there once, but %s is in row %s too."
-                .formatted(entry.row(), id, earlier)));
+                .formatted(entry.row(), key, earlier)));
       }
-      own.before()
-          .part(id)
-          .filter(other -> other.kind() != entry.value().kind())
+    }
+    problems.throwIfAny();
+    return entries;
+  }
+
+  private static <T> List<T> values(List<RecordSheet.Entry<T>> entries) {
+    return entries.stream().map(RecordSheet.Entry::value).toList();
+  }
+
+  /** An id stands for a part of one kind; two of one folder would make it unreadable. */
+  private <P extends Part> void checkKinds(List<RecordSheet.Entry<P>> entries, OwnFolder own) {
+    var problems = new Problems();
+    for (var entry : entries) {
+      var part = entry.value();
+      own.parts()
+          .part(part.id())
+          .filter(other -> other.kind() != part.kind())
           .ifPresent(other -> problems.add(new Problem(
               file.toString(),
               entry.line(),
               "row %s: id must be new or that of another %s, but %s is a %s in %s."
                   .formatted(
                       entry.row(),
-                      entry.value().kind().key(),
-                      id,
+                      part.kind().key(),
+                      part.id(),
                       other.kind().key(),
-                      own.file(other)))));
+                      own.file(other.kind().fileName())))));
     }
+    problems.throwIfAny();
   }
 
-  private void print(Kind kind, List<Part> parts, OwnFolder own) {
-    var replaced = new ArrayList<String>();
-    var added = new ArrayList<String>();
-    parts.forEach(
-        part -> (own.before().part(part.id()).isPresent() ? replaced : added).add(part.id()));
+  private void print(Path written, List<String> ids, Predicate<String> wasThere) {
+    var replaced = ids.stream().filter(wasThere).toList();
+    var added = ids.stream().filter(wasThere.negate()).toList();
     var out = spec.commandLine().getOut();
     if (wantsJson()) {
       var document = new LinkedHashMap<String, Object>();
       document.put("status", "written");
-      document.put("file", folder.resolve(kind.fileName()).toString());
+      document.put("file", written.toString());
       document.put("added", added);
       document.put("replaced", replaced);
       out.print(JsonText.of(document));
     } else {
-      out.println(Shown.name(folder.resolve(kind.fileName()).toString())
+      out.println(Shown.name(written.toString())
           + ": "
           + Stream.of(counted("added", added), counted("replaced", replaced))
               .flatMap(Optional::stream)
@@ -161,10 +200,11 @@ final class ImportCommand implements Callable<Integer>, JsonAnswer {
     }
     out.flush();
     if (!quiet) {
+      var name = Shown.name(folder.toString());
       spec.commandLine()
           .getErr()
-          .println("Use them with --catalog %s; check %s says what is doubtful in them."
-              .formatted(Shown.name(folder.toString()), Shown.name(folder.toString())));
+          .println("Use it with --catalog %s; check %s says what is doubtful in it."
+              .formatted(name, name));
     }
   }
 

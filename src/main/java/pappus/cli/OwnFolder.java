@@ -9,17 +9,21 @@ import pappus.catalog.Catalog;
 import pappus.catalog.CatalogFolder;
 import pappus.catalog.CatalogReader;
 import pappus.catalog.Part;
+import pappus.catalog.Shelf;
+import pappus.catalog.ShelfEntry;
 import pappus.files.JsonText;
 import pappus.files.OutputFolder;
 
 /** A builder's own catalogue folder, to which records are added. */
 final class OwnFolder {
   private final Path folder;
-  private final Catalog before;
+  private final Catalog parts;
+  private final Shelf shelf;
 
-  private OwnFolder(Path folder, Catalog before) {
+  private OwnFolder(Path folder, Catalog parts, Shelf shelf) {
     this.folder = folder;
-    this.before = before;
+    this.parts = parts;
+    this.shelf = shelf;
   }
 
   /**
@@ -28,21 +32,26 @@ final class OwnFolder {
    * @throws pappus.files.InputException if what it holds is wrong
    */
   static OwnFolder at(Path folder) {
-    return new OwnFolder(
-        folder,
-        CatalogFolder.isCatalogue(folder)
-            ? CatalogReader.read(List.of(CatalogFolder.of(folder))).catalog()
-            : Catalog.of(List.of()));
+    if (!CatalogFolder.isCatalogue(folder)) {
+      return new OwnFolder(folder, Catalog.of(List.of()), Shelf.EMPTY);
+    }
+    var read = CatalogReader.read(List.of(CatalogFolder.of(folder)));
+    return new OwnFolder(folder, read.catalog(), read.shelf());
   }
 
   /** Parts it held before. */
-  Catalog before() {
-    return before;
+  Catalog parts() {
+    return parts;
   }
 
-  /** Where a part of it is, for messages. */
-  Path file(Part part) {
-    return folder.resolve(part.kind().fileName());
+  /** What was counted before. */
+  Shelf shelf() {
+    return shelf;
+  }
+
+  /** Where a file of it is. */
+  Path file(String name) {
+    return folder.resolve(name);
   }
 
   /**
@@ -51,15 +60,23 @@ final class OwnFolder {
    * @param force whether files that were written by others, or edited, are replaced too
    * @throws pappus.files.CannotCreateException if one of the files is not to be replaced; then none is
    */
-  void add(List<Part> parts, boolean force) {
+  void add(List<? extends Part> added, boolean force) {
     var texts = new TreeMap<String, String>();
-    for (var kind : parts.stream().map(Part::kind).distinct().toList()) {
+    for (var kind : added.stream().map(Part::kind).distinct().toList()) {
       var byId = new TreeMap<String, Part>();
-      before.ofKind(kind).forEach(part -> byId.put(part.id(), part));
-      parts.stream().filter(part -> part.kind() == kind).forEach(part -> byId.put(part.id(), part));
+      parts.ofKind(kind).forEach(part -> byId.put(part.id(), part));
+      added.stream().filter(part -> part.kind() == kind).forEach(part -> byId.put(part.id(), part));
       texts.put(
           kind.fileName(), JsonText.of(Map.of(kind.listName(), new ArrayList<>(byId.values()))));
     }
     new OutputFolder(folder, force).write(texts);
+  }
+
+  /** As {@link #add}, for what was counted. */
+  void addToShelf(List<ShelfEntry> added, boolean force) {
+    var entries = new ArrayList<>(shelf.entries());
+    entries.addAll(added);
+    var all = Map.of(Shelf.NAME, new ArrayList<>(Shelf.of(entries).entries()));
+    new OutputFolder(folder, force).write(Map.of(Shelf.FILE_NAME, JsonText.of(all)));
   }
 }

@@ -44,6 +44,9 @@ public final class Inspection {
         warnings.add(warning(places, motor, motor.id() + ": " + why));
       }
     });
+    read.strangers().stream()
+        .filter(stranger -> isAskedAbout.test(stranger.file()))
+        .forEach(warnings::add);
     return warnings.stream().sorted().toList();
   }
 

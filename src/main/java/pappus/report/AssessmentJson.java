@@ -100,6 +100,7 @@ final class AssessmentJson {
       content.put("what", line.label());
       content.put("part", line.part().id());
       content.put("pieces", line.pieces());
+      content.put("atHand", line.fromHand());
       content.put("units", line.units());
       content.put("cents", line.cents());
       content.put("currency", line.part().price().currency());

@@ -18,7 +18,6 @@ import pappus.catalog.Receiver;
 import pappus.catalog.Role;
 import pappus.catalog.Transmitter;
 import pappus.scenario.Choice;
-import pappus.scenario.Scenario;
 
 /**
  * What a search is to find: the parts it may use in each role, and who judges them.
@@ -37,15 +36,15 @@ public final class Question {
 
   /** The parts of a catalogue that a scenario leaves open. */
   public static Question of(Catalog catalog, Assessor assessor) {
-    var scenario = assessor.scenario();
     var options = new EnumMap<Role, List<Part>>(Role.class);
     for (var role : Role.values()) {
-      options.put(role, List.copyOf(options(role, catalog, scenario)));
+      options.put(role, List.copyOf(options(role, catalog, assessor)));
     }
     return new Question(assessor, Collections.unmodifiableMap(options));
   }
 
-  private static List<Part> options(Role role, Catalog catalog, Scenario scenario) {
+  private static List<Part> options(Role role, Catalog catalog, Assessor assessor) {
+    var scenario = assessor.scenario();
     var choice = scenario.choice();
     var fitting = new ArrayList<Part>();
     var fixed = new ArrayList<Part>();
@@ -58,7 +57,8 @@ public final class Question {
       }
       if (choice.fixedIds().contains(part.id())) {
         fixed.add(part);
-      } else if (!displacesFixed(part, catalog, choice)) {
+      } else if (!displacesFixed(part, catalog, choice)
+          && assessor.purse().canHave(part, role.pieces())) {
         fitting.add(part);
       }
     }

@@ -10,6 +10,7 @@ import static pappus.catalog.Parts.with;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import pappus.catalog.Sale;
+import pappus.catalog.ShelfEntry;
 import pappus.scenario.Choice;
 import pappus.scenario.Scenarios;
 
@@ -52,6 +53,32 @@ final class CostTableTest {
     assertThat(line(owning, "motor").owned()).isTrue();
     assertThat(line(owning, "motor").cents()).isZero();
     assertThat(owning.cents()).isEqualTo(Desk.assess(build()).cost().cents() - 6000);
+  }
+
+  /** Three motors at hand leave one to buy; two propellers of a set leave a whole set. */
+  @Test
+  void buysOnlyWhatIsNotAtHand() {
+    var cost = Desk.assess(build(), owned("motor", 3), owned("propeller", 2)).cost();
+
+    assertThat(line(cost, "motor").fromHand()).isEqualTo(3);
+    assertThat(line(cost, "motor").units()).isEqualTo(1);
+    assertThat(line(cost, "motor").cents()).isEqualTo(1500);
+    assertThat(line(cost, "motor").owned()).isFalse();
+    assertThat(line(cost, "propeller").units()).isEqualTo(1);
+    assertThat(line(cost, "propeller").cents()).isEqualTo(300);
+  }
+
+  @Test
+  void buysNothingOfWhatIsAllAtHand() {
+    var cost = Desk.assess(build(), owned("motor", 5)).cost();
+
+    assertThat(line(cost, "motor").owned()).isTrue();
+    assertThat(line(cost, "motor").units()).isZero();
+    assertThat(cost.cents()).isEqualTo(24_900 - 6000);
+  }
+
+  private static ShelfEntry owned(String id, int pieces) {
+    return new ShelfEntry(id, pieces, null, null, null);
   }
 
   /** 30 + 4 × 15 + 3 + 20 + 60 + 25 + 20 + 15 + 5 + 4 + 1 and 4 for screws, 2 for the strap. */

@@ -4,6 +4,8 @@ import java.util.List;
 import pappus.catalog.Build;
 import pappus.catalog.Part;
 import pappus.catalog.Parts;
+import pappus.catalog.Shelf;
+import pappus.catalog.ShelfEntry;
 import pappus.compatibility.Rules;
 import pappus.compatibility.Stock;
 import pappus.scenario.MassCap;
@@ -24,6 +26,12 @@ final class Desk {
 
   static Assessment assess(Build build, Scenario scenario, List<? extends Part> stock) {
     return new Assessor(scenario, Stock.of(stock), Rules.ALL).assess(build);
+  }
+
+  static Assessment assess(Build build, ShelfEntry... entries) {
+    var shelf = Shelf.of(List.of(entries));
+    return new Assessor(Scenarios.plain(), Stock.of(Parts.hardware()), shelf, Rules.ALL)
+        .assess(build);
   }
 
   static Scenario capped(MassCap cap) {

@@ -10,6 +10,7 @@ import static pappus.catalog.Parts.with;
 import org.junit.jupiter.api.Test;
 import pappus.catalog.Build;
 import pappus.catalog.Connector;
+import pappus.catalog.ShelfEntry;
 import pappus.physics.flight.ThrottleLimit;
 import pappus.scenario.MassCap;
 import pappus.scenario.Payload;
@@ -111,5 +112,37 @@ final class LimitTest {
     assertThat(Limit.atMost("a", "a", "", 100 + 1e-12, 100).excessMillionths()).isEqualTo(1);
     assertThat(Limit.atMost("a", "a", "", 1e12, 100).excessMillionths())
         .isEqualTo(Limit.LARGEST_EXCESS);
+  }
+
+  /** Two motors can be bought where four are needed; six propellers, in sets of four, are enough. */
+  @Test
+  void namesThePartThatIsShortest() {
+    var assessment = Desk.assess(
+        build(),
+        new ShelfEntry("motor", 1, 2, null, null),
+        new ShelfEntry("propeller", null, 2, null, null));
+    var limit = Desk.limit(assessment, "in-stock");
+
+    assertThat(limit.label()).isEqualTo("pieces of motor that can be had");
+    assertThat(limit.value()).isEqualTo(4);
+    assertThat(limit.bound()).isEqualTo(3);
+    assertThat(limit.met()).isFalse();
+    assertThat(assessment.shortfall()).isPositive();
+  }
+
+  @Test
+  void keepsTheStockWhereThereIsEnough() {
+    var assessment = Desk.assess(build(), new ShelfEntry("motor", 2, 2, null, null));
+
+    assertThat(Desk.limit(assessment, "in-stock").met()).isTrue();
+    assertThat(assessment.shortfall()).isZero();
+  }
+
+  @Test
+  void saysNothingOfStockThatNobodyCounted() {
+    assertThat(Desk.assess(build()).limits()).noneMatch(limit -> limit.id().equals("in-stock"));
+    assertThat(
+            Desk.assess(build(), new ShelfEntry("motor", 2, null, null, null)).limits())
+        .noneMatch(limit -> limit.id().equals("in-stock"));
   }
 }

@@ -125,7 +125,7 @@ class ImportCommandTest {
   @Test
   void refusesAFileWithoutRowsAndAFileThatIsMissing() throws IOException {
     assertThat(straps(TITLES).err())
-        .endsWith("straps.csv: must have a row for each part, but has none.\n");
+        .endsWith("straps.csv: must have a row for each record, but has none.\n");
     var run = CommandRun.of("import", "no.csv", "--kind", "strap", "--into", folder.toString());
     assertThat(run.exitCode()).isEqualTo(ExitCode.NO_INPUT);
   }

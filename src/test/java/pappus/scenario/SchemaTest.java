@@ -11,6 +11,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import pappus.catalog.Kind;
 import pappus.catalog.SchemaWriter;
+import pappus.catalog.Shelf;
+import pappus.catalog.ShelfEntry;
 import pappus.files.SchemaText;
 
 /**
@@ -50,11 +52,15 @@ class SchemaTest {
   }
 
   private static Stream<String> names() {
-    return Stream.concat(Stream.of(Kind.values()).map(Kind::listName), Stream.of("scenario"));
+    return Stream.concat(
+        Stream.of(Kind.values()).map(Kind::listName), Stream.of(Shelf.NAME, "scenario"));
   }
 
   private static String fresh(String name) {
     var writer = new SchemaWriter();
+    if (name.equals(Shelf.NAME)) {
+      return writer.ofList(name, ShelfEntry.class);
+    }
     return name.equals("scenario")
         ? writer.ofRecord("scenario", Scenario.class)
         : Stream.of(Kind.values())

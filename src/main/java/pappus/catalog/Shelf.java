@@ -1,0 +1,60 @@
+package pappus.catalog;
+
+import java.util.Collection;
+import java.util.Collections;
+import java.util.NavigableMap;
+import java.util.Optional;
+import java.util.TreeMap;
+
+/** What is at hand and what can be bought, for the parts somebody has counted; of others there is as much as wanted. */
+public final class Shelf {
+  /** Name of its list, its schema and, with .json, its file in a catalogue folder. */
+  public static final String NAME = "shelf";
+
+  public static final String FILE_NAME = NAME + ".json";
+
+  /** Nobody has counted anything. */
+  public static final Shelf EMPTY = new Shelf(new TreeMap<>());
+
+  private final NavigableMap<String, ShelfEntry> byId;
+
+  private Shelf(NavigableMap<String, ShelfEntry> byId) {
+    this.byId = byId;
+  }
+
+  /** A shelf of entries; of several for one part the last counts. */
+  public static Shelf of(Collection<ShelfEntry> entries) {
+    var byId = new TreeMap<String, ShelfEntry>();
+    entries.forEach(entry -> byId.put(entry.id(), entry));
+    return new Shelf(byId);
+  }
+
+  /** Every entry, in the order of ids. */
+  public Collection<ShelfEntry> entries() {
+    return Collections.unmodifiableCollection(byId.values());
+  }
+
+  /** The entry on a part, if there is one. */
+  public Optional<ShelfEntry> entry(String id) {
+    return Optional.ofNullable(byId.get(id));
+  }
+
+  /** Pieces of a part at hand. */
+  public int owned(Part part) {
+    var entry = byId.get(part.id());
+    return entry == null || entry.owned() == null ? 0 : entry.owned();
+  }
+
+  /** Pieces of a part that can be had, at hand and bought; none if there is no end of them. */
+  public Optional<Long> pieces(Part part) {
+    var entry = byId.get(part.id());
+    return entry == null || entry.stock() == null
+        ? Optional.empty()
+        : Optional.of(owned(part) + (long) entry.stock() * part.sold().pieces());
+  }
+
+  /** Whether so many pieces of a part can be had. */
+  public boolean has(Part part, int needed) {
+    return pieces(part).map(pieces -> pieces >= needed).orElse(true);
+  }
+}
