@@ -77,6 +77,7 @@ public record Assessment(
   /** The limit with the least room relative to its bound: the one that binds. */
   public Optional<Limit> tightest() {
     return limits.stream()
+        .filter(limit -> !limit.met() || !limit.isCount())
         .min(java.util.Comparator.comparingDouble(Limit::relativeMargin).thenComparing(Limit::id));
   }
 }

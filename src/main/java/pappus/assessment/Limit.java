@@ -16,12 +16,20 @@ public record Limit(
   /** No excess counts for more than ten times the bound. */
   static final long LARGEST_EXCESS = 10_000_000;
 
+  /** Unit of what is counted one by one. */
+  static final String PIECES = "pieces";
+
   static Limit atMost(String id, String label, String unit, double value, double bound) {
     return new Limit(id, label, unit, value, bound, true, value <= bound);
   }
 
   static Limit atLeast(String id, String label, String unit, double value, double bound) {
     return new Limit(id, label, unit, value, bound, false, value >= bound);
+  }
+
+  /** Whether it is a number of things: to have just enough of them is no want of room. */
+  public boolean isCount() {
+    return unit.equals(PIECES);
   }
 
   /** How much is left, in the unit; below zero where it is broken. */

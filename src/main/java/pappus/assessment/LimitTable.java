@@ -65,8 +65,8 @@ final class LimitTable {
         .flatMap(entry -> purse.shelf().pieces(entry.getKey()).stream()
             .map(there -> Limit.atMost(
                 "in-stock",
-                "pieces of %s that can be had".formatted(entry.getKey().id()),
-                "",
+                "%s in the build".formatted(entry.getKey().id()),
+                Limit.PIECES,
                 entry.getValue(),
                 there)))
         .min(Comparator.comparingDouble(Limit::relativeMargin))

@@ -39,9 +39,9 @@ public final class Reasons {
 
   /** How much room a limit leaves. */
   public static String room(Limit limit) {
-    return amount(limit.margin(), limit.unit())
+    return amount(limit, limit.margin())
         + " left of "
-        + amount(limit.bound(), limit.unit())
+        + amount(limit, limit.bound())
         + (limit.most() ? "" : " at least");
   }
 
@@ -49,16 +49,16 @@ public final class Reasons {
   public static String broken(Limit limit) {
     return limit.label()
         + " is "
-        + amount(limit.value(), limit.unit())
+        + amount(limit, limit.value())
         + ", but must be at "
         + (limit.most() ? "most " : "least ")
-        + amount(limit.bound(), limit.unit());
+        + amount(limit, limit.bound());
   }
 
-  private static String amount(double value, String unit) {
-    var decimals = Math.abs(value) >= 100 ? 1 : 2;
+  private static String amount(Limit limit, double value) {
+    var decimals = limit.isCount() ? 0 : Math.abs(value) >= 100 ? 1 : 2;
     var number = Spoken.number(value, decimals);
-    return unit.isEmpty() ? number : number + " " + unit;
+    return limit.unit().isEmpty() ? number : number + " " + limit.unit();
   }
 
   /** What ends the flight, and on which of several stretches. */

@@ -123,7 +123,7 @@ final class LimitTest {
         new ShelfEntry("propeller", null, 2, null, null));
     var limit = Desk.limit(assessment, "in-stock");
 
-    assertThat(limit.label()).isEqualTo("pieces of motor that can be had");
+    assertThat(limit.label()).isEqualTo("motor in the build");
     assertThat(limit.value()).isEqualTo(4);
     assertThat(limit.bound()).isEqualTo(3);
     assertThat(limit.met()).isFalse();
@@ -136,6 +136,7 @@ final class LimitTest {
 
     assertThat(Desk.limit(assessment, "in-stock").met()).isTrue();
     assertThat(assessment.shortfall()).isZero();
+    assertThat(assessment.tightest().orElseThrow().isCount()).isFalse();
   }
 
   @Test

@@ -98,7 +98,8 @@ class ShelfCommandsTest {
     var run = run("assess", String.join(",", ids));
 
     assertThat(run.exitCode()).isEqualTo(ExitCode.NO);
-    assertThat(run.out()).contains("\"in-stock\"", "pieces of " + motor + " that can be had");
+    assertThat(run.out())
+        .contains("Broken: " + motor + " in the build is 4 pieces, but must be at most 3 pieces.");
   }
 
   @Test
