@@ -62,6 +62,19 @@ public final class CatalogReader {
     return read;
   }
 
+  /**
+   * The parts as their records have them, whatever a shelf says of prices: for those who write records.
+   *
+   * @throws pappus.files.InputException with all that is wrong in all folders
+   */
+  public static Catalog records(List<CatalogFolder> folders) {
+    var problems = new Problems();
+    var reader = new CatalogReader(problems);
+    folders.forEach(reader::readFolder);
+    problems.throwIfAny();
+    return Catalog.of(reader.byId.values().stream().map(Entry::part).toList());
+  }
+
   /** As {@link #read(List)}, but adds to the problems; the catalogue then lacks what is wrong. */
   public static ReadCatalog read(List<CatalogFolder> folders, Problems problems) {
     var reader = new CatalogReader(problems);

@@ -209,7 +209,7 @@ final class CalibrateCommand implements Callable<Integer>, JsonAnswer {
     if (mine.size() > 0) {
       folders.add(CatalogFolder.of(folder));
     }
-    return folders.isEmpty() ? mine : CatalogReader.read(folders).catalog();
+    return folders.isEmpty() ? mine : CatalogReader.records(folders);
   }
 
   private static List<BenchRow> read(Path file, Problems problems) {

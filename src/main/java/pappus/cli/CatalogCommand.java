@@ -129,8 +129,10 @@ abstract class CatalogCommand implements JsonAnswer {
 
   private static Assessor assessor(Scenario scenario, ReadCatalog read) {
     var excluded = List.copyOf(scenario.choice().excludedIds());
+    var owned = scenario.choice().ownedIds();
     var stock = read.catalog().parts().stream()
-        .filter(part -> !excluded.contains(part.id()) && read.shelf().has(part, 1))
+        .filter(part -> !excluded.contains(part.id()))
+        .filter(part -> owned.contains(part.id()) || read.shelf().has(part, 1))
         .toList();
     return new Assessor(scenario, Stock.of(stock), read.shelf(), Rules.ALL);
   }

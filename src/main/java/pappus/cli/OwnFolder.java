@@ -35,8 +35,9 @@ final class OwnFolder {
     if (!CatalogFolder.isCatalogue(folder)) {
       return new OwnFolder(folder, Catalog.of(List.of()), Shelf.EMPTY);
     }
-    var read = CatalogReader.read(List.of(CatalogFolder.of(folder)));
-    return new OwnFolder(folder, read.catalog(), read.shelf());
+    var folders = List.of(CatalogFolder.of(folder));
+    return new OwnFolder(
+        folder, CatalogReader.records(folders), CatalogReader.read(folders).shelf());
   }
 
   /** Parts it held before. */

@@ -134,6 +134,7 @@ public final class AssessmentText {
             BuildLines.chance(assessment, scenario),
             Spoken.price(assessment.cost().cents(), BuildLines.currency(assessment))),
         18));
+    BuildLines.atHand(assessment).ifPresent(line -> lines.addAll(wrap(line, 2)));
     return lines;
   }
 

@@ -2,6 +2,7 @@ package pappus.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import pappus.assessment.Assessment;
 import pappus.catalog.Role;
 import pappus.compatibility.StackPlan;
@@ -92,5 +93,17 @@ final class BuildLines {
   /** Of its prices. */
   static String currency(Assessment assessment) {
     return assessment.cost().lines().get(0).part().price().currency();
+  }
+
+  /** What is at hand and so costs nothing, if anything is. */
+  static Optional<String> atHand(Assessment assessment) {
+    var taken = assessment.cost().lines().stream()
+        .filter(line -> line.fromHand() > 0)
+        .map(line ->
+            "%s of %s %s".formatted(line.fromHand(), line.pieces(), line.part().id()))
+        .toList();
+    return taken.isEmpty()
+        ? Optional.empty()
+        : Optional.of("At hand, at no cost: " + String.join(", ", taken) + ".");
   }
 }

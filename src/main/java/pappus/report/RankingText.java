@@ -134,6 +134,7 @@ public final class RankingText {
     Journey.of(flight, candidate.band().planWith())
         .forEach(line -> lines.addAll(wrap("   " + line, 3)));
     lines.addAll(wrap("   " + Reasons.binding(assessment), 3));
+    BuildLines.atHand(assessment).ifPresent(line -> lines.addAll(wrap("   " + line, 3)));
     lines.addAll(wrap("   " + Reasons.ending(flight) + " " + Reasons.doubt(candidate.band()), 3));
     Reasons.countedBriefly(assessment.build())
         .ifPresent(counted -> lines.addAll(wrap("   " + counted, 3)));

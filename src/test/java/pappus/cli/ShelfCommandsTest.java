@@ -103,6 +103,69 @@ class ShelfCommandsTest {
   }
 
   @Test
+  void takesOtherHardwareWhereSomeIsOut() throws IOException {
+    var screws = motorScrews();
+    shelf("{\"id\": \"" + screws + "\", \"stock\": 0}");
+
+    assertThat(motorScrews()).isNotEqualTo(screws).isNotEmpty();
+  }
+
+  private String motorScrews() {
+    var lines = run("recommend").json().path("candidates").get(0).path("cost").path("lines");
+    return lines
+        .valueStream()
+        .filter(line -> line.path("what").asString().equals("motor screws"))
+        .map(line -> line.path("part").asString())
+        .findFirst()
+        .orElse("");
+  }
+
+  @Test
+  void saysWhatIsAtHand() throws IOException {
+    shelf("{\"id\": \"culvert-6-whole\", \"owned\": 1}");
+    var typed = CommandRun.typed(folder);
+    var run = CommandRun.of(
+        "recommend",
+        typed.resolve("marsh.json").toString(),
+        "--no-shipped-catalog",
+        "--catalog",
+        typed.resolve("parts").toString(),
+        "--catalog",
+        typed.resolve("shelf").toString(),
+        "--out",
+        typed.resolve("out").toString());
+
+    assertThat(run.out()).contains("   At hand, at no cost: 1 of 1 culvert-6-whole.\n");
+  }
+
+  /** Records keep their own price: the shelf's is for one builder, or one shop. */
+  @Test
+  void staysOutOfRecordsThatAreWritten() throws IOException {
+    var mine = Files.createDirectories(folder.resolve("mine"));
+    Files.writeString(
+        mine.resolve("shelf.json"),
+        "{\"shelf\": [{\"id\": \"reed\", \"price\": {\"amount\": 1, \"currency\": \"EUR\"}}]}");
+    var titles =
+        "id,maker,name,price (EUR),sold unit,sold pieces,mass (g),mass known,width (mm),length (mm),source\n";
+    var row = ",Ousel,Reed,2.50,each,1,3,measured,16,200,my scale\n";
+    for (var id : List.of("reed", "rush")) {
+      var csv = Files.writeString(folder.resolve("straps.csv"), titles + id + row);
+      var run = CommandRun.of(
+          "import",
+          CommandRun.typed(csv).toString(),
+          "--kind",
+          "strap",
+          "--into",
+          CommandRun.typed(mine).toString());
+      assertThat(run.exitCode()).isZero();
+    }
+
+    assertThat(mine.resolve("straps.json")).content().containsOnlyOnce("\"reed\"");
+    assertThat(Files.readString(mine.resolve("straps.json")).split("\"amount\": 2.50", -1))
+        .hasSize(3);
+  }
+
+  @Test
   void tellsTheFirstEntriesOfNoPart() throws IOException {
     shelf(
         "{\"id\": \"a1\", \"stock\": 3}, {\"id\": \"a2\", \"stock\": 3}, {\"id\": \"a3\", \"stock\": 3}, {\"id\": \"a4\", \"stock\": 3}, {\"id\": \"a5\", \"stock\": 3}");
