@@ -33,6 +33,9 @@ import picocli.CommandLine.Spec;
     description =
         "Turns a spreadsheet saved as CSV into records of a catalogue folder; describe KIND --columns names the columns.")
 final class ImportCommand implements Callable<Integer>, JsonAnswer {
+  /** Of a long list the first ids tell what became of it; JSON has all. */
+  private static final int MOST_NAMED = 20;
+
   @Spec
   private CommandSpec spec;
 
@@ -211,6 +214,11 @@ final class ImportCommand implements Callable<Integer>, JsonAnswer {
   private static Optional<String> counted(String word, List<String> ids) {
     return ids.isEmpty()
         ? Optional.empty()
-        : Optional.of("%s %s: %s".formatted(ids.size(), word, String.join(", ", ids)));
+        : Optional.of("%s %s: %s%s"
+            .formatted(
+                ids.size(),
+                word,
+                ids.stream().limit(MOST_NAMED).collect(Collectors.joining(", ")),
+                ids.size() > MOST_NAMED ? ", …" : ""));
   }
 }

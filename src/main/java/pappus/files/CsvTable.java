@@ -68,11 +68,12 @@ public final class CsvTable {
         var row = new Row((int) record.getStartingLineNumber(), number, cells);
         if (header.isEmpty()) {
           header = Optional.of(row);
-          if (cells.size() == 1 && cells.get(0).indexOf(';') >= 0) {
+          var separator = cells.size() > 1 ? Optional.<String>empty() : separator(cells.get(0));
+          if (separator.isPresent()) {
             problems.add(new Problem(
                 source.name(),
                 row.line(),
-                "must separate its cells by commas, but has semicolons."));
+                "must separate its cells by commas, but has %s.".formatted(separator.get())));
             return new CsvTable(source.name(), Optional.empty(), List.of());
           }
         } else if (cells.size() != header.get().cells().size()) {
@@ -96,6 +97,13 @@ public final class CsvTable {
           Problem.ofFile(source.name(), "must name its columns in the first line, but is empty."));
     }
     return new CsvTable(source.name(), header, rows);
+  }
+
+  /** What a line without a comma seems to separate its cells by. */
+  private static Optional<String> separator(String line) {
+    return line.indexOf(';') >= 0
+        ? Optional.of("semicolons")
+        : line.indexOf('\t') >= 0 ? Optional.of("tabs") : Optional.empty();
   }
 
   /** The parser's own words, at the line where they belong. */

@@ -10,6 +10,9 @@ import pappus.files.CsvTable;
 final class Cell {
   private static final String LIST_OF = "list of ";
 
+  /** What is longer was not typed by a person: a quote stands in the wrong place. */
+  private static final int LONGEST_TEXT = 10_000;
+
   /** A decimal comma, which may as well part thousands. */
   private static final Pattern WITH_COMMA = Pattern.compile("-?[0-9]+(,[0-9]+)+(\\.[0-9]+)?");
 
@@ -43,7 +46,10 @@ final class Cell {
             : cell.equalsIgnoreCase("false") || cell.equalsIgnoreCase("no")
                 ? Optional.of(false)
                 : Optional.empty();
-      default -> Optional.of(cell).filter(text -> !text.isEmpty()).map(text -> text);
+      default ->
+        Optional.of(cell)
+            .filter(text -> !text.isEmpty() && text.length() <= LONGEST_TEXT)
+            .map(text -> text);
     };
   }
 
@@ -67,7 +73,10 @@ final class Cell {
       case "number" -> isList ? "plain numbers such as 9; 12.5" : "a plain number such as 12.5";
       case "whole number" -> "a whole number";
       case "true or false" -> "yes or no";
-      default -> isList ? "texts with ; between them" : "text";
+      default ->
+        isList
+            ? "texts with ; between them"
+            : "text of at most %s characters".formatted(LONGEST_TEXT);
     };
   }
 

@@ -227,6 +227,21 @@ class RecordSheetTest {
   }
 
   @Test
+  void refusesTabsBetweenCells() {
+    assertThat(straps(TITLES.replace(',', '\t') + "\n").problems)
+        .containsExactly("s.csv:1: must separate its cells by commas, but has tabs.");
+  }
+
+  @Test
+  void refusesATextThatNobodyTyped() {
+    assertThat(straps(with("Reed", "Reed".repeat(3000))).problems)
+        .singleElement()
+        .asString()
+        .startsWith(
+            "s.csv:2: row 2, column C \"name\", must be text of at most 10000 characters, but is \"ReedReed");
+  }
+
+  @Test
   void keepsAFormulaAsTheTextItIs() {
     var read = straps(with("Reed", "=1+2"));
     assertThat(read.entries.get(0).value().name()).isEqualTo("=1+2");
