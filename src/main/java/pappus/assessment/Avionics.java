@@ -32,6 +32,10 @@ final class Avionics {
         .buzzer()
         .filter(part -> part.watts() > 0)
         .ifPresent(part -> draws.add(draw(Role.BUZZER, part.watts(), fitting)));
+    build
+        .payloadCamera()
+        .filter(part -> part.watts() > 0)
+        .ifPresent(part -> draws.add(draw(Role.PAYLOAD_CAMERA, part.watts(), fitting)));
     var payload = scenario.payload();
     if (payload != null && payload.watts() > 0) {
       draws.add(new Draw("payload", payload.watts()));

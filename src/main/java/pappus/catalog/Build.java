@@ -136,6 +136,10 @@ public final class Build {
     return chosen(Role.BUZZER, Buzzer.class);
   }
 
+  public Optional<PayloadCamera> payloadCamera() {
+    return chosen(Role.PAYLOAD_CAMERA, PayloadCamera.class);
+  }
+
   public Optional<Capacitor> capacitor() {
     return chosen(Role.CAPACITOR, Capacitor.class);
   }

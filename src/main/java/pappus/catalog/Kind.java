@@ -16,6 +16,7 @@ public enum Kind {
   ANTENNA("antenna", "antennas", Antenna.class),
   GPS("gps", "gps", Gps.class),
   BUZZER("buzzer", "buzzers", Buzzer.class),
+  PAYLOAD_CAMERA("payload-camera", "payload-cameras", PayloadCamera.class),
   CAPACITOR("capacitor", "capacitors", Capacitor.class),
   LEAD("lead", "leads", Lead.class),
   SCREW("screw", "screws", Screw.class),

@@ -18,6 +18,7 @@ public sealed interface Part
         Antenna,
         Gps,
         Buzzer,
+        PayloadCamera,
         Capacitor,
         Lead,
         Screw,

@@ -1,6 +1,9 @@
 package pappus.catalog;
 
 import com.fasterxml.jackson.annotation.JsonProperty;
+import java.util.Collections;
+import java.util.EnumSet;
+import java.util.Set;
 
 /** What a part does in a build. A role is filled once, whichever part fills it. */
 public enum Role {
@@ -28,10 +31,16 @@ public enum Role {
   GPS("GPS", 1),
   @JsonProperty("buzzer")
   BUZZER("buzzer", 1),
+  @JsonProperty("payload-camera")
+  PAYLOAD_CAMERA("payload camera", 1),
   @JsonProperty("capacitor")
   CAPACITOR("capacitor", 1),
   @JsonProperty("lead")
   LEAD("battery lead", 1);
+
+  /** What a build may do without, and has only where it is asked for. */
+  public static final Set<Role> EXTRAS =
+      Collections.unmodifiableSet(EnumSet.of(GPS, BUZZER, PAYLOAD_CAMERA));
 
   private final String label;
   private final int pieces;

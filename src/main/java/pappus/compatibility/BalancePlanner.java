@@ -61,7 +61,7 @@ final class BalancePlanner {
     return switch (role) {
       case FRAME -> frame.centreOfMassXMillimetres();
       case MOTOR, PROPELLER, BATTERY -> 0;
-      case CAMERA -> frame.cameraXMillimetres();
+      case CAMERA, PAYLOAD_CAMERA -> frame.cameraXMillimetres();
       case BOARD, TRANSMITTER ->
         fitting.stackPlan().flatMap(plan -> plan.xMillimetres(role)).orElse(rearX(frame));
       case RECEIVER, VIDEO_ANTENNA, RADIO_ANTENNA, GPS, BUZZER, CAPACITOR, LEAD -> rearX(frame);

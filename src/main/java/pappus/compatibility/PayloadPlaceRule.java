@@ -1,9 +1,13 @@
 package pappus.compatibility;
 
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import pappus.catalog.Frame;
+import pappus.catalog.PayloadCamera;
+import pappus.catalog.Propeller;
 import pappus.catalog.Role;
 
-/** A payload of some size must stay clear of the propellers. */
+/** What is carried must stay clear of the propellers, where it has a size. */
 public final class PayloadPlaceRule implements CompatibilityRule {
   @Override
   public String id() {
@@ -12,29 +16,50 @@ public final class PayloadPlaceRule implements CompatibilityRule {
 
   @Override
   public Set<Role> reads() {
-    return Set.of(Role.FRAME, Role.PROPELLER);
+    return Set.of(Role.FRAME, Role.PROPELLER, Role.PAYLOAD_CAMERA);
   }
 
   @Override
   public Verdict check(Fitting fitting) {
     var build = fitting.build();
+    if (build.frame().isEmpty() || build.propeller().isEmpty()) {
+      return Verdict.FITS;
+    }
+    var frame = build.frame().get();
+    var propeller = build.propeller().get();
     var payload = fitting.scenario().payload();
-    if (payload == null || build.frame().isEmpty() || build.propeller().isEmpty()) {
-      return Verdict.FITS;
+    if (payload != null
+        && (payload.lengthMillimetres() != null || payload.widthMillimetres() != null)) {
+      var clearance = Discs.clearance(
+          frame,
+          propeller,
+          payload.xMillimetres(),
+          orNone(payload.lengthMillimetres()),
+          orNone(payload.widthMillimetres()));
+      if (clearance < Discs.LEAST_MM) {
+        return Discs.tooNear("The payload", clearance, frame);
+      }
     }
-    var length = payload.lengthMillimetres();
-    var width = payload.widthMillimetres();
-    if (length == null && width == null) {
-      return Verdict.FITS;
-    }
+    return build
+        .payloadCamera()
+        .map(camera -> check(camera, frame, propeller))
+        .orElse(Verdict.FITS);
+  }
+
+  /** It sits above the pilot's camera, where both see the same (common practice, no published source). */
+  private static Verdict check(PayloadCamera camera, Frame frame, Propeller propeller) {
     var clearance = Discs.clearance(
-        build.frame().get(),
-        build.propeller().get(),
-        payload.xMillimetres(),
-        length == null ? 0 : length,
-        width == null ? 0 : width);
+        frame,
+        propeller,
+        frame.cameraXMillimetres(),
+        camera.lengthMillimetres(),
+        camera.widthMillimetres());
     return clearance >= Discs.LEAST_MM
         ? Verdict.FITS
-        : Discs.tooNear("The payload", clearance, build.frame().get());
+        : Discs.tooNear("The payload camera", clearance, frame);
+  }
+
+  private static double orNone(@Nullable Double millimetres) {
+    return millimetres == null ? 0 : millimetres;
   }
 }

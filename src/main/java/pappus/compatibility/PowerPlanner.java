@@ -92,11 +92,16 @@ final class PowerPlanner {
         .gps()
         .ifPresent(
             part -> consumers.add(new Consumer(Role.GPS, part.id(), part.watts(), part.input())));
+    build.payloadCamera().ifPresent(part -> {
+      if (part.input() != null) {
+        consumers.add(new Consumer(Role.PAYLOAD_CAMERA, part.id(), part.watts(), part.input()));
+      }
+    });
     consumers.sort(Comparator.comparingDouble(Consumer::watts).reversed());
     return consumers;
   }
 
-  /** Depth-first, so that a plan is found wherever there is one; four consumers at most. */
+  /** Depth-first, so that a plan is found wherever there is one; five consumers at most. */
   private static boolean assign(
       List<Consumer> consumers,
       int next,

@@ -7,8 +7,14 @@ import pappus.catalog.Role;
 
 /** Every role a build needs is filled, and none twice. */
 public final class RolesRule implements CompatibilityRule {
-  private static final Set<Role> NEEDED =
-      EnumSet.complementOf(EnumSet.of(Role.GPS, Role.BUZZER, Role.LEAD));
+  private static final Set<Role> NEEDED = needed();
+
+  private static Set<Role> needed() {
+    var needed = EnumSet.complementOf(EnumSet.copyOf(Role.EXTRAS));
+    // Without it where the plugs match; the rule on the plugs speaks of it.
+    needed.remove(Role.LEAD);
+    return needed;
+  }
 
   @Override
   public String id() {

@@ -8,6 +8,7 @@ import pappus.catalog.Frame;
 import pappus.catalog.Gps;
 import pappus.catalog.Motor;
 import pappus.catalog.Part;
+import pappus.catalog.PayloadCamera;
 import pappus.catalog.Propeller;
 import pappus.catalog.Receiver;
 import pappus.catalog.Transmitter;
@@ -28,6 +29,7 @@ public final class Plausibility {
       case CAMERA -> VideoLaws.remarks((Camera) part);
       case RECEIVER -> RadioLaws.remarks((Receiver) part);
       case GPS -> RadioLaws.remarks((Gps) part);
+      case PAYLOAD_CAMERA -> VideoLaws.remarks((PayloadCamera) part);
       case ANTENNA, BUZZER, CAPACITOR, LEAD, SCREW, STRAP, ADAPTER, SUNDRY -> List.of();
     };
   }

@@ -3,6 +3,7 @@ package pappus.plausibility;
 import java.util.ArrayList;
 import java.util.List;
 import pappus.catalog.Camera;
+import pappus.catalog.PayloadCamera;
 import pappus.catalog.Transmitter;
 import pappus.catalog.VideoSender;
 import pappus.quantity.Require;
@@ -66,6 +67,21 @@ final class VideoLaws {
     if (camera.family().equals(VideoSender.ANALOGUE)) {
       // .4 to .8 W (common practice, no published source).
       Bounds.hard(0.4, 0.8).remark("power drawn", camera.watts(), " W").ifPresent(remarks::add);
+    }
+    return List.copyOf(remarks);
+  }
+
+  static List<String> remarks(PayloadCamera camera) {
+    var cubicCentimetres =
+        camera.lengthMillimetres() * camera.widthMillimetres() * camera.heightMillimetres() / 1000;
+    var remarks = new ArrayList<String>();
+    // Glass, board and air .5 to 1.6 g/cm³, with a cell up to 2.0 (engineering estimate).
+    Bounds.hard(0.5, camera.input() == null ? 2.0 : 1.6)
+        .remark("density", camera.mass().grams() / cubicCentimetres, " g/cm³")
+        .ifPresent(remarks::add);
+    if (camera.input() != null) {
+      // A sensor and an encoder draw 1.5 to 6 W (common practice, no published source).
+      Bounds.hard(1.5, 6).remark("power drawn", camera.watts(), " W").ifPresent(remarks::add);
     }
     return List.copyOf(remarks);
   }

@@ -8,7 +8,9 @@ public enum Wish {
   @JsonProperty("gps")
   GPS(Role.GPS),
   @JsonProperty("buzzer")
-  BUZZER(Role.BUZZER);
+  BUZZER(Role.BUZZER),
+  @JsonProperty("payload-camera")
+  PAYLOAD_CAMERA(Role.PAYLOAD_CAMERA);
 
   private final Role role;
 

@@ -65,8 +65,7 @@ public final class Question {
     if (!fixed.isEmpty()) {
       return fixed;
     }
-    var extra = role == Role.GPS || role == Role.BUZZER;
-    return extra && !scenario.wants(role) ? List.of() : fitting;
+    return Role.EXTRAS.contains(role) && !scenario.wants(role) ? List.of() : fitting;
   }
 
   /**

@@ -1,9 +1,12 @@
 package pappus.assessment;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 import static pappus.catalog.Parts.build;
 import static pappus.catalog.Parts.frame;
 import static pappus.catalog.Parts.motor;
+import static pappus.catalog.Parts.payloadCamera;
+import static pappus.catalog.Parts.payloadCameraWithCell;
 import static pappus.catalog.Parts.with;
 
 import java.util.Collections;
@@ -220,5 +223,25 @@ final class AssessorTest {
     assertThat(flight.split().totalW())
         .isCloseTo(
             flight.volts() * flight.amps(), org.assertj.core.data.Percentage.withPercentage(0.01));
+  }
+
+  /** 20 g and 90 EUR more; 2 W behind a regulator of 0.85, or none with a cell of its own. */
+  @Test
+  void countsAPayloadCameraInMassPriceAndPower() {
+    var without = Desk.assess(build());
+    var fed = Desk.assess(build(payloadCamera()));
+    var ownCell = Desk.assess(build(payloadCameraWithCell()));
+
+    assertThat(fed.mass().grams() - without.mass().grams()).isCloseTo(20, within(1e-9));
+    assertThat(fed.cost().cents() - without.cost().cents()).isEqualTo(9000);
+    assertThat(drawn(fed) - drawn(without)).isCloseTo(2 / 0.85, within(1e-9));
+    assertThat(drawn(ownCell)).isCloseTo(drawn(without), within(1e-9));
+    assertThat(ownCell.objective()).isGreaterThan(fed.objective());
+  }
+
+  private static double drawn(Assessment assessment) {
+    return Avionics.draws(assessment.fitting()).stream()
+        .mapToDouble(Draw::watts)
+        .sum();
   }
 }

@@ -17,7 +17,7 @@ public final class Parts {
 
   private Parts() {}
 
-  /** A build of every role but GPS, buzzer and lead. */
+  /** A build of every role but GPS, buzzer, payload camera and lead. */
   public static Build build() {
     return of(
             frame(),
@@ -331,6 +331,32 @@ public final class Parts {
         Mass.of(2, Known.MEASURED),
         false,
         0.1,
+        SOURCE);
+  }
+
+  /** Fed from 5 V. */
+  public static PayloadCamera payloadCamera() {
+    return payloadCamera(new VoltWindow(4.5, 5.5), 2);
+  }
+
+  /** With a cell of its own. */
+  public static PayloadCamera payloadCameraWithCell() {
+    return payloadCamera(null, 0);
+  }
+
+  private static PayloadCamera payloadCamera(@Nullable VoltWindow input, double watts) {
+    return new PayloadCamera(
+        "payload-camera",
+        MAKER,
+        "Payload camera",
+        euros(9000),
+        Sale.EACH,
+        Mass.of(20, Known.MEASURED),
+        30,
+        40,
+        20,
+        input,
+        watts,
         SOURCE);
   }
 

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 import static pappus.catalog.Parts.battery;
 import static pappus.catalog.Parts.build;
 import static pappus.catalog.Parts.frame;
+import static pappus.catalog.Parts.payloadCamera;
 import static pappus.catalog.Parts.with;
 
 import org.junit.jupiter.api.Test;
@@ -41,6 +42,12 @@ final class BalancePlannerTest {
     assertThat(placing.overhangMillimetres()).isCloseTo(15, within(1e-9));
     assertThat(placing.centreOfMassXMillimetres())
         .isCloseTo((5 * 60 + 60 * 200 - 100 * 35) / 274.1, within(1e-9));
+  }
+
+  /** 5 g of pilot's camera and 20 g of payload camera at 60 mm against 100 g of pack. */
+  @Test
+  void countsAPayloadCameraWhereThePilotsIs() {
+    assertThat(place(build(payloadCamera())).packXMillimetres()).isCloseTo(-15, within(1e-9));
   }
 
   @Test

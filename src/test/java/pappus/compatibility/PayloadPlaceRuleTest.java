@@ -2,6 +2,7 @@ package pappus.compatibility;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static pappus.catalog.Parts.build;
+import static pappus.catalog.Parts.payloadCamera;
 import static pappus.catalog.Parts.with;
 import static pappus.compatibility.Bench.FITS;
 
@@ -32,6 +33,16 @@ final class PayloadPlaceRuleTest {
   void clashesWhereItReachesIntoTheDiscs() {
     assertThat(carrying(300.0, 300.0).says(rule, build()))
         .startsWith("clashes: The payload reaches ")
+        .endsWith(" but must stay 3 mm clear.");
+  }
+
+  /** It sits where the pilot's camera does, 60 mm ahead, 50 mm from the axes on either side. */
+  @Test
+  void holdsAPayloadCameraToTheSame() {
+    assertThat(Bench.plain().says(rule, build(with(payloadCamera(), "widthMillimetres", 5))))
+        .isEqualTo(FITS);
+    assertThat(Bench.plain().says(rule, build(with(payloadCamera(), "widthMillimetres", 80))))
+        .startsWith("clashes: The payload camera reaches ")
         .endsWith(" but must stay 3 mm clear.");
   }
 

@@ -5,6 +5,8 @@ import static pappus.catalog.Parts.battery;
 import static pappus.catalog.Parts.board;
 import static pappus.catalog.Parts.build;
 import static pappus.catalog.Parts.camera;
+import static pappus.catalog.Parts.payloadCamera;
+import static pappus.catalog.Parts.payloadCameraWithCell;
 import static pappus.catalog.Parts.with;
 
 import java.util.List;
@@ -74,6 +76,15 @@ final class PowerPlannerTest {
     assertThat(plan(build(with(camera(), "input", null))).feeds())
         .extracting(PowerPlan.Feed::consumer)
         .containsExactly(Role.TRANSMITTER, Role.RECEIVER);
+  }
+
+  @Test
+  void feedsAPayloadCameraThatHasNoCellOfItsOwn() {
+    assertThat(plan(build(payloadCamera())).feeds())
+        .contains(new PowerPlan.Feed(Role.PAYLOAD_CAMERA, 2, Optional.of(5.0)));
+    assertThat(plan(build(payloadCameraWithCell())).feeds())
+        .extracting(PowerPlan.Feed::consumer)
+        .doesNotContain(Role.PAYLOAD_CAMERA);
   }
 
   @Test

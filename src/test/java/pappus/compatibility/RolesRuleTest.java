@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static pappus.catalog.Parts.board;
 import static pappus.catalog.Parts.build;
 import static pappus.catalog.Parts.gps;
+import static pappus.catalog.Parts.payloadCamera;
 import static pappus.catalog.Parts.receiver;
 import static pappus.catalog.Parts.with;
 import static pappus.compatibility.Bench.FITS;
@@ -53,6 +54,10 @@ final class RolesRuleTest {
 
     assertThat(wishing.says(rule, build())).isEqualTo("clashes: No part fills the role of GPS.");
     assertThat(wishing.says(rule, build(gps()))).isEqualTo(FITS);
+    var filming = Bench.with(with(Scenarios.plain(), "wants", List.of(Wish.PAYLOAD_CAMERA)));
+    assertThat(filming.says(rule, build()))
+        .isEqualTo("clashes: No part fills the role of payload camera.");
+    assertThat(filming.says(rule, build(payloadCamera()))).isEqualTo(FITS);
   }
 
   @Test

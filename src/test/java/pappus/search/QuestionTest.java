@@ -82,6 +82,10 @@ class QuestionTest {
     assertThat(ids(question(ALL, ", \"wants\": [\"buzzer\"]"), Role.BUZZER)).contains("chirp");
     assertThat(ids(question(ALL, ", \"wants\": [\"buzzer\"]"), Role.GPS)).isEmpty();
     assertThat(ids(question(ALL, ", \"wants\": [\"gps\"]"), Role.GPS)).contains("mudmark-10");
+    assertThat(ids(question(ALL, ", \"wants\": [\"gps\"]"), Role.PAYLOAD_CAMERA))
+        .isEmpty();
+    assertThat(ids(question(ALL, ", \"wants\": [\"payload-camera\"]"), Role.PAYLOAD_CAMERA))
+        .contains("coot-stripped");
     assertThat(ids(question(ALL, ", \"parts\": {\"fixed\": [\"mudmark-10\"]}"), Role.GPS))
         .containsExactly("mudmark-10");
   }

@@ -48,6 +48,7 @@ final class CatalogueShapeTest {
     assertThat(count(Kind.ANTENNA)).isEqualTo(30);
     assertThat(count(Kind.GPS)).isEqualTo(10);
     assertThat(count(Kind.BUZZER)).isEqualTo(8);
+    assertThat(count(Kind.PAYLOAD_CAMERA)).isEqualTo(11);
     assertThat(count(Kind.CAPACITOR)).isEqualTo(10);
     assertThat(count(Kind.LEAD)).isEqualTo(20);
     assertThat(count(Kind.SCREW)).isGreaterThan(35);

@@ -12,6 +12,7 @@ import pappus.catalog.Chemistry;
 import pappus.catalog.Gps;
 import pappus.catalog.Kind;
 import pappus.catalog.OutputPower;
+import pappus.catalog.PayloadCamera;
 import pappus.catalog.Receiver;
 import pappus.catalog.Transmitter;
 import pappus.catalog.VideoSender;
@@ -159,6 +160,27 @@ final class ElectronicsLawsTest {
         .allSatisfy(part -> assertThat(part.watts()).isBetween(0.25, 0.45));
     assertThat(Bands.records(Kind.GPS, Gps.class))
         .allSatisfy(part -> assertThat(part.watts()).isBetween(0.1, 0.25));
+  }
+
+  @Test
+  void payloadCamerasAreAsDenseAsTheyCanBe() {
+    // .5 to 1.6 g/cm³, with a cell up to 2.0: engineering estimate. 1.5 to 6 W where fed: common
+    // practice, no published source; one states less and is a trap.
+    var cameras = Bands.records(Kind.PAYLOAD_CAMERA, PayloadCamera.class);
+    assertThat(cameras).allSatisfy(camera -> {
+      var cubicCentimetres = camera.lengthMillimetres()
+          * camera.widthMillimetres()
+          * camera.heightMillimetres()
+          / 1000;
+      assertThat(camera.mass().grams() / cubicCentimetres)
+          .as(camera.id())
+          .isBetween(0.5, camera.input() == null ? 2.0 : 1.6);
+    });
+    assertThat(cameras.stream().filter(camera -> camera.input() != null))
+        .filteredOn(camera -> camera.watts() < 1.5 || camera.watts() > 6)
+        .extracting(PayloadCamera::id)
+        .containsExactly("bittern-fed");
+    assertThat(cameras.stream().filter(camera -> camera.input() == null)).hasSizeGreaterThan(3);
   }
 
   @Test

@@ -29,6 +29,7 @@ final class Shop {
       case ANTENNA -> Radio.antennas();
       case GPS -> Radio.satellite();
       case BUZZER -> SmallParts.buzzers();
+      case PAYLOAD_CAMERA -> PayloadCameras.all();
       case CAPACITOR -> SmallParts.capacitors();
       case LEAD -> SmallParts.leads();
       case SCREW -> Screws.all();

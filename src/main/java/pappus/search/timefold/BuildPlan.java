@@ -121,6 +121,14 @@ class BuildPlan {
     return question.options(Role.BUZZER);
   }
 
+  @PlanningVariable(valueRangeProviderRefs = "payloadCamera", allowsUnassigned = true)
+  private @Nullable Part payloadCamera;
+
+  @ValueRangeProvider(id = "payloadCamera")
+  List<Part> payloadCameraOptions() {
+    return question.options(Role.PAYLOAD_CAMERA);
+  }
+
   @PlanningVariable(valueRangeProviderRefs = "capacitor", allowsUnassigned = true)
   private @Nullable Part capacitor;
 
@@ -162,6 +170,7 @@ class BuildPlan {
       case RADIO_ANTENNA -> radioAntenna;
       case GPS -> gps;
       case BUZZER -> buzzer;
+      case PAYLOAD_CAMERA -> payloadCamera;
       case CAPACITOR -> capacitor;
       case LEAD -> lead;
     };
@@ -181,6 +190,7 @@ class BuildPlan {
       case RADIO_ANTENNA -> radioAntenna = part;
       case GPS -> gps = part;
       case BUZZER -> buzzer = part;
+      case PAYLOAD_CAMERA -> payloadCamera = part;
       case CAPACITOR -> capacitor = part;
       case LEAD -> lead = part;
     }

@@ -71,6 +71,7 @@ final class CoherentMove extends AbstractMove<BuildChoice> {
       case RADIO_ANTENNA -> "radioAntenna";
       case GPS -> "gps";
       case BUZZER -> "buzzer";
+      case PAYLOAD_CAMERA -> "payloadCamera";
       case CAPACITOR -> "capacitor";
       case LEAD -> "lead";
     };
