@@ -61,6 +61,9 @@ final class Motors {
   private static final double CONSTANT_SIGMA = 0.17;
   private static final double FRICTION_SIGMA = 0.32;
 
+  /** Two deviations of .05 to either side of the class, less what rounding to print takes. */
+  private static final double EFFICIENCY_BAND = 0.09;
+
   private Motors() {}
 
   static List<Motor> all() {
@@ -134,8 +137,9 @@ final class Motors {
       var gauge = leadGauge();
       var leads = bare ? 0 : leadMillimetres();
       var grams = ownGrams + 3 * leads / 1000 * Wire.ofGauge(gauge).gramsPerMetre();
+      // The law of the motor constant was fitted to data sheets, which print labels.
       var ohms =
-          StrictMath.pow(9.5493 / kv / constant, 2) * draw.scatter(0.015) + (fitted ? 0.012 : 0);
+          StrictMath.pow(9.5493 / label / constant, 2) * draw.scatter(0.015) + (fitted ? 0.012 : 0);
       var cells = cells(label);
       var volts = cells.to() <= 2 ? 5 : 10;
       var amps = noLoad(kv, volts, ownGrams, ohms, draw);
@@ -198,9 +202,16 @@ final class Motors {
           * draw.scatter(0.06)
           * grams
           * StrictMath.pow(kv * volts / 10_000, 0.4);
-      var most = 0.045 * volts / ohms;
-      var least = 0.0045 * volts / ohms;
-      return Draw.clamp(torque * kv / 9.5493, least, most);
+      return Draw.clamp(
+          torque * kv / 9.5493,
+          amps(EFFICIENCY_BAND, volts, ohms),
+          amps(-EFFICIENCY_BAND, volts, ohms));
+    }
+
+    /** Current without load at which the best efficiency lies so far above that of its class. */
+    private double amps(double above, double volts, double ohms) {
+      var lost = 1 - Math.sqrt(0.75 + 0.0085 * (diameter - 11) + above);
+      return lost * lost * volts / ohms;
     }
 
     private CellRange cells(int kv) {
