@@ -120,7 +120,8 @@ final class ArchitectureTest {
             "pappus.physics.."),
         Layer.of("pappus.spreadsheet", "pappus.quantity", "pappus.files"),
         Layer.of("pappus.calibration", "pappus.quantity", "pappus.files", HIPPARCHUS),
-        Layer.of("pappus.plausibility", "pappus.quantity", "pappus.catalog"),
+        Layer.of(
+            "pappus.plausibility", "pappus.quantity", "pappus.catalog", "pappus.physics.battery"),
         Layer.of("pappus.compatibility", "pappus.quantity", "pappus.catalog", "pappus.scenario"),
         Layer.of(
             "pappus.scenario", "pappus.quantity", "pappus.files", "pappus.catalog", ANNOTATIONS),

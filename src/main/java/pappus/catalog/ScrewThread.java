@@ -28,6 +28,11 @@ public enum ScrewThread {
     this.mostMillimetres = mostMillimetres;
   }
 
+  /** Outer diameter, mm. */
+  public double diameterMillimetres() {
+    return Double.parseDouble(label.substring(1));
+  }
+
   /** As written on data sheets. */
   public String label() {
     return label;

@@ -39,6 +39,19 @@ public final class Inspection {
     new Loners(read.catalog())
         .among(asked)
         .forEach((part, why) -> warnings.add(warning(places, part, part.id() + ": " + why)));
+    Twins.in(read.catalog()).forEach((part, other) -> {
+      if (isAskedAbout.test(place(places, part).file())) {
+        warnings.add(warning(
+            places,
+            part,
+            "%s: has the maker and name of %s at %s:%s: maybe it is one part entered twice."
+                .formatted(
+                    part.id(),
+                    other.id(),
+                    place(places, other).file(),
+                    place(places, other).line())));
+      }
+    });
     MotorFamilies.disagreeing(read.catalog()).forEach((motor, why) -> {
       if (isAskedAbout.test(place(places, motor).file())) {
         warnings.add(warning(places, motor, motor.id() + ": " + why));

@@ -17,6 +17,7 @@ record Bounds(double usualLow, double usualHigh, double hardLow, double hardHigh
   private static final double DEVIATIONS = 2.1;
 
   private static final MathContext SHOWN = new MathContext(3);
+  private static final int MOST_DIGITS = 7;
 
   /**
    * A law that parts scatter about.
@@ -45,22 +46,41 @@ record Bounds(double usualLow, double usualHigh, double hardLow, double hardHigh
   Optional<String> remark(String figure, double value, String unit) {
     if (value < hardLow || value > hardHigh) {
       return Optional.of("%s is %s%s, but no such part is known outside %s: maybe a slip."
-          .formatted(figure, shown(value), unit, shown(hardLow, hardHigh)));
+          .formatted(figure, shown(value, hardLow, hardHigh), unit, shown(hardLow, hardHigh)));
     }
-    return value < usualLow || value > usualHigh
+    var low = Math.max(usualLow, hardLow);
+    var high = Math.min(usualHigh, hardHigh);
+    return value < low || value > high
         ? Optional.of("%s is %s%s, but %s is usual."
-            .formatted(
-                figure,
-                shown(value),
-                unit,
-                shown(Math.max(usualLow, hardLow), Math.min(usualHigh, hardHigh))))
+            .formatted(figure, shown(value, low, high), unit, shown(low, high)))
         : Optional.empty();
+  }
+
+  /** With three digits, or as many more as tell it from the bounds as these are shown. */
+  private static String shown(double value, double low, double high) {
+    var digits = SHOWN.getPrecision();
+    while (digits < MOST_DIGITS
+        && !isOutside(new BigDecimal(value).round(new MathContext(digits)), low, high)) {
+      digits++;
+    }
+    return shown(value, digits);
+  }
+
+  private static boolean isOutside(BigDecimal value, double low, double high) {
+    return value.compareTo(new BigDecimal(shown(low))) < 0
+        || value.compareTo(new BigDecimal(shown(high))) > 0;
   }
 
   /** A number with three digits. */
   static String shown(double value) {
-    var plain = new BigDecimal(value).round(SHOWN).stripTrailingZeros();
-    return plain.toPlainString();
+    return shown(value, SHOWN.getPrecision());
+  }
+
+  private static String shown(double value, int digits) {
+    return new BigDecimal(value)
+        .round(new MathContext(digits))
+        .stripTrailingZeros()
+        .toPlainString();
   }
 
   private static String shown(double low, double high) {

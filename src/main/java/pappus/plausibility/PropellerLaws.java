@@ -55,11 +55,27 @@ final class PropellerLaws {
             .formatted(at, Require.plain(propeller.diameterInches())));
       }
     }
+    for (var i = 1; i < rows.size(); i++) {
+      addFall(rows.get(i - 1), rows.get(i), remarks);
+    }
     var rise = rows.get(rows.size() - 1).thrustCoefficient() / rows.get(0).thrustCoefficient() - 1;
     // Deters, Ananda, Selig, AIAA 2014-2151.
     Bounds.hard(-0.005, 0.205)
         .remark("rise of the thrust coefficient over the test", rise, "")
         .ifPresent(remarks::add);
+  }
+
+  /** Faster blades push more and ask more: a coefficient that undoes the speed is a slip. */
+  private static void addFall(Row slower, Row faster, List<String> remarks) {
+    var speeds = faster.rpm() / slower.rpm();
+    var rpm = "from %s to %s rpm, though it turns faster: maybe a slip."
+        .formatted(Require.plain(slower.rpm()), Require.plain(faster.rpm()));
+    if (faster.thrustCoefficient() * speeds * speeds < slower.thrustCoefficient()) {
+      remarks.add("thrust falls " + rpm);
+    }
+    if (faster.powerCoefficient() * speeds * speeds * speeds < slower.powerCoefficient()) {
+      remarks.add("power falls " + rpm);
+    }
   }
 
   /** The row that the laws are those of. */

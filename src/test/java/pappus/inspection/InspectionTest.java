@@ -84,4 +84,25 @@ final class InspectionTest {
     assertThat(afterChange("gps.json", "\"gps\"", "\"gps\""))
         .allMatch(problem -> problem.file().equals(folder.resolve("gps.json").toString()));
   }
+
+  @Test
+  void onePartUnderTwoIdsIsNamedWithBothPlaces() throws IOException {
+    var file = folder.resolve("straps.json");
+    var text = Files.readString(Path.of("catalog/straps.json"));
+    Files.writeString(
+        file,
+        text.replaceAll("\"id\": \"", "\"id\": \"my-")
+            .replace("Brissimer", "BRISSIMER")
+            .replace("Bindweed 10×130", "bindweed\u00A0 10×130"));
+    var read = CatalogReader.read(List.of(CatalogFolder.shipped(), CatalogFolder.of(folder)));
+
+    assertThat(Inspection.of(read, file.toString()::equals))
+        .filteredOn(problem -> problem.text().contains("entered twice"))
+        .hasSize(10)
+        .anySatisfy(
+            problem -> assertThat(problem.text())
+                .isEqualTo(
+                    "my-bindweed-10x130: has the maker and name of bindweed-10x130 at catalog/straps.json:4: maybe it is one part entered twice."));
+    assertThat(shipped()).noneMatch(problem -> problem.text().contains("entered twice"));
+  }
 }

@@ -2,12 +2,18 @@ package pappus.plausibility;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import pappus.catalog.Battery;
 import pappus.catalog.CatalogFolder;
 import pappus.catalog.CatalogReader;
+import pappus.catalog.Kind;
 import pappus.catalog.Known;
+import pappus.catalog.Lead;
 import pappus.catalog.Mass;
 import pappus.catalog.Motor;
 import pappus.catalog.Part;
@@ -81,5 +87,88 @@ final class PlausibilityTest {
 
     assertThat(Plausibility.remarks(Parts.with(pack, "labelRating", 300.0)))
         .anyMatch(remark -> remark.startsWith("label rating over the honest one is "));
+  }
+
+  /** Every remark on the shipped catalogue is on a part that was made a trap or a rare bargain on purpose. */
+  @Test
+  void onlyDeliberateTrapsAreRemarkedOn() {
+    assertThat(SHIPPED.stream().filter(part -> !Plausibility.remarks(part).isEmpty()))
+        .extracting(Part::id)
+        .containsExactlyInAnyOrder(
+            "bittern-fed",
+            "floodmark-4s-850",
+            "frond-4.5x3.2x3",
+            "lull-1404-4500",
+            "marram-2004-1750",
+            "marram-2004-2300",
+            "marram-2004-2900",
+            "rushlight-600",
+            "tidewell-4s-3500");
+  }
+
+  /** A slip of the point in the mass, or grams for pieces of ten, is told of every kind of part. */
+  @ParameterizedTest
+  @EnumSource(Kind.class)
+  void aMassOfTenTimesIsPointedOut(Kind kind) {
+    var ordinary = SHIPPED.stream()
+        .filter(part -> part.kind() == kind && Plausibility.remarks(part).isEmpty())
+        .toList();
+
+    assertThat(ordinary).isNotEmpty().allSatisfy(part -> {
+      var heavy = Mass.of(part.mass().grams() * 10, Known.MEASURED);
+      // A record refuses packs that hold next to nothing for their mass.
+      if (kind != Kind.BATTERY) {
+        assertThat(Plausibility.remarks((Part) Parts.with((Record) part, "mass", heavy)))
+            .as(part.id())
+            .anyMatch(remark -> remark.contains("mass") || remark.contains("density"));
+      }
+    });
+  }
+
+  @Test
+  void aLeadThatResistsLikeAThinnerOneIsPointedOut() {
+    var lead = shipped("isthmus-30-to-ph", Lead.class);
+
+    // 80 mm of 22 AWG, 53 mΩ/m by ASTM B258, and two plugs.
+    assertThat(Plausibility.remarks(Parts.with(lead, "milliohms", 10.0))).isEmpty();
+    assertThat(Plausibility.remarks(Parts.with(lead, "milliohms", 60.0)))
+        .singleElement()
+        .asString()
+        .startsWith("resistance both ways is 60 mΩ, but no such part is known outside ");
+  }
+
+  @Test
+  void thrustThatFallsWithSpeedIsPointedOut() {
+    var propeller = shipped("bract-5x4x3", Propeller.class);
+    var test = Objects.requireNonNull(propeller.test());
+    var rows = new ArrayList<>(test.rows());
+    var first = rows.get(0);
+    var second = rows.get(1);
+    var ratio = first.rpm() / second.rpm();
+    rows.set(
+        1,
+        new Propeller.Row(
+            second.rpm(),
+            first.thrustCoefficient() * ratio * ratio * 0.99,
+            second.powerCoefficient()));
+    var fallen = Parts.with(
+        propeller,
+        "test",
+        new Propeller.StaticTest(
+            rows, test.airDensityKgPerCubicMetre(), test.airTemperatureCelsius()));
+
+    assertThat(Plausibility.remarks(propeller)).isEmpty();
+    assertThat(Plausibility.remarks(fallen))
+        .anyMatch(remark -> remark.startsWith("thrust falls from ")
+            && remark.endsWith(" rpm, though it turns faster: maybe a slip."));
+  }
+
+  /** Rounded alike, a figure and its bound would read as if nothing were wrong. */
+  @Test
+  void aFigureJustOutsideIsShownAsOutside() {
+    assertThat(new Bounds(1, 2, 0, 10).remark("figure", 2.0001, "").orElseThrow())
+        .isEqualTo("figure is 2.0001, but 1 to 2 is usual.");
+    assertThat(new Bounds(1, 2, 0, 10).remark("figure", 2.51234, "").orElseThrow())
+        .isEqualTo("figure is 2.51, but 1 to 2 is usual.");
   }
 }
