@@ -1,13 +1,17 @@
 package pappus.inspection;
 
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
 import java.util.EnumMap;
 import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import pappus.catalog.Antenna;
 import pappus.catalog.Board;
 import pappus.catalog.Build;
@@ -34,7 +38,14 @@ final class Loners {
   private static final List<CompatibilityRule> RULES =
       Rules.ALL.stream().filter(rule -> !WHOLE_BUILD.contains(rule.id())).toList();
 
+  /** Enough for every pattern, plug and voltage there is in one role. */
+  private static final int MOST_LIKELY = 40;
+
   private final Fitter fitter;
+
+  /** Partners that fitted the parts before, the last first, by own role and theirs. */
+  private final Map<List<Role>, Deque<Part>> met = new HashMap<>();
+
   private final Map<Role, List<Part>> byRole = new EnumMap<>(Role.class);
 
   Loners(Catalog catalog) {
@@ -133,18 +144,28 @@ final class Loners {
   }
 
   private Optional<String> fitsNone(Role own, Part part, Role role, List<Part> partners) {
-    Optional<String> first = Optional.empty();
-    for (var partner : partners) {
-      var clash = clash(own, part, role, partner);
-      if (clash.isEmpty()) {
-        return Optional.empty();
-      }
-      if (first.isEmpty()) {
-        first = clash;
-      }
+    var likely = met.computeIfAbsent(List.of(own, role), key -> new ArrayDeque<>());
+    if (Stream.concat(likely.stream(), partners.stream())
+        .filter(partner -> clash(own, part, role, partner).isEmpty())
+        .findFirst()
+        .map(partner -> remember(partner, likely))
+        .isPresent()) {
+      return Optional.empty();
     }
-    return first.map(
-        why -> "fits no %s of the catalogue; the first: %s".formatted(role.label(), why));
+    return partners.stream()
+        .findFirst()
+        .flatMap(partner -> clash(own, part, role, partner))
+        .map(why -> "fits no %s of the catalogue; the first: %s".formatted(role.label(), why));
+  }
+
+  /** What fitted one part fits the next like it: a large catalogue need not be gone through for each. */
+  private static Part remember(Part partner, Deque<Part> likely) {
+    likely.remove(partner);
+    likely.addFirst(partner);
+    if (likely.size() > MOST_LIKELY) {
+      likely.removeLast();
+    }
+    return partner;
   }
 
   private Optional<String> clash(Role own, Part part, Role role, Part partner) {

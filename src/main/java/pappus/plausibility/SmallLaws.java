@@ -8,6 +8,7 @@ import pappus.catalog.Antenna;
 import pappus.catalog.Buzzer;
 import pappus.catalog.Capacitor;
 import pappus.catalog.Lead;
+import pappus.catalog.Polarisation;
 import pappus.catalog.Screw;
 import pappus.catalog.Strap;
 import pappus.catalog.Sundry;
@@ -87,7 +88,11 @@ final class SmallLaws {
 
   static List<String> remarks(Antenna antenna) {
     var bounds = switch (antenna.connector()) {
-      case U_FL, SMALL_U_FL, SOLDERED -> Bounds.hard(0.2, 6);
+      // A piece of wire, or a cloverleaf on a stem.
+      case U_FL, SMALL_U_FL, SOLDERED ->
+        antenna.polarisation() == Polarisation.LINEAR
+            ? Bounds.hard(0.15, 2.5)
+            : Bounds.hard(0.6, 7);
       case MMCX -> Bounds.hard(0.8, 8);
       case SMA, RP_SMA -> Bounds.hard(3, 16);
     };
