@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.TreeSet;
 import java.util.concurrent.Callable;
 import java.util.function.Predicate;
@@ -184,13 +185,27 @@ final class CheckCommand implements Callable<Integer> {
       var document = new LinkedHashMap<String, Object>();
       document.put(
           "status", !problems.isEmpty() ? "bad-data" : warnings.isEmpty() ? "sound" : "doubtful");
-      document.put("problems", problems);
-      document.put("warnings", warnings);
+      document.put("problems", problems.stream().map(CheckCommand::content).toList());
+      document.put("warnings", warnings.stream().map(CheckCommand::content).toList());
       out.print(JsonText.of(document));
     } else {
       warnings.forEach(out::println);
     }
     problems.forEach(spec.commandLine().getErr()::println);
     out.flush();
+  }
+
+  /** What is not known of a place is left out. */
+  private static Map<String, Object> content(Problem problem) {
+    var content = new LinkedHashMap<String, Object>();
+    content.put("file", problem.file());
+    if (problem.line() > 0) {
+      content.put("line", problem.line());
+    }
+    if (problem.column() > 0) {
+      content.put("column", problem.column());
+    }
+    content.put("text", problem.text());
+    return content;
   }
 }

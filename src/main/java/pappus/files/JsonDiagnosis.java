@@ -72,17 +72,17 @@ final class JsonDiagnosis {
       JsonParser parser, JsonPlaces places, ObjectNode fields, Elements<?> elements) {
     var name = parser.currentName();
     var path = JsonPlaces.field("", name);
-    var line = parser.currentTokenLocation().getLineNr();
+    var start = JsonPlaces.Start.of(parser, JsonPlaces.Before.NOTHING);
     parser.nextToken();
     if (fields.has(name)) {
-      places.refuseTwice(path, line);
+      places.refuseTwice(path, start);
       parser.skipChildren();
     } else if (name.equals(elements.list) && parser.hasToken(JsonToken.START_ARRAY)) {
-      places.addUnindexed(parser, path, line);
+      places.addUnindexed(parser, path, start);
       fields.putArray(name);
       elements.read(parser);
     } else {
-      fields.set(name, places.add(parser, path, line, JsonPlaces.Before.NOTHING));
+      fields.set(name, places.add(parser, path, start, JsonPlaces.Before.NOTHING));
     }
   }
 

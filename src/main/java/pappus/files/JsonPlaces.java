@@ -27,12 +27,26 @@ public final class JsonPlaces {
   private final Set<String> faulty = new HashSet<>();
 
   /**
-   * @param line of the value, or of the name before it
+   * @param start of the value, or of the name before it
    * @param from first byte of the value
    * @param to byte after an object or list
    * @param shown the value in words
    */
-  record Place(int line, int from, int to, String shown) {}
+  record Place(Start start, int from, int to, String shown) {}
+
+  /**
+   * Where something begins.
+   *
+   * @param line from 1
+   * @param offset bytes from the beginning of the file
+   */
+  record Start(int line, int offset) {
+    static Start of(JsonParser parser, Before before) {
+      var location = parser.currentTokenLocation();
+      return new Start(
+          before.lines() + location.getLineNr(), before.bytes() + (int) location.getByteOffset());
+    }
+  }
 
   /** What comes before the first byte that a parser knows. */
   record Before(int bytes, int lines) {
@@ -68,20 +82,29 @@ public final class JsonPlaces {
 
   /** Line of a path, else of the nearest object or list around it that exists, else 1. */
   public int line(String path) {
+    return start(path).line();
+  }
+
+  private Start start(String path) {
     for (var at = path; ; at = parent(at)) {
       var place = places.get(at);
       if (place != null) {
-        return place.line();
+        return place.start();
       }
       if (at.isEmpty()) {
-        return 1;
+        return new Start(1, 0);
       }
     }
   }
 
   /** A problem of the value at a path; the predicate goes on after the path. */
   public Problem problem(String path, String predicate) {
-    return new Problem(source.name(), line(path), sentence(path, predicate));
+    return problem(start(path), path, predicate);
+  }
+
+  private Problem problem(Start start, String path, String predicate) {
+    return new Problem(
+        source.name(), start.line(), source.columnAt(start.offset()), sentence(path, predicate));
   }
 
   private static String sentence(String path, String predicate) {
@@ -90,16 +113,16 @@ public final class JsonPlaces {
 
   /** Notes a problem of the value at a path, and that all around it is wrong too. */
   void refuse(String path, String predicate) {
-    refuse(path, line(path), predicate);
+    refuse(path, start(path), predicate);
   }
 
-  /** Notes that a field stands again on a line. */
-  void refuseTwice(String path, int line) {
-    refuse(path, line, "must stand once, but stands on line %s too.".formatted(line(path)));
+  /** Notes that a field stands again at a place. */
+  void refuseTwice(String path, Start again) {
+    refuse(path, again, "must stand once, but stands on line %s too.".formatted(line(path)));
   }
 
-  private void refuse(String path, int line, String predicate) {
-    problems.add(new Problem(source.name(), line, sentence(path, predicate)));
+  private void refuse(String path, Start start, String predicate) {
+    problems.add(problem(start, path, predicate));
     for (var at = path; ; at = parent(at)) {
       faulty.add(at);
       if (at.isEmpty()) {
@@ -124,8 +147,8 @@ public final class JsonPlaces {
   }
 
   /** Notes where a value is that is not indexed itself. */
-  void addUnindexed(JsonParser parser, String path, int line) {
-    places.put(path, new Place(line, 0, 0, StrictScalars.shown(parser)));
+  void addUnindexed(JsonParser parser, String path, Start start) {
+    places.put(path, new Place(start, 0, 0, StrictScalars.shown(parser)));
   }
 
   Optional<Place> place(String path) {
@@ -156,14 +179,14 @@ public final class JsonPlaces {
    * @return the value, for a check by schema; a number that no double can hold is zero in it
    */
   JsonNode add(JsonParser parser, String path, Before before) {
-    return add(parser, path, line(parser, before), before);
+    return add(parser, path, Start.of(parser, before), before);
   }
 
-  /** As above, where the line is that of the name before the value. */
-  JsonNode add(JsonParser parser, String path, int line, Before before) {
+  /** As above, where the start is that of the name before the value. */
+  JsonNode add(JsonParser parser, String path, Start start, Before before) {
     var from = before.bytes() + (int) parser.currentTokenLocation().getByteOffset();
     var shown = StrictScalars.shown(parser);
-    places.put(path, new Place(line, from, from, shown));
+    places.put(path, new Place(start, from, from, shown));
     JsonNode node = switch (parser.currentToken()) {
       case START_OBJECT -> addObject(parser, path, before);
       case START_ARRAY -> addList(parser, path, before);
@@ -176,7 +199,7 @@ public final class JsonPlaces {
     };
     if (node.isContainer()) {
       var to = before.bytes() + (int) parser.currentLocation().getByteOffset();
-      places.put(path, new Place(line, from, to, shown));
+      places.put(path, new Place(start, from, to, shown));
     }
     return node;
   }
@@ -186,13 +209,13 @@ public final class JsonPlaces {
     while (parser.nextToken() == JsonToken.PROPERTY_NAME) {
       var name = parser.currentName();
       var child = field(path, name);
-      var childLine = line(parser, before);
+      var start = Start.of(parser, before);
       parser.nextToken();
       if (object.has(name)) {
-        refuseTwice(child, childLine);
+        refuseTwice(child, start);
         parser.skipChildren();
       } else {
-        object.set(name, add(parser, child, childLine, before));
+        object.set(name, add(parser, child, start, before));
       }
     }
     return object;
@@ -204,10 +227,6 @@ public final class JsonPlaces {
       list.add(add(parser, element(path, list.size()), before));
     }
     return list;
-  }
-
-  private static int line(JsonParser parser, Before before) {
-    return before.lines() + parser.currentTokenLocation().getLineNr();
   }
 
   private double finite(JsonParser parser, String path) {

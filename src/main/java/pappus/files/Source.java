@@ -22,6 +22,8 @@ public final class Source {
   /** More than a catalogue of a hundred thousand parts needs, and less than an array can hold. */
   static final int MOST_BYTES = 512 << 20;
 
+  private static final int LONGEST_LINE = 100_000;
+
   private final String name;
   private final byte[] bytes;
   private final String sha256;
@@ -188,6 +190,20 @@ public final class Source {
       }
     }
     return line;
+  }
+
+  /** Column of a byte in its line, in characters from 1; 0 in a line too long for anyone to count. */
+  int columnAt(int offset) {
+    var end = Math.min(offset, bytes.length);
+    var start = end;
+    while (start > 0 && bytes[start - 1] != '\n' && bytes[start - 1] != '\r') {
+      start--;
+      if (end - start > LONGEST_LINE) {
+        return 0;
+      }
+    }
+    var before = new String(bytes, start, end - start, StandardCharsets.UTF_8);
+    return before.codePointCount(0, before.length()) + 1;
   }
 
   static String sha256(byte[] bytes) {

@@ -21,7 +21,8 @@ final class SyntaxProblem {
     var place =
         e instanceof StreamConstraintsException ? parser.currentLocation() : e.getLocation();
     var line = place == null ? 1 : Math.max(1, place.getLineNr());
-    return new Problem(source.name(), line, sentence(parser, e, text));
+    var column = place == null ? 1 : Math.max(1, place.getColumnNr());
+    return new Problem(source.name(), line, column, sentence(parser, e, text));
   }
 
   private static String sentence(JsonParser parser, JacksonException e, String text) {

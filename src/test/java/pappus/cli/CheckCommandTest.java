@@ -117,6 +117,39 @@ final class CheckCommandTest {
     var problem = document.get("problems").get(0);
     assertThat(problem.get("file").asString()).isEqualTo(straps.toString());
     assertThat(problem.get("line").asInt()).isEqualTo(2);
+    assertThat(problem.get("column").asInt()).isEqualTo(1);
     assertThat(problem.get("text").asString()).startsWith("straps must be");
+  }
+
+  @Test
+  void jsonTellsTheColumnOfAFieldAndOfASlip() throws IOException {
+    var first = Files.readString(Path.of("catalog/straps.json"))
+        .lines()
+        .filter(line -> line.contains("\"mass\""))
+        .findFirst()
+        .orElseThrow();
+    var text = Files.readString(Path.of("catalog/straps.json"))
+        .replace("Bindweed 10×130", "Bindweed über 10×130");
+    var straps = write(
+        "straps.json",
+        text.replaceFirst("\"price\": [^\n]*", "\"price\": 3, \"sort\": 1,")
+            .replaceFirst("\"unit\": \"bag\"", "\"unit\": \"sack\""));
+    check("--format", "json", straps.toString());
+    var problems = JsonMapper.shared().readTree(out.toString()).get("problems");
+
+    assertThat(first).startsWith("      \"mass\"");
+    assertThat(problems.valueStream().map(problem -> problem.get("column").asInt()))
+        .containsExactly(7, 19, 16);
+    assertThat(problems.valueStream().map(problem -> problem.get("text").asString()))
+        .satisfiesExactly(
+            price -> assertThat(price).startsWith("straps[0].price must be an object"),
+            sort -> assertThat(sort).startsWith("straps[0].sort is not a field."),
+            unit -> assertThat(unit).startsWith("straps[0].sold.unit must be each"));
+
+    out.getBuffer().setLength(0);
+    check("--format", "json", write("straps.json", "{\n \"straps\": [,]}\n").toString());
+    var slip = JsonMapper.shared().readTree(out.toString()).get("problems").get(0);
+    assertThat(slip.get("line").asInt()).isEqualTo(2);
+    assertThat(slip.get("column").asInt()).isEqualTo(13);
   }
 }
