@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.Function;
 import pappus.files.Closest;
 import pappus.files.Fingerprint;
 import pappus.files.JsonPlaces;
@@ -67,29 +68,33 @@ public final class CatalogReader {
    *
    * @throws pappus.files.InputException with all that is wrong in all folders
    */
-  public static Catalog records(List<CatalogFolder> folders) {
+  public static ReadCatalog records(List<CatalogFolder> folders) {
     var problems = new Problems();
     var reader = new CatalogReader(problems);
     folders.forEach(reader::readFolder);
     problems.throwIfAny();
-    return Catalog.of(reader.byId.values().stream().map(Entry::part).toList());
+    return reader.result(Entry::part);
   }
 
   /** As {@link #read(List)}, but adds to the problems; the catalogue then lacks what is wrong. */
   public static ReadCatalog read(List<CatalogFolder> folders, Problems problems) {
     var reader = new CatalogReader(problems);
     folders.forEach(reader::readFolder);
+    return reader.result(reader::atItsPrice);
+  }
+
+  /** What was read, with parts as they are wanted. */
+  private ReadCatalog result(Function<Entry, Part> wanted) {
     var places = new TreeMap<String, ReadCatalog.Place>();
-    reader.byId.forEach((id, entry) -> places.put(
+    byId.forEach((id, entry) -> places.put(
         id, new ReadCatalog.Place(entry.source().name(), entry.listed().line())));
     return new ReadCatalog(
-        Catalog.of(reader.byId.values().stream().map(reader::atItsPrice).toList()),
-        Shelf.of(
-            reader.shelf.values().stream().map(each -> each.listed().value()).toList()),
-        List.copyOf(reader.inputs),
-        List.copyOf(reader.replacements),
+        Catalog.of(byId.values().stream().map(wanted).toList()),
+        Shelf.of(shelf.values().stream().map(each -> each.listed().value()).toList()),
+        List.copyOf(inputs),
+        List.copyOf(replacements),
         Collections.unmodifiableMap(places),
-        reader.strangers());
+        strangers());
   }
 
   private Part atItsPrice(Entry entry) {

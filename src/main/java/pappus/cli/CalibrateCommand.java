@@ -209,13 +209,12 @@ final class CalibrateCommand implements Callable<Integer>, JsonAnswer {
     if (mine.size() > 0) {
       folders.add(CatalogFolder.of(folder));
     }
-    return folders.isEmpty() ? mine : CatalogReader.records(folders);
+    return folders.isEmpty() ? mine : CatalogReader.records(folders).catalog();
   }
 
   private static List<BenchRow> read(Path file, Problems problems) {
-    var source = file.toString().equals("-")
-        ? Optional.of(Source.read("-", System.in))
-        : Source.find(file, problems);
-    return source.map(found -> BenchReader.read(found, problems)).orElse(List.of());
+    return Source.find(file, System.in, problems)
+        .map(found -> BenchReader.read(found, problems))
+        .orElse(List.of());
   }
 }

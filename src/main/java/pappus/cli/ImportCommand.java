@@ -130,11 +130,9 @@ final class ImportCommand implements Callable<Integer>, JsonAnswer {
   private <T> List<RecordSheet.Entry<T>> read(
       String list, Class<T> record, Function<T, String> id) {
     var problems = new Problems();
-    var source = file.toString().equals("-")
-        ? Optional.of(Source.read("-", System.in))
-        : Source.find(file, problems);
-    var entries =
-        source.map(found -> RecordSheet.read(found, list, record, problems)).orElse(List.of());
+    var entries = Source.find(file, System.in, problems)
+        .map(found -> RecordSheet.read(found, list, record, problems))
+        .orElse(List.of());
     problems.throwIfAny();
     if (entries.isEmpty()) {
       problems.add(

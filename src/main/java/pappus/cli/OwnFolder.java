@@ -35,9 +35,8 @@ final class OwnFolder {
     if (!CatalogFolder.isCatalogue(folder)) {
       return new OwnFolder(folder, Catalog.of(List.of()), Shelf.EMPTY);
     }
-    var folders = List.of(CatalogFolder.of(folder));
-    return new OwnFolder(
-        folder, CatalogReader.records(folders), CatalogReader.read(folders).shelf());
+    var read = CatalogReader.records(List.of(CatalogFolder.of(folder)));
+    return new OwnFolder(folder, read.catalog(), read.shelf());
   }
 
   /** Parts it held before. */

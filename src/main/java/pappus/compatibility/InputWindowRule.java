@@ -12,14 +12,7 @@ public final class InputWindowRule implements CompatibilityRule {
 
   @Override
   public Set<Role> reads() {
-    return Set.of(
-        Role.BOARD,
-        Role.BATTERY,
-        Role.TRANSMITTER,
-        Role.CAMERA,
-        Role.RECEIVER,
-        Role.GPS,
-        Role.PAYLOAD_CAMERA);
+    return PowerPlanner.READS;
   }
 
   @Override

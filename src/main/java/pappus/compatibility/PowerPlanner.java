@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import pappus.catalog.Battery;
 import pappus.catalog.Board;
@@ -20,6 +21,16 @@ import pappus.scenario.Scenario;
  * published source). Higher rails are tried first: they carry less current for the same watts.
  */
 final class PowerPlanner {
+  /** Roles that a plan depends on. */
+  static final Set<Role> READS = Set.of(
+      Role.BOARD,
+      Role.BATTERY,
+      Role.TRANSMITTER,
+      Role.CAMERA,
+      Role.RECEIVER,
+      Role.GPS,
+      Role.PAYLOAD_CAMERA);
+
   private static final double MARGIN = 1.2;
 
   private final Scenario scenario;

@@ -72,6 +72,13 @@ public final class Source {
     return Optional.empty();
   }
 
+  /** As above; - reads standard input. */
+  public static Optional<Source> find(Path file, InputStream standardInput, Problems problems) {
+    return file.toString().equals("-")
+        ? Optional.of(read("-", standardInput))
+        : find(file, problems);
+  }
+
   /**
    * Reads a stream to its end, such as standard input; its name is what the user typed.
    *
