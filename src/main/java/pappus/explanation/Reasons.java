@@ -58,6 +58,9 @@ public final class Reasons {
   private static String amount(Limit limit, double value) {
     var decimals = limit.isCount() ? 0 : Math.abs(value) >= 100 ? 1 : 2;
     var number = Spoken.number(value, decimals);
+    if (limit.isCount() && Math.abs(value) == 1) {
+      return number + " piece";
+    }
     return limit.unit().isEmpty() ? number : number + " " + limit.unit();
   }
 

@@ -47,6 +47,7 @@ public final class Question {
     var scenario = assessor.scenario();
     var choice = scenario.choice();
     var fitting = new ArrayList<Part>();
+    var soldOut = new ArrayList<Part>();
     var fixed = new ArrayList<Part>();
     var excluded = new HashSet<>(choice.excludedIds());
     for (var part : catalog.parts()) {
@@ -57,15 +58,18 @@ public final class Question {
       }
       if (choice.fixedIds().contains(part.id())) {
         fixed.add(part);
-      } else if (!displacesFixed(part, catalog, choice)
-          && assessor.purse().canHave(part, role.pieces())) {
-        fitting.add(part);
+      } else if (!displacesFixed(part, catalog, choice)) {
+        (assessor.purse().canHave(part, role.pieces()) ? fitting : soldOut).add(part);
       }
     }
     if (!fixed.isEmpty()) {
       return fixed;
     }
-    return Role.EXTRAS.contains(role) && !scenario.wants(role) ? List.of() : fitting;
+    if (Role.EXTRAS.contains(role) && !scenario.wants(role)) {
+      return List.of();
+    }
+    // Where nothing can be had, the limit names what is short; an empty role would say less.
+    return fitting.isEmpty() ? soldOut : fitting;
   }
 
   /**

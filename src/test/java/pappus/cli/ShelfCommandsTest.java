@@ -82,6 +82,17 @@ class ShelfCommandsTest {
   }
 
   @Test
+  void saysOfARoleWhereNothingCanBeBoughtWhatIsShort() throws IOException {
+    shelf(
+        "{\"id\": \"tidewell-2s-3500\", \"stock\": 0}, {\"id\": \"tidewell-2s-3400\", \"stock\": 0}");
+    var run = run("recommend");
+
+    assertThat(run.exitCode()).isEqualTo(ExitCode.NO);
+    assertThat(run.out())
+        .contains("tidewell-2s-3500 in the build is 1 piece, but must be at most 0 pieces");
+  }
+
+  @Test
   void namesTheLimitAnAssessedBuildBreaks() throws IOException {
     var found = run("recommend");
     var motor = part(found, "motor");
