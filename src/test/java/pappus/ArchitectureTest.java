@@ -74,6 +74,13 @@ final class ArchitectureTest {
             "pappus.doubt",
             "pappus.search"),
         Layer.of(
+            "pappus.search.exact",
+            "pappus.search",
+            "pappus.catalog",
+            "pappus.scenario",
+            "pappus.compatibility",
+            "pappus.assessment"),
+        Layer.of(
             "pappus.search.timefold",
             "pappus.search",
             "pappus.catalog",

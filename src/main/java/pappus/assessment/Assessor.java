@@ -2,9 +2,14 @@ package pappus.assessment;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.ToDoubleFunction;
+import pappus.catalog.Battery;
+import pappus.catalog.Board;
 import pappus.catalog.Build;
+import pappus.catalog.Frame;
+import pappus.catalog.Part;
 import pappus.catalog.Role;
 import pappus.catalog.Shelf;
 import pappus.compatibility.CompatibilityRule;
@@ -128,6 +133,73 @@ public final class Assessor {
         .filter(rule -> !(rule instanceof RolesRule)
             && begun.parts().keySet().stream().anyMatch(rule.reads()::contains))
         .noneMatch(rule -> find(rule, fitting).breaks());
+  }
+
+  /** The fit rules, in the order of reports. */
+  public List<CompatibilityRule> rules() {
+    return rules;
+  }
+
+  /** What a build only begun weighs and costs; it need not have any part. */
+  public Begun begun(Build begun) {
+    var fitting = fitter.fit(begun);
+    var mass = MassTable.of(fitting, scenario.payloadGrams());
+    return new Begun(
+        mass.grams(),
+        mass.doubtGrams() * mass.doubtGrams(),
+        CostTable.of(fitting, purse).cents(),
+        Avionics.draws(fitting).stream().mapToDouble(Draw::watts).sum());
+  }
+
+  /** Least watts at the battery that a part can add to a build with a battery, however it is fed in the end. */
+  public double leastWatts(Part part, Battery battery) {
+    return Avionics.least(part, battery, scenario);
+  }
+
+  /** A board's own part-load loss as it counts, if it has one. */
+  public OptionalDouble ownLoss(Board board) {
+    return flights.ownLoss(board);
+  }
+
+  /** Drag area that counts for a frame, m². */
+  public double dragArea(Frame frame) {
+    return Flights.dragArea(frame);
+  }
+
+  /**
+   * The most that a build only begun can reach, whatever is added: no build with its parts has a larger figure.
+   *
+   * @param begun has motor, propeller and battery; its board and lead count if they are chosen
+   * @param grams least all-up mass, g
+   * @param watts least draw of everything but the motors at the battery, W
+   * @param loss least part-load loss of the controllers; absent: by the law
+   * @param dragArea least drag area, m²
+   */
+  public Ceiling ceiling(
+      Build begun, double grams, double watts, OptionalDouble loss, double dragArea) {
+    try {
+      return flights.most(begun, grams, watts, loss, dragArea);
+    } catch (IllegalArgumentException outsideTheModel) {
+      // What the physics refuses of motor, propeller or pack it refuses of every build with them.
+      return Ceiling.NONE;
+    }
+  }
+
+  /** Whether a rule all of whose roles are decided sets a build apart, as the assessment will find. */
+  public boolean isBroken(CompatibilityRule rule, Build build) {
+    return find(rule, fitter.fit(build)).breaks();
+  }
+
+  /** Whether no rule is sure already that nothing can be added to make a build of these parts. */
+  public boolean mayStillFit(Build begun) {
+    var fitting = fitter.fit(begun);
+    for (var rule : rules) {
+      if (scenario.waived().stream().noneMatch(waiver -> waiver.rule().equals(rule.id()))
+          && !rule.mayStillFit(fitting)) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /**

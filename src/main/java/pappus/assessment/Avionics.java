@@ -2,9 +2,22 @@ package pappus.assessment;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
+import pappus.catalog.Battery;
+import pappus.catalog.Board;
+import pappus.catalog.Buzzer;
+import pappus.catalog.Camera;
+import pappus.catalog.Gps;
+import pappus.catalog.Part;
+import pappus.catalog.PayloadCamera;
+import pappus.catalog.Receiver;
 import pappus.catalog.Role;
+import pappus.catalog.Transmitter;
+import pappus.catalog.VoltWindow;
 import pappus.compatibility.Fitting;
+import pappus.compatibility.PackVolts;
 import pappus.physics.flight.Aircraft;
+import pappus.scenario.Scenario;
 
 /** What everything beside the motors draws. */
 final class Avionics {
@@ -41,6 +54,43 @@ final class Avionics {
       draws.add(new Draw("payload", payload.watts()));
     }
     return draws;
+  }
+
+  /** Least watts at the battery that a part can add, however it is fed in the end. */
+  static double least(Part part, Battery battery, Scenario scenario) {
+    if (part instanceof Board board) {
+      var inside = board.transmitter();
+      var sending =
+          inside == null ? 0 : inside.settingFor(scenario.milliwattsOrLowest()).watts();
+      return behindRegulator(board.watts() + sending);
+    }
+    if (part instanceof Transmitter sender) {
+      return least(
+          sender.settingFor(scenario.milliwattsOrLowest()).watts(),
+          sender.input(),
+          battery,
+          scenario);
+    }
+    if (part instanceof Camera camera) {
+      return least(camera.watts(), camera.input(), battery, scenario);
+    }
+    if (part instanceof Receiver receiver) {
+      return least(receiver.watts(), receiver.input(), battery, scenario);
+    }
+    if (part instanceof Gps gps) {
+      return least(gps.watts(), gps.input(), battery, scenario);
+    }
+    if (part instanceof PayloadCamera camera) {
+      return least(camera.watts(), camera.input(), battery, scenario);
+    }
+    return part instanceof Buzzer buzzer ? behindRegulator(buzzer.watts()) : 0;
+  }
+
+  private static double least(
+      double watts, @Nullable VoltWindow input, Battery battery, Scenario scenario) {
+    return input != null && PackVolts.within(input, battery, scenario)
+        ? watts
+        : behindRegulator(watts);
   }
 
   private static Draw draw(Role role, double watts, Fitting fitting) {

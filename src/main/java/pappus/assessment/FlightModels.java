@@ -1,6 +1,7 @@
 package pappus.assessment;
 
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.concurrent.ConcurrentHashMap;
 import pappus.catalog.Battery;
 import pappus.catalog.Board;
@@ -94,15 +95,38 @@ final class FlightModels {
     return new Rotor(
         curve.in(air.densityKgPerM3(), air.viscosityPaS()),
         motor,
-        controller(build.board().orElseThrow(), lossOhm(build, motor), factors));
+        controller(
+            build.board().orElseThrow(), lossOhm(build.motor().orElseThrow(), motor), factors));
+  }
+
+  /**
+   * The rotor of parts that are all a board is known by.
+   *
+   * @param loss its controllers' own part-load loss; absent: by the law
+   */
+  Rotor rotor(Motor part, Propeller propeller, OptionalDouble loss) {
+    var motor = motor(part, Factors.NONE);
+    var usual = PartLoadLaw.BENCH.controllerFor(lossOhm(part, motor));
+    return new Rotor(
+        curve(propeller).in(air.densityKgPerM3(), air.viscosityPaS()),
+        motor,
+        loss.isPresent() ? new SpeedController(loss.getAsDouble(), usual.idleA()) : usual);
+  }
+
+  /** A board's own part-load loss, if it has one. */
+  OptionalDouble ownLoss(Board board) {
+    var own = BoardFigures.of(board).controllerLoss();
+    return own.isEmpty()
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(Math.min(0.95, own.get().by(weighing, 1)));
   }
 
   /** Resistance that the law of part-load loss is asked with, Ω: caution's extra would lower the loss. */
-  private double lossOhm(Build build, pappus.physics.motor.Motor motor) {
+  private double lossOhm(Motor part, pappus.physics.motor.Motor motor) {
     if (weighing != Weighing.CAUTIOUS) {
       return motor.referenceResistanceOhm();
     }
-    var winding = MotorFigures.of(build.motor().orElseThrow()).winding();
+    var winding = MotorFigures.of(part).winding();
     return motor.referenceResistanceOhm() - (winding.by(weighing, 1) - winding.counted()) / 1000;
   }
 
@@ -184,6 +208,11 @@ final class FlightModels {
     return Pack.of(cell, battery.cellsInSeries(), battery.cellsInParallel(), wiringOhm(build));
   }
 
+  /** A pack behind what is known of its wiring, as a build only begun has it. */
+  Pack packBegun(Build begun) {
+    return pack(begun, Factors.NONE);
+  }
+
   private Cell cell(Battery battery, Factors factors) {
     var figures = BatteryFigures.of(battery);
     var parallel = battery.cellsInParallel();
@@ -218,26 +247,28 @@ final class FlightModels {
     return 2 * millimetres / 1000 * CopperWire.ohmPerM(gauge);
   }
 
-  /** Currents that hold without end, for hover. */
+  /** Currents that hold without end, for hover; a board not chosen yet bounds none. */
   static Limits continuous(Build build) {
     var motor = build.motor().orElseThrow().continuousAmps();
     var thinnest = thinnestWire(build);
     return new Limits(
         motor == null ? Double.POSITIVE_INFINITY : motor,
-        build.board().orElseThrow().continuousAmpsPerMotor(),
+        build.board().map(Board::continuousAmpsPerMotor).orElse(Double.POSITIVE_INFINITY),
         packContinuousAmps(build.battery().orElseThrow()),
         build.battery().orElseThrow().connector().continuousAmps(),
         thinnest.continuousAmps());
   }
 
-  /** Currents that hold for some seconds, for full throttle. */
+  /** Currents that hold for some seconds, for full throttle; a board not chosen yet bounds none. */
   static Limits burst(Build build) {
     var motor = build.motor().orElseThrow();
-    var board = build.board().orElseThrow();
     var battery = build.battery().orElseThrow();
     return new Limits(
         burst(motor.burstAmps(), motor.continuousAmps()),
-        burst(board.burstAmpsPerMotor(), board.continuousAmpsPerMotor()),
+        build
+            .board()
+            .map(board -> burst(board.burstAmpsPerMotor(), board.continuousAmpsPerMotor()))
+            .orElse(Double.POSITIVE_INFINITY),
         packBurstAmps(battery),
         battery.connector().burstAmps(),
         thinnestWire(build).burstAmps());

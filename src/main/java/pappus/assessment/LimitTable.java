@@ -13,6 +13,9 @@ final class LimitTable {
   /** Slower over ground than this, m/s, is no progress: an engineering estimate. */
   private static final double LEAST_GROUND_SPEED = 0.5;
 
+  /** Throttle in hover at half charge. */
+  static final double MOST_DUTY = 0.999;
+
   private LimitTable() {}
 
   static List<Limit> of(
@@ -91,7 +94,7 @@ final class LimitTable {
     addCurrent("plug-current", "plug " + where, busA, continuous.connectorA(), limits);
     addCurrent("lead-current", "lead " + where, busA, continuous.leadA(), limits);
     limits.add(Limit.atMost(
-        "hover-throttle", "throttle in hover at half charge", "", flight.duty(), 0.999));
+        "hover-throttle", "throttle in hover at half charge", "", flight.duty(), MOST_DUTY));
     limits.add(
         Limit.atLeast("flight-time", "time in the air", "s", flight.endurance().seconds(), 1));
   }

@@ -1,17 +1,22 @@
 package pappus.cli;
 
+import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
 import pappus.ranking.Ranker;
+import pappus.ranking.Ranking;
 import pappus.report.RankingJson;
 import pappus.report.RankingText;
 import pappus.report.Run;
 import pappus.search.Ending;
 import pappus.search.Pool;
 import pappus.search.Question;
+import pappus.search.exact.ExactSearch;
 import pappus.search.timefold.TimefoldSearch;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 
 /** Which builds, and why these. */
 @Command(
@@ -22,42 +27,106 @@ final class RecommendCommand extends CatalogCommand implements Callable<Integer>
   /** Changes tried in all; repeatable on any machine, unlike a time. */
   private static final long MOVES = 64_000;
 
+  /** Choices that a proof may cost before changes are tried instead. */
+  private static final long MOST_EFFORT = 20_000_000;
+
   @Option(
       names = "--count",
       paramLabel = "N",
       description = "How many candidates; else as the scenario says.")
-  private @org.jspecify.annotations.Nullable Integer count;
+  private @Nullable Integer count;
+
+  /** How the best builds are looked for. */
+  enum Search {
+    /** With proof where it can be had, else by trying changes. */
+    AUTO,
+    /** With proof, or as far towards it as the effort goes. */
+    EXACT,
+    /** By trying changes, which proves nothing. */
+    HEURISTIC
+  }
+
+  @Option(
+      names = "--search",
+      paramLabel = "auto|exact|heuristic",
+      defaultValue = "auto",
+      description =
+          "exact proves that nothing does better, heuristic tries changes and proves nothing; auto: exact where it can.")
+  private Search kind;
+
+  @Option(
+      names = "--effort",
+      paramLabel = "N",
+      description = "How many choices exact looks into at most.")
+  private @Nullable Long effort;
 
   @Override
   public Integer call() {
     if (count != null && (count < 1 || count > 100)) {
-      throw new picocli.CommandLine.ParameterException(
+      throw new ParameterException(
           spec().commandLine(), "--count must be from 1 to 100, but is " + count + ".");
+    }
+    if (effort != null && effort < 1) {
+      throw new ParameterException(
+          spec().commandLine(), "--effort must be at least 1, but is " + effort + ".");
     }
     var inputs = read();
     var wanted = count == null ? inputs.scenario().count() : count;
     var question = Question.of(inputs.catalog(), inputs.assessor());
-    var search = new TimefoldSearch(question, MOVES);
+    var obstacle = ExactSearch.obstacle(question);
+    if (kind == Search.EXACT && obstacle.isPresent()) {
+      throw new ParameterException(
+          spec().commandLine(),
+          "--search must be auto or heuristic here, but is exact: " + obstacle.get() + ".");
+    }
+    var pool = new Pool();
+    var ranker = new Ranker(question, pool);
+    var progress = new Progress(err(), isQuiet());
+    if (kind == Search.HEURISTIC || obstacle.isPresent()) {
+      return answer(inputs, heuristic(question, pool, ranker, wanted, progress));
+    }
+    var found = exact(question, pool, wanted, progress);
+    if (found.ending() == Ending.EFFORT && kind == Search.AUTO) {
+      // What is not proven is not to be worse than what changes find.
+      return answer(inputs, heuristic(question, pool, ranker, wanted, progress));
+    }
+    progress.clear();
+    return answer(
+        inputs,
+        found.ending() == Ending.PROVEN
+            ? ranker.rank(found.rows(), found.ending(), found.atMost())
+            : ranker.rank(wanted, found.ending(), found.atMost()));
+  }
+
+  private ExactSearch.Found exact(Question question, Pool pool, int wanted, Progress progress) {
+    var search = new ExactSearch(question, Runtime.getRuntime().availableProcessors());
     try (var interruption = Interruption.watch(search::stop)) {
-      return answer(inputs, wanted, question, search, interruption);
+      if (interruption.came()) {
+        search.stop();
+      }
+      return search.run(
+          wanted,
+          effort == null ? MOST_EFFORT : effort,
+          pool,
+          done ->
+              progress.show(String.format(Locale.ROOT, "proving, %,d choices looked into", done)));
     }
   }
 
-  private int answer(
-      Inputs inputs,
-      int wanted,
-      Question question,
-      TimefoldSearch search,
-      Interruption interruption) {
-    var pool = new Pool();
-    var progress = new Progress(err(), isQuiet());
-    var ending = search.run(
-        pool, done -> progress.show("searching, start " + done + " of " + TimefoldSearch.STARTS));
-    var ranker = new Ranker(question, pool);
-    progress.show("improving part by part");
-    ranker.improve(wanted, interruption::came);
-    progress.clear();
-    var ranking = ranker.rank(wanted, interruption.came() ? Ending.INTERRUPTED : ending);
+  private static Ranking heuristic(
+      Question question, Pool pool, Ranker ranker, int wanted, Progress progress) {
+    var search = new TimefoldSearch(question, MOVES);
+    try (var interruption = Interruption.watch(search::stop)) {
+      var ending = search.run(
+          pool, done -> progress.show("searching, start " + done + " of " + TimefoldSearch.STARTS));
+      progress.show("improving part by part");
+      ranker.improve(wanted, interruption::came);
+      progress.clear();
+      return ranker.rank(wanted, interruption.came() ? Ending.INTERRUPTED : ending);
+    }
+  }
+
+  private int answer(Inputs inputs, Ranking ranking) {
     var run = new Run(Version.tool(), TimefoldSearch.SEED, MOVES, inputs.folders(), inputs.files());
     var json = new RankingJson(inputs.scenario(), run).of(ranking);
     output(inputs.scenario()).write(Map.of("result.json", json));

@@ -1,6 +1,8 @@
 package pappus.compatibility;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
+import pappus.catalog.Battery;
 import pappus.catalog.Frame;
 import pappus.catalog.Role;
 
@@ -23,8 +25,8 @@ final class BalancePlanner {
     var battery = build.battery().get();
     var bay = frame.bay();
     var half = battery.lengthMillimetres() / 2;
-    var rearmost = bay.rearXMillimetres() + half - OVERHANG_MM;
-    var foremost = bay.frontXMillimetres() - half + OVERHANG_MM;
+    var rearmost = rearmost(frame, battery);
+    var foremost = foremost(frame, battery);
     if (rearmost > foremost) {
       return Optional.empty();
     }
@@ -54,6 +56,23 @@ final class BalancePlanner {
             .propeller()
             .map(propeller -> Discs.clearance(
                 frame, propeller, x, battery.lengthMillimetres(), battery.widthMillimetres()))));
+  }
+
+  /** Where the middle of a pack can be that is nearest to that of the motors, mm forward; empty if it is too long. */
+  static OptionalDouble nearestToMiddle(Frame frame, Battery battery) {
+    var rearmost = rearmost(frame, battery);
+    var foremost = foremost(frame, battery);
+    return rearmost > foremost
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(Math.max(rearmost, Math.min(foremost, 0)));
+  }
+
+  private static double rearmost(Frame frame, Battery battery) {
+    return frame.bay().rearXMillimetres() + battery.lengthMillimetres() / 2 - OVERHANG_MM;
+  }
+
+  private static double foremost(Frame frame, Battery battery) {
+    return frame.bay().frontXMillimetres() - battery.lengthMillimetres() / 2 + OVERHANG_MM;
   }
 
   /** Where a role's part sits; motors and propellers balance by themselves. */

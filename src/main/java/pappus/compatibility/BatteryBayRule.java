@@ -2,6 +2,9 @@ package pappus.compatibility;
 
 import java.util.EnumSet;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import pappus.catalog.Battery;
+import pappus.catalog.Frame;
 import pappus.catalog.Role;
 
 /** The pack must go into its bay and stay clear of the propellers. */
@@ -19,14 +22,29 @@ public final class BatteryBayRule implements CompatibilityRule {
     return EnumSet.allOf(Role.class);
   }
 
+  /** Size does not depend on what else is chosen; near the middle of the motors the discs are farthest. */
   @Override
-  public Verdict check(Fitting fitting) {
-    var build = fitting.build();
+  public boolean mayStillFit(Fitting begun) {
+    var build = begun.build();
     if (build.frame().isEmpty() || build.battery().isEmpty()) {
-      return Verdict.FITS;
+      return true;
     }
     var frame = build.frame().get();
     var battery = build.battery().get();
+    var nearest = BalancePlanner.nearestToMiddle(frame, battery);
+    return tooLarge(frame, battery) == null
+        && nearest.isPresent()
+        && (build.propeller().isEmpty()
+            || Discs.clearance(
+                    frame,
+                    build.propeller().get(),
+                    nearest.getAsDouble(),
+                    battery.lengthMillimetres(),
+                    battery.widthMillimetres())
+                >= Discs.LEAST_MM);
+  }
+
+  private static @Nullable Verdict tooLarge(Frame frame, Battery battery) {
     var bay = frame.bay();
     if (battery.widthMillimetres() > bay.widthMillimetres()) {
       return Verdict.clashes(
@@ -38,6 +56,22 @@ public final class BatteryBayRule implements CompatibilityRule {
       return Verdict.clashes(
           "Pack %s is %s mm high, but frame %s has room for %s mm.",
           battery.id(), battery.heightMillimetres(), frame.id(), bay.tallestMillimetres());
+    }
+    return null;
+  }
+
+  @Override
+  public Verdict check(Fitting fitting) {
+    var build = fitting.build();
+    if (build.frame().isEmpty() || build.battery().isEmpty()) {
+      return Verdict.FITS;
+    }
+    var frame = build.frame().get();
+    var battery = build.battery().get();
+    var bay = frame.bay();
+    var tooLarge = tooLarge(frame, battery);
+    if (tooLarge != null) {
+      return tooLarge;
     }
     var placing = fitting.placing();
     if (placing.isEmpty()) {

@@ -21,6 +21,14 @@ public interface CompatibilityRule {
     return true;
   }
 
+  /**
+   * Whether a build only begun may still keep it, whatever is added: false only where it is sure that none can. For
+   * rules that read so many roles that a search would learn too late.
+   */
+  default boolean mayStillFit(Fitting begun) {
+    return true;
+  }
+
   /** What it says of a build. */
   Verdict check(Fitting fitting);
 }

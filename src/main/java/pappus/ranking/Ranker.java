@@ -5,6 +5,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.OptionalLong;
 import java.util.function.BooleanSupplier;
 import java.util.stream.IntStream;
 import pappus.assessment.Assessment;
@@ -17,6 +18,7 @@ import pappus.search.Coverage;
 import pappus.search.Ending;
 import pappus.search.Pool;
 import pappus.search.Question;
+import pappus.search.Row;
 
 /**
  * Makes a ranking of what a search met: improves what is near the top part by part, drops what
@@ -25,7 +27,6 @@ import pappus.search.Question;
 public final class Ranker {
   private static final List<Role> MAIN =
       List.of(Role.FRAME, Role.MOTOR, Role.PROPELLER, Role.BATTERY);
-  private static final int MOST_VARIANTS = 5;
   private static final int MOST_ROUNDS = 6;
   private static final int MOST_NEARLY = 24;
 
@@ -82,8 +83,29 @@ public final class Ranker {
 
   /** The ranking of everything in the pool. */
   public Ranking rank(int count, Ending ending) {
+    return rank(count, ending, OptionalLong.empty());
+  }
+
+  /**
+   * The ranking of everything in the pool.
+   *
+   * @param atMost what no build that was not seen surpasses
+   */
+  public Ranking rank(int count, Ending ending, OptionalLong atMost) {
     var ordered = pool.bestFirst();
-    var rows = distinct(ordered, count);
+    var best = distinct(ordered, count);
+    var rows =
+        best.stream().map(row -> new Row(row, variants(row, best, ordered))).toList();
+    return rank(rows, ending, atMost);
+  }
+
+  /**
+   * The ranking of rows that a search has put in order.
+   *
+   * @param atMost what no build that was not seen surpasses
+   */
+  public Ranking rank(List<Row> found, Ending ending, OptionalLong atMost) {
+    var rows = found.stream().map(Row::assessment).toList();
     var doubts = new Doubts(question.assessor());
     var bands = rows.stream().map(doubts::band).toList();
     var heads = heads(rows, bands);
@@ -93,11 +115,12 @@ public final class Ranker {
       candidates.add(new Candidate(
           rows.get(row),
           bands.get(row),
-          variants(rows.get(row), rows, ordered),
+          found.get(row).variants(),
           head == row ? OptionalInt.empty() : OptionalInt.of(head + 1),
           isCheapest(row, heads, rows)));
     }
-    var coverage = new Coverage(question.combinations(), pool.assessed(), pool.feasible(), ending);
+    var coverage =
+        new Coverage(question.combinations(), pool.assessed(), pool.feasible(), ending, atMost);
     return new Ranking(
         candidates, candidates.isEmpty() ? pool.closest() : Optional.empty(), coverage);
   }
@@ -126,7 +149,7 @@ public final class Ranker {
                 .findFirst()
                 .filter(earlier -> earlier.build().equals(row.build()))
                 .isPresent())
-        .limit(MOST_VARIANTS)
+        .limit(Row.MOST_VARIANTS)
         .toList();
   }
 

@@ -199,13 +199,28 @@ public final class RankingText {
 
   /** How far the ranking can be trusted. */
   static String coverage(Coverage coverage, Goal goal) {
-    var looked = String.format(
+    var counts = String.format(
         Locale.ROOT,
-        (goal == Goal.RANGE ? "Farthest" : "Longest")
-            + " found, not proven: %,d builds assessed, %,d of them feasible, out of %.1e ways to fill the roles.",
+        "%,d builds assessed, %,d of them feasible, out of %.1e ways to fill the roles.",
         coverage.assessed(),
         coverage.feasible(),
         coverage.combinations());
+    var what = goal == Goal.RANGE ? "Farthest" : "Longest";
+    if (coverage.isProof()) {
+      return "Proven: no other combination in this catalogue does better. " + counts;
+    }
+    var looked = what + " found, not proven: " + counts;
+    if (coverage.atMost().isPresent()) {
+      looked += String.format(
+          Locale.ROOT,
+          goal == Goal.RANGE
+              ? " What was not seen gets %.2f km far at most."
+              : " What was not seen flies %.1f min at most.",
+          coverage.atMost().getAsLong() / (goal == Goal.RANGE ? 1e6 : 60e3));
+    }
+    if (coverage.ending() == Ending.EFFORT) {
+      return looked + " It ended at the effort it was given.";
+    }
     if (coverage.ending() == Ending.CLOCK) {
       return looked + " The clock ended the search: it may differ on another run.";
     }

@@ -1,0 +1,11 @@
+package pappus.assessment;
+
+/**
+ * What a build only begun weighs and costs, small hardware that follows from it included; what is added adds to it.
+ *
+ * @param grams sum of the parts and the payload, g
+ * @param variance of that sum, g²
+ * @param cents price of what has to be bought
+ * @param watts what everything beside the motors draws at the battery, W; final once every consumer is chosen
+ */
+public record Begun(double grams, double variance, long cents, double watts) {}

@@ -1,0 +1,18 @@
+package pappus.search;
+
+import java.util.List;
+import pappus.assessment.Assessment;
+
+/**
+ * A build of a ranking, with those that differ from it in one main part.
+ *
+ * @param variants best first
+ */
+public record Row(Assessment assessment, List<Assessment> variants) {
+  /** So many variants are told. */
+  public static final int MOST_VARIANTS = 5;
+
+  public Row {
+    variants = List.copyOf(variants);
+  }
+}
