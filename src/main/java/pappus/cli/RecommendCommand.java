@@ -49,9 +49,9 @@ final class RecommendCommand extends CatalogCommand implements Callable<Integer>
   @Option(
       names = "--search",
       paramLabel = "auto|exact|heuristic",
-      defaultValue = "auto",
+      defaultValue = "heuristic",
       description =
-          "exact proves that nothing does better, heuristic tries changes and proves nothing; auto: exact where it can.")
+          "heuristic tries changes and proves nothing; exact proves that nothing does better and takes a minute or more; auto: exact where it can.")
   private Search kind;
 
   @Option(

@@ -1,24 +1,20 @@
 package pappus.search.exact;
 
 import java.util.Comparator;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Set;
 import java.util.function.ToDoubleFunction;
 import java.util.function.ToLongFunction;
 import org.jspecify.annotations.Nullable;
 import pappus.catalog.Part;
-import pappus.catalog.Role;
 
 /**
- * Parts of one role as a tree that halves them again and again; each branch holds the least that any of its parts
+ * Parts of one role, each with the least of what must follow it, as a tree that halves them again and again; each branch holds the least that any of its parts
  * adds, so that one bound serves many parts and a single one alike.
  *
  * @param grams least mass, g
  * @param variance least variance of it, g²
  * @param watts least draw at the battery, W
  * @param cents least price
- * @param brings roles that any of the parts brings along
  * @param part the part, where it is one
  * @param low one half, where it is more
  * @param high the other
@@ -28,7 +24,6 @@ record Branch(
     double variance,
     double watts,
     long cents,
-    Set<Role> brings,
     @Nullable Part part,
     @Nullable Branch low,
     @Nullable Branch high) {
@@ -51,7 +46,6 @@ record Branch(
           adds.variance.applyAsDouble(part),
           adds.watts.applyAsDouble(part),
           adds.cents.applyAsLong(part),
-          Set.copyOf(part.fills()),
           part,
           null,
           null);
@@ -63,14 +57,11 @@ record Branch(
         .toList();
     var low = of(sorted.subList(0, sorted.size() / 2), adds);
     var high = of(sorted.subList(sorted.size() / 2, sorted.size()), adds);
-    var brings = new HashSet<>(low.brings);
-    brings.addAll(high.brings);
     return new Branch(
         Math.min(low.grams, high.grams),
         Math.min(low.variance, high.variance),
         Math.min(low.watts, high.watts),
         Math.min(low.cents, high.cents),
-        Set.copyOf(brings),
         null,
         low,
         high);

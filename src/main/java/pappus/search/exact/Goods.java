@@ -1,6 +1,8 @@
 package pappus.search.exact;
 
+import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -8,6 +10,7 @@ import java.util.Objects;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Stream;
 import pappus.assessment.Assessor;
 import pappus.assessment.Begun;
 import pappus.catalog.Battery;
@@ -39,11 +42,21 @@ final class Goods {
 
   static final Set<Role> MAIN = Set.of(Role.FRAME, Role.MOTOR, Role.PROPELLER, Role.BATTERY);
 
+  private static final Set<Role> BOARD_FOLLOWERS = Set.of(
+      Role.TRANSMITTER,
+      Role.CAMERA,
+      Role.VIDEO_ANTENNA,
+      Role.RECEIVER,
+      Role.RADIO_ANTENNA,
+      Role.BUZZER);
+
   private final Question question;
   private final Assessor assessor;
   private final Begun nothing;
   private final Map<Role, Map<String, Begun>> alone = new EnumMap<>(Role.class);
   private final Map<String, Map<Role, List<Branch>>> trees = new ConcurrentHashMap<>();
+  private final Map<Set<Role>, List<List<CompatibilityRule>>> rulesByStage =
+      new ConcurrentHashMap<>();
   private final OptionalDouble leastOwnLoss;
 
   Goods(Question question) {
@@ -103,13 +116,20 @@ final class Goods {
 
   private Map<Role, List<Branch>> trees(Battery battery) {
     var all = new EnumMap<Role, List<Branch>>(Role.class);
-    for (var role : ORDER) {
+    // Followers first: what follows of need counts with its bringer.
+    for (var place = ORDER.size() - 1; place >= 0; place--) {
+      var role = ORDER.get(place);
       var options = question.options(role);
+      var own = own(role, battery);
       var adds = new Branch.Adds(
-          part -> grams(role, part),
-          part -> variance(role, part),
-          part -> assessor.leastWatts(part, battery),
-          part -> cents(role, part));
+          part -> own.grams().applyAsDouble(part)
+              + following(role, part, all).mapToDouble(Branch::grams).sum(),
+          part -> own.variance().applyAsDouble(part)
+              + following(role, part, all).mapToDouble(Branch::variance).sum(),
+          part -> own.watts().applyAsDouble(part)
+              + following(role, part, all).mapToDouble(Branch::watts).sum(),
+          part -> own.cents().applyAsLong(part)
+              + following(role, part, all).mapToLong(Branch::cents).sum());
       var groups = role == Role.BOARD
           ? List.of(
               options.stream().filter(board -> !hasOwnLoss(board)).toList(),
@@ -125,6 +145,36 @@ final class Goods {
     return all;
   }
 
+  /** What a part of a role adds by itself to a build with a battery, whatever else is chosen. */
+  Branch.Adds own(Role role, Battery battery) {
+    return new Branch.Adds(
+        part -> grams(role, part),
+        part -> variance(role, part),
+        part -> assessor.leastWatts(part, battery),
+        part -> cents(role, part));
+  }
+
+  /** The least of each role that a part leaves to be filled, of those that it might have brought along. */
+  private static Stream<Branch> following(Role role, Part part, Map<Role, List<Branch>> trees) {
+    return followers(role).stream()
+        .filter(follower -> !part.fills().contains(follower))
+        // Followers of a follower count with it, unless the part is that follower too.
+        .filter(follower -> followers(role).stream()
+            .noneMatch(between ->
+                followers(between).contains(follower) && !part.fills().contains(between)))
+        .flatMap(follower -> trees.getOrDefault(follower, List.of()).stream().limit(1));
+  }
+
+  /** Roles that parts of a role may bring along, directly or by what they bring. */
+  static Set<Role> followers(Role role) {
+    return switch (role) {
+      case BOARD -> BOARD_FOLLOWERS;
+      case TRANSMITTER -> Set.of(Role.CAMERA, Role.VIDEO_ANTENNA);
+      case RECEIVER -> Set.of(Role.RADIO_ANTENNA);
+      default -> Set.of();
+    };
+  }
+
   private boolean hasOwnLoss(Part board) {
     return assessor.ownLoss((Board) board).isPresent();
   }
@@ -138,16 +188,19 @@ final class Goods {
     return hasOwnLoss(Objects.requireNonNull(one.part())) ? leastOwnLoss : OptionalDouble.empty();
   }
 
-  /** Whether some option of a role brings another role along. */
-  boolean mayBring(Role role, Role along) {
-    return question.options(role).stream().anyMatch(part -> part.fills().contains(along));
-  }
-
-  /** Rules that can be asked for the first time when a role is decided after others. */
-  List<CompatibilityRule> newlyDecided(Role role, Set<Role> before) {
-    return assessor.rules().stream()
-        .filter(rule -> rule.reads().contains(role)
-            && rule.reads().stream().allMatch(read -> read == role || before.contains(read)))
-        .toList();
+  /** Rules that can be asked for the first time at each stage, if some roles are decided before all of them. */
+  List<List<CompatibilityRule>> rulesByStage(Set<Role> before) {
+    return rulesByStage.computeIfAbsent(Set.copyOf(before), start -> {
+      var decided = EnumSet.noneOf(Role.class);
+      decided.addAll(start);
+      var stages = new ArrayList<List<CompatibilityRule>>();
+      for (var role : ORDER) {
+        decided.add(role);
+        stages.add(assessor.rules().stream()
+            .filter(rule -> rule.reads().contains(role) && decided.containsAll(rule.reads()))
+            .toList());
+      }
+      return List.copyOf(stages);
+    });
   }
 }

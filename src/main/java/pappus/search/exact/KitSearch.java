@@ -1,18 +1,19 @@
 package pappus.search.exact;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.OptionalDouble;
 import java.util.PriorityQueue;
-import java.util.Set;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import pappus.catalog.Battery;
 import pappus.catalog.Board;
 import pappus.catalog.Build;
 import pappus.catalog.Role;
+import pappus.compatibility.CompatibilityRule;
 
 /**
  * Completes a build only begun with accessories, the most promising first. It can be stopped between two steps and
@@ -25,12 +26,10 @@ final class KitSearch {
       .thenComparing(Comparator.comparingInt(State::stage).reversed())
       .thenComparingLong(State::number);
 
-  private static final List<Role> BRINGERS = List.of(Role.TRANSMITTER, Role.RECEIVER);
-
   private final Goods goods;
   private final Aim aim;
   private final Battery battery;
-  private final Set<Role> start;
+  private final List<List<CompatibilityRule>> rules;
   private final PriorityQueue<State> open = new PriorityQueue<>(MOST_FIRST);
   private long numbers;
   private long steps;
@@ -38,6 +37,7 @@ final class KitSearch {
   /**
    * Parts decided up to a stage, and a branch of those that may fill the role of that stage.
    *
+   * @param rest the least of what is to be filled later
    * @param cents least price of the decided
    * @param variance least variance of their mass
    */
@@ -45,6 +45,7 @@ final class KitSearch {
       Build build,
       int stage,
       @Nullable Branch branch,
+      List<Branch> rest,
       double grams,
       double variance,
       double watts,
@@ -62,8 +63,7 @@ final class KitSearch {
     this.goods = goods;
     this.aim = aim;
     this.battery = begun.battery().orElseThrow();
-    this.start = EnumSet.noneOf(Role.class);
-    start.addAll(begun.parts().keySet());
+    this.rules = goods.rulesByStage(begun.parts().keySet());
     var from = goods.assessor().begun(begun);
     enter(begun, 0, variance, from.watts(), cents, OptionalDouble.empty(), Long.MAX_VALUE);
   }
@@ -106,22 +106,20 @@ final class KitSearch {
     if (isBroken(build, state.stage)) {
       return;
     }
+    var part = Objects.requireNonNull(branch.part());
+    var own = goods.own(role, battery);
     enter(
         build,
         state.stage + 1,
-        state.variance + branch.variance(),
-        state.watts + branch.watts(),
-        state.cents + branch.cents(),
-        role == Role.BOARD
-            ? goods.assessor().ownLoss((Board) Objects.requireNonNull(branch.part()))
-            : state.loss,
+        state.variance + own.variance().applyAsDouble(part),
+        state.watts + own.watts().applyAsDouble(part),
+        state.cents + own.cents().applyAsLong(part),
+        part instanceof Board board ? goods.assessor().ownLoss(board) : state.loss,
         state.most);
   }
 
   private boolean isBroken(Build build, int stage) {
-    var decided = EnumSet.copyOf(start);
-    decided.addAll(Goods.ORDER.subList(0, stage));
-    for (var rule : goods.newlyDecided(Goods.ORDER.get(stage), decided)) {
+    for (var rule : rules.get(stage)) {
       if (goods.assessor().isBroken(rule, build)) {
         return true;
       }
@@ -147,8 +145,9 @@ final class KitSearch {
     }
     var counted = goods.assessor().begun(build);
     var drawn = stage >= Goods.CONSUMERS ? counted.watts() : watts;
-    var state =
-        new State(build, stage, null, counted.grams(), variance, drawn, cents, loss, atMost, 0);
+    var rest = stage == Goods.ORDER.size() ? List.<Branch>of() : rest(build, stage);
+    var state = new State(
+        build, stage, null, rest, counted.grams(), variance, drawn, cents, loss, atMost, 0);
     if (stage == Goods.ORDER.size()) {
       push(state, null);
       return;
@@ -177,21 +176,17 @@ final class KitSearch {
     var cents = state.cents;
     var loss = state.loss;
     if (branch != null) {
-      grams += branch.grams();
-      variance += branch.variance();
-      watts += branch.watts();
-      cents += branch.cents();
-      if (Goods.ORDER.get(state.stage) == Role.BOARD) {
+      var role = Goods.ORDER.get(state.stage);
+      if (role == Role.BOARD) {
         loss = goods.leastLoss(branch);
       }
-      for (var role : Goods.ORDER.subList(state.stage + 1, Goods.ORDER.size())) {
-        var least = least(state.build, role, branch);
-        if (least != null) {
-          grams += least.grams();
-          variance += least.variance();
-          watts += least.watts();
-          cents += least.cents();
-        }
+      var least = new ArrayList<>(state.rest);
+      least.add(branch);
+      for (var one : least) {
+        grams += one.grams();
+        variance += one.variance();
+        watts += one.watts();
+        cents += one.cents();
       }
     }
     var most = Math.min(state.most, aim.atMost(state.build, grams, variance, watts, cents, loss));
@@ -200,6 +195,7 @@ final class KitSearch {
           state.build,
           state.stage,
           branch,
+          state.rest,
           state.grams,
           state.variance,
           state.watts,
@@ -210,21 +206,18 @@ final class KitSearch {
     }
   }
 
-  /** The least that a role still undecided adds; null if it may stay empty. */
-  private @Nullable Branch least(Build build, Role role, Branch branch) {
-    if (role == Role.LEAD || build.fills(role)) {
-      return null;
+  /** The least of each role after a stage that is to be filled whatever part is taken at that stage. */
+  private List<Branch> rest(Build build, int stage) {
+    var rest = new ArrayList<Branch>();
+    var counted = EnumSet.of(Role.LEAD);
+    for (var role : Goods.ORDER.subList(stage, Goods.ORDER.size())) {
+      if (!counted.contains(role) && !build.fills(role)) {
+        counted.addAll(Goods.followers(role));
+        if (role != Goods.ORDER.get(stage)) {
+          goods.trees(role, battery).stream().limit(1).forEach(rest::add);
+        }
+      }
     }
-    var trees = goods.trees(role, battery);
-    if (trees.isEmpty() || branch.brings().contains(role) || mayFollowBring(build, role)) {
-      return null;
-    }
-    return trees.get(0);
-  }
-
-  /** Whether a role still undecided may bring it along. */
-  private boolean mayFollowBring(Build build, Role role) {
-    return BRINGERS.stream()
-        .anyMatch(bringer -> build.part(bringer).isEmpty() && goods.mayBring(bringer, role));
+    return rest;
   }
 }
