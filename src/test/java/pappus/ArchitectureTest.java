@@ -75,6 +75,7 @@ final class ArchitectureTest {
             "pappus.search"),
         Layer.of(
             "pappus.search.exact",
+            "pappus.quantity",
             "pappus.search",
             "pappus.catalog",
             "pappus.scenario",
