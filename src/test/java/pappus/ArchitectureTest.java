@@ -76,6 +76,7 @@ final class ArchitectureTest {
         Layer.of(
             "pappus.search.exact",
             "pappus.quantity",
+            "pappus.physics..",
             "pappus.search",
             "pappus.catalog",
             "pappus.scenario",

@@ -158,7 +158,7 @@ public final class Assessor {
 
   /** A board's own part-load loss as it counts, if it has one. */
   public OptionalDouble ownLoss(Board board) {
-    return flights.ownLoss(board);
+    return flights.models().ownLoss(board);
   }
 
   /** Drag area that counts for a frame, m². */
@@ -167,22 +167,22 @@ public final class Assessor {
   }
 
   /**
-   * The most that a build only begun can reach, whatever is added: no build with its parts has a larger figure.
+   * What a build only begun can reach at most, whatever is added.
    *
    * @param begun has motor, propeller and battery; its board and lead count if they are chosen
-   * @param grams least all-up mass, g
-   * @param watts least draw of everything but the motors at the battery, W
-   * @param loss least part-load loss of the controllers; absent: by the law
-   * @param dragArea least drag area, m²
+   * @return empty if the physics refuses what it was not made for, as it will of every build with these parts
    */
-  public Ceiling ceiling(
-      Build begun, double grams, double watts, OptionalDouble loss, double dragArea) {
+  public Optional<Prospect> prospect(Build begun) {
     try {
-      return flights.most(begun, grams, watts, loss, dragArea);
+      return Optional.of(flights.prospect(begun));
     } catch (IllegalArgumentException outsideTheModel) {
-      // What the physics refuses of motor, propeller or pack it refuses of every build with them.
-      return Ceiling.NONE;
+      return Optional.empty();
     }
+  }
+
+  /** The physics' models of parts, by the outlook of the scenario. */
+  public FlightModels models() {
+    return flights.models();
   }
 
   /** Whether a rule all of whose roles are decided sets a build apart, as the assessment will find. */
@@ -194,12 +194,24 @@ public final class Assessor {
   public boolean mayStillFit(Build begun) {
     var fitting = fitter.fit(begun);
     for (var rule : rules) {
-      if (scenario.waived().stream().noneMatch(waiver -> waiver.rule().equals(rule.id()))
+      if (rule.foresees(begun.parts().keySet())
+          && !isWaivedSomewhere(rule)
           && !rule.mayStillFit(fitting)) {
         return false;
       }
     }
     return true;
+  }
+
+  private boolean isWaivedSomewhere(CompatibilityRule rule) {
+    return scenario.waived().stream().anyMatch(waiver -> waiver.rule().equals(rule.id()));
+  }
+
+  /** All that a rule's verdict on a pair of parts depends on, and whether it is set aside for a part. */
+  public Object trait(CompatibilityRule rule, Part part) {
+    return scenario.waived().stream().anyMatch(waiver -> waiver.parts().contains(part.id()))
+        ? part.id()
+        : rule.trait(part);
   }
 
   /**

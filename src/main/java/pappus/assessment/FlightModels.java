@@ -22,18 +22,23 @@ import pappus.physics.battery.Chemistry;
 import pappus.physics.battery.Condition;
 import pappus.physics.battery.CopperWire;
 import pappus.physics.battery.Pack;
+import pappus.physics.flight.LandingRule;
 import pappus.physics.flight.Limits;
 import pappus.physics.flight.Rotor;
 import pappus.physics.motor.PartLoadLaw;
 import pappus.physics.motor.SpeedController;
 import pappus.physics.propeller.BladeElements;
+import pappus.physics.propeller.PropellerInAir;
 import pappus.physics.propeller.StaticPoint;
 import pappus.quantity.Units;
 import pappus.scenario.Flight;
 import pappus.scenario.Scenario;
 
-/** Turns catalogue parts, in the units of data sheets, into the physics' own models in SI. */
-final class FlightModels {
+/**
+ * Turns catalogue parts, in the units of data sheets, into the physics' own models in SI, for one scenario. Safe for
+ * use by several threads.
+ */
+public final class FlightModels {
   private static final double BURST_OVER_CONTINUOUS = 1.3;
 
   /** LiPo labels are optimistic; half of one is flown (common practice, no published source). */
@@ -51,8 +56,12 @@ final class FlightModels {
 
   private final Air air;
   private final Flight flight;
+  private final Map<String, Pack> packs = new ConcurrentHashMap<>();
   private final double packK;
   private final Map<String, pappus.physics.propeller.Propeller> curves = new ConcurrentHashMap<>();
+  private final Map<Geometry, pappus.physics.propeller.Propeller> geometries =
+      new ConcurrentHashMap<>();
+  private final Map<String, PropellerInAir> inAir = new ConcurrentHashMap<>();
   private final Map<String, pappus.physics.motor.Motor> motors = new ConcurrentHashMap<>();
   private final Map<String, Cell> cells = new ConcurrentHashMap<>();
   private final Weighing weighing;
@@ -88,12 +97,11 @@ final class FlightModels {
 
   Rotor rotor(Build build, Factors factors) {
     var motor = motor(build.motor().orElseThrow(), factors);
-    var curve = curve(build.propeller().orElseThrow());
-    if (factors.thrust() != 1 || factors.merit() != 1) {
-      curve = scaled(curve, factors.thrust(), factors.merit());
-    }
+    var propeller = build.propeller().orElseThrow();
     return new Rotor(
-        curve.in(air.densityKgPerM3(), air.viscosityPaS()),
+        factors.thrust() == 1 && factors.merit() == 1
+            ? propeller(propeller)
+            : in(scaled(curve(propeller), factors.thrust(), factors.merit())),
         motor,
         controller(
             build.board().orElseThrow(), lossOhm(build.motor().orElseThrow(), motor), factors));
@@ -105,16 +113,34 @@ final class FlightModels {
    * @param loss its controllers' own part-load loss; absent: by the law
    */
   Rotor rotor(Motor part, Propeller propeller, OptionalDouble loss) {
-    var motor = motor(part, Factors.NONE);
-    var usual = PartLoadLaw.BENCH.controllerFor(lossOhm(part, motor));
+    var usual = controller(part);
     return new Rotor(
-        curve(propeller).in(air.densityKgPerM3(), air.viscosityPaS()),
-        motor,
+        propeller(propeller),
+        motor(part),
         loss.isPresent() ? new SpeedController(loss.getAsDouble(), usual.idleA()) : usual);
   }
 
-  /** A board's own part-load loss, if it has one. */
-  OptionalDouble ownLoss(Board board) {
+  /** A propeller in the scenario's air. */
+  public PropellerInAir propeller(Propeller propeller) {
+    return inAir.computeIfAbsent(propeller.id(), id -> in(curve(propeller)));
+  }
+
+  private PropellerInAir in(pappus.physics.propeller.Propeller curve) {
+    return curve.in(air.densityKgPerM3(), air.viscosityPaS());
+  }
+
+  /** A motor as its figures count. */
+  public pappus.physics.motor.Motor motor(Motor part) {
+    return motor(part, Factors.NONE);
+  }
+
+  /** The controllers that a motor has on a board of no known loss. */
+  public SpeedController controller(Motor part) {
+    return PartLoadLaw.BENCH.controllerFor(lossOhm(part, motor(part)));
+  }
+
+  /** A board's own part-load loss as it counts, if it has one. */
+  public OptionalDouble ownLoss(Board board) {
     var own = BoardFigures.of(board).controllerLoss();
     return own.isEmpty()
         ? OptionalDouble.empty()
@@ -171,8 +197,8 @@ final class FlightModels {
     var diameterM = Units.inchesToMetres(propeller.diameterInches());
     var test = propeller.test();
     if (test == null) {
-      var computed = BladeElements.propeller(
-          diameterM, Units.inchesToMetres(propeller.pitchInches()), propeller.blades());
+      var computed =
+          computed(diameterM, Units.inchesToMetres(propeller.pitchInches()), propeller.blades());
       var merit = PropellerFigures.of(propeller).merit();
       return weighing == Weighing.CAUTIOUS
           ? scaled(computed, 1, merit.by(weighing, -1) / merit.counted())
@@ -200,6 +226,15 @@ final class FlightModels {
         figures.merit().by(weighing, -1) / figures.merit().by(Weighing.STATED, 0));
   }
 
+  /** Many propellers are of one geometry, and blade elements take a while. */
+  private pappus.physics.propeller.Propeller computed(double diameterM, double pitchM, int blades) {
+    return geometries.computeIfAbsent(
+        new Geometry(diameterM, pitchM, blades),
+        fresh -> BladeElements.propeller(diameterM, pitchM, blades));
+  }
+
+  private record Geometry(double diameterM, double pitchM, int blades) {}
+
   Pack pack(Build build, Factors factors) {
     var battery = build.battery().orElseThrow();
     var cell = factors.cellResistance() == 1 && factors.capacity() == 1
@@ -210,7 +245,31 @@ final class FlightModels {
 
   /** A pack behind what is known of its wiring, as a build only begun has it. */
   Pack packBegun(Build begun) {
-    return pack(begun, Factors.NONE);
+    return begun.board().isPresent() || begun.lead().isPresent()
+        ? pack(begun, Factors.NONE)
+        : packs.computeIfAbsent(
+            begun.battery().orElseThrow().id(), id -> pack(begun, Factors.NONE));
+  }
+
+  /** One cell of a battery in the condition in which it is flown. */
+  public Cell cell(Battery battery) {
+    return cell(battery, Factors.NONE);
+  }
+
+  /** When to land with a battery. */
+  public LandingRule landing(Battery battery) {
+    var chemistry = battery.chemistry();
+    var reserve = flight.reserve();
+    var volts = flight.landingVoltsPerCell();
+    return new LandingRule(
+        reserve == null ? chemistry.reserve() : reserve,
+        volts == null ? chemistry.landingVolts() : volts);
+  }
+
+  /** Volts a cell of a battery that full throttle must not pass. */
+  public double floorVolts(Battery battery) {
+    var asked = flight.floorVoltsPerCell();
+    return asked == null ? battery.chemistry().floorVolts() : asked;
   }
 
   private Cell cell(Battery battery, Factors factors) {
@@ -224,7 +283,7 @@ final class FlightModels {
   }
 
   /** Both ways, with plugs, Ω. */
-  static double wiringOhm(Build build) {
+  public static double wiringOhm(Build build) {
     var battery = build.battery().orElseThrow();
     var ohm = wire(battery.leadGauge(), battery.leadMillimetres())
         + battery.connector().milliohms() / 1000;
@@ -248,7 +307,7 @@ final class FlightModels {
   }
 
   /** Currents that hold without end, for hover; a board not chosen yet bounds none. */
-  static Limits continuous(Build build) {
+  public static Limits continuous(Build build) {
     var motor = build.motor().orElseThrow().continuousAmps();
     var thinnest = thinnestWire(build);
     return new Limits(
@@ -260,7 +319,7 @@ final class FlightModels {
   }
 
   /** Currents that hold for some seconds, for full throttle; a board not chosen yet bounds none. */
-  static Limits burst(Build build) {
+  public static Limits burst(Build build) {
     var motor = build.motor().orElseThrow();
     var battery = build.battery().orElseThrow();
     return new Limits(

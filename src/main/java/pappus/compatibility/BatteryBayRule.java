@@ -1,10 +1,13 @@
 package pappus.compatibility;
 
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import pappus.catalog.Battery;
 import pappus.catalog.Frame;
+import pappus.catalog.Part;
+import pappus.catalog.Propeller;
 import pappus.catalog.Role;
 
 /** The pack must go into its bay and stay clear of the propellers. */
@@ -58,6 +61,23 @@ public final class BatteryBayRule implements CompatibilityRule {
           battery.id(), battery.heightMillimetres(), frame.id(), bay.tallestMillimetres());
     }
     return null;
+  }
+
+  @Override
+  public boolean foresees(Set<Role> decided) {
+    return decided.contains(Role.FRAME) && decided.contains(Role.BATTERY);
+  }
+
+  @Override
+  public Object trait(Part part) {
+    if (part instanceof Battery battery) {
+      return List.of(
+          battery.lengthMillimetres(), battery.widthMillimetres(), battery.heightMillimetres());
+    }
+    if (part instanceof Frame frame) {
+      return List.of(frame.bay(), frame.frontSpacingMillimetres(), frame.sideSpacingMillimetres());
+    }
+    return part instanceof Propeller propeller ? propeller.diameterInches() : part.id();
   }
 
   @Override

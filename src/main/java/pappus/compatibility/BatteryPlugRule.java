@@ -1,6 +1,12 @@
 package pappus.compatibility;
 
+import java.util.List;
+import java.util.Optional;
 import java.util.Set;
+import pappus.catalog.Battery;
+import pappus.catalog.Board;
+import pappus.catalog.Lead;
+import pappus.catalog.Part;
 import pappus.catalog.Role;
 
 /** Board and battery must plug together, directly, by a pigtail on bare pads, or by an adapter. */
@@ -13,6 +19,39 @@ public final class BatteryPlugRule implements CompatibilityRule {
   @Override
   public Set<Role> reads() {
     return Set.of(Role.BOARD, Role.BATTERY, Role.LEAD);
+  }
+
+  /** A lead may still come; one that is chosen has to match what it joins. */
+  @Override
+  public boolean mayStillFit(Fitting begun) {
+    var build = begun.build();
+    if (build.lead().isEmpty()) {
+      return true;
+    }
+    var lead = build.lead().get();
+    return build.battery().stream().allMatch(battery -> lead.batterySide() == battery.connector())
+        && build.board().stream()
+            .map(Board::plug)
+            .allMatch(plug ->
+                plug == null ? lead.boardSide() == null : plug.connector() == lead.boardSide());
+  }
+
+  @Override
+  public boolean foresees(Set<Role> decided) {
+    return decided.contains(Role.LEAD);
+  }
+
+  @Override
+  public Object trait(Part part) {
+    if (part instanceof Battery battery) {
+      return battery.connector();
+    }
+    if (part instanceof Lead lead) {
+      return List.of(lead.batterySide(), Optional.ofNullable(lead.boardSide()));
+    }
+    return part instanceof Board board
+        ? Optional.ofNullable(board.plug()).map(Board.PowerPlug::connector)
+        : part.id();
   }
 
   @Override

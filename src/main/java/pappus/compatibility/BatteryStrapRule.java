@@ -1,6 +1,9 @@
 package pappus.compatibility;
 
 import java.util.Set;
+import pappus.catalog.Battery;
+import pappus.catalog.Frame;
+import pappus.catalog.Part;
 import pappus.catalog.Role;
 
 /** Some strap in stock must go through the slots and round the pack. */
@@ -13,6 +16,14 @@ public final class BatteryStrapRule implements CompatibilityRule {
   @Override
   public Set<Role> reads() {
     return Set.of(Role.FRAME, Role.BATTERY);
+  }
+
+  @Override
+  public Object trait(Part part) {
+    if (part instanceof Frame frame) {
+      return frame.bay().strapWidthMillimetres();
+    }
+    return part instanceof Battery battery ? HardwarePlanner.girth(battery) : part.id();
   }
 
   @Override

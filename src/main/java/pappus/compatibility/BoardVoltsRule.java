@@ -1,6 +1,10 @@
 package pappus.compatibility;
 
+import java.util.List;
 import java.util.Set;
+import pappus.catalog.Battery;
+import pappus.catalog.Board;
+import pappus.catalog.Part;
 import pappus.catalog.Role;
 
 /** The board must stand the pack from full charge down to its floor. */
@@ -18,6 +22,16 @@ public final class BoardVoltsRule implements CompatibilityRule {
   @Override
   public boolean mayBeWaived() {
     return false;
+  }
+
+  @Override
+  public Object trait(Part part) {
+    if (part instanceof Board board) {
+      return board.input();
+    }
+    return part instanceof Battery battery
+        ? List.of(battery.cellsInSeries(), battery.chemistry())
+        : part.id();
   }
 
   @Override

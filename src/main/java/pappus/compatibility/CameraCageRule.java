@@ -1,7 +1,13 @@
 package pappus.compatibility;
 
+import java.util.Optional;
 import java.util.Set;
+import pappus.catalog.Camera;
+import pappus.catalog.CameraUnit;
+import pappus.catalog.Frame;
+import pappus.catalog.Part;
 import pappus.catalog.Role;
+import pappus.catalog.Transmitter;
 import pappus.quantity.Require;
 
 /** The camera must fit the frame's cage; a narrower one goes in with shims, a wider one never. */
@@ -42,6 +48,41 @@ public final class CameraCageRule implements CompatibilityRule {
     return Set.of(Role.FRAME, Role.BOARD, Role.CAMERA, Role.TRANSMITTER);
   }
 
+  /** How far a cable has to reach depends on the stack, the width of the cage on nothing. */
+  @Override
+  public boolean mayStillFit(Fitting begun) {
+    var build = begun.build();
+    return build.frame().isEmpty()
+        || build.cameraUnit().isEmpty()
+        || build.frame().get().cameraWidthsMillimetres().isEmpty()
+        || takes(build.frame().get(), build.cameraUnit().get())
+        || begun.fitter().hardwarePlanner().cameraShims(build).isPresent();
+  }
+
+  @Override
+  public boolean foresees(Set<Role> decided) {
+    return decided.contains(Role.FRAME)
+        && (decided.contains(Role.CAMERA) || decided.contains(Role.TRANSMITTER));
+  }
+
+  @Override
+  public Object trait(Part part) {
+    if (part instanceof Frame frame) {
+      return frame.cameraWidthsMillimetres();
+    }
+    if (part instanceof Camera camera) {
+      return camera.widthMillimetres();
+    }
+    return part instanceof Transmitter transmitter
+        ? Optional.ofNullable(transmitter.camera()).map(CameraUnit::widthMillimetres)
+        : part.id();
+  }
+
+  private static boolean takes(Frame frame, CameraUnit camera) {
+    return frame.cameraWidthsMillimetres().stream()
+        .anyMatch(width -> Math.abs(width - camera.widthMillimetres()) <= TOLERANCE_MM);
+  }
+
   @Override
   public Verdict check(Fitting fitting) {
     var build = fitting.build();
@@ -54,8 +95,7 @@ public final class CameraCageRule implements CompatibilityRule {
     if (widths.isEmpty()) {
       return Verdict.unknown("camera widths of frame %s", frame.id());
     }
-    if (widths.stream()
-        .anyMatch(width -> Math.abs(width - camera.widthMillimetres()) <= TOLERANCE_MM)) {
+    if (takes(frame, camera)) {
       return cable(fitting);
     }
     var shims = fitting.fitter().hardwarePlanner().cameraShims(build);

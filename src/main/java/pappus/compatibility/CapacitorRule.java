@@ -1,6 +1,10 @@
 package pappus.compatibility;
 
+import java.util.List;
 import java.util.Set;
+import pappus.catalog.Battery;
+import pappus.catalog.Capacitor;
+import pappus.catalog.Part;
 import pappus.catalog.Role;
 
 /** The capacitor must stand the pack and be large enough for it. */
@@ -25,6 +29,16 @@ public final class CapacitorRule implements CompatibilityRule {
   @Override
   public Set<Role> reads() {
     return Set.of(Role.BATTERY, Role.CAPACITOR);
+  }
+
+  @Override
+  public Object trait(Part part) {
+    if (part instanceof Capacitor capacitor) {
+      return List.of(capacitor.ratedVolts(), capacitor.microfarads());
+    }
+    return part instanceof Battery battery
+        ? List.of(battery.cellsInSeries(), battery.chemistry())
+        : part.id();
   }
 
   @Override

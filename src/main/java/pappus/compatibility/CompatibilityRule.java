@@ -1,6 +1,7 @@
 package pappus.compatibility;
 
 import java.util.Set;
+import pappus.catalog.Part;
 import pappus.catalog.Role;
 
 /**
@@ -27,6 +28,22 @@ public interface CompatibilityRule {
    */
   default boolean mayStillFit(Fitting begun) {
     return true;
+  }
+
+  /**
+   * Whether {@link #mayStillFit} can say no of a build that has parts in these roles only; what is asked of a pair
+   * of parts is asked of every pair that cannot be told apart by {@link #trait}.
+   */
+  default boolean foresees(Set<Role> decided) {
+    return false;
+  }
+
+  /**
+   * All that its verdict on a pair of parts depends on: parts of a role with equal traits stand for each other, but
+   * for the ids in its sentences.
+   */
+  default Object trait(Part part) {
+    return part.id();
   }
 
   /** What it says of a build. */

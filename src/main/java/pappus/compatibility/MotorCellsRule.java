@@ -1,6 +1,9 @@
 package pappus.compatibility;
 
 import java.util.Set;
+import pappus.catalog.Battery;
+import pappus.catalog.Motor;
+import pappus.catalog.Part;
 import pappus.catalog.Role;
 
 /** The pack must have as many cells as the motor's maker allows. */
@@ -18,6 +21,14 @@ public final class MotorCellsRule implements CompatibilityRule {
   @Override
   public boolean mayBeWaived() {
     return false;
+  }
+
+  @Override
+  public Object trait(Part part) {
+    if (part instanceof Motor motor) {
+      return motor.cells();
+    }
+    return part instanceof Battery battery ? battery.cellsInSeries() : part.id();
   }
 
   @Override

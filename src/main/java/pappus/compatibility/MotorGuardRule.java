@@ -1,6 +1,10 @@
 package pappus.compatibility;
 
+import java.util.Optional;
 import java.util.Set;
+import pappus.catalog.Frame;
+import pappus.catalog.Motor;
+import pappus.catalog.Part;
 import pappus.catalog.Role;
 
 /** The bell must turn freely inside the frame's motor guards. */
@@ -16,6 +20,14 @@ public final class MotorGuardRule implements CompatibilityRule {
   @Override
   public Set<Role> reads() {
     return Set.of(Role.FRAME, Role.MOTOR);
+  }
+
+  @Override
+  public Object trait(Part part) {
+    if (part instanceof Frame frame) {
+      return Optional.ofNullable(frame.guardInnerMillimetres());
+    }
+    return part instanceof Motor motor ? motor.bellDiameterMillimetres() : part.id();
   }
 
   @Override

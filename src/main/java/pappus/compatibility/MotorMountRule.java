@@ -1,6 +1,9 @@
 package pappus.compatibility;
 
 import java.util.Set;
+import pappus.catalog.Frame;
+import pappus.catalog.Motor;
+import pappus.catalog.Part;
 import pappus.catalog.Role;
 
 /** The motor's bolt circles must be ones the arms are drilled for. */
@@ -16,6 +19,14 @@ public final class MotorMountRule implements CompatibilityRule {
   @Override
   public Set<Role> reads() {
     return Set.of(Role.FRAME, Role.MOTOR);
+  }
+
+  @Override
+  public Object trait(Part part) {
+    if (part instanceof Frame frame) {
+      return frame.motorBoltCirclesMillimetres();
+    }
+    return part instanceof Motor motor ? motor.boltCirclesMillimetres() : part.id();
   }
 
   @Override

@@ -1,6 +1,10 @@
 package pappus.compatibility;
 
+import java.util.List;
 import java.util.Set;
+import pappus.catalog.Frame;
+import pappus.catalog.Motor;
+import pappus.catalog.Part;
 import pappus.catalog.Role;
 
 /** Some screw in stock must hold the motor through the arm without touching its winding. */
@@ -13,6 +17,17 @@ public final class MotorScrewRule implements CompatibilityRule {
   @Override
   public Set<Role> reads() {
     return Set.of(Role.FRAME, Role.MOTOR);
+  }
+
+  @Override
+  public Object trait(Part part) {
+    if (part instanceof Frame frame) {
+      return frame.armThicknessMillimetres();
+    }
+    return part instanceof Motor motor
+        ? List.of(
+            motor.screw(), HardwarePlanner.deepest(motor), motor.threadDepthMillimetres() == null)
+        : part.id();
   }
 
   @Override

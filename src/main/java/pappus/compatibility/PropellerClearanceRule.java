@@ -1,6 +1,10 @@
 package pappus.compatibility;
 
+import java.util.List;
 import java.util.Set;
+import pappus.catalog.Frame;
+import pappus.catalog.Part;
+import pappus.catalog.Propeller;
 import pappus.catalog.Role;
 
 /** The propeller must be within what the frame allows and clear of its neighbours. */
@@ -21,6 +25,17 @@ public final class PropellerClearanceRule implements CompatibilityRule {
   @Override
   public Set<Role> reads() {
     return Set.of(Role.FRAME, Role.PROPELLER);
+  }
+
+  @Override
+  public Object trait(Part part) {
+    if (part instanceof Frame frame) {
+      return List.of(
+          frame.largestPropellerInches(),
+          frame.frontSpacingMillimetres(),
+          frame.sideSpacingMillimetres());
+    }
+    return part instanceof Propeller propeller ? propeller.diameterInches() : part.id();
   }
 
   @Override

@@ -2,6 +2,8 @@ package pappus.compatibility;
 
 import java.util.Set;
 import pappus.catalog.Motor;
+import pappus.catalog.Part;
+import pappus.catalog.Propeller;
 import pappus.catalog.Role;
 
 /** The propeller must not be larger than motors of the stator's size are flown with. */
@@ -17,6 +19,14 @@ public final class PropellerLoadRule implements CompatibilityRule {
   @Override
   public Set<Role> reads() {
     return Set.of(Role.MOTOR, Role.PROPELLER);
+  }
+
+  @Override
+  public Object trait(Part part) {
+    if (part instanceof Motor motor) {
+      return largestUsualInches(motor);
+    }
+    return part instanceof Propeller propeller ? propeller.diameterInches() : part.id();
   }
 
   @Override

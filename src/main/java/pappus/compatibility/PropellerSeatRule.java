@@ -2,6 +2,9 @@ package pappus.compatibility;
 
 import java.util.Set;
 import pappus.catalog.Battery;
+import pappus.catalog.Motor;
+import pappus.catalog.Part;
+import pappus.catalog.Propeller;
 import pappus.catalog.Role;
 import pappus.catalog.Seat;
 
@@ -20,6 +23,25 @@ public final class PropellerSeatRule implements CompatibilityRule {
   @Override
   public Set<Role> reads() {
     return Set.of(Role.MOTOR, Role.PROPELLER, Role.BATTERY);
+  }
+
+  /** A battery only adds a note. */
+  @Override
+  public boolean mayStillFit(Fitting begun) {
+    return !(check(begun) instanceof Verdict.Clashes);
+  }
+
+  @Override
+  public boolean foresees(Set<Role> decided) {
+    return decided.contains(Role.MOTOR) && decided.contains(Role.PROPELLER);
+  }
+
+  @Override
+  public Object trait(Part part) {
+    if (part instanceof Motor motor) {
+      return motor.propellerSeat();
+    }
+    return part instanceof Propeller propeller ? propeller.seats() : part.id();
   }
 
   @Override

@@ -1,6 +1,13 @@
 package pappus.compatibility;
 
+import java.util.List;
+import java.util.Optional;
 import java.util.Set;
+import pappus.catalog.Antenna;
+import pappus.catalog.Board;
+import pappus.catalog.Part;
+import pappus.catalog.RadioReceiver;
+import pappus.catalog.Receiver;
 import pappus.catalog.Role;
 
 /** The receiver's antenna must match its port in plug and band. */
@@ -13,6 +20,30 @@ public final class RadioAntennaRule implements CompatibilityRule {
   @Override
   public Set<Role> reads() {
     return Set.of(Role.BOARD, Role.RECEIVER, Role.RADIO_ANTENNA);
+  }
+
+  /** A port does not change with what is added. */
+  @Override
+  public boolean mayStillFit(Fitting begun) {
+    return !(check(begun) instanceof Verdict.Clashes);
+  }
+
+  @Override
+  public boolean foresees(Set<Role> decided) {
+    return decided.contains(Role.RADIO_ANTENNA);
+  }
+
+  @Override
+  public Object trait(Part part) {
+    if (part instanceof Antenna antenna) {
+      return List.of(antenna.connector(), antenna.band());
+    }
+    if (part instanceof Receiver receiver) {
+      return receiver.antenna();
+    }
+    return part instanceof Board board
+        ? Optional.ofNullable(board.receiver()).map(RadioReceiver::antenna)
+        : part.id();
   }
 
   @Override

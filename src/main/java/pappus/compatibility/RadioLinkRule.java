@@ -1,6 +1,11 @@
 package pappus.compatibility;
 
+import java.util.Optional;
 import java.util.Set;
+import pappus.catalog.Board;
+import pappus.catalog.Part;
+import pappus.catalog.RadioReceiver;
+import pappus.catalog.Receiver;
 import pappus.catalog.Role;
 
 /** The receiver must speak the pilot's radio link. */
@@ -13,6 +18,16 @@ public final class RadioLinkRule implements CompatibilityRule {
   @Override
   public Set<Role> reads() {
     return Set.of(Role.BOARD, Role.RECEIVER);
+  }
+
+  @Override
+  public Object trait(Part part) {
+    if (part instanceof Receiver receiver) {
+      return receiver.link();
+    }
+    return part instanceof Board board
+        ? Optional.ofNullable(board.receiver()).map(RadioReceiver::link)
+        : part.id();
   }
 
   @Override

@@ -15,6 +15,20 @@ public final class RegulatorLoadRule implements CompatibilityRule {
     return PowerPlanner.READS;
   }
 
+  /** What is added draws power too. */
+  @Override
+  public boolean mayStillFit(Fitting begun) {
+    return !(check(begun) instanceof Verdict.Clashes);
+  }
+
+  @Override
+  public boolean foresees(Set<Role> decided) {
+    return decided.contains(Role.BOARD)
+        && decided.contains(Role.BATTERY)
+        && decided.size() > 2
+        && decided.stream().filter(PowerPlanner.READS::contains).count() > 2;
+  }
+
   @Override
   public Verdict check(Fitting fitting) {
     var build = fitting.build();

@@ -1,7 +1,12 @@
 package pappus.compatibility;
 
 import java.util.Set;
+import pappus.catalog.Board;
+import pappus.catalog.Gps;
+import pappus.catalog.Part;
+import pappus.catalog.Receiver;
 import pappus.catalog.Role;
+import pappus.catalog.Transmitter;
 
 /** The board must have a serial port for each part that needs one. */
 public final class SerialPortsRule implements CompatibilityRule {
@@ -13,6 +18,34 @@ public final class SerialPortsRule implements CompatibilityRule {
   @Override
   public Set<Role> reads() {
     return Set.of(Role.BOARD, Role.TRANSMITTER, Role.RECEIVER, Role.GPS);
+  }
+
+  /** What is added needs ports of its own. */
+  @Override
+  public boolean mayStillFit(Fitting begun) {
+    return !(check(begun) instanceof Verdict.Clashes);
+  }
+
+  @Override
+  public boolean foresees(Set<Role> decided) {
+    return decided.contains(Role.BOARD)
+        && (decided.contains(Role.TRANSMITTER)
+            || decided.contains(Role.RECEIVER)
+            || decided.contains(Role.GPS));
+  }
+
+  @Override
+  public Object trait(Part part) {
+    if (part instanceof Transmitter transmitter) {
+      return transmitter.serial();
+    }
+    if (part instanceof Receiver receiver) {
+      return receiver.serial();
+    }
+    if (part instanceof Gps) {
+      return Role.GPS;
+    }
+    return part instanceof Board board ? board.serialPorts() : part.id();
   }
 
   @Override

@@ -1,6 +1,10 @@
 package pappus.compatibility;
 
+import java.util.List;
 import java.util.Set;
+import pappus.catalog.Board;
+import pappus.catalog.Frame;
+import pappus.catalog.Part;
 import pappus.catalog.Role;
 
 /** Board and transmitter must find places on the frame, one above the other or apart. */
@@ -13,6 +17,27 @@ public final class StackPlacesRule implements CompatibilityRule {
   @Override
   public Set<Role> reads() {
     return Set.of(Role.FRAME, Role.BOARD, Role.TRANSMITTER, Role.CAMERA);
+  }
+
+  /** What is added takes room too. */
+  @Override
+  public boolean mayStillFit(Fitting begun) {
+    return !(check(begun) instanceof Verdict.Clashes);
+  }
+
+  @Override
+  public boolean foresees(Set<Role> decided) {
+    return decided.contains(Role.FRAME) && decided.contains(Role.BOARD);
+  }
+
+  @Override
+  public Object trait(Part part) {
+    if (part instanceof Frame frame) {
+      return List.of(frame.positions(), frame.heights());
+    }
+    return part instanceof Board board
+        ? List.of(board.mount(), board.heightMillimetres())
+        : part.id();
   }
 
   @Override

@@ -1,7 +1,14 @@
 package pappus.compatibility;
 
+import java.util.List;
+import java.util.Optional;
 import java.util.Set;
+import pappus.catalog.Antenna;
+import pappus.catalog.Board;
+import pappus.catalog.Part;
 import pappus.catalog.Role;
+import pappus.catalog.Transmitter;
+import pappus.catalog.VideoSender;
 
 /** The video antenna must match its port in plug and band, and the ground in polarisation. */
 public final class VideoAntennaRule implements CompatibilityRule {
@@ -13,6 +20,30 @@ public final class VideoAntennaRule implements CompatibilityRule {
   @Override
   public Set<Role> reads() {
     return Set.of(Role.BOARD, Role.TRANSMITTER, Role.VIDEO_ANTENNA);
+  }
+
+  /** A port does not change with what is added. */
+  @Override
+  public boolean mayStillFit(Fitting begun) {
+    return !(check(begun) instanceof Verdict.Clashes);
+  }
+
+  @Override
+  public boolean foresees(Set<Role> decided) {
+    return decided.contains(Role.VIDEO_ANTENNA);
+  }
+
+  @Override
+  public Object trait(Part part) {
+    if (part instanceof Antenna antenna) {
+      return List.of(antenna.connector(), antenna.band());
+    }
+    if (part instanceof Transmitter transmitter) {
+      return transmitter.antenna();
+    }
+    return part instanceof Board board
+        ? Optional.ofNullable(board.transmitter()).map(VideoSender::antenna)
+        : part.id();
   }
 
   @Override

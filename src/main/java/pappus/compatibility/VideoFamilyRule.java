@@ -1,7 +1,14 @@
 package pappus.compatibility;
 
+import java.util.List;
+import java.util.Optional;
 import java.util.Set;
+import pappus.catalog.Board;
+import pappus.catalog.Camera;
+import pappus.catalog.CameraUnit;
+import pappus.catalog.Part;
 import pappus.catalog.Role;
+import pappus.catalog.Transmitter;
 import pappus.catalog.VideoSender;
 
 /** Camera, transmitter and goggles must be of one video family. */
@@ -14,6 +21,31 @@ public final class VideoFamilyRule implements CompatibilityRule {
   @Override
   public Set<Role> reads() {
     return Set.of(Role.BOARD, Role.TRANSMITTER, Role.CAMERA);
+  }
+
+  /** Families that differ stay different, whatever is added. */
+  @Override
+  public boolean mayStillFit(Fitting begun) {
+    return !(check(begun) instanceof Verdict.Clashes);
+  }
+
+  @Override
+  public boolean foresees(Set<Role> decided) {
+    return decided.contains(Role.CAMERA) || decided.contains(Role.TRANSMITTER);
+  }
+
+  @Override
+  public Object trait(Part part) {
+    if (part instanceof Transmitter transmitter) {
+      return List.of(
+          transmitter.family(), Optional.ofNullable(transmitter.camera()).map(CameraUnit::family));
+    }
+    if (part instanceof Camera camera) {
+      return camera.family();
+    }
+    return part instanceof Board board
+        ? Optional.ofNullable(board.transmitter()).map(VideoSender::family)
+        : part.id();
   }
 
   @Override

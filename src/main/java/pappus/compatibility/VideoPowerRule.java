@@ -1,7 +1,11 @@
 package pappus.compatibility;
 
+import java.util.Optional;
 import java.util.Set;
+import pappus.catalog.Board;
+import pappus.catalog.Part;
 import pappus.catalog.Role;
+import pappus.catalog.VideoSender;
 
 /** The transmitter must reach the power that the scenario asks for. */
 public final class VideoPowerRule implements CompatibilityRule {
@@ -16,13 +20,27 @@ public final class VideoPowerRule implements CompatibilityRule {
   }
 
   @Override
+  public Object trait(Part part) {
+    if (part instanceof VideoSender sender) {
+      return highest(sender);
+    }
+    return part instanceof Board board
+        ? Optional.ofNullable(board.transmitter()).map(VideoPowerRule::highest)
+        : part.id();
+  }
+
+  private static double highest(VideoSender sender) {
+    return sender.settingFor(Double.POSITIVE_INFINITY).milliwatts();
+  }
+
+  @Override
   public Verdict check(Fitting fitting) {
     var sender = fitting.build().videoSender();
     var asked = fitting.scenario().milliwattsOrLowest();
     if (sender.isEmpty()) {
       return Verdict.FITS;
     }
-    var highest = sender.get().settingFor(Double.POSITIVE_INFINITY).milliwatts();
+    var highest = highest(sender.get());
     return highest >= asked
         ? Verdict.FITS
         : Verdict.clashes(

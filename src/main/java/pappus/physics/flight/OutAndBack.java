@@ -4,6 +4,7 @@ import java.util.OptionalInt;
 import pappus.physics.battery.Discharge;
 import pappus.physics.battery.Pack;
 import pappus.quantity.Require;
+import pappus.quantity.Root;
 
 /**
  * A flight out to a point and back from it, as far as the pack lets it come home.

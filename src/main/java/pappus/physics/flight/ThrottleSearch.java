@@ -3,6 +3,7 @@ package pappus.physics.flight;
 import pappus.physics.motor.Motor;
 import pappus.physics.motor.OperatingPoint;
 import pappus.physics.propeller.PropellerInAir;
+import pappus.quantity.Root;
 
 /**
  * Finds the speed of {@link FullThrottle}. At each limit either the motor's current or the battery's, and with

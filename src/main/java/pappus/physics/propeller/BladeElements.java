@@ -2,6 +2,7 @@ package pappus.physics.propeller;
 
 import java.util.ArrayList;
 import pappus.quantity.Require;
+import pappus.quantity.Root;
 
 /**
  * A propeller of which only the geometry is known: blade elements and momentum, standing still.
@@ -26,6 +27,11 @@ public final class BladeElements {
   private static final int SPEEDS = 45;
   private static final int ANNULI = 40;
   private static final double ROOT = 0.15;
+
+  /** From speed to speed the inflow over rotation changes by less than this. */
+  private static final double NEARBY = 0.02;
+
+  private static final double SLOWEST_INFLOW = 1e-6;
 
   private static final double LIFT_SLOPE = 5.5;
   private static final double REFERENCE_REYNOLDS = 50_000;
@@ -70,8 +76,9 @@ public final class BladeElements {
     var elements = checked(diameterM, pitchM, blades);
     var fastestRadPerS = FASTEST_RPM_INCH / (diameterM / INCH_M) * Math.PI / 30;
     var points = new ArrayList<StaticPoint>();
+    var inflows = new double[ANNULI];
     for (var row = 1; row <= SPEEDS; row++) {
-      points.add(elements.at(fastestRadPerS * row / SPEEDS));
+      points.add(elements.at(fastestRadPerS * row / SPEEDS, inflows));
     }
     return Propeller.ofTable(diameterM, TEST_DENSITY_KG_PER_M3 / TEST_VISCOSITY_PA_S, points);
   }
@@ -115,12 +122,22 @@ public final class BladeElements {
 
   /** In the air of the test, at a speed. */
   StaticPoint at(double speedRadPerS) {
+    return at(speedRadPerS, new double[ANNULI]);
+  }
+
+  /**
+   * In the air of the test, at a speed.
+   *
+   * @param inflows of each annulus over its rotation at a speed nearby, 0 if not known; replaced by those of this one
+   */
+  private StaticPoint at(double speedRadPerS, double[] inflows) {
     var thrustN = 0.0;
     var torqueNm = 0.0;
     var widthM = (1 - ROOT) * radiusM / ANNULI;
     for (var annulus = 0; annulus < ANNULI; annulus++) {
       var element = new Element(ROOT * radiusM + (annulus + 0.5) * widthM, widthM, speedRadPerS);
-      var inflowMPerS = element.inflowMPerS();
+      var inflowMPerS = element.inflowMPerS(inflows[annulus]);
+      inflows[annulus] = inflowMPerS / element.rotationMPerS;
       thrustN += element.thrustN(inflowMPerS);
       torqueNm += element.torqueNm(inflowMPerS);
     }
@@ -147,39 +164,45 @@ public final class BladeElements {
       this.pitchRad = StrictMath.atan(pitchM / (2 * Math.PI * rM));
     }
 
-    /** Inflow at which blade force and momentum agree; the difference falls with it. Swirl is neglected. */
-    double inflowMPerS() {
-      var low = 1e-6 * rotationMPerS;
-      var high = rotationMPerS;
-      for (var step = 0; step < 60; step++) {
-        var middle = 0.5 * (low + high);
-        if (thrustN(middle) > momentumN(middle)) {
-          low = middle;
-        } else {
-          high = middle;
-        }
+    /**
+     * Inflow at which blade force and momentum agree; the difference falls with it. Swirl is neglected.
+     *
+     * @param known inflow over rotation at a speed nearby; 0 if not known
+     */
+    double inflowMPerS(double known) {
+      var low = Math.max(known * (1 - NEARBY), SLOWEST_INFLOW) * rotationMPerS;
+      if (known == 0 || excessN(low) <= 0) {
+        low = SLOWEST_INFLOW * rotationMPerS;
       }
-      return 0.5 * (low + high);
+      if (excessN(low) <= 0) {
+        return low;
+      }
+      var high = known * (1 + NEARBY) * rotationMPerS;
+      if (known == 0 || excessN(high) >= 0) {
+        high = rotationMPerS;
+      }
+      return Root.ofFalling(
+          this::excessN, low, high, known == 0 ? 0.5 * (low + high) : known * rotationMPerS);
+    }
+
+    private double excessN(double inflowMPerS) {
+      return thrustN(inflowMPerS) - momentumN(inflowMPerS);
     }
 
     double thrustN(double inflowMPerS) {
-      var phi = StrictMath.atan2(inflowMPerS, rotationMPerS);
-      var polar = new Polar(inflowMPerS, phi);
-      return polar.forceN * (polar.lift * StrictMath.cos(phi) - polar.drag * StrictMath.sin(phi));
+      var polar = new Polar(inflowMPerS);
+      return polar.forceN * (polar.lift * polar.cosine - polar.drag * polar.sine);
     }
 
     double torqueNm(double inflowMPerS) {
-      var phi = StrictMath.atan2(inflowMPerS, rotationMPerS);
-      var polar = new Polar(inflowMPerS, phi);
-      return rM
-          * polar.forceN
-          * (polar.lift * StrictMath.sin(phi) + polar.drag * StrictMath.cos(phi));
+      var polar = new Polar(inflowMPerS);
+      return rM * polar.forceN * (polar.lift * polar.sine + polar.drag * polar.cosine);
     }
 
     /** With Prandtl's tip factor, from memory. */
     private double momentumN(double inflowMPerS) {
-      var phi = StrictMath.atan2(inflowMPerS, rotationMPerS);
-      var f = blades / 2.0 * (radiusM - rM) / (rM * StrictMath.sin(phi));
+      var sine = inflowMPerS / Math.sqrt(inflowMPerS * inflowMPerS + rotationMPerS * rotationMPerS);
+      var f = blades / 2.0 * (radiusM - rM) / (rM * sine);
       var tip = 2 / Math.PI * StrictMath.acos(StrictMath.exp(-f));
       return 4 * Math.PI * rM * TEST_DENSITY_KG_PER_M3 * tip * inflowMPerS * inflowMPerS * widthM;
     }
@@ -189,10 +212,16 @@ public final class BladeElements {
       private final double forceN; // dynamic pressure times blade area
       private final double lift;
       private final double drag;
+      private final double sine; // of the flow's angle to the disc
+      private final double cosine;
 
-      Polar(double inflowMPerS, double phi) {
+      Polar(double inflowMPerS) {
         var squared = rotationMPerS * rotationMPerS + inflowMPerS * inflowMPerS;
-        var reynolds = TEST_DENSITY_KG_PER_M3 * Math.sqrt(squared) * chordM / TEST_VISCOSITY_PA_S;
+        var flowMPerS = Math.sqrt(squared);
+        var phi = StrictMath.atan(inflowMPerS / rotationMPerS);
+        this.sine = inflowMPerS / flowMPerS;
+        this.cosine = rotationMPerS / flowMPerS;
+        var reynolds = TEST_DENSITY_KG_PER_M3 * flowMPerS * chordM / TEST_VISCOSITY_PA_S;
         var ratio = reynolds / REFERENCE_REYNOLDS;
         var alpha = pitchRad - phi + fitted.zeroLiftRad();
         var slope = LIFT_SLOPE * StrictMath.pow(clamp(ratio, 0.2, 3), 0.15);

@@ -7,10 +7,11 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import pappus.assessment.Assessor;
 import pappus.assessment.Begun;
 import pappus.catalog.Battery;
@@ -21,11 +22,15 @@ import pappus.catalog.Role;
 import pappus.compatibility.CompatibilityRule;
 import pappus.search.Question;
 
-/** The accessories of a question as trees, and which rule can be asked once which role is decided. */
+/** The accessories of a question: what each adds, which go together, and which rule can be asked when. */
 final class Goods {
-  /** In this order accessories are decided: what draws power first, what brings others along before those. */
+  /**
+   * In this order accessories are decided: what the motors' current passes first, then what draws power; what brings
+   * others along before those.
+   */
   static final List<Role> ORDER = List.of(
       Role.BOARD,
+      Role.LEAD,
       Role.TRANSMITTER,
       Role.CAMERA,
       Role.RECEIVER,
@@ -34,27 +39,25 @@ final class Goods {
       Role.BUZZER,
       Role.VIDEO_ANTENNA,
       Role.RADIO_ANTENNA,
-      Role.LEAD,
       Role.CAPACITOR);
 
+  /** From this place in the order on, the way from the pack to the motors is known. */
+  static final int WIRED = 2;
+
   /** From this place in the order on, no more consumers of power follow. */
-  static final int CONSUMERS = 7;
+  static final int CONSUMERS = 8;
 
-  static final Set<Role> MAIN = Set.of(Role.FRAME, Role.MOTOR, Role.PROPELLER, Role.BATTERY);
-
-  private static final Set<Role> BOARD_FOLLOWERS = Set.of(
-      Role.TRANSMITTER,
-      Role.CAMERA,
-      Role.VIDEO_ANTENNA,
-      Role.RECEIVER,
-      Role.RADIO_ANTENNA,
-      Role.BUZZER);
+  static final List<Role> MAIN = List.of(Role.FRAME, Role.MOTOR, Role.PROPELLER, Role.BATTERY);
 
   private final Question question;
   private final Assessor assessor;
+  private final Pairings pairings;
   private final Begun nothing;
   private final Map<Role, Map<String, Begun>> alone = new EnumMap<>(Role.class);
-  private final Map<String, Map<Role, List<Branch>>> trees = new ConcurrentHashMap<>();
+  private final Map<String, Map<String, Optional<Adds>>> least = new ConcurrentHashMap<>();
+  private final Map<String, Optional<Adds>> followed = new ConcurrentHashMap<>();
+  private final Map<String, String> kinds = new ConcurrentHashMap<>();
+  private final Map<String, List<Branch>> trees = new ConcurrentHashMap<>();
   private final Map<Set<Role>, List<List<CompatibilityRule>>> rulesByStage =
       new ConcurrentHashMap<>();
   private final OptionalDouble leastOwnLoss;
@@ -62,6 +65,7 @@ final class Goods {
   Goods(Question question) {
     this.question = question;
     this.assessor = question.assessor();
+    this.pairings = new Pairings(question);
     this.nothing = assessor.begun(Build.empty());
     for (var role : Role.values()) {
       var known = new HashMap<String, Begun>();
@@ -85,98 +89,209 @@ final class Goods {
     return assessor;
   }
 
+  Pairings pairings() {
+    return pairings;
+  }
+
   /** What a build without parts weighs. */
   Begun nothing() {
     return nothing;
   }
 
-  /** Mass that a part in a role adds to any build at least, g. */
-  double grams(Role role, Part part) {
-    return alone(role, part).grams() - nothing.grams();
+  /** What a part in a role adds by itself to any build with a battery. */
+  Adds own(Role role, Part part, Battery battery) {
+    var own = own(role, part);
+    return new Adds(own.grams(), own.variance(), assessor.leastWatts(part, battery), own.cents());
   }
 
-  private double variance(Role role, Part part) {
-    return Math.max(0, alone(role, part).variance() - nothing.variance());
+  /** What a part in a role adds by itself to any build, but for its draw. */
+  Adds own(Role role, Part part) {
+    var begun = Objects.requireNonNull(alone.getOrDefault(role, Map.of()).get(part.id()));
+    return new Adds(
+        begun.grams() - nothing.grams(),
+        Math.max(0, begun.variance() - nothing.variance()),
+        0,
+        Math.max(0, begun.cents() - nothing.cents()));
   }
 
-  private long cents(Role role, Part part) {
-    return Math.max(0, alone(role, part).cents() - nothing.cents());
+  /** What rules and draws can tell of a battery: batteries with equal kinds take the same accessories. */
+  String kind(Battery battery) {
+    var known = kinds.get(battery.id());
+    if (known != null) {
+      return known;
+    }
+    var kind = new StringBuilder();
+    kind.append(battery.cellsInSeries()).append(battery.chemistry()).append(battery.connector());
+    for (var role : ORDER) {
+      var pairing = pairings.of(Role.BATTERY, role);
+      if (!pairing.isOpen() && pairing.isAsked()) {
+        kind.append(' ').append(pairing.sort(battery));
+      }
+    }
+    kinds.put(battery.id(), kind.toString());
+    return kind.toString();
   }
 
-  private Begun alone(Role role, Part part) {
-    return Objects.requireNonNull(alone.getOrDefault(role, Map.of()).get(part.id()));
+  /** Whether a part of a role goes with a battery, by all that rules can tell from the two. */
+  boolean goesWith(Battery battery, Role role, Part part) {
+    var pairing = pairings.of(Role.BATTERY, role);
+    return pairing.isOpen() || pairing.fit(battery, part);
   }
 
-  /** Trees of a role's parts: boards with a part-load loss of their own apart from the others. */
-  List<Branch> trees(Role role, Battery battery) {
-    // What a consumer draws at least depends on whether it may hang on the pack.
-    var key = battery.cellsInSeries() + " " + battery.chemistry();
-    return trees.computeIfAbsent(key, asked -> trees(battery)).getOrDefault(role, List.of());
+  /**
+   * What a part adds at least, with the least of each role that it leaves to be filled, of those that it might have
+   * brought along; empty if none of those goes with it.
+   */
+  private Optional<Adds> least(Role role, Part part, Battery battery, String kind) {
+    var known = least.computeIfAbsent(kind + role, asked -> new ConcurrentHashMap<>());
+    var there = known.get(part.id());
+    if (there != null) {
+      return there;
+    }
+    var adds = goesWith(battery, role, part) ? withFollowers(role, part, battery, kind) : null;
+    known.put(part.id(), Optional.ofNullable(adds));
+    return Optional.ofNullable(adds);
   }
 
-  private Map<Role, List<Branch>> trees(Battery battery) {
-    var all = new EnumMap<Role, List<Branch>>(Role.class);
-    // Followers first: what follows of need counts with its bringer.
-    for (var place = ORDER.size() - 1; place >= 0; place--) {
-      var role = ORDER.get(place);
-      var options = question.options(role);
-      var own = own(role, battery);
-      var adds = new Branch.Adds(
-          part -> own.grams().applyAsDouble(part)
-              + following(role, part, all).mapToDouble(Branch::grams).sum(),
-          part -> own.variance().applyAsDouble(part)
-              + following(role, part, all).mapToDouble(Branch::variance).sum(),
-          part -> own.watts().applyAsDouble(part)
-              + following(role, part, all).mapToDouble(Branch::watts).sum(),
-          part -> own.cents().applyAsLong(part)
-              + following(role, part, all).mapToLong(Branch::cents).sum());
+  private @Nullable Adds withFollowers(Role role, Part part, Battery battery, String kind) {
+    var adds = own(role, part, battery);
+    for (var follower : following(role, part, battery)) {
+      var best = follower(role, part, follower, battery, kind);
+      if (best.isEmpty()) {
+        return null;
+      }
+      adds = adds.plus(best.get());
+    }
+    return adds;
+  }
+
+  private Optional<Adds> follower(
+      Role role, Part part, Role follower, Battery battery, String kind) {
+    var pairing = pairings.of(role, follower);
+    var pieces = pieces(role, part, follower);
+    var key = "%s %s>%s %s %s"
+        .formatted(kind, role, follower, pairing.isAsked() ? pairing.sort(part) : -1, pieces);
+    var known = followed.get(key);
+    if (known == null) {
+      known = question.options(follower).stream()
+          .filter(option -> !pairing.isAsked() || pairing.fit(part, option))
+          .flatMap(option -> least(follower, option, battery, kind).stream())
+          .reduce(Adds::least)
+          .map(adds -> adds.times(pieces));
+      followed.put(key, known);
+    }
+    return known;
+  }
+
+  /** How many of a follower a part asks for. */
+  int pieces(Role role, Part part, Role follower) {
+    return Build.empty()
+        .with(role, part)
+        .with(follower, question.options(follower).get(0))
+        .count(follower);
+  }
+
+  /** Roles that have to be filled because of a part and are not, each once. */
+  List<Role> following(Role role, Part part, Battery battery) {
+    var following = new ArrayList<Role>();
+    for (var follower : followers(role)) {
+      // Followers of a follower count with it, unless the part is that follower too.
+      if (!question.options(follower).isEmpty()
+          && !part.fills().contains(follower)
+          && followers(role).stream()
+              .noneMatch(between ->
+                  followers(between).contains(follower) && !part.fills().contains(between))) {
+        following.add(follower);
+      }
+    }
+    if (part instanceof Board board
+        && !question.options(Role.LEAD).isEmpty()
+        && !isPlugged(board, battery)) {
+      following.add(Role.LEAD);
+    }
+    return following;
+  }
+
+  private static boolean isPlugged(Board board, Battery battery) {
+    return board.plug() != null && board.plug().connector() == battery.connector();
+  }
+
+  /** Whether a tidy build has no part of its own in a role. */
+  boolean isLeftOut(Build build, Role role) {
+    if (question.options(role).isEmpty()) {
+      return true;
+    }
+    if (role != Role.LEAD) {
+      return build.fills(role);
+    }
+    var board = build.board();
+    return board.isPresent() && isPlugged(board.get(), build.battery().orElseThrow());
+  }
+
+  /**
+   * Trees of what can fill a role of a build with a battery, of all that goes with each part decided; boards with a
+   * part-load loss of their own apart from the others. Empty if nothing does.
+   */
+  List<Branch> trees(Role role, Build build) {
+    var battery = build.battery().orElseThrow();
+    var kind = kind(battery);
+    var with = new ArrayList<Map.Entry<Pairing, Part>>();
+    var key = new StringBuilder(kind).append(role).append(build.count(role));
+    build.parts().forEach((decided, part) -> {
+      var pairing = pairings.of(decided, role);
+      if (decided != Role.BATTERY && !pairing.isOpen() && pairing.isAsked()) {
+        with.add(Map.entry(pairing, part));
+        key.append(' ').append(decided).append(pairing.sort(part));
+      }
+    });
+    var known = trees.get(key.toString());
+    if (known == null) {
+      var leaves = new ArrayList<Branch.Leaf>();
+      for (var part : question.options(role)) {
+        if (with.stream().allMatch(entry -> entry.getKey().fit(entry.getValue(), part))) {
+          least(role, part, battery, kind)
+              .ifPresent(adds -> leaves.add(new Branch.Leaf(part, adds.times(build.count(role)))));
+        }
+      }
       var groups = role == Role.BOARD
           ? List.of(
-              options.stream().filter(board -> !hasOwnLoss(board)).toList(),
-              options.stream().filter(this::hasOwnLoss).toList())
-          : List.of(options);
-      all.put(
-          role,
-          groups.stream()
-              .filter(group -> !group.isEmpty())
-              .map(group -> Branch.of(group, adds))
-              .toList());
+              leaves.stream().filter(leaf -> !hasOwnLoss(leaf.part())).toList(),
+              leaves.stream().filter(leaf -> hasOwnLoss(leaf.part())).toList())
+          : List.of(leaves);
+      known = groups.stream().filter(group -> !group.isEmpty()).map(Branch::of).toList();
+      trees.put(key.toString(), known);
     }
-    return all;
-  }
-
-  /** What a part of a role adds by itself to a build with a battery, whatever else is chosen. */
-  Branch.Adds own(Role role, Battery battery) {
-    return new Branch.Adds(
-        part -> grams(role, part),
-        part -> variance(role, part),
-        part -> assessor.leastWatts(part, battery),
-        part -> cents(role, part));
-  }
-
-  /** The least of each role that a part leaves to be filled, of those that it might have brought along. */
-  private static Stream<Branch> following(Role role, Part part, Map<Role, List<Branch>> trees) {
-    return followers(role).stream()
-        .filter(follower -> !part.fills().contains(follower))
-        // Followers of a follower count with it, unless the part is that follower too.
-        .filter(follower -> followers(role).stream()
-            .noneMatch(between ->
-                followers(between).contains(follower) && !part.fills().contains(between)))
-        .flatMap(follower -> trees.getOrDefault(follower, List.of()).stream().limit(1));
+    return known;
   }
 
   /** Roles that parts of a role may bring along, directly or by what they bring. */
   static Set<Role> followers(Role role) {
     return switch (role) {
       case BOARD -> BOARD_FOLLOWERS;
-      case TRANSMITTER -> Set.of(Role.CAMERA, Role.VIDEO_ANTENNA);
-      case RECEIVER -> Set.of(Role.RADIO_ANTENNA);
+      case TRANSMITTER -> TRANSMITTER_FOLLOWERS;
+      case RECEIVER -> RECEIVER_FOLLOWERS;
       default -> Set.of();
     };
   }
 
-  private boolean hasOwnLoss(Part board) {
+  private static final Set<Role> TRANSMITTER_FOLLOWERS =
+      EnumSet.of(Role.CAMERA, Role.VIDEO_ANTENNA);
+  private static final Set<Role> RECEIVER_FOLLOWERS = EnumSet.of(Role.RADIO_ANTENNA);
+  private static final Set<Role> BOARD_FOLLOWERS = EnumSet.of(
+      Role.TRANSMITTER,
+      Role.CAMERA,
+      Role.VIDEO_ANTENNA,
+      Role.RECEIVER,
+      Role.RADIO_ANTENNA,
+      Role.BUZZER);
+
+  boolean hasOwnLoss(Part board) {
     return assessor.ownLoss((Board) board).isPresent();
+  }
+
+  /** Least part-load loss of any board that has one of its own; empty if none has. */
+  OptionalDouble leastOwnLoss() {
+    return leastOwnLoss;
   }
 
   /** Least loss of the boards of a branch, all with or all without one of their own. */

@@ -1,6 +1,5 @@
 package pappus.search.exact;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
@@ -8,6 +7,7 @@ import java.util.Objects;
 import java.util.OptionalDouble;
 import java.util.PriorityQueue;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import pappus.catalog.Battery;
 import pappus.catalog.Board;
@@ -27,7 +27,7 @@ final class KitSearch {
       .thenComparingLong(State::number);
 
   private final Goods goods;
-  private final Aim aim;
+  private final Function<Build, Aim> wired;
   private final Battery battery;
   private final List<List<CompatibilityRule>> rules;
   private final PriorityQueue<State> open = new PriorityQueue<>(MOST_FIRST);
@@ -37,35 +37,42 @@ final class KitSearch {
   /**
    * Parts decided up to a stage, and a branch of those that may fill the role of that stage.
    *
-   * @param rest the least of what is to be filled later
-   * @param cents least price of the decided
-   * @param variance least variance of their mass
+   * @param sure what the parts decided add; grams and draw are of the whole build
+   * @param rest the least of what is to be filled after this stage
+   * @param aim for the parts decided
    */
   private record State(
       Build build,
       int stage,
       @Nullable Branch branch,
-      List<Branch> rest,
-      double grams,
-      double variance,
-      double watts,
-      long cents,
+      Adds sure,
+      Adds rest,
+      Aim aim,
       OptionalDouble loss,
       long most,
       long number) {}
 
   /**
+   * @param aim for the build begun
+   * @param wired the aim for a build whose board and lead are decided
    * @param begun has a battery
    * @param variance least variance of its mass
    * @param cents least price
    */
-  KitSearch(Goods goods, Aim aim, Build begun, double variance, long cents) {
+  KitSearch(
+      Goods goods, Aim aim, Function<Build, Aim> wired, Build begun, double variance, long cents) {
     this.goods = goods;
-    this.aim = aim;
+    this.wired = wired;
     this.battery = begun.battery().orElseThrow();
     this.rules = goods.rulesByStage(begun.parts().keySet());
     var from = goods.assessor().begun(begun);
-    enter(begun, 0, variance, from.watts(), cents, OptionalDouble.empty(), Long.MAX_VALUE);
+    enter(
+        begun,
+        0,
+        new Adds(from.grams(), variance, from.watts(), cents),
+        aim,
+        OptionalDouble.empty(),
+        Long.MAX_VALUE);
   }
 
   /** No complete build that was not told yet reaches more; below zero where none is left. */
@@ -86,34 +93,30 @@ final class KitSearch {
   void step(Consumer<Build> complete) {
     steps++;
     var state = Objects.requireNonNull(open.poll());
-    if (state.stage == Goods.ORDER.size()) {
+    var branch = state.branch;
+    if (branch == null) {
       complete.accept(state.build);
-      return;
-    }
-    var branch = Objects.requireNonNull(state.branch);
-    if (branch.low() != null && branch.high() != null) {
+    } else if (branch.low() != null && branch.high() != null) {
       push(state, branch.low());
       push(state, branch.high());
-      return;
+    } else {
+      decide(state, branch);
     }
-    decide(state, branch);
   }
 
   /** Takes the one part of a branch, unless a rule that can be asked now says no. */
   private void decide(State state, Branch branch) {
     var role = Goods.ORDER.get(state.stage);
-    var build = state.build.with(role, Objects.requireNonNull(branch.part()));
-    if (isBroken(build, state.stage)) {
+    var part = Objects.requireNonNull(branch.part());
+    var build = state.build.with(role, part);
+    if (isBroken(build, state.stage) || !goods.assessor().mayStillFit(build)) {
       return;
     }
-    var part = Objects.requireNonNull(branch.part());
-    var own = goods.own(role, battery);
     enter(
         build,
         state.stage + 1,
-        state.variance + own.variance().applyAsDouble(part),
-        state.watts + own.watts().applyAsDouble(part),
-        state.cents + own.cents().applyAsLong(part),
+        state.sure.plus(goods.own(role, part, battery).times(build.count(role))),
+        state.aim,
         part instanceof Board board ? goods.assessor().ownLoss(board) : state.loss,
         state.most);
   }
@@ -129,92 +132,77 @@ final class KitSearch {
 
   /** Goes to the next stage whose role needs a part. */
   private void enter(
-      Build build,
-      int from,
-      double variance,
-      double watts,
-      long cents,
-      OptionalDouble loss,
-      long atMost) {
+      Build build, int from, Adds sure, Aim before, OptionalDouble loss, long atMost) {
     var stage = from;
-    while (stage < Goods.ORDER.size() && isLeftOut(build, Goods.ORDER.get(stage))) {
+    while (stage < Goods.ORDER.size() && goods.isLeftOut(build, Goods.ORDER.get(stage))) {
       if (isBroken(build, stage)) {
         return;
       }
       stage++;
     }
+    var aim = from < Goods.WIRED && stage >= Goods.WIRED ? wired.apply(build) : before;
     var counted = goods.assessor().begun(build);
-    var drawn = stage >= Goods.CONSUMERS ? counted.watts() : watts;
-    var rest = stage == Goods.ORDER.size() ? List.<Branch>of() : rest(build, stage);
-    var state = new State(
-        build, stage, null, rest, counted.grams(), variance, drawn, cents, loss, atMost, 0);
+    var drawn = stage >= Goods.CONSUMERS ? counted.watts() : sure.watts();
+    var now = new Adds(counted.grams(), sure.variance(), drawn, sure.cents());
     if (stage == Goods.ORDER.size()) {
-      push(state, null);
+      push(new State(build, stage, null, now, Adds.NOTHING, aim, loss, atMost, 0), null);
       return;
     }
-    for (var tree : goods.trees(Goods.ORDER.get(stage), battery)) {
-      push(state, tree);
+    var rest = rest(build, stage);
+    if (rest != null) {
+      var state = new State(build, stage, null, now, rest, aim, loss, atMost, 0);
+      for (var tree : goods.trees(Goods.ORDER.get(stage), build)) {
+        push(state, tree);
+      }
     }
-  }
-
-  /** Whether a tidy build has no part of its own in a role. */
-  private boolean isLeftOut(Build build, Role role) {
-    if (goods.question().options(role).isEmpty()) {
-      return true;
-    }
-    if (role != Role.LEAD) {
-      return build.fills(role);
-    }
-    var plug = build.board().map(Board::plug);
-    return plug.isPresent() && plug.get().connector() == battery.connector();
   }
 
   private void push(State state, @Nullable Branch branch) {
-    var grams = state.grams;
-    var variance = state.variance;
-    var watts = state.watts;
-    var cents = state.cents;
+    var least = state.sure;
     var loss = state.loss;
     if (branch != null) {
-      var role = Goods.ORDER.get(state.stage);
-      if (role == Role.BOARD) {
+      least = least.plus(state.rest).plus(branch.adds());
+      if (Goods.ORDER.get(state.stage) == Role.BOARD) {
         loss = goods.leastLoss(branch);
       }
-      var least = new ArrayList<>(state.rest);
-      least.add(branch);
-      for (var one : least) {
-        grams += one.grams();
-        variance += one.variance();
-        watts += one.watts();
-        cents += one.cents();
-      }
     }
-    var most = Math.min(state.most, aim.atMost(state.build, grams, variance, watts, cents, loss));
+    var most = Math.min(
+        state.most,
+        state.aim.atMost(least.grams(), least.variance(), least.watts(), least.cents(), loss));
     if (most >= 0) {
       open.add(new State(
           state.build,
           state.stage,
           branch,
+          state.sure,
           state.rest,
-          state.grams,
-          state.variance,
-          state.watts,
-          state.cents,
+          state.aim,
           state.loss,
           most,
           numbers++));
     }
   }
 
-  /** The least of each role after a stage that is to be filled whatever part is taken at that stage. */
-  private List<Branch> rest(Build build, int stage) {
-    var rest = new ArrayList<Branch>();
-    var counted = EnumSet.of(Role.LEAD);
+  /**
+   * The least of each role after a stage that is to be filled whatever part is taken at that stage; null if nothing
+   * can fill one of them.
+   */
+  private @Nullable Adds rest(Build build, int stage) {
+    var rest = Adds.NOTHING;
+    var counted = EnumSet.noneOf(Role.class);
+    if (build.board().isEmpty()) {
+      // The board's own least knows whether a lead follows.
+      counted.add(Role.LEAD);
+    }
     for (var role : Goods.ORDER.subList(stage, Goods.ORDER.size())) {
-      if (!counted.contains(role) && !build.fills(role)) {
+      if (!counted.contains(role) && !goods.isLeftOut(build, role)) {
         counted.addAll(Goods.followers(role));
         if (role != Goods.ORDER.get(stage)) {
-          goods.trees(role, battery).stream().limit(1).forEach(rest::add);
+          var trees = goods.trees(role, build);
+          if (trees.isEmpty()) {
+            return null;
+          }
+          rest = rest.plus(trees.stream().map(Branch::adds).reduce(Adds::least).orElseThrow());
         }
       }
     }

@@ -1,9 +1,9 @@
-package pappus.physics.flight;
+package pappus.quantity;
 
 import java.util.function.DoubleUnaryOperator;
 
 /** The root of a falling function: regula falsi with the weights of Anderson and Björck, BIT 13, 1973. */
-final class Root {
+public final class Root {
   private Root() {}
 
   /**
@@ -13,7 +13,7 @@ final class Root {
    * @param high f is not positive here
    * @param guess somewhere between
    */
-  static double ofFalling(DoubleUnaryOperator f, double low, double high, double guess) {
+  public static double ofFalling(DoubleUnaryOperator f, double low, double high, double guess) {
     var first = Math.min(Math.max(guess, low), high);
     var atFirst = f.applyAsDouble(first);
     if (atFirst == 0) {

@@ -1,0 +1,61 @@
+package pappus.search.exact;
+
+import java.util.BitSet;
+import java.util.List;
+import pappus.physics.battery.Cell;
+import pappus.physics.battery.Pack;
+import pappus.physics.flight.LandingRule;
+
+/**
+ * Numbers at least as good as those of some batteries of one kind: as many cells of one chemistry in series, and the
+ * same accessories.
+ *
+ * @param adds mass and price
+ * @param series cells
+ * @param cell as one cell in parallel: most charge, least resistance
+ * @param wiringOhm least resistance of leads and plug, Ω
+ * @param pack of these
+ * @param landing when to land
+ * @param floorVolts of the pack, that full throttle must not pass, V
+ * @param burstAmps most current for some seconds, A
+ * @param kits accessories that go with it
+ * @param frames that one of them goes on, in the order of {@link Frames}
+ * @param motors sorts of motors that one of them goes with
+ */
+record BatteryFloor(
+    Adds adds,
+    int series,
+    Cell cell,
+    double wiringOhm,
+    Pack pack,
+    LandingRule landing,
+    double floorVolts,
+    double burstAmps,
+    List<KitFloor> kits,
+    BitSet frames,
+    BitSet motors) {
+  private static final double HALF_CHARGE = 0.5;
+
+  static BatteryFloor least(BatteryFloor one, BatteryFloor other) {
+    var mine = one.cell.resistanceOhm().at(HALF_CHARGE);
+    var theirs = other.cell.resistanceOhm().at(HALF_CHARGE);
+    var cell = new Cell(
+        one.cell.openCircuitVolts(),
+        mine <= theirs ? one.cell.resistanceOhm() : other.cell.resistanceOhm(),
+        Math.max(one.cell.capacityCoulomb(), other.cell.capacityCoulomb()),
+        one.cell.startCharge());
+    var wiringOhm = Math.min(one.wiringOhm, other.wiringOhm);
+    return new BatteryFloor(
+        one.adds.least(other.adds),
+        one.series,
+        cell,
+        wiringOhm,
+        Pack.of(cell, one.series, 1, wiringOhm),
+        one.landing,
+        one.floorVolts,
+        Math.max(one.burstAmps, other.burstAmps),
+        one.kits,
+        MotorFloor.either(one.frames, other.frames),
+        MotorFloor.either(one.motors, other.motors));
+  }
+}

@@ -1,0 +1,133 @@
+package pappus.search.exact;
+
+import pappus.assessment.Assessor;
+import pappus.physics.battery.Discharge;
+import pappus.physics.battery.Load;
+import pappus.physics.battery.Until;
+
+/**
+ * What no build of a box surpasses. Motors that take the least shaft power, torque and speed, lose the least and draw
+ * the least current, hang on the pack with the most charge and the least resistance: every current is then below that
+ * of any build of the box at any volts, so that the flight is longer.
+ */
+final class BoxBound {
+  private static final int ROTORS = 4;
+  private static final double GRAVITY = 9.80665;
+
+  private final Bounds bounds;
+  private final PropellerFloor.Spans spans;
+  private final Adds nothing;
+  private final double newtonsPerGram;
+  private final double thrustAtCharge;
+
+  BoxBound(Goods goods, Bounds bounds, PropellerFloor.Spans spans) {
+    var assessor = goods.assessor();
+    this.bounds = bounds;
+    this.spans = spans;
+    var nothing = goods.nothing();
+    this.nothing = new Adds(nothing.grams(), nothing.variance(), 0, nothing.cents());
+    this.newtonsPerGram = newtonsPerGram(assessor);
+    this.thrustAtCharge = assessor.scenario().flight().thrustAtChargeOrMidFlight();
+  }
+
+  /** Thrust that each rotor needs for a gram, N. */
+  private static double newtonsPerGram(Assessor assessor) {
+    var lost = assessor.scenario().flight().thrustLostOrUsual();
+    return GRAVITY / 1000 / (1 - lost) / ROTORS;
+  }
+
+  /** What is chosen of motors, propellers and batteries, one box each. */
+  record Three(
+      Box<MotorFloor> motors, Box<PropellerFloor> propellers, Box<BatteryFloor> batteries) {}
+
+  /**
+   * The objective that no build of a box surpasses.
+   *
+   * @param frame least that a frame adds that goes with all three
+   * @param kits accessories, of which the steps from one to before another
+   */
+  long most(Three three, Adds frame, KitFloor kits, int from, int to) {
+    var motor = three.motors.floor();
+    var propeller = three.propellers.floor();
+    var battery = three.batteries.floor();
+    var grams = nothing.grams()
+        + motor.adds().grams()
+        + propeller.adds().grams()
+        + battery.adds().grams()
+        + frame.grams()
+        + kits.leastGrams(to);
+    var variance = nothing.variance()
+        + motor.adds().variance()
+        + propeller.adds().variance()
+        + battery.adds().variance()
+        + frame.variance()
+        + kits.variance();
+    var cents = nothing.cents()
+        + motor.adds().cents()
+        + propeller.adds().cents()
+        + battery.adds().cents()
+        + frame.cents()
+        + kits.cents();
+    if (bounds.isTooMuch(grams, variance, cents)
+        || !isStrongEnough(motor, propeller, battery, grams)) {
+      return Aim.HOPELESS;
+    }
+    return bounds.objective(seconds(motor, propeller, battery, kits, grams, kits.leastWatts(from)));
+  }
+
+  private double seconds(
+      MotorFloor motor,
+      PropellerFloor propeller,
+      BatteryFloor battery,
+      KitFloor kits,
+      double grams,
+      double watts) {
+    var thrustN = grams * newtonsPerGram;
+    var span = spans.of(thrustN);
+    if (span < 0) {
+      return Double.POSITIVE_INFINITY;
+    }
+    var root = Math.sqrt(thrustN);
+    var speed = propeller.speed().at(span) * root;
+    var drag = motor.dragNm(speed);
+    var torque = propeller.torque().at(span) * thrustN + drag;
+    var power =
+        propeller.shaft().at(span) * thrustN * root + speed * drag + motor.heat() * torque * torque;
+    var amps = torque * motor.kvLow();
+    if (amps > motor.amps()) {
+      return 0;
+    }
+    var load = new Load(
+        ROTORS * power,
+        power / amps,
+        kits.loss().orElse(motor.loss()),
+        ROTORS * motor.idleA(),
+        watts);
+    var landing = battery.landing();
+    var until = Until.drained(landing.reserve(), landing.voltsPerCell() * battery.series());
+    return Discharge.of(battery.pack(), load, until).seconds();
+  }
+
+  /** Whether the thrust asked for may be had: at that thrust the pack must carry the motors' volts and power. */
+  private boolean isStrongEnough(
+      MotorFloor motor, PropellerFloor propeller, BatteryFloor battery, double grams) {
+    var thrustN = bounds.leastThrustToWeight() * grams * newtonsPerGram;
+    var span = spans.of(thrustN);
+    if (span < 0) {
+      return true;
+    }
+    var root = Math.sqrt(thrustN);
+    var speed = propeller.speed().at(span) * root;
+    var drag = motor.dragNm(speed);
+    var torque = propeller.torque().at(span) * thrustN + drag;
+    var power =
+        propeller.shaft().at(span) * thrustN * root + speed * drag + motor.heat() * torque * torque;
+    var needed = speed / motor.kvHigh() + motor.drop() * torque;
+    var pack = battery.pack();
+    var charge = Math.min(thrustAtCharge, pack.startCharge());
+    var open = pack.openVolts(charge);
+    var volts = Math.max(Math.max(needed, battery.floorVolts()), open / 2);
+    return volts < open
+        && volts * (open - volts) >= pack.burstOhm(charge) * ROTORS * power * (1 - 1e-9);
+  }
+}

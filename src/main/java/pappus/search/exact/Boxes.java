@@ -1,0 +1,287 @@
+package pappus.search.exact;
+
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeMap;
+import pappus.assessment.FlightModels;
+import pappus.catalog.Battery;
+import pappus.catalog.Build;
+import pappus.catalog.Motor;
+import pappus.catalog.Part;
+import pappus.catalog.Propeller;
+import pappus.catalog.Role;
+import pappus.physics.battery.Cell;
+import pappus.physics.battery.Pack;
+import pappus.physics.flight.ForwardFlight;
+import pappus.scenario.Flight.Style;
+
+/** Motors, propellers and batteries of a question as trees of boxes. */
+final class Boxes {
+  private static final int SPANS = 40;
+  private static final int ROTORS = 4;
+
+  /** Below so small a share of the cap no build weighs. */
+  private static final double LEAST_OF_CAP = 0.15;
+
+  private static final double GRAVITY = 9.80665;
+
+  /** About what a small quad draws in hover, W/g, and what a gram costs, W: only where to halve depends on them. */
+  private static final double WATTS_PER_GRAM = 0.1;
+
+  private static final double MORE_WATTS_PER_GRAM = 0.125;
+
+  private static final double HALF_CHARGE = 0.5;
+
+  private final Goods goods;
+  private final Frames frames;
+  private final FlightModels models;
+  private final PropellerFloor.Spans spans;
+  private final double share;
+  private final double usualWatts;
+  private final double usualThrustN;
+  private final double usualTorqueNm;
+  private final double usualSpeed;
+  private final Box<MotorFloor> motors;
+  private final Box<PropellerFloor> propellers;
+  private final List<Box<BatteryFloor>> batteries;
+
+  Boxes(Goods goods, Frames frames, KitFloors kits, Bounds bounds) {
+    this.goods = goods;
+    this.frames = frames;
+    this.models = goods.assessor().models();
+    var flight = goods.assessor().scenario().flight();
+    var newtons = bounds.capGrams() / 1000 * GRAVITY / (1 - flight.thrustLostOrUsual()) / ROTORS;
+    this.spans = PropellerFloor.Spans.between(
+        LEAST_OF_CAP * newtons,
+        1.01 * Math.max(1, goods.assessor().scenario().leastThrustToWeight()) * newtons,
+        SPANS);
+    this.share = flight.style() == Style.HOVER ? 1 : ForwardFlight.LEAST_OF_HOVER;
+    this.usualWatts = WATTS_PER_GRAM * bounds.capGrams();
+    this.usualThrustN = newtons;
+    var middle = parts(Role.PROPELLER).get(parts(Role.PROPELLER).size() / 2);
+    var usual = models.propeller((Propeller) middle);
+    this.usualSpeed = usual.speedForThrustRadPerS(newtons);
+    this.usualTorqueNm = usual.torqueNm(usualSpeed);
+    this.motors = ofMotors();
+    this.propellers = ofPropellers();
+    this.batteries = ofBatteries(kits);
+  }
+
+  private List<Part> parts(Role role) {
+    return goods.question().options(role);
+  }
+
+  Box<MotorFloor> motors() {
+    return motors;
+  }
+
+  Box<PropellerFloor> propellers() {
+    return propellers;
+  }
+
+  /** One tree a kind of battery; none of kinds that no accessories go with. */
+  List<Box<BatteryFloor>> batteries() {
+    return batteries;
+  }
+
+  /** The box of one motor. */
+  Box<MotorFloor> motor(Part part) {
+    return one(motors, parts(Role.MOTOR).indexOf(part));
+  }
+
+  /** The box of one propeller. */
+  Box<PropellerFloor> propeller(Part part) {
+    return one(propellers, parts(Role.PROPELLER).indexOf(part));
+  }
+
+  /** The box of one battery. */
+  Box<BatteryFloor> battery(Part part) {
+    var index = parts(Role.BATTERY).indexOf(part);
+    return batteries.stream()
+        .flatMap(box -> find(box, index).stream())
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static <F> Box<F> one(Box<F> box, int part) {
+    return find(box, part).orElseThrow();
+  }
+
+  private static <F> Optional<Box<F>> find(Box<F> box, int part) {
+    if (box.isOne()) {
+      return box.part() == part ? Optional.of(box) : Optional.empty();
+    }
+    return box.halves().stream().flatMap(half -> find(half, part).stream()).findFirst();
+  }
+
+  PropellerFloor.Spans spans() {
+    return spans;
+  }
+
+  private Box<MotorFloor> ofMotors() {
+    var leaves = new ArrayList<Box.Leaf<MotorFloor>>();
+    for (var index = 0; index < parts(Role.MOTOR).size(); index++) {
+      var floor = motor((Motor) parts(Role.MOTOR).get(index));
+      var sort = "%s %s %s".formatted(floor.byPropeller(), floor.byBattery(), floor.frames());
+      leaves.add(new Box.Leaf<>(
+          index,
+          floor,
+          sort,
+          List.of(
+              MORE_WATTS_PER_GRAM * floor.adds().grams(),
+              ROTORS * heatW(floor),
+              ROTORS * usualSpeed * floor.dragNm(usualSpeed),
+              0.05 * usualWatts * Math.log(floor.kvLow()))));
+    }
+    return Box.of(leaves, MotorFloor::least, this::dear);
+  }
+
+  private double heatW(MotorFloor floor) {
+    var torque = usualTorqueNm + floor.dragNm(usualSpeed);
+    return floor.heat() * torque * torque;
+  }
+
+  private double dear(MotorFloor floor) {
+    return MORE_WATTS_PER_GRAM * floor.adds().grams()
+        + ROTORS * heatW(floor)
+        + ROTORS * usualSpeed * floor.dragNm(usualSpeed);
+  }
+
+  private MotorFloor motor(Motor part) {
+    var own = goods.own(Role.MOTOR, part);
+    var motor = models.motor(part);
+    var kv = motor.kvRadPerSPerV();
+    var controller = models.controller(part);
+    var amps = part.continuousAmps() == null ? Double.POSITIVE_INFINITY : part.continuousAmps();
+    return new MotorFloor(
+        new Adds(own.grams() + frames.leastFasteningGrams(part), own.variance(), 0, own.cents()),
+        kv,
+        kv,
+        motor.resistanceOhm() * kv * kv,
+        motor.resistanceOhm() * kv,
+        controller.partLoadLoss(),
+        controller.idleA(),
+        MotorFloor.dragNm(motor),
+        amps,
+        Double.POSITIVE_INFINITY,
+        frames.under(Role.MOTOR, part),
+        sort(Role.PROPELLER, part),
+        sort(Role.BATTERY, part));
+  }
+
+  /** The sort of a motor against another role; empty where that has to be asked later. */
+  private BitSet sort(Role other, Part motor) {
+    var pairing = goods.pairings().of(Role.MOTOR, other);
+    var sort = new BitSet();
+    sort.set(pairing.isAsked() ? pairing.sort(motor) : 0);
+    return sort;
+  }
+
+  /** Sorts of motors that a part goes with. */
+  private BitSet motorsWith(Role role, Part part) {
+    var pairing = goods.pairings().of(Role.MOTOR, role);
+    var sorts = new BitSet();
+    if (!pairing.isAsked()) {
+      sorts.set(0);
+      return sorts;
+    }
+    var mine = pairing.otherSort(part);
+    for (var sort = 0; sort < pairing.sorts(); sort++) {
+      sorts.set(sort, pairing.with(sort).get(mine));
+    }
+    return sorts;
+  }
+
+  private Box<PropellerFloor> ofPropellers() {
+    var leaves = new ArrayList<Box.Leaf<PropellerFloor>>();
+    var usual = spans.of(usualThrustN);
+    for (var index = 0; index < parts(Role.PROPELLER).size(); index++) {
+      var part = (Propeller) parts(Role.PROPELLER).get(index);
+      var floor = PropellerFloor.of(
+          models.propeller(part),
+          spans,
+          share,
+          goods.own(Role.PROPELLER, part),
+          frames.under(Role.PROPELLER, part),
+          motorsWith(Role.PROPELLER, part));
+      var sort = floor.frames() + " " + floor.motors();
+      leaves.add(new Box.Leaf<>(
+          index,
+          floor,
+          sort,
+          List.of(
+              MORE_WATTS_PER_GRAM * floor.adds().grams(),
+              shaftW(floor, usual),
+              usualWatts / 8 * Math.log(floor.speed().at(usual)))));
+    }
+    return Box.of(
+        leaves,
+        PropellerFloor::least,
+        floor -> MORE_WATTS_PER_GRAM * floor.adds().grams() + shaftW(floor, usual));
+  }
+
+  private double shaftW(PropellerFloor floor, int span) {
+    return ROTORS * floor.shaft().at(span) * usualThrustN * Math.sqrt(usualThrustN);
+  }
+
+  private List<Box<BatteryFloor>> ofBatteries(KitFloors kits) {
+    var byKind = new TreeMap<String, List<Box.Leaf<BatteryFloor>>>();
+    for (var index = 0; index < parts(Role.BATTERY).size(); index++) {
+      var part = (Battery) parts(Role.BATTERY).get(index);
+      var floors = kits.of(part);
+      if (!floors.isEmpty()) {
+        var floor = battery(part, floors);
+        var sort = floor.motors().toString();
+        byKind
+            .computeIfAbsent(goods.kind(part), fresh -> new ArrayList<>())
+            .add(new Box.Leaf<>(
+                index,
+                floor,
+                sort,
+                List.of(
+                    MORE_WATTS_PER_GRAM * floor.adds().grams(),
+                    -usualWatts * Math.log(floor.cell().capacityCoulomb()),
+                    lostW(floor))));
+      }
+    }
+    return byKind.values().stream()
+        .map(leaves -> Box.of(
+            leaves,
+            BatteryFloor::least,
+            floor -> MORE_WATTS_PER_GRAM * floor.adds().grams()
+                - usualWatts * Math.log(floor.cell().capacityCoulomb())
+                + lostW(floor)))
+        .toList();
+  }
+
+  private double lostW(BatteryFloor floor) {
+    var amps = usualWatts / floor.pack().openVolts(HALF_CHARGE);
+    return amps * amps * floor.pack().steadyOhm(HALF_CHARGE);
+  }
+
+  private BatteryFloor battery(Battery part, List<KitFloor> kits) {
+    var cell = models.cell(part);
+    var parallel = part.cellsInParallel();
+    var single = new Cell(
+        cell.openCircuitVolts(),
+        cell.resistanceOhm().times(1.0 / parallel),
+        cell.capacityCoulomb() * parallel,
+        cell.startCharge());
+    var wiringOhm = FlightModels.wiringOhm(Build.empty().with(Role.BATTERY, part));
+    var series = part.cellsInSeries();
+    return new BatteryFloor(
+        goods.own(Role.BATTERY, part),
+        series,
+        single,
+        wiringOhm,
+        Pack.of(single, series, 1, wiringOhm),
+        models.landing(part),
+        models.floorVolts(part) * series,
+        Double.POSITIVE_INFINITY,
+        kits,
+        frames.under(Role.BATTERY, part),
+        motorsWith(Role.BATTERY, part));
+  }
+}

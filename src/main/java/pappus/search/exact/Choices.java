@@ -1,0 +1,391 @@
+package pappus.search.exact;
+
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import pappus.assessment.Assessment;
+import pappus.catalog.Battery;
+import pappus.catalog.Build;
+import pappus.catalog.Part;
+import pappus.catalog.Role;
+import pappus.compatibility.CompatibilityRule;
+import pappus.search.Pool;
+import pappus.search.Question;
+
+/** What each choice leads to. Safe for several threads. */
+final class Choices {
+  private final Question question;
+  private final Goods goods;
+  private final Frames frames;
+  private final KitFloors kits;
+  private final Bounds bounds;
+  private final Boxes boxes;
+  private final BoxBound boxBound;
+  private final List<CompatibilityRule> onMains;
+
+  Choices(Question question) {
+    this.question = question;
+    this.goods = new Goods(question);
+    this.frames = new Frames(goods);
+    this.kits = new KitFloors(goods);
+    this.bounds = new Bounds(question.assessor());
+    this.boxes = new Boxes(goods, frames, kits, bounds);
+    this.boxBound = new BoxBound(goods, bounds, boxes.spans());
+    this.onMains = question.assessor().rules().stream()
+        .filter(rule -> Goods.MAIN.containsAll(rule.reads()) && rule.reads().size() > 2)
+        .toList();
+  }
+
+  /** Whether a question has parts for all that flies. */
+  static boolean areComplete(Question question) {
+    return Goods.MAIN.stream().noneMatch(role -> question.options(role).isEmpty())
+        && !question.options(Role.BOARD).isEmpty();
+  }
+
+  /**
+   * What a choice leads to.
+   *
+   * @param assessed complete builds on the way
+   * @param looks how many choices were looked into
+   */
+  record Found(List<Open> open, List<Assessment> assessed, long looks) {
+    static Found of(List<Open> open) {
+      return new Found(open, List.of(), 1);
+    }
+  }
+
+  /** Every build there is. */
+  List<Open> all() {
+    return all(boxes.motors(), boxes.propellers(), boxes.batteries(), -1);
+  }
+
+  /** Every build with one frame or all, of some boxes. */
+  List<Open> all(
+      Box<MotorFloor> motors,
+      Box<PropellerFloor> propellers,
+      List<Box<BatteryFloor>> batteries,
+      int frame) {
+    var all = new ArrayList<Open>();
+    for (var battery : batteries) {
+      for (var floor : battery.floor().kits()) {
+        wide(new BoxBound.Three(motors, propellers, battery), frame, floor, 0, floor.steps())
+            .ifPresent(all::add);
+      }
+    }
+    return all;
+  }
+
+  private Optional<Open> wide(BoxBound.Three three, int only, KitFloor floor, int from, int to) {
+    var motor = three.motors().floor();
+    var propeller = three.propellers().floor();
+    var battery = three.batteries().floor();
+    if (!motor.byPropeller().intersects(propeller.motors())
+        || !motor.byBattery().intersects(battery.motors())) {
+      return Optional.empty();
+    }
+    var frame = first(motor.frames(), propeller.frames(), battery.frames(), Math.max(only, 0));
+    if (frame < 0 || (only >= 0 && frame != only)) {
+      return Optional.empty();
+    }
+    var least = frames.least();
+    var adds = new Adds(frames.grams(frame), least.variance(), 0, least.cents());
+    var most = boxBound.most(three, adds, floor, from, to);
+    return most < 0
+        ? Optional.empty()
+        : Optional.of(new Open.Wide(three, only, floor, from, to, most, 0));
+  }
+
+  /** The first frame from one on that is in all three; −1 if none is. */
+  private static int first(BitSet one, BitSet other, BitSet third, int from) {
+    var frame = one.nextSetBit(from);
+    while (frame >= 0) {
+      var next = other.nextSetBit(frame);
+      next = next < 0 ? -1 : third.nextSetBit(next);
+      if (next < 0 || next == frame) {
+        return next;
+      }
+      frame = one.nextSetBit(next);
+    }
+    return -1;
+  }
+
+  /**
+   * Looks into a choice.
+   *
+   * @param until what waits reaches this; accessories that reach less can wait too
+   * @param started triples that were met before
+   */
+  Found lookInto(Open open, long until, Set<Open.Triple.Start> started) {
+    if (open instanceof Open.Wide wide) {
+      return Found.of(halves(wide, started));
+    }
+    return open instanceof Open.Triple triple
+        ? Found.of(nextFrame(triple))
+        : accessories((Open.Four) open, until);
+  }
+
+  private List<Open> halves(Open.Wide wide, Set<Open.Triple.Start> started) {
+    var three = wide.three();
+    if (three.motors().isOne()
+        && three.propellers().isOne()
+        && three.batteries().isOne()) {
+      var parts = new Open.Triple.Three(
+          three.motors().part(), three.propellers().part(), three.batteries().part());
+      return started.contains(new Open.Triple.Start(parts, wide.frame()))
+          ? List.of()
+          : triple(parts, wide.frame()).map(List::of).orElse(List.of());
+    }
+    var halves = new ArrayList<Open>();
+    var motorSlack = slack(three.motors());
+    var propellerSlack = slack(three.propellers());
+    var batterySlack = slack(three.batteries());
+    var most = Math.max(motorSlack, Math.max(propellerSlack, batterySlack));
+    if (wide.to() - wide.from() > 1 && slack(wide) >= most) {
+      var middle = (wide.from() + wide.to()) / 2;
+      wide(three, wide.frame(), wide.kits(), wide.from(), middle).ifPresent(halves::add);
+      wide(three, wide.frame(), wide.kits(), middle, wide.to()).ifPresent(halves::add);
+      return halves;
+    }
+    if (batterySlack == most) {
+      three
+          .batteries()
+          .halves()
+          .forEach(half ->
+              halve(new BoxBound.Three(three.motors(), three.propellers(), half), wide, halves));
+    } else if (propellerSlack == most) {
+      three
+          .propellers()
+          .halves()
+          .forEach(half ->
+              halve(new BoxBound.Three(three.motors(), half, three.batteries()), wide, halves));
+    } else {
+      three
+          .motors()
+          .halves()
+          .forEach(half ->
+              halve(new BoxBound.Three(half, three.propellers(), three.batteries()), wide, halves));
+    }
+    return halves;
+  }
+
+  private void halve(BoxBound.Three three, Open.Wide wide, List<Open> halves) {
+    wide(three, wide.frame(), wide.kits(), wide.from(), wide.to()).ifPresent(halves::add);
+  }
+
+  /** What may be gained by halving a box; single parts last, many parts before few. */
+  private static double slack(Box<?> box) {
+    return box.isOne() ? -1 : box.slack() + 1e-6 * box.size();
+  }
+
+  private static double slack(Open.Wide wide) {
+    var floor = wide.kits();
+    var best = Double.POSITIVE_INFINITY;
+    for (var step = wide.from(); step < wide.to(); step++) {
+      best = Math.min(best, dear(floor.grams().at(step), floor.watts().at(step)));
+    }
+    return best - dear(floor.leastGrams(wide.to()), floor.leastWatts(wide.from()));
+  }
+
+  private static double dear(double grams, double watts) {
+    return grams / 8 + watts;
+  }
+
+  private Part part(Role role, int index) {
+    return question.options(role).get(index);
+  }
+
+  private Optional<Open> triple(Open.Triple.Three parts, int only) {
+    var build = Build.empty()
+        .with(Role.MOTOR, part(Role.MOTOR, parts.motor()))
+        .with(Role.PROPELLER, part(Role.PROPELLER, parts.propeller()))
+        .with(Role.BATTERY, part(Role.BATTERY, parts.battery()));
+    if (!mayFit(build)) {
+      return Optional.empty();
+    }
+    var battery = build.battery().orElseThrow();
+    var area = only < 0 ? frames.leastDragArea() : question.assessor().dragArea(frames.get(only));
+    return aim(build, area, battery)
+        .flatMap(aim -> triple(parts, build, aim, Math.max(only, 0), only, Long.MAX_VALUE));
+  }
+
+  private Optional<Aim> aim(Build build, double dragArea, Battery battery) {
+    var watts = kits.of(battery).stream()
+        .mapToDouble(floor -> floor.leastWatts(0))
+        .min()
+        .orElse(0);
+    return bounds.aim(build, dragArea, watts, goods.leastOwnLoss());
+  }
+
+  /** Three parts with the lightest frame from one on; empty if there is none or nothing can come of it. */
+  private Optional<Open> triple(
+      Open.Triple.Three parts, Build build, Aim aim, int from, int only, long atMost) {
+    var motor = build.motor().orElseThrow();
+    var propeller = build.propeller().orElseThrow();
+    var battery = build.battery().orElseThrow();
+    var frame = first(
+        frames.under(Role.MOTOR, motor),
+        frames.under(Role.PROPELLER, propeller),
+        frames.under(Role.BATTERY, battery),
+        from);
+    if (frame < 0 || (only >= 0 && frame != only)) {
+      return Optional.empty();
+    }
+    var nothing = goods.nothing();
+    var least = goods
+        .own(Role.MOTOR, motor)
+        .plus(goods.own(Role.PROPELLER, propeller))
+        .plus(goods.own(Role.BATTERY, battery))
+        .plus(new Adds(
+            nothing.grams() + frames.grams(frame) + frames.leastFasteningGrams(motor),
+            nothing.variance() + frames.least().variance(),
+            0,
+            nothing.cents() + frames.least().cents()));
+    var most = Math.min(atMost, most(battery, aim, least));
+    return most < 0
+        ? Optional.empty()
+        : Optional.of(new Open.Triple(parts, build, aim, frame, only, most, 0));
+  }
+
+  /** The most that main parts reach with any accessories that go with the battery. */
+  private long most(Battery battery, Aim aim, Adds mains) {
+    var most = Aim.HOPELESS;
+    for (var floor : kits.of(battery)) {
+      most = Math.max(most, (long) floor.most((grams, watts) -> aim.atMost(
+          mains.grams() + grams,
+          mains.variance() + floor.variance(),
+          watts,
+          mains.cents() + floor.cents(),
+          floor.loss())));
+    }
+    return most;
+  }
+
+  /** The next frame of three parts, and the rest of the frames. */
+  private List<Open> nextFrame(Open.Triple triple) {
+    var left = new ArrayList<Open>();
+    var four = triple.build().with(Role.FRAME, frames.get(triple.frames()));
+    four(four, courses() ? null : triple.aim(), triple.most()).ifPresent(left::add);
+    if (triple.only() < 0) {
+      triple(triple.three(), triple.build(), triple.aim(), triple.frames() + 1, -1, triple.most())
+          .ifPresent(left::add);
+    }
+    return left;
+  }
+
+  /** Whether a frame's drag matters. */
+  private boolean courses() {
+    return question.assessor().scenario().flight().style() != pappus.scenario.Flight.Style.HOVER;
+  }
+
+  /** @param known the aim for the parts, if it was worked out before */
+  private Optional<Open> four(Build build, @Nullable Aim known, long atMost) {
+    if (!mayFit(build)) {
+      return Optional.empty();
+    }
+    var battery = build.battery().orElseThrow();
+    var aim = known != null
+        ? known
+        : aim(build, question.assessor().dragArea(build.frame().orElseThrow()), battery)
+            .orElse(null);
+    if (aim == null) {
+      return Optional.empty();
+    }
+    var begun = question.assessor().begun(build);
+    var most = Math.min(
+        atMost, most(battery, aim, new Adds(begun.grams(), begun.variance(), 0, begun.cents())));
+    return most < 0
+        ? Optional.empty()
+        : Optional.of(new Open.Four(build, aim, null, null, most, 0));
+  }
+
+  /** Whether nothing sets main parts apart that reads no other role. */
+  private boolean mayFit(Build mains) {
+    var parts = List.copyOf(mains.parts().entrySet());
+    for (var one = 0; one < parts.size(); one++) {
+      for (var other = one + 1; other < parts.size(); other++) {
+        var pairing =
+            goods.pairings().of(parts.get(one).getKey(), parts.get(other).getKey());
+        if (!pairing.isOpen()
+            && !pairing.fit(parts.get(one).getValue(), parts.get(other).getValue())) {
+          return false;
+        }
+      }
+    }
+    var assessor = question.assessor();
+    return mains.parts().size() < Goods.MAIN.size()
+        || (onMains.stream().noneMatch(rule -> assessor.isBroken(rule, mains))
+            && assessor.mayStillFit(mains));
+  }
+
+  /** Accessories of four main parts, as long as they may reach more than what waits. */
+  private Found accessories(Open.Four four, long until) {
+    var assessed = new ArrayList<Assessment>();
+    var attempt = new Attempt(four.best(), assessed);
+    var search = four.kits();
+    if (search == null) {
+      var begun = question.assessor().begun(four.build());
+      var area = question.assessor().dragArea(four.build().frame().orElseThrow());
+      search = new KitSearch(
+          goods,
+          four.aim(),
+          wired -> aim(wired, area, wired.battery().orElseThrow()).orElse(Aim.NOTHING),
+          four.build(),
+          begun.variance(),
+          begun.cents());
+    }
+    var before = search.steps();
+    while (search.most() >= Math.max(Math.max(until, attempt.objective()), 0)) {
+      search.step(attempt::complete);
+    }
+    var best = attempt.best;
+    var most = Math.min(four.most(), Math.max(search.most(), attempt.objective()));
+    var left = new ArrayList<Open>();
+    if (best != null && search.most() < best.objective()) {
+      left.add(new Open.Done(best, best.objective(), 0));
+    } else if (most >= 0) {
+      left.add(new Open.Four(four.build(), four.aim(), search, best, most, 0));
+    }
+    return new Found(left, assessed, search.steps() - before);
+  }
+
+  /** Complete builds of four main parts. */
+  private final class Attempt {
+    private final List<Assessment> assessed;
+    private @Nullable Assessment best;
+
+    Attempt(@Nullable Assessment best, List<Assessment> assessed) {
+      this.best = best;
+      this.assessed = assessed;
+    }
+
+    long objective() {
+      return best == null ? Aim.HOPELESS : best.objective();
+    }
+
+    void complete(Build build) {
+      var assessment = question.assessor().assess(build);
+      assessed.add(assessment);
+      if (assessment.isFeasible()
+          && (best == null || Pool.BEST_FIRST.compare(assessment, best) < 0)) {
+        best = assessment;
+      }
+    }
+  }
+
+  /** Builds that differ from one in at most one main part: one box a role, the others as they are. */
+  List<Open> near(Build build) {
+    var near = new ArrayList<Open>();
+    var motor = boxes.motor(build.motor().orElseThrow());
+    var propeller = boxes.propeller(build.propeller().orElseThrow());
+    var battery = List.of(boxes.battery(build.battery().orElseThrow()));
+    var frame = frames.indexOf(build.frame().orElseThrow());
+    near.addAll(all(boxes.motors(), propeller, battery, frame));
+    near.addAll(all(motor, boxes.propellers(), battery, frame));
+    near.addAll(all(motor, propeller, boxes.batteries(), frame));
+    near.addAll(all(motor, propeller, battery, -1));
+    return near;
+  }
+}

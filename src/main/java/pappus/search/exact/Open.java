@@ -1,0 +1,96 @@
+package pappus.search.exact;
+
+import java.util.Comparator;
+import org.jspecify.annotations.Nullable;
+import pappus.assessment.Assessment;
+import pappus.catalog.Build;
+import pappus.search.Pool;
+
+/** A choice not yet looked into, or a build that is done. */
+sealed interface Open {
+  /** What no build of it surpasses. */
+  long most();
+
+  /** In the order in which they were met. */
+  long number();
+
+  /** The same, met later. */
+  Open numbered(long number);
+
+  /**
+   * Boxes of motors, propellers and batteries, and a span of what accessories can do best.
+   *
+   * @param frame the only frame looked at; −1 for all
+   */
+  record Wide(
+      BoxBound.Three three, int frame, KitFloor kits, int from, int to, long most, long number)
+      implements Open {
+    @Override
+    public Open numbered(long next) {
+      return new Wide(three, frame, kits, from, to, most, next);
+    }
+  }
+
+  /**
+   * A motor, a propeller and a battery with frames from one on, the lightest first.
+   *
+   * @param build of the three
+   * @param aim for them
+   * @param frames not looked into yet begin here
+   * @param only the only frame looked at; −1 for all
+   */
+  record Triple(Three three, Build build, Aim aim, int frames, int only, long most, long number)
+      implements Open {
+    /** Indices among the options of each role. */
+    record Three(int motor, int propeller, int battery) {}
+
+    /** Three parts with one frame or all: different spans of accessories lead to them again and again. */
+    record Start(Three three, int only) {}
+
+    Start start() {
+      return new Start(three, only);
+    }
+
+    @Override
+    public Open numbered(long next) {
+      return new Triple(three, build, aim, frames, only, most, next);
+    }
+  }
+
+  /**
+   * Frame, motor, propeller and battery.
+   *
+   * @param kits where the search for their accessories stands; absent before it starts
+   * @param best of the builds found so far
+   */
+  record Four(
+      Build build,
+      Aim aim,
+      @Nullable KitSearch kits,
+      @Nullable Assessment best,
+      long most,
+      long number)
+      implements Open {
+    @Override
+    public Open numbered(long next) {
+      return new Four(build, aim, kits, best, most, next);
+    }
+  }
+
+  /** The best build of four main parts. */
+  record Done(Assessment assessment, long most, long number) implements Open {
+    @Override
+    public Open numbered(long next) {
+      return this;
+    }
+  }
+
+  /** What may reach most first; of equals, builds that are done after all others and in their own order. */
+  Comparator<Open> MOST_FIRST = Comparator.comparingLong(Open::most)
+      .reversed()
+      .thenComparing(open -> open instanceof Done)
+      .thenComparing((one, other) -> one instanceof Done mine && other instanceof Done theirs
+          ? Pool.BEST_FIRST.compare(mine.assessment, theirs.assessment)
+          : 0)
+      .thenComparingLong(Open::number);
+}

@@ -1,0 +1,91 @@
+package pappus.search.exact;
+
+import java.util.BitSet;
+import pappus.physics.propeller.PropellerInAir;
+
+/**
+ * Numbers at least as good as those of some propellers, four of them. Shaft power over T^1.5, torque over T and speed
+ * over √T hardly change with thrust T: the least of each is known for spans of thrust.
+ *
+ * @param adds mass and price
+ * @param shaft least shaft power over T^1.5 in each span, W/N^1.5
+ * @param torque least torque over T, m
+ * @param speed least speed over √T, rad/s/√N
+ * @param frames that one of them goes on, in the order of {@link Frames}
+ * @param motors sorts of motors that one of them goes on
+ */
+record PropellerFloor(
+    Adds adds, Numbers shaft, Numbers torque, Numbers speed, BitSet frames, BitSet motors) {
+
+  /**
+   * Thrusts between which numbers are known.
+   *
+   * @param leastN lower end of the first span, N
+   * @param step from each end to the next
+   * @param count spans
+   */
+  record Spans(double leastN, double step, int count) {
+    /** Ends so many spans that reach from one thrust to another. */
+    static Spans between(double leastN, double mostN, int count) {
+      return new Spans(leastN, StrictMath.pow(mostN / leastN, 1.0 / count), count);
+    }
+
+    double end(int place) {
+      return leastN * StrictMath.pow(step, place);
+    }
+
+    /** The span of a thrust; −1 below the first. */
+    int of(double thrustN) {
+      return thrustN < leastN
+          ? -1
+          : Math.min(count - 1, (int) (Math.log(thrustN / leastN) / Math.log(step)));
+    }
+  }
+
+  /** What a span may hide: coefficients go in straight lines between rows, ratios of them almost. */
+  private static final double BETWEEN = 2e-3;
+
+  /**
+   * One propeller.
+   *
+   * @param share of the hover's shaft power that flight takes at least
+   */
+  static PropellerFloor of(
+      PropellerInAir propeller,
+      Spans spans,
+      double share,
+      Adds adds,
+      BitSet frames,
+      BitSet motors) {
+    var shaft = new double[spans.count + 1];
+    var torque = new double[spans.count + 1];
+    var speed = new double[spans.count + 1];
+    for (var end = 0; end <= spans.count; end++) {
+      var thrustN = spans.end(end);
+      var hover = propeller.speedForThrustRadPerS(thrustN);
+      var shaftW = share * propeller.shaftPowerW(hover);
+      var turns = share == 1 ? hover : propeller.speedForPowerRadPerS(shaftW);
+      shaft[end] = shaftW / (thrustN * Math.sqrt(thrustN));
+      torque[end] = shaftW / turns / thrustN;
+      speed[end] = turns / Math.sqrt(thrustN);
+    }
+    return new PropellerFloor(
+        adds, between(shaft), between(torque), between(speed), frames, motors);
+  }
+
+  /** The least in each span from what holds at its ends. */
+  private static Numbers between(double[] ends) {
+    return Numbers.of(
+        ends.length - 1, span -> Math.min(ends[span], ends[span + 1]) * (1 - BETWEEN));
+  }
+
+  static PropellerFloor least(PropellerFloor one, PropellerFloor other) {
+    return new PropellerFloor(
+        one.adds.least(other.adds),
+        one.shaft.least(other.shaft),
+        one.torque.least(other.torque),
+        one.speed.least(other.speed),
+        MotorFloor.either(one.frames, other.frames),
+        MotorFloor.either(one.motors, other.motors));
+  }
+}
