@@ -26,6 +26,9 @@ public record Assessment(
     Optional<FlightEstimate> flight,
     Optional<String> whyNoFlight,
     List<Limit> limits) {
+  /** Units of the objective in a second or metre. */
+  public static final double OBJECTIVE = 1e6;
+
   /** Above any sum of excesses, so that one broken rule weighs more than all limits. */
   private static final long RULE_WEIGHT = 20 * Limit.LARGEST_EXCESS;
 
@@ -67,11 +70,17 @@ public record Assessment(
   }
 
   /**
-   * What searches make as large as they can: whole milliseconds of flight, or millimetres over ground where the
-   * goal is range; 0 without a flight.
+   * What searches make as large as they can: whole microseconds of flight, or micrometres over ground where the
+   * goal is range; 0 without a flight. So fine a number keeps apart what differs at all: with a coarse one, a proof
+   * would have to try thousands of accessories that differ by less than it shows.
    */
   public long objective() {
-    return flight.map(flown -> (long) Math.floor(flown.figure() * 1000)).orElse(0L);
+    return flight.map(flown -> (long) Math.floor(flown.figure() * OBJECTIVE)).orElse(0L);
+  }
+
+  /** Seconds of flight, or metres over ground, of an objective. */
+  public static double figure(long objective) {
+    return objective / OBJECTIVE;
   }
 
   /** The limit with the least room relative to its bound: the one that binds. */

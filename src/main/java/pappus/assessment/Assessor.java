@@ -180,6 +180,11 @@ public final class Assessor {
     }
   }
 
+  /** Whether an aircraft is flown at speeds of its own choice, which are found to a tolerance only. */
+  public boolean choosesSpeeds() {
+    return flights.choosesSpeeds();
+  }
+
   /** The physics' models of parts, by the outlook of the scenario. */
   public FlightModels models() {
     return flights.models();

@@ -2,6 +2,7 @@ package pappus.assessment;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 import org.jspecify.annotations.Nullable;
 import pappus.physics.battery.Delivery;
@@ -52,6 +53,10 @@ final class CoursePlanner {
       @Nullable Double airspeedMPerS,
       Leg leg,
       boolean coversGround) {
+    boolean choosesSpeed() {
+      return coversGround && airspeedMPerS == null;
+    }
+
     /** Airspeed at which it would stand still over ground, m/s. */
     double standstillMPerS() {
       var against = coversGround ? Math.max(-leg.tailwindMPerS(), 0) : leg.tailwindMPerS();
@@ -106,6 +111,11 @@ final class CoursePlanner {
     return plan.isEmpty();
   }
 
+  /** Whether some speed over ground is the aircraft's own best one, which full throttle may not reach. */
+  boolean choosesSpeeds() {
+    return plan.stream().anyMatch(Planned::choosesSpeed);
+  }
+
   /**
    * Flies it from take-off until something ends the flight.
    *
@@ -120,11 +130,8 @@ final class CoursePlanner {
       Limits continuous) {
     var forward = new ForwardFlight(aircraft, hover);
     var topSpeed = forward.topSpeedMPerS(full);
-    var stretches =
-        plan.stream().map(planned -> stretch(planned, forward, full, topSpeed)).toList();
-    var way = isOutAndBack(stretches)
-        ? outAndBack(stretches, pack, rule, continuous)
-        : around(stretches, pack, rule, continuous);
+    var stretches = stretches(forward, Optional.of(new Top(full, topSpeed)));
+    var way = way(stretches, pack, rule, continuous);
     var mostMotorA = hover.steady().point().currentA();
     var mostBusA = mostBusA(hover.steady(), pack);
     for (var stretch : way.stretches()) {
@@ -144,6 +151,43 @@ final class CoursePlanner {
             topSpeed,
             mostMotorA,
             mostBusA));
+  }
+
+  /** As far as the speeds over ground may go. */
+  private record Top(FullThrottle full, double speedMPerS) {}
+
+  private List<Stretch> stretches(ForwardFlight forward, Optional<Top> top) {
+    return plan.stream().map(planned -> stretch(planned, forward, top)).toList();
+  }
+
+  private Way way(List<Stretch> stretches, Pack pack, LandingRule rule, Limits continuous) {
+    return isOutAndBack(stretches)
+        ? outAndBack(stretches, pack, rule, continuous)
+        : around(stretches, pack, rule, continuous);
+  }
+
+  /**
+   * Seconds, or metres over ground where the goal is range, of an aircraft that full throttle never slows down: falling
+   * with mass, drag and draw, but for the last millionth where it chooses its speeds. Infinite where the wind is too
+   * strong for it: a heavier one may go against it.
+   */
+  double unslowed(ForwardFlight forward, Pack pack, LandingRule rule, Limits continuous) {
+    var stretches = stretches(forward, Optional.empty());
+    for (var i = 0; i < stretches.size(); i++) {
+      if (plan.get(i).choosesSpeed() && stretches.get(i).groundSpeedMPerS() <= 0) {
+        return Double.POSITIVE_INFINITY;
+      }
+    }
+    var way = way(stretches, pack, rule, continuous);
+    return goal == Goal.RANGE ? way.metres() : way.endurance().seconds();
+  }
+
+  /** Whether speeds that an aircraft chooses take more of full throttle's power and thrust than a share. */
+  boolean takesMoreThan(double share, ForwardFlight forward, FullThrottle full) {
+    return plan.stream()
+        .filter(Planned::choosesSpeed)
+        .mapToDouble(planned -> best(planned, forward).airspeedMPerS())
+        .anyMatch(speed -> !forward.reaches(speed, full, share));
   }
 
   /** Stretches as they are flown to the end. */
@@ -186,8 +230,7 @@ final class CoursePlanner {
         endurance.seconds() > 0 ? endurance.seconds() * metres / seconds : 0);
   }
 
-  private static Stretch stretch(
-      Planned planned, ForwardFlight forward, FullThrottle full, double topSpeed) {
+  private static Stretch stretch(Planned planned, ForwardFlight forward, Optional<Top> top) {
     if (!planned.coversGround()) {
       var asked = planned.airspeedMPerS();
       var still = asked == null ? forward.bestEndurance().airspeedMPerS() : asked;
@@ -195,7 +238,7 @@ final class CoursePlanner {
       return new Stretch(planned.where(), planned.seconds(), cruise, 0, false);
     }
     var asked = planned.airspeedMPerS();
-    var cruise = asked == null ? best(planned, forward, full, topSpeed) : forward.at(asked);
+    var cruise = asked == null ? best(planned, forward, top) : forward.at(asked);
     var ground = planned.leg().progressMPerS(cruise.airspeedMPerS());
     var metres = planned.metres();
     var seconds = metres == null ? planned.seconds() : ground > 0 ? metres / ground : 0;
@@ -203,16 +246,21 @@ final class CoursePlanner {
   }
 
   /** Best range, or as fast as it can where that is slower. */
-  private static Cruise best(
-      Planned planned, ForwardFlight forward, FullThrottle full, double topSpeed) {
+  private static Cruise best(Planned planned, ForwardFlight forward, Optional<Top> top) {
+    var best = best(planned, forward);
+    // What cannot even hover has no speed of its own: the limit on the top speed says so.
+    return top.isEmpty()
+            || top.get().speedMPerS() <= 0
+            || forward.reaches(best.airspeedMPerS(), top.get().full(), 1)
+        ? best
+        : forward.at(top.get().speedMPerS());
+  }
+
+  private static Cruise best(Planned planned, ForwardFlight forward) {
     var fastest = forward.fastestMPerS();
-    var best = planned.standstillMPerS() < fastest
+    return planned.standstillMPerS() < fastest
         ? forward.bestRange(planned.leg())
         : forward.at(fastest);
-    // What cannot even hover has no speed of its own: the limit on the top speed says so.
-    return topSpeed <= 0 || forward.reaches(best.airspeedMPerS(), full)
-        ? best
-        : forward.at(topSpeed);
   }
 
   private static Circuit circuit(

@@ -6,8 +6,10 @@ import java.util.concurrent.ConcurrentHashMap;
 import pappus.catalog.Battery;
 import pappus.catalog.Board;
 import pappus.catalog.Build;
+import pappus.catalog.Lead;
 import pappus.catalog.Motor;
 import pappus.catalog.Propeller;
+import pappus.catalog.Role;
 import pappus.catalog.Wire;
 import pappus.evidence.BatteryFigures;
 import pappus.evidence.BoardFigures;
@@ -243,12 +245,10 @@ public final class FlightModels {
     return Pack.of(cell, battery.cellsInSeries(), battery.cellsInParallel(), wiringOhm(build));
   }
 
-  /** A pack behind what is known of its wiring, as a build only begun has it. */
-  Pack packBegun(Build begun) {
-    return begun.board().isPresent() || begun.lead().isPresent()
-        ? pack(begun, Factors.NONE)
-        : packs.computeIfAbsent(
-            begun.battery().orElseThrow().id(), id -> pack(begun, Factors.NONE));
+  /** A pack behind no more than its own lead and plug. */
+  public Pack bare(Battery battery) {
+    return packs.computeIfAbsent(
+        battery.id(), id -> pack(Build.empty().with(Role.BATTERY, battery), Factors.NONE));
   }
 
   /** One cell of a battery in the condition in which it is flown. */
@@ -285,21 +285,25 @@ public final class FlightModels {
   /** Both ways, with plugs, Ω. */
   public static double wiringOhm(Build build) {
     var battery = build.battery().orElseThrow();
-    var ohm = wire(battery.leadGauge(), battery.leadMillimetres())
-        + battery.connector().milliohms() / 1000;
-    var lead = build.lead();
-    if (lead.isPresent()) {
-      var given = lead.get().milliohms();
-      ohm += given != null
-          ? given / 1000
-          : wire(lead.get().gauge(), lead.get().millimetres())
-              + (lead.get().boardSide() == null ? 0 : lead.get().boardSide().milliohms() / 1000);
-    }
-    var plug = build.board().map(Board::plug);
-    if (plug.isPresent()) {
-      ohm += wire(plug.get().gauge(), plug.get().millimetres());
-    }
-    return ohm;
+    return wire(battery.leadGauge(), battery.leadMillimetres())
+        + battery.connector().milliohms() / 1000
+        + build.lead().map(FlightModels::ohm).orElse(0.0)
+        + build.board().map(FlightModels::ohm).orElse(0.0);
+  }
+
+  /** What a lead between board and battery adds to that, Ω. */
+  public static double ohm(Lead lead) {
+    var given = lead.milliohms();
+    return given != null
+        ? given / 1000
+        : wire(lead.gauge(), lead.millimetres())
+            + (lead.boardSide() == null ? 0 : lead.boardSide().milliohms() / 1000);
+  }
+
+  /** What the wires of a board's own plug add to that, Ω; 0 where it has none. */
+  public static double ohm(Board board) {
+    var plug = board.plug();
+    return plug == null ? 0 : wire(plug.gauge(), plug.millimetres());
   }
 
   private static double wire(int gauge, double millimetres) {

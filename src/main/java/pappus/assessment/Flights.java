@@ -108,6 +108,11 @@ final class Flights {
     return new Prospect(scenario, models, courses, begun);
   }
 
+  /** Whether an aircraft is flown at speeds of its own choice. */
+  boolean choosesSpeeds() {
+    return courses.choosesSpeeds();
+  }
+
   /** The parts' own models. */
   FlightModels models() {
     return models;

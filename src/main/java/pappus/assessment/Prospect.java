@@ -8,6 +8,7 @@ import pappus.physics.battery.Delivery;
 import pappus.physics.battery.Pack;
 import pappus.physics.flight.Aircraft;
 import pappus.physics.flight.Endurance;
+import pappus.physics.flight.ForwardFlight;
 import pappus.physics.flight.FullThrottle;
 import pappus.physics.flight.Hover;
 import pappus.physics.flight.LandingRule;
@@ -22,6 +23,12 @@ import pappus.scenario.Scenario;
 public final class Prospect {
   private static final double HALF_CHARGE = 0.5;
 
+  /** Full throttle is known without all that draws: what takes less than this share of it is never slowed down. */
+  private static final double SURE_OF_FULL = 0.8;
+
+  /** Twice the largest airspeed and more than any wind adds, m/s. */
+  private static final double FASTEST_OVER_GROUND = 160;
+
   private final Scenario scenario;
   private final FlightModels models;
   private final CoursePlanner courses;
@@ -32,7 +39,7 @@ public final class Prospect {
   private final LandingRule landing;
 
   /**
-   * @param begun has motor, propeller and battery; its board and lead count if they are chosen
+   * @param begun has motor, propeller and battery; the currents that its board and lead carry count if they are chosen
    * @throws IllegalArgumentException if the physics refuses the pack
    */
   Prospect(Scenario scenario, FlightModels models, CoursePlanner courses, Build begun) {
@@ -41,36 +48,74 @@ public final class Prospect {
     this.courses = courses;
     this.begun = begun;
     this.rotors = begun.count(Role.MOTOR);
-    this.pack = models.packBegun(begun);
+    this.pack = models.bare(begun.battery().orElseThrow());
     this.continuous = FlightModels.continuous(begun);
     this.landing = models.landing(begun.battery().orElseThrow());
   }
 
   /**
+   * Numbers that no build of some has less of.
+   *
+   * @param grams all-up mass, g
+   * @param watts draw of everything but the motors at the battery, W
+   * @param ohm resistance of board and lead on the way from the pack to the motors, Ω
+   * @param loss part-load loss of the controllers; absent: by the law
+   * @param dragArea m²
+   */
+  public record Least(
+      double grams, double watts, double ohm, OptionalDouble loss, double dragArea) {}
+
+  /**
    * No build with these parts, and at least these numbers, has a larger figure: seconds, or metres where the goal is
    * range; 0 if it does not fly.
    *
-   * @param grams least all-up mass, g
-   * @param watts least draw of everything but the motors at the battery, W
-   * @param loss least part-load loss of the controllers; absent: by the law
-   * @param dragArea least drag area, m²
+   * @param maySlow whether a heavier one may fly slower than its best, see {@link #maySlow}
    */
-  public double figure(double grams, double watts, OptionalDouble loss, double dragArea) {
+  public double figure(Least least, boolean maySlow) {
     try {
-      var aircraft = aircraft(grams, watts, loss, dragArea);
+      var aircraft = aircraft(least);
       var hover = Hover.of(aircraft);
+      var behind = pack.behind(least.ohm);
       if (courses.hovers()) {
-        return isCarried(hover)
-            ? Endurance.of(hover.steady(), pack, landing, continuous).seconds()
+        return isCarried(hover, behind)
+            ? Endurance.of(hover.steady(), behind, landing, continuous).seconds()
             : 0;
       }
-      var flown = courses.fly(aircraft, hover, full(aircraft), pack, landing, continuous);
-      return scenario.goalOrEndurance() == Goal.RANGE
-          ? flown.course().rangeMetres()
-          : flown.endurance().seconds();
+      var forward = new ForwardFlight(aircraft, hover);
+      return maySlow
+          ? atAnySpeed(forward, behind)
+          : courses.unslowed(forward, behind, landing, continuous);
     } catch (IllegalArgumentException outsideTheModel) {
       // What the physics refuses of motor, propeller or pack it refuses of every build with them.
       return 0;
+    }
+  }
+
+  /** What no speed surpasses: longest in the air at the least power, and that at the largest speed. */
+  private double atAnySpeed(ForwardFlight forward, Pack behind) {
+    var seconds = Endurance.of(forward.bestEndurance().steady(), behind, landing, continuous)
+        .seconds();
+    return scenario.goalOrEndurance() == Goal.RANGE ? seconds * FASTEST_OVER_GROUND : seconds;
+  }
+
+  /**
+   * Whether full throttle may slow down some build with these parts below its best speed. One that is slowed down
+   * stays up the longer the less it can, so that what flies best bounds nothing.
+   *
+   * @param least numbers, but with the most mass and drag area of any
+   */
+  public boolean maySlow(Least least) {
+    if (!courses.choosesSpeeds()) {
+      return false;
+    }
+    try {
+      var aircraft = aircraft(least);
+      return courses.takesMoreThan(
+          SURE_OF_FULL,
+          new ForwardFlight(aircraft, Hover.of(aircraft)),
+          full(aircraft, pack.behind(least.ohm)));
+    } catch (IllegalArgumentException outsideTheModel) {
+      return true;
     }
   }
 
@@ -78,43 +123,44 @@ public final class Prospect {
    * All-up mass at which thrust is down to so many times the weight, g: no build with these parts is heavier and
    * keeps it.
    *
-   * @param watts least draw of everything but the motors at the battery, W
-   * @param loss least part-load loss of the controllers; absent: by the law
+   * @param least numbers; mass and drag area do not matter
    */
-  public double mostGrams(double leastThrustToWeight, double watts, OptionalDouble loss) {
+  public double mostGrams(double leastThrustToWeight, Least least) {
     try {
-      var aircraft = aircraft(1000, watts, loss, 0);
-      return 1000 * full(aircraft).thrustToWeight(aircraft.airframe()) / leastThrustToWeight;
+      var aircraft = aircraft(new Least(1000, least.watts, least.ohm, least.loss, 0));
+      return 1000
+          * full(aircraft, pack.behind(least.ohm)).thrustToWeight(aircraft.airframe())
+          / leastThrustToWeight;
     } catch (IllegalArgumentException outsideTheModel) {
       return 0;
     }
   }
 
-  private Aircraft aircraft(double grams, double watts, OptionalDouble loss, double dragArea) {
+  private Aircraft aircraft(Least least) {
     return new Aircraft(
-        new Airframe(grams / 1000, scenario.flight().thrustLostOrUsual(), dragArea),
+        new Airframe(least.grams / 1000, scenario.flight().thrustLostOrUsual(), least.dragArea),
         rotors,
-        models.rotor(begun.motor().orElseThrow(), begun.propeller().orElseThrow(), loss),
-        watts);
+        models.rotor(begun.motor().orElseThrow(), begun.propeller().orElseThrow(), least.loss),
+        least.watts);
   }
 
-  private FullThrottle full(Aircraft aircraft) {
+  private FullThrottle full(Aircraft aircraft, Pack behind) {
     return FullThrottle.of(
         aircraft,
-        pack,
-        Math.min(scenario.flight().thrustAtChargeOrMidFlight(), pack.startCharge()),
+        behind,
+        Math.min(scenario.flight().thrustAtChargeOrMidFlight(), behind.startCharge()),
         models.floorVolts(begun.battery().orElseThrow()),
         FlightModels.burst(begun));
   }
 
   /** The limits on currents and throttle in hover: what breaks them with the least load is never feasible. */
-  private boolean isCarried(Hover hover) {
+  private boolean isCarried(Hover hover, Pack behind) {
     var steady = hover.steady();
     var motorA = steady.point().currentA();
     if (motorA > continuous.motorA() || motorA > continuous.controllerA()) {
       return false;
     }
-    if (!(pack.deliver(steady.load(), HALF_CHARGE) instanceof Delivery.Delivered now)) {
+    if (!(behind.deliver(steady.load(), HALF_CHARGE) instanceof Delivery.Delivered now)) {
       return false;
     }
     var amps = now.currentA();

@@ -125,16 +125,16 @@ public final class Reasons {
   public static String standing(Candidate candidate, Candidate next) {
     var mine = candidate.assessment();
     var theirs = next.assessment();
-    var gained = mine.objective() - theirs.objective();
+    var gained = Assessment.figure(mine.objective() - theirs.objective());
     var forRange = mine.flight().filter(FlightEstimate::isForRange).isPresent();
     var hovers = mine.flight().filter(flight -> flight.course().isPresent()).isEmpty();
     var text = new StringBuilder("Ahead of the next by ");
     text.append(
         forRange
-            ? Spoken.number(gained / 1000.0, gained < 10_000 ? 1 : 0) + " m"
-            : gained >= 60_000
-                ? Spoken.minutes(gained / 1000.0) + " min"
-                : Spoken.number(gained / 1000.0, gained < 10_000 ? 1 : 0) + " s");
+            ? Spoken.number(gained, gained < 10 ? 1 : 0) + " m"
+            : gained >= 60
+                ? Spoken.minutes(gained) + " min"
+                : Spoken.number(gained, gained < 10 ? 1 : 0) + " s");
     var facts = new ArrayList<String>();
     compare(facts, theirs.mass().grams() - mine.mass().grams(), 0.5, 0, " g lighter", " g heavier");
     if (mine.flight().isPresent() && theirs.flight().isPresent()) {

@@ -38,7 +38,7 @@ public final class RankingJson {
     standing.put("feasible", coverage.feasible());
     standing.put("combinations", coverage.combinations());
     standing.put("endedBy", FlightJson.key(coverage.ending()));
-    coverage.atMost().ifPresent(most -> standing.put("atMost", most / 1000.0));
+    coverage.atMost().ifPresent(most -> standing.put("atMost", Assessment.figure(most)));
     document.put("standing", standing);
     var parts = new TreeMap<String, Part>();
     var candidates = new ArrayList<Object>();

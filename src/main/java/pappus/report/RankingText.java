@@ -170,7 +170,7 @@ public final class RankingText {
         if (!row.build().part(role).map(Part::id).equals(java.util.Optional.of(theirs.id()))) {
           texts.add(Spoken.safe(theirs.name())
               + " ("
-              + Journey.figure(isForRange(), other.objective() / 1000.0)
+              + Journey.figure(isForRange(), Assessment.figure(other.objective()))
               + ", "
               + Spoken.price(other.cost().cents(), BuildLines.currency(other))
               + ")");
@@ -216,7 +216,7 @@ public final class RankingText {
           goal == Goal.RANGE
               ? " What was not seen gets %.2f km far at most."
               : " What was not seen flies %.1f min at most.",
-          coverage.atMost().getAsLong() / (goal == Goal.RANGE ? 1e6 : 60e3));
+          Assessment.figure(coverage.atMost().getAsLong()) / (goal == Goal.RANGE ? 1000 : 60));
     }
     if (coverage.ending() == Ending.EFFORT) {
       return looked + " It ended at the effort it was given.";

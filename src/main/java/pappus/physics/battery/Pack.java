@@ -48,6 +48,24 @@ public final class Pack {
     return new Pack(cell, series, parallel, wiringOhm);
   }
 
+  /** The pack behind so much more resistance of leads, Ω. */
+  public Pack behind(double moreOhm) {
+    return moreOhm == 0 ? this : new Pack(this, Require.notNegative("moreOhm", moreOhm));
+  }
+
+  private Pack(Pack pack, double moreOhm) {
+    this.series = pack.series;
+    this.wiringOhm = pack.wiringOhm + moreOhm;
+    this.capacityCoulomb = pack.capacityCoulomb;
+    this.startCharge = pack.startCharge;
+    this.charges = pack.charges;
+    this.openVolts = pack.openVolts;
+    this.ohms = pack.ohms.clone();
+    for (var knot = 0; knot < ohms.length; knot++) {
+      ohms[knot] += moreOhm;
+    }
+  }
+
   public int series() {
     return series;
   }

@@ -2,6 +2,7 @@ package pappus.physics.flight;
 
 import java.util.function.DoubleUnaryOperator;
 import pappus.quantity.Require;
+import pappus.quantity.Root;
 
 /**
  * Level forward flight: induced power by Glauert's formula, drag of the airframe, profile power growing with
@@ -29,6 +30,8 @@ public final class ForwardFlight {
       15; // profile power ∝ 1 + 15 μ², engineering estimate
   private static final double FASTEST_M_PER_S = 80;
   private static final double FAST_OF_HOVER = 3;
+  private static final double NARROW_M_PER_S = 1e-2;
+  private static final double SLOPE_M_PER_S = 1e-2;
 
   private final Aircraft aircraft;
   private final Hover hover;
@@ -108,15 +111,15 @@ public final class ForwardFlight {
     // fly
     // there may still hover and creep.
     var best = bestEndurance().airspeedMPerS();
-    var canFlyWell = reaches(best, full);
+    var canFlyWell = reaches(best, full, 1);
     var slow = canFlyWell ? best : 0;
     var fast = canFlyWell ? FASTEST_M_PER_S : best;
-    if (!canFlyWell && !reaches(0, full)) {
+    if (!canFlyWell && !reaches(0, full, 1)) {
       return 0;
     }
     for (var step = 0; step < 30; step++) {
       var middle = 0.5 * (slow + fast);
-      if (reaches(middle, full)) {
+      if (reaches(middle, full, 1)) {
         slow = middle;
       } else {
         fast = middle;
@@ -125,10 +128,15 @@ public final class ForwardFlight {
     return slow;
   }
 
-  /** Whether full throttle's shaft power and thrust allow level flight at an airspeed. */
-  public boolean reaches(double airspeedMPerS, FullThrottle full) {
-    return theoryPowerW(airspeedMPerS) <= aircraft.rotorCount() * full.point().shaftPowerW()
-        && thrustN(airspeedMPerS) <= full.thrustN();
+  /**
+   * Whether full throttle's shaft power and thrust allow level flight at an airspeed.
+   *
+   * @param share of both that it may take
+   */
+  public boolean reaches(double airspeedMPerS, FullThrottle full, double share) {
+    return theoryPowerW(airspeedMPerS)
+            <= share * aircraft.rotorCount() * full.point().shaftPowerW()
+        && thrustN(airspeedMPerS) <= share * full.thrustN();
   }
 
   /** Shaft power of all rotors in W at an airspeed, by theory alone. */
@@ -168,7 +176,10 @@ public final class ForwardFlight {
     return Math.min(fast, FASTEST_M_PER_S);
   }
 
-  /** The lowest point of a function with one valley, by golden section. */
+  /**
+   * The lowest point of a function with one valley: golden section, then where the slope across a little way is none,
+   * since a valley's floor is too flat to see its lowest point from heights.
+   */
   private static double lowest(DoubleUnaryOperator f, double low, double high) {
     var golden = (Math.sqrt(5) - 1) / 2;
     var a = low;
@@ -177,7 +188,7 @@ public final class ForwardFlight {
     var d = a + golden * (b - a);
     var atC = f.applyAsDouble(c);
     var atD = f.applyAsDouble(d);
-    while (b - a > 1e-5) {
+    while (b - a > NARROW_M_PER_S) {
       if (atC <= atD) {
         b = d;
         d = c;
@@ -192,6 +203,11 @@ public final class ForwardFlight {
         atD = f.applyAsDouble(d);
       }
     }
-    return 0.5 * (a + b);
+    DoubleUnaryOperator downhill = at -> f.applyAsDouble(Math.max(at - SLOPE_M_PER_S, low))
+        - f.applyAsDouble(Math.min(at + SLOPE_M_PER_S, high));
+    if (downhill.applyAsDouble(a) <= 0) {
+      return a;
+    }
+    return downhill.applyAsDouble(b) >= 0 ? b : Root.ofFalling(downhill, a, b, 0.5 * (a + b));
   }
 }

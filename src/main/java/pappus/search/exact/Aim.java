@@ -8,16 +8,13 @@ interface Aim {
   long HOPELESS = -1;
 
   /** Of parts that nothing can come of. */
-  Aim NOTHING = (grams, variance, watts, cents, loss) -> HOPELESS;
+  Aim NOTHING = (least, loss) -> HOPELESS;
 
   /**
    * No build with at least these numbers reaches more.
    *
-   * @param grams least all-up mass, g
-   * @param variance least variance of it, g²
-   * @param watts least draw beside the motors at the battery, W
-   * @param cents least price
+   * @param least of the whole build, but for the battery's own resistance
    * @param loss least part-load loss of the controllers; absent: by the law
    */
-  long atMost(double grams, double variance, double watts, long cents, OptionalDouble loss);
+  long atMost(Adds least, OptionalDouble loss);
 }

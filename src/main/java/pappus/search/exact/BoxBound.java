@@ -3,6 +3,7 @@ package pappus.search.exact;
 import pappus.assessment.Assessor;
 import pappus.physics.battery.Discharge;
 import pappus.physics.battery.Load;
+import pappus.physics.battery.Pack;
 import pappus.physics.battery.Until;
 
 /**
@@ -25,7 +26,7 @@ final class BoxBound {
     this.bounds = bounds;
     this.spans = spans;
     var nothing = goods.nothing();
-    this.nothing = new Adds(nothing.grams(), nothing.variance(), 0, nothing.cents());
+    this.nothing = new Adds(nothing.grams(), nothing.variance(), 0, nothing.cents(), 0);
     this.newtonsPerGram = newtonsPerGram(assessor);
     this.thrustAtCharge = assessor.scenario().flight().thrustAtChargeOrMidFlight();
   }
@@ -69,7 +70,8 @@ final class BoxBound {
         + frame.cents()
         + kits.cents();
     if (bounds.isTooMuch(grams, variance, cents)
-        || !isStrongEnough(motor, propeller, battery, grams)) {
+        || !isStrongEnough(
+            motor, propeller, battery.pack().behind(kits.ohm()), battery.floorVolts(), grams)) {
       return Aim.HOPELESS;
     }
     return bounds.objective(seconds(motor, propeller, battery, kits, grams, kits.leastWatts(from)));
@@ -105,12 +107,12 @@ final class BoxBound {
         watts);
     var landing = battery.landing();
     var until = Until.drained(landing.reserve(), landing.voltsPerCell() * battery.series());
-    return Discharge.of(battery.pack(), load, until).seconds();
+    return Discharge.of(battery.pack().behind(kits.ohm()), load, until).seconds();
   }
 
   /** Whether the thrust asked for may be had: at that thrust the pack must carry the motors' volts and power. */
   private boolean isStrongEnough(
-      MotorFloor motor, PropellerFloor propeller, BatteryFloor battery, double grams) {
+      MotorFloor motor, PropellerFloor propeller, Pack pack, double floorVolts, double grams) {
     var thrustN = bounds.leastThrustToWeight() * grams * newtonsPerGram;
     var span = spans.of(thrustN);
     if (span < 0) {
@@ -123,10 +125,9 @@ final class BoxBound {
     var power =
         propeller.shaft().at(span) * thrustN * root + speed * drag + motor.heat() * torque * torque;
     var needed = speed / motor.kvHigh() + motor.drop() * torque;
-    var pack = battery.pack();
     var charge = Math.min(thrustAtCharge, pack.startCharge());
     var open = pack.openVolts(charge);
-    var volts = Math.max(Math.max(needed, battery.floorVolts()), open / 2);
+    var volts = Math.max(Math.max(needed, floorVolts), open / 2);
     return volts < open
         && volts * (open - volts) >= pack.burstOhm(charge) * ROTORS * power * (1 - 1e-9);
   }

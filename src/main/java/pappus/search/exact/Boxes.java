@@ -156,7 +156,7 @@ final class Boxes {
     var controller = models.controller(part);
     var amps = part.continuousAmps() == null ? Double.POSITIVE_INFINITY : part.continuousAmps();
     return new MotorFloor(
-        new Adds(own.grams() + frames.leastFasteningGrams(part), own.variance(), 0, own.cents()),
+        own.weighing(own.grams() + frames.leastFasteningGrams(part)),
         kv,
         kv,
         motor.resistanceOhm() * kv * kv,

@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import pappus.assessment.Assessment;
-import pappus.catalog.Battery;
 import pappus.catalog.Build;
 import pappus.catalog.Part;
 import pappus.catalog.Role;
@@ -91,7 +90,7 @@ final class Choices {
       return Optional.empty();
     }
     var least = frames.least();
-    var adds = new Adds(frames.grams(frame), least.variance(), 0, least.cents());
+    var adds = least.weighing(frames.grams(frame));
     var most = boxBound.most(three, adds, floor, from, to);
     return most < 0
         ? Optional.empty()
@@ -205,18 +204,20 @@ final class Choices {
     if (!mayFit(build)) {
       return Optional.empty();
     }
-    var battery = build.battery().orElseThrow();
-    var area = only < 0 ? frames.leastDragArea() : question.assessor().dragArea(frames.get(only));
-    return aim(build, area, battery)
+    var area = only < 0 ? frames.dragArea() : frames.dragArea(frames.get(only));
+    return aim(build, area)
         .flatMap(aim -> triple(parts, build, aim, Math.max(only, 0), only, Long.MAX_VALUE));
   }
 
-  private Optional<Aim> aim(Build build, double dragArea, Battery battery) {
-    var watts = kits.of(battery).stream()
-        .mapToDouble(floor -> floor.leastWatts(0))
-        .min()
-        .orElse(0);
-    return bounds.aim(build, dragArea, watts, goods.leastOwnLoss());
+  private Optional<Aim> aim(Build build, Bounds.Span dragArea) {
+    var all = kits.of(build);
+    var watts = all.stream().mapToDouble(floor -> floor.leastWatts(0)).min().orElse(0);
+    var ohm = all.stream().mapToDouble(KitFloor::ohm).min().orElse(0);
+    return bounds.aim(
+        build,
+        dragArea,
+        new Adds(0, 0, watts, 0, ohm),
+        all.stream().map(KitFloor::loss).toList());
   }
 
   /** Three parts with the lightest frame from one on; empty if there is none or nothing can come of it. */
@@ -242,22 +243,25 @@ final class Choices {
             nothing.grams() + frames.grams(frame) + frames.leastFasteningGrams(motor),
             nothing.variance() + frames.least().variance(),
             0,
-            nothing.cents() + frames.least().cents()));
-    var most = Math.min(atMost, most(battery, aim, least));
+            nothing.cents() + frames.least().cents(),
+            0));
+    var most = Math.min(atMost, most(build, aim, least));
     return most < 0
         ? Optional.empty()
         : Optional.of(new Open.Triple(parts, build, aim, frame, only, most, 0));
   }
 
   /** The most that main parts reach with any accessories that go with the battery. */
-  private long most(Battery battery, Aim aim, Adds mains) {
+  private long most(Build build, Aim aim, Adds mains) {
     var most = Aim.HOPELESS;
-    for (var floor : kits.of(battery)) {
+    for (var floor : kits.of(build)) {
       most = Math.max(most, (long) floor.most((grams, watts) -> aim.atMost(
-          mains.grams() + grams,
-          mains.variance() + floor.variance(),
-          watts,
-          mains.cents() + floor.cents(),
+          new Adds(
+              mains.grams() + grams,
+              mains.variance() + floor.variance(),
+              watts,
+              mains.cents() + floor.cents(),
+              floor.ohm()),
           floor.loss())));
     }
     return most;
@@ -285,17 +289,15 @@ final class Choices {
     if (!mayFit(build)) {
       return Optional.empty();
     }
-    var battery = build.battery().orElseThrow();
     var aim = known != null
         ? known
-        : aim(build, question.assessor().dragArea(build.frame().orElseThrow()), battery)
-            .orElse(null);
+        : aim(build, frames.dragArea(build.frame().orElseThrow())).orElse(null);
     if (aim == null) {
       return Optional.empty();
     }
     var begun = question.assessor().begun(build);
     var most = Math.min(
-        atMost, most(battery, aim, new Adds(begun.grams(), begun.variance(), 0, begun.cents())));
+        atMost, most(build, aim, new Adds(begun.grams(), begun.variance(), 0, begun.cents(), 0)));
     return most < 0
         ? Optional.empty()
         : Optional.of(new Open.Four(build, aim, null, null, most, 0));
@@ -326,24 +328,24 @@ final class Choices {
     var attempt = new Attempt(four.best(), assessed);
     var search = four.kits();
     if (search == null) {
-      var begun = question.assessor().begun(four.build());
-      var area = question.assessor().dragArea(four.build().frame().orElseThrow());
+      var mains = question.assessor().begun(four.build());
+      var area = frames.dragArea(four.build().frame().orElseThrow());
       search = new KitSearch(
           goods,
           four.aim(),
-          wired -> aim(wired, area, wired.battery().orElseThrow()).orElse(Aim.NOTHING),
+          (begun, least, loss) -> bounds.aim(begun, area, least, List.of(loss)).orElse(Aim.NOTHING),
           four.build(),
-          begun.variance(),
-          begun.cents());
+          mains.variance(),
+          mains.cents());
     }
     var before = search.steps();
-    while (search.most() >= Math.max(Math.max(until, attempt.objective()), 0)) {
+    while (search.most() >= Math.max(until, 0) && attempt.mayGain(search)) {
       search.step(attempt::complete);
     }
     var best = attempt.best;
     var most = Math.min(four.most(), Math.max(search.most(), attempt.objective()));
     var left = new ArrayList<Open>();
-    if (best != null && search.most() < best.objective()) {
+    if (best != null && !search.mayBeat(best)) {
       left.add(new Open.Done(best, best.objective(), 0));
     } else if (most >= 0) {
       left.add(new Open.Four(four.build(), four.aim(), search, best, most, 0));
@@ -363,6 +365,10 @@ final class Choices {
 
     long objective() {
       return best == null ? Aim.HOPELESS : best.objective();
+    }
+
+    boolean mayGain(KitSearch search) {
+      return best == null || search.mayBeat(best);
     }
 
     void complete(Build build) {

@@ -23,7 +23,7 @@ final class Frames {
   private final List<Frame> frames;
   private final double[] grams;
   private final Adds least;
-  private final double leastDragArea;
+  private final Bounds.Span dragArea;
   private final List<Frame> shortest;
   private final Map<List<Object>, Double> fastened = new HashMap<>();
   private final Map<String, BitSet> bySort = new HashMap<>();
@@ -37,8 +37,8 @@ final class Frames {
         .toList();
     this.grams = frames.stream().mapToDouble(frame -> own(frame).grams()).toArray();
     this.least = frames.stream().map(this::own).reduce(Adds::least).orElse(Adds.NOTHING);
-    this.leastDragArea =
-        frames.stream().mapToDouble(goods.assessor()::dragArea).min().orElse(0);
+    var areas = frames.stream().mapToDouble(goods.assessor()::dragArea).summaryStatistics();
+    this.dragArea = new Bounds.Span(areas.getMin(), areas.getMax());
     var byArm = new HashMap<Double, Frame>();
     for (var frame : frames) {
       byArm.merge(
@@ -76,9 +76,15 @@ final class Frames {
     return least;
   }
 
-  /** Least drag area of any, m². */
-  double leastDragArea() {
-    return leastDragArea;
+  /** Drag area of any, m². */
+  Bounds.Span dragArea() {
+    return dragArea;
+  }
+
+  /** Drag area of one, m². */
+  Bounds.Span dragArea(Frame frame) {
+    var area = goods.assessor().dragArea(frame);
+    return new Bounds.Span(area, area);
   }
 
   /** Frames that a part goes on; all where that has to be asked later. */

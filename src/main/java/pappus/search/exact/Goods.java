@@ -11,12 +11,16 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.jspecify.annotations.Nullable;
 import pappus.assessment.Assessor;
 import pappus.assessment.Begun;
+import pappus.assessment.FlightModels;
 import pappus.catalog.Battery;
 import pappus.catalog.Board;
 import pappus.catalog.Build;
+import pappus.catalog.Frame;
+import pappus.catalog.Lead;
 import pappus.catalog.Part;
 import pappus.catalog.Role;
 import pappus.compatibility.CompatibilityRule;
@@ -52,6 +56,9 @@ final class Goods {
   private final Question question;
   private final Assessor assessor;
   private final Pairings pairings;
+  private final Mountings mountings;
+  private final Map<Object, Integer> mountingSorts = new ConcurrentHashMap<>();
+  private final AtomicInteger mountingSortCount = new AtomicInteger();
   private final Begun nothing;
   private final Map<Role, Map<String, Begun>> alone = new EnumMap<>(Role.class);
   private final Map<String, Map<String, Optional<Adds>>> least = new ConcurrentHashMap<>();
@@ -66,6 +73,7 @@ final class Goods {
     this.question = question;
     this.assessor = question.assessor();
     this.pairings = new Pairings(question);
+    this.mountings = new Mountings(assessor);
     this.nothing = assessor.begun(Build.empty());
     for (var role : Role.values()) {
       var known = new HashMap<String, Begun>();
@@ -101,7 +109,7 @@ final class Goods {
   /** What a part in a role adds by itself to any build with a battery. */
   Adds own(Role role, Part part, Battery battery) {
     var own = own(role, part);
-    return new Adds(own.grams(), own.variance(), assessor.leastWatts(part, battery), own.cents());
+    return own.drawing(assessor.leastWatts(part, battery));
   }
 
   /** What a part in a role adds by itself to any build, but for its draw. */
@@ -111,52 +119,95 @@ final class Goods {
         begun.grams() - nothing.grams(),
         Math.max(0, begun.variance() - nothing.variance()),
         0,
-        Math.max(0, begun.cents() - nothing.cents()));
+        Math.max(0, begun.cents() - nothing.cents()),
+        part instanceof Lead lead
+            ? FlightModels.ohm(lead)
+            : part instanceof Board board ? FlightModels.ohm(board) : 0);
   }
 
   /** What rules and draws can tell of a battery: batteries with equal kinds take the same accessories. */
   String kind(Battery battery) {
-    var known = kinds.get(battery.id());
-    if (known != null) {
-      return known;
-    }
-    var kind = new StringBuilder();
-    kind.append(battery.cellsInSeries()).append(battery.chemistry()).append(battery.connector());
-    for (var role : ORDER) {
-      var pairing = pairings.of(Role.BATTERY, role);
-      if (!pairing.isOpen() && pairing.isAsked()) {
-        kind.append(' ').append(pairing.sort(battery));
-      }
-    }
-    kinds.put(battery.id(), kind.toString());
-    return kind.toString();
+    return kinds.computeIfAbsent(battery.id(), fresh -> {
+      var kind = new StringBuilder();
+      kind.append(battery.cellsInSeries()).append(battery.chemistry()).append(battery.connector());
+      return kind.append(sorts(Role.BATTERY, battery)).toString();
+    });
   }
 
-  /** Whether a part of a role goes with a battery, by all that rules can tell from the two. */
-  boolean goesWith(Battery battery, Role role, Part part) {
-    var pairing = pairings.of(Role.BATTERY, role);
-    return pairing.isOpen() || pairing.fit(battery, part);
+  private String kind(Frame frame) {
+    return kinds.computeIfAbsent(
+        frame.id(),
+        fresh -> mountingSorts.computeIfAbsent(
+                Mountings.sort(frame), sort -> mountingSortCount.getAndIncrement())
+            + sorts(Role.FRAME, frame));
+  }
+
+  /** Sorts of a main part against each accessory. */
+  private String sorts(Role main, Part part) {
+    var sorts = new StringBuilder();
+    for (var role : ORDER) {
+      var pairing = pairings.of(main, role);
+      if (!pairing.isOpen()) {
+        sorts.append(' ').append(pairing.isAsked() ? pairing.sort(part) : part.id());
+      }
+    }
+    return sorts.toString();
+  }
+
+  /** What accessories of any frame have to go with. */
+  With with(Battery battery) {
+    return new With(battery, null, kind(battery));
+  }
+
+  /** What accessories of a build with a battery have to go with. */
+  With with(Build build) {
+    var battery = build.battery().orElseThrow();
+    var frame = build.frame();
+    return frame.isEmpty()
+        ? with(battery)
+        : new With(battery, frame.get(), kind(battery) + " on " + kind(frame.get()));
+  }
+
+  /** Whether a part of a role goes with battery and frame, by all that rules can tell from two parts. */
+  boolean goesWith(With with, Role role, Part part) {
+    return fits(Role.BATTERY, with.battery(), role, part)
+        && (with.frame() == null || fits(Role.FRAME, with.frame(), role, part));
+  }
+
+  private boolean fits(Role one, Part part, Role other, Part with) {
+    var pairing = pairings.of(one, other);
+    return pairing.isOpen() || pairing.fit(part, with);
+  }
+
+  /** Mass that a part asks for on a frame that is decided, g. */
+  double mountingGrams(With with, Role role, Part part) {
+    return with.frame() == null ? 0 : mountings.grams(with.frame(), role, part);
+  }
+
+  /** The same of a transmitter beside a board. */
+  double mountingGrams(With with, Part board, Part transmitter) {
+    return with.frame() == null ? 0 : mountings.grams(with.frame(), (Board) board, transmitter);
   }
 
   /**
    * What a part adds at least, with the least of each role that it leaves to be filled, of those that it might have
    * brought along; empty if none of those goes with it.
    */
-  private Optional<Adds> least(Role role, Part part, Battery battery, String kind) {
-    var known = least.computeIfAbsent(kind + role, asked -> new ConcurrentHashMap<>());
+  private Optional<Adds> least(Role role, Part part, With with) {
+    var known = least.computeIfAbsent(with.kind() + role, asked -> new ConcurrentHashMap<>());
     var there = known.get(part.id());
     if (there != null) {
       return there;
     }
-    var adds = goesWith(battery, role, part) ? withFollowers(role, part, battery, kind) : null;
+    var adds = goesWith(with, role, part) ? withFollowers(role, part, with) : null;
     known.put(part.id(), Optional.ofNullable(adds));
     return Optional.ofNullable(adds);
   }
 
-  private @Nullable Adds withFollowers(Role role, Part part, Battery battery, String kind) {
-    var adds = own(role, part, battery);
-    for (var follower : following(role, part, battery)) {
-      var best = follower(role, part, follower, battery, kind);
+  private @Nullable Adds withFollowers(Role role, Part part, With with) {
+    var adds = own(role, part, with.battery()).heavier(mountingGrams(with, role, part));
+    for (var follower : following(role, part, with.battery())) {
+      var best = follower(role, part, follower, with);
       if (best.isEmpty()) {
         return null;
       }
@@ -165,22 +216,35 @@ final class Goods {
     return adds;
   }
 
-  private Optional<Adds> follower(
-      Role role, Part part, Role follower, Battery battery, String kind) {
+  private Optional<Adds> follower(Role role, Part part, Role follower, With with) {
     var pairing = pairings.of(role, follower);
     var pieces = pieces(role, part, follower);
-    var key = "%s %s>%s %s %s"
-        .formatted(kind, role, follower, pairing.isAsked() ? pairing.sort(part) : -1, pieces);
+    var beside = part instanceof Board && follower == Role.TRANSMITTER;
+    var key = "%s %s>%s %s %s %s"
+        .formatted(
+            with.kind(),
+            role,
+            follower,
+            pairing.isAsked() ? pairing.sort(part) : part.id(),
+            pieces,
+            beside ? mountingSort(part) : -1);
     var known = followed.get(key);
     if (known == null) {
       known = question.options(follower).stream()
-          .filter(option -> !pairing.isAsked() || pairing.fit(part, option))
-          .flatMap(option -> least(follower, option, battery, kind).stream())
+          .filter(option -> pairing.isOpen() || pairing.fit(part, option))
+          .flatMap(option -> least(follower, option, with).stream()
+              .map(adds -> beside ? adds.heavier(mountingGrams(with, part, option)) : adds))
           .reduce(Adds::least)
           .map(adds -> adds.times(pieces));
       followed.put(key, known);
     }
     return known;
+  }
+
+  /** Parts of equal sorts ask for the same mass on any frame. */
+  int mountingSort(Part part) {
+    return mountingSorts.computeIfAbsent(
+        Mountings.sort(part), fresh -> mountingSortCount.getAndIncrement());
   }
 
   /** How many of a follower a part asks for. */
@@ -233,24 +297,28 @@ final class Goods {
    * part-load loss of their own apart from the others. Empty if nothing does.
    */
   List<Branch> trees(Role role, Build build) {
-    var battery = build.battery().orElseThrow();
-    var kind = kind(battery);
-    var with = new ArrayList<Map.Entry<Pairing, Part>>();
-    var key = new StringBuilder(kind).append(role).append(build.count(role));
+    var with = with(build);
+    var pairs = new ArrayList<Map.Entry<Pairing, Part>>();
+    var key = new StringBuilder(with.kind()).append(role).append(build.count(role));
     build.parts().forEach((decided, part) -> {
       var pairing = pairings.of(decided, role);
-      if (decided != Role.BATTERY && !pairing.isOpen() && pairing.isAsked()) {
-        with.add(Map.entry(pairing, part));
-        key.append(' ').append(decided).append(pairing.sort(part));
+      if (decided != Role.BATTERY && decided != Role.FRAME && !pairing.isOpen()) {
+        pairs.add(Map.entry(pairing, part));
+        key.append(' ').append(decided).append(pairing.isAsked() ? pairing.sort(part) : part.id());
       }
     });
-    var known = trees.get(key.toString());
-    if (known == null) {
+    var beside = role == Role.TRANSMITTER && build.board().isPresent();
+    if (beside) {
+      key.append(" beside ").append(mountingSort(build.board().get()));
+    }
+    return trees.computeIfAbsent(key.toString(), fresh -> {
       var leaves = new ArrayList<Branch.Leaf>();
       for (var part : question.options(role)) {
-        if (with.stream().allMatch(entry -> entry.getKey().fit(entry.getValue(), part))) {
-          least(role, part, battery, kind)
-              .ifPresent(adds -> leaves.add(new Branch.Leaf(part, adds.times(build.count(role)))));
+        if (pairs.stream().allMatch(entry -> entry.getKey().fit(entry.getValue(), part))) {
+          var mounting = beside ? mountingGrams(with, build.board().get(), part) : 0;
+          least(role, part, with)
+              .ifPresent(adds -> leaves.add(
+                  new Branch.Leaf(part, adds.times(build.count(role)).heavier(mounting))));
         }
       }
       var groups = role == Role.BOARD
@@ -258,10 +326,8 @@ final class Goods {
               leaves.stream().filter(leaf -> !hasOwnLoss(leaf.part())).toList(),
               leaves.stream().filter(leaf -> hasOwnLoss(leaf.part())).toList())
           : List.of(leaves);
-      known = groups.stream().filter(group -> !group.isEmpty()).map(Branch::of).toList();
-      trees.put(key.toString(), known);
-    }
-    return known;
+      return groups.stream().filter(group -> !group.isEmpty()).map(Branch::of).toList();
+    });
   }
 
   /** Roles that parts of a role may bring along, directly or by what they bring. */

@@ -12,8 +12,10 @@ import java.util.function.DoubleBinaryOperator;
  * @param watts of each step at the battery, payload included, rising, W
  * @param variance least of any, g²
  * @param cents least of any
+ * @param ohm least of board and lead on the way from the pack to the motors, Ω
  */
-record KitFloor(OptionalDouble loss, Numbers grams, Numbers watts, double variance, long cents) {
+record KitFloor(
+    OptionalDouble loss, Numbers grams, Numbers watts, double variance, long cents, double ohm) {
 
   int steps() {
     return grams.size();

@@ -9,7 +9,10 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.OptionalDouble;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.ToDoubleFunction;
 import pappus.catalog.Battery;
+import pappus.catalog.Board;
+import pappus.catalog.Build;
 import pappus.catalog.Part;
 import pappus.catalog.Role;
 
@@ -31,12 +34,13 @@ final class KitFloors {
   private final Map<String, List<KitFloor>> floors = new ConcurrentHashMap<>();
 
   /** So many of each number count: what one rate of exchange looks at. */
-  private record Measure(double grams, double variance, double watts, double cents) {
+  private record Measure(double grams, double variance, double watts, double cents, double ohm) {
     double of(Adds adds) {
       return grams * adds.grams()
           + variance * adds.variance()
           + watts * adds.watts()
-          + cents * adds.cents();
+          + cents * adds.cents()
+          + ohm * adds.ohm();
     }
   }
 
@@ -44,18 +48,27 @@ final class KitFloors {
     this.goods = goods;
   }
 
-  /** Floors for a battery, one a sort of boards; empty if no accessories go with it. */
+  /** Floors with a battery and any frame, one a sort of boards; empty if no accessories go with it. */
   List<KitFloor> of(Battery battery) {
-    var kind = goods.kind(battery);
-    var known = floors.get(kind);
+    return floorsWith(goods.with(battery));
+  }
+
+  /** Floors for a build with a battery, and with its frame where it has one. */
+  List<KitFloor> of(Build build) {
+    return floorsWith(goods.with(build));
+  }
+
+  private List<KitFloor> floorsWith(With with) {
+    var known = floors.get(with.kind());
     if (known == null) {
       var exchange = new ArrayList<double[]>();
       for (var rate : RATES) {
-        exchange.add(least(new Measure(1, 0, rate, 0), battery));
+        exchange.add(least(new Measure(1, 0, rate, 0, 0), with));
       }
-      var watts = least(new Measure(0, 0, 1, 0), battery);
-      var variance = least(new Measure(0, 1, 0, 0), battery);
-      var cents = least(new Measure(0, 0, 0, 1), battery);
+      var watts = least(new Measure(0, 0, 1, 0, 0), with);
+      var variance = least(new Measure(0, 1, 0, 0, 0), with);
+      var cents = least(new Measure(0, 0, 0, 1, 0), with);
+      var ohm = least(new Measure(0, 0, 0, 0, 1), with);
       var all = new ArrayList<KitFloor>();
       for (var own = 0; own < 2; own++) {
         if (watts[own] < Double.POSITIVE_INFINITY) {
@@ -65,17 +78,23 @@ final class KitFloors {
               exchange.stream().mapToDouble(both -> both[sort]).toArray(),
               watts[own],
               variance[own],
-              (long) Math.floor(cents[own])));
+              (long) Math.floor(cents[own]),
+              ohm[own]));
         }
       }
       known = List.copyOf(all);
-      floors.put(kind, known);
+      floors.put(with.kind(), known);
     }
     return known;
   }
 
   private static KitFloor floor(
-      OptionalDouble loss, double[] exchange, double watts, double variance, long cents) {
+      OptionalDouble loss,
+      double[] exchange,
+      double watts,
+      double variance,
+      long cents,
+      double ohm) {
     var lightest = exchange[0];
     var most = watts;
     for (var i = 1; i < RATES.length; i++) {
@@ -96,15 +115,16 @@ final class KitFloors {
         Numbers.of(STEPS + 1, step -> grams[step]),
         Numbers.of(STEPS + 1, step -> drawn[step]),
         variance,
-        cents);
+        cents,
+        ohm);
   }
 
   /** Least of a measure with boards by the law, and with boards of their own loss; infinite if none go. */
-  private double[] least(Measure measure, Battery battery) {
+  private double[] least(Measure measure, With with) {
     var values = new EnumMap<Role, double[]>(Role.class);
     var both = new double[] {Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY};
     // A payload draws whatever is chosen.
-    var independent = measure.of(new Adds(0, 0, goods.nothing().watts(), 0));
+    var independent = measure.of(Adds.NOTHING.drawing(goods.nothing().watts()));
     // Followers first: what follows of need counts with its bringer.
     for (var place = Goods.ORDER.size() - 1; place >= 0; place--) {
       var role = Goods.ORDER.get(place);
@@ -115,7 +135,7 @@ final class KitFloors {
       var of = new double[options.size()];
       var followers = new EnumMap<Role, Map<String, Double>>(Role.class);
       for (var i = 0; i < of.length; i++) {
-        of[i] = value(role, options.get(i), measure, battery, values, followers);
+        of[i] = value(role, options.get(i), measure, with, values, followers);
       }
       values.put(role, of);
       if (role == Role.BOARD) {
@@ -143,21 +163,33 @@ final class KitFloors {
       Role role,
       Part part,
       Measure measure,
-      Battery battery,
+      With with,
       Map<Role, double[]> values,
       Map<Role, Map<String, Double>> followers) {
-    if (!goods.goesWith(battery, role, part)) {
+    if (!goods.goesWith(with, role, part)) {
       return Double.POSITIVE_INFINITY;
     }
-    var value = measure.of(goods.own(role, part, battery));
-    for (var follower : goods.following(role, part, battery)) {
+    var value = measure.of(
+        goods.own(role, part, with.battery()).heavier(goods.mountingGrams(with, role, part)));
+    for (var follower : goods.following(role, part, with.battery())) {
       var pairing = goods.pairings().of(role, follower);
       var pieces = measure.cents() > 0 ? 1 : goods.pieces(role, part, follower);
-      var key = pieces + " " + (pairing.isAsked() ? pairing.sort(part) : -1);
+      var beside = part instanceof Board && follower == Role.TRANSMITTER;
+      var key = "%s %s %s"
+          .formatted(
+              pieces,
+              pairing.isAsked() ? pairing.sort(part) : part.id(),
+              beside ? goods.mountingSort(part) : -1);
       var known = followers.computeIfAbsent(follower, fresh -> new HashMap<>());
       var best = known.get(key);
       if (best == null) {
-        best = pieces * follower(pairing, part, follower, values);
+        best = pieces
+            * follower(
+                pairing,
+                part,
+                follower,
+                values,
+                option -> beside ? measure.grams() * goods.mountingGrams(with, part, option) : 0);
         known.put(key, best);
       }
       value += best;
@@ -165,13 +197,18 @@ final class KitFloors {
     return value;
   }
 
-  private double follower(Pairing pairing, Part part, Role follower, Map<Role, double[]> values) {
+  private double follower(
+      Pairing pairing,
+      Part part,
+      Role follower,
+      Map<Role, double[]> values,
+      ToDoubleFunction<Part> more) {
     var options = goods.question().options(follower);
     var of = Objects.requireNonNull(values.get(follower));
     var best = Double.POSITIVE_INFINITY;
     for (var i = 0; i < of.length; i++) {
-      if (of[i] < best && (!pairing.isAsked() || pairing.fit(part, options.get(i)))) {
-        best = of[i];
+      if (of[i] < best && (pairing.isOpen() || pairing.fit(part, options.get(i)))) {
+        best = Math.min(best, of[i] + more.applyAsDouble(options.get(i)));
       }
     }
     return best;

@@ -7,8 +7,8 @@ import java.util.Objects;
 import java.util.OptionalDouble;
 import java.util.PriorityQueue;
 import java.util.function.Consumer;
-import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
+import pappus.assessment.Assessment;
 import pappus.catalog.Battery;
 import pappus.catalog.Board;
 import pappus.catalog.Build;
@@ -20,19 +20,32 @@ import pappus.compatibility.CompatibilityRule;
  * go on later.
  */
 final class KitSearch {
-  /** The most promising first; of equals the one nearest to its end. */
+  /** What may reach most first; of equals the cheapest, and of those the one nearest to its end. */
   private static final Comparator<State> MOST_FIRST = Comparator.comparingLong(State::most)
       .reversed()
+      .thenComparingLong(State::cents)
       .thenComparing(Comparator.comparingInt(State::stage).reversed())
       .thenComparingLong(State::number);
 
   private final Goods goods;
-  private final Function<Build, Aim> wired;
+  private final Aiming aiming;
   private final Battery battery;
   private final List<List<CompatibilityRule>> rules;
   private final PriorityQueue<State> open = new PriorityQueue<>(MOST_FIRST);
   private long numbers;
   private long steps;
+
+  /** Aims for builds of which more is decided. */
+  interface Aiming {
+    /**
+     * One aim.
+     *
+     * @param begun whose board and lead are decided
+     * @param least draw of any completion, W, and resistance of board and lead, Ω
+     * @param loss part-load loss of the controllers; absent: by the law
+     */
+    Aim aim(Build begun, Adds least, OptionalDouble loss);
+  }
 
   /**
    * Parts decided up to a stage, and a branch of those that may fill the role of that stage.
@@ -50,35 +63,44 @@ final class KitSearch {
       Aim aim,
       OptionalDouble loss,
       long most,
+      long cents,
       long number) {}
 
   /**
    * @param aim for the build begun
-   * @param wired the aim for a build whose board and lead are decided
+   * @param aiming aims for builds of which more is decided
    * @param begun has a battery
    * @param variance least variance of its mass
    * @param cents least price
    */
-  KitSearch(
-      Goods goods, Aim aim, Function<Build, Aim> wired, Build begun, double variance, long cents) {
+  KitSearch(Goods goods, Aim aim, Aiming aiming, Build begun, double variance, long cents) {
     this.goods = goods;
-    this.wired = wired;
+    this.aiming = aiming;
     this.battery = begun.battery().orElseThrow();
     this.rules = goods.rulesByStage(begun.parts().keySet());
     var from = goods.assessor().begun(begun);
     enter(
         begun,
         0,
-        new Adds(from.grams(), variance, from.watts(), cents),
+        new Adds(from.grams(), variance, from.watts(), cents, 0),
         aim,
         OptionalDouble.empty(),
-        Long.MAX_VALUE);
+        Long.MAX_VALUE,
+        0);
   }
 
   /** No complete build that was not told yet reaches more; below zero where none is left. */
   long most() {
     var first = open.peek();
     return first == null ? Aim.HOPELESS : first.most;
+  }
+
+  /** Whether a complete build that was not told yet may come before one that was. */
+  boolean mayBeat(Assessment best) {
+    var first = open.peek();
+    return first != null
+        && (first.most > best.objective()
+            || (first.most == best.objective() && first.cents <= best.cost().cents()));
   }
 
   long steps() {
@@ -118,7 +140,8 @@ final class KitSearch {
         state.sure.plus(goods.own(role, part, battery).times(build.count(role))),
         state.aim,
         part instanceof Board board ? goods.assessor().ownLoss(board) : state.loss,
-        state.most);
+        state.most,
+        state.cents);
   }
 
   private boolean isBroken(Build build, int stage) {
@@ -132,7 +155,7 @@ final class KitSearch {
 
   /** Goes to the next stage whose role needs a part. */
   private void enter(
-      Build build, int from, Adds sure, Aim before, OptionalDouble loss, long atMost) {
+      Build build, int from, Adds sure, Aim before, OptionalDouble loss, long atMost, long cents) {
     var stage = from;
     while (stage < Goods.ORDER.size() && goods.isLeftOut(build, Goods.ORDER.get(stage))) {
       if (isBroken(build, stage)) {
@@ -140,21 +163,31 @@ final class KitSearch {
       }
       stage++;
     }
-    var aim = from < Goods.WIRED && stage >= Goods.WIRED ? wired.apply(build) : before;
     var counted = goods.assessor().begun(build);
     var drawn = stage >= Goods.CONSUMERS ? counted.watts() : sure.watts();
-    var now = new Adds(counted.grams(), sure.variance(), drawn, sure.cents());
+    var now = sure.weighing(counted.grams()).drawing(drawn);
     if (stage == Goods.ORDER.size()) {
-      push(new State(build, stage, null, now, Adds.NOTHING, aim, loss, atMost, 0), null);
+      var aim = isDecided(from, stage) ? aiming.aim(build, now, loss) : before;
+      push(new State(build, stage, null, now, Adds.NOTHING, aim, loss, atMost, cents, 0), null);
       return;
     }
-    var rest = rest(build, stage);
+    var trees = goods.trees(Goods.ORDER.get(stage), build);
+    var rest = trees.isEmpty() ? null : rest(build, stage);
     if (rest != null) {
-      var state = new State(build, stage, null, now, rest, aim, loss, atMost, 0);
-      for (var tree : goods.trees(Goods.ORDER.get(stage), build)) {
+      var next = trees.stream().map(Branch::adds).reduce(Adds::least).orElseThrow();
+      var aim =
+          isDecided(from, stage) ? aiming.aim(build, now.plus(next).plus(rest), loss) : before;
+      var state = new State(build, stage, null, now, rest, aim, loss, atMost, cents, 0);
+      for (var tree : trees) {
         push(state, tree);
       }
     }
+  }
+
+  /** Whether the way from the pack to the motors, or all that draws power, is known at a stage and was not before. */
+  private static boolean isDecided(int from, int stage) {
+    return (from <= Goods.WIRED && stage >= Goods.WIRED)
+        || (from <= Goods.CONSUMERS && stage >= Goods.CONSUMERS);
   }
 
   private void push(State state, @Nullable Branch branch) {
@@ -166,9 +199,7 @@ final class KitSearch {
         loss = goods.leastLoss(branch);
       }
     }
-    var most = Math.min(
-        state.most,
-        state.aim.atMost(least.grams(), least.variance(), least.watts(), least.cents(), loss));
+    var most = Math.min(state.most, state.aim.atMost(least, loss));
     if (most >= 0) {
       open.add(new State(
           state.build,
@@ -179,6 +210,7 @@ final class KitSearch {
           state.aim,
           state.loss,
           most,
+          Math.max(state.cents, least.cents()),
           numbers++));
     }
   }
