@@ -182,6 +182,13 @@ final class CoursePlanner {
     return goal == Goal.RANGE ? way.metres() : way.endurance().seconds();
   }
 
+  /** The one steady flight of a plan whose figure depends on its current alone; empty if it is not so simple. */
+  Optional<SteadyFlight> single(ForwardFlight forward) {
+    return plan.size() > 1 || (goal == Goal.RANGE && choosesSpeeds())
+        ? Optional.empty()
+        : Optional.of(stretches(forward, Optional.empty()).get(0).cruise().steady());
+  }
+
   /** Whether speeds that an aircraft chooses take more of full throttle's power and thrust than a share. */
   boolean takesMoreThan(double share, ForwardFlight forward, FullThrottle full) {
     return plan.stream()

@@ -1,5 +1,6 @@
 package pappus.assessment;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
 import pappus.catalog.Build;
 import pappus.catalog.Role;
@@ -13,6 +14,7 @@ import pappus.physics.flight.FullThrottle;
 import pappus.physics.flight.Hover;
 import pappus.physics.flight.LandingRule;
 import pappus.physics.flight.Limits;
+import pappus.physics.flight.SteadyFlight;
 import pappus.scenario.Goal;
 import pappus.scenario.Scenario;
 
@@ -25,6 +27,12 @@ public final class Prospect {
 
   /** Full throttle is known without all that draws: what takes less than this share of it is never slowed down. */
   private static final double SURE_OF_FULL = 0.8;
+
+  /** Masses are looked at from so near, g, twice as far each time. */
+  private static final double LEAST_MORE_GRAMS = 0.1;
+
+  /** Between the masses and volts looked at, the rate is hardly less. */
+  private static final double SURE_OF_RATE = 0.98;
 
   /** Twice the largest airspeed and more than any wind adds, m/s. */
   private static final double FASTEST_OVER_GROUND = 160;
@@ -134,6 +142,44 @@ public final class Prospect {
     } catch (IllegalArgumentException outsideTheModel) {
       return 0;
     }
+  }
+
+  /**
+   * So many watts beside the motors cost no build more than a gram does: at any volts, the current that each mass
+   * beyond one asks for is at least the current that so many watts ask for. Looked at from many masses and volts.
+   *
+   * @param from least numbers
+   * @param toGrams most mass of any build, g
+   * @return 0 where the flight is not one steady flight
+   */
+  public double wattsPerGram(Least from, double toGrams) {
+    try {
+      var light = steady(from);
+      if (light.isEmpty()) {
+        return 0;
+      }
+      var rate = Double.POSITIVE_INFINITY;
+      for (var more = LEAST_MORE_GRAMS; from.grams + more <= toGrams; more *= 2) {
+        var heavy =
+            steady(new Least(from.grams + more, from.watts, from.ohm, from.loss, from.dragArea));
+        for (var charge = 0.0; charge <= pack.startCharge() && heavy.isPresent(); charge += 0.1) {
+          var volts = pack.openVolts(charge);
+          rate =
+              Math.min(rate, (heavy.get().busPowerW(volts) - light.get().busPowerW(volts)) / more);
+        }
+      }
+      return Double.isInfinite(rate) ? 0 : Math.max(0, rate * SURE_OF_RATE);
+    } catch (IllegalArgumentException outsideTheModel) {
+      return 0;
+    }
+  }
+
+  private Optional<SteadyFlight> steady(Least least) {
+    var aircraft = aircraft(least);
+    var hover = Hover.of(aircraft);
+    return courses.hovers()
+        ? Optional.of(hover.steady())
+        : courses.single(new ForwardFlight(aircraft, hover));
   }
 
   private Aircraft aircraft(Least least) {

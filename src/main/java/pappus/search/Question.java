@@ -3,13 +3,16 @@ package pappus.search;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import pappus.assessment.Assessor;
 import pappus.catalog.Antenna;
 import pappus.catalog.AntennaPort;
+import pappus.catalog.Band;
 import pappus.catalog.Board;
 import pappus.catalog.Build;
 import pappus.catalog.Catalog;
@@ -50,8 +53,9 @@ public final class Question {
     var soldOut = new ArrayList<Part>();
     var fixed = new ArrayList<Part>();
     var excluded = new HashSet<>(choice.excludedIds());
+    var bands = bands(role, catalog);
     for (var part : catalog.parts()) {
-      if (!takes(role, part, catalog)
+      if (!takes(role, part, bands)
           || excluded.contains(part.id())
           || !isAllowed(role, part, choice)) {
         continue;
@@ -76,13 +80,22 @@ public final class Question {
    * An antenna does not say what it is for: it is asked about for every role in which some port has
    * its band, so that fixing one for video leaves the radio its own.
    */
-  private static boolean takes(Role role, Part part, Catalog catalog) {
-    if (part instanceof Antenna antenna) {
-      return catalog.parts().stream()
-          .map(other -> port(role, other))
-          .anyMatch(port -> port != null && port.band() == antenna.band());
+  private static boolean takes(Role role, Part part, Set<Band> bands) {
+    return part instanceof Antenna antenna
+        ? bands.contains(antenna.band())
+        : !part.fills().isEmpty() && part.fills().get(0) == role;
+  }
+
+  /** Bands of the ports that a role is for. */
+  private static Set<Band> bands(Role role, Catalog catalog) {
+    var bands = EnumSet.noneOf(Band.class);
+    for (var part : catalog.parts()) {
+      var port = port(role, part);
+      if (port != null) {
+        bands.add(port.band());
+      }
     }
-    return !part.fills().isEmpty() && part.fills().get(0) == role;
+    return bands;
   }
 
   private static @Nullable AntennaPort port(Role role, Part part) {

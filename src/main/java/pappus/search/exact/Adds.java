@@ -8,9 +8,40 @@ package pappus.search.exact;
  * @param watts draw at the battery, W
  * @param cents price
  * @param ohm on the way from the pack to the motors, Ω
+ * @param traded draw with each gram counted as so many watts, at each of the {@link #RATES}, W: of several parts, the
+ *     lightest is rarely the thriftiest, and no part has less of both than this
  */
-record Adds(double grams, double variance, double watts, long cents, double ohm) {
+record Adds(double grams, double variance, double watts, long cents, double ohm, Numbers traded) {
+  /** Watts per gram, rising from none. */
+  private static final double[] RATES = {
+    0, 0.03, 0.06, 0.09, 0.12, 0.15, 0.18, 0.21, 0.25, 0.3, 0.4, 0.6
+  };
+
   static final Adds NOTHING = new Adds(0, 0, 0, 0, 0);
+
+  /** Of one part, or of several together. */
+  Adds(double grams, double variance, double watts, long cents, double ohm) {
+    this(grams, variance, watts, cents, ohm, traded(grams, watts));
+  }
+
+  private static Numbers traded(double grams, double watts) {
+    return Numbers.of(RATES.length, place -> RATES[place] * grams + watts);
+  }
+
+  /** Least draw with each gram counted as so many watts, W. */
+  double traded(double wattsPerGram) {
+    var last = RATES.length - 1;
+    if (wattsPerGram >= RATES[last]) {
+      return traded.at(last) + (wattsPerGram - RATES[last]) * grams;
+    }
+    var place = 0;
+    while (wattsPerGram >= RATES[place + 1]) {
+      place++;
+    }
+    // What holds at two rates holds in between.
+    var share = (wattsPerGram - RATES[place]) / (RATES[place + 1] - RATES[place]);
+    return (1 - share) * traded.at(place) + share * traded.at(place + 1);
+  }
 
   Adds plus(Adds other) {
     return new Adds(
@@ -18,7 +49,8 @@ record Adds(double grams, double variance, double watts, long cents, double ohm)
         variance + other.variance,
         watts + other.watts,
         cents + other.cents,
-        ohm + other.ohm);
+        ohm + other.ohm,
+        traded.plus(other.traded));
   }
 
   /** The lesser of each. */
@@ -28,26 +60,36 @@ record Adds(double grams, double variance, double watts, long cents, double ohm)
         Math.min(variance, other.variance),
         Math.min(watts, other.watts),
         Math.min(cents, other.cents),
-        Math.min(ohm, other.ohm));
+        Math.min(ohm, other.ohm),
+        traded.least(other.traded));
   }
 
   /** Pieces that err together. */
   Adds times(int pieces) {
-    return new Adds(
-        pieces * grams, pieces * pieces * variance, pieces * watts, cents, pieces * ohm);
-  }
-
-  /** The same with another mass. */
-  Adds weighing(double other) {
-    return new Adds(other, variance, watts, cents, ohm);
+    return pieces == 1
+        ? this
+        : new Adds(
+            pieces * grams,
+            pieces * pieces * variance,
+            pieces * watts,
+            cents,
+            pieces * ohm,
+            traded.times(pieces));
   }
 
   /** The same with so much more mass. */
   Adds heavier(double more) {
-    return weighing(grams + more);
+    return more == 0
+        ? this
+        : new Adds(grams + more, variance, watts, cents, ohm, traded.plus(traded(more, 0)));
   }
 
-  /** The same with another draw. */
+  /** Of one part, or of several together, the same with another mass. */
+  Adds weighing(double other) {
+    return new Adds(other, variance, watts, cents, ohm);
+  }
+
+  /** Of one part, or of several together, the same with another draw. */
   Adds drawing(double other) {
     return new Adds(grams, variance, other, cents, ohm);
   }

@@ -15,6 +15,7 @@ import pappus.physics.flight.LandingRule;
  * @param cell as one cell in parallel: most charge, least resistance
  * @param wiringOhm least resistance of leads and plug, Ω
  * @param pack of these
+ * @param drain of it
  * @param landing when to land
  * @param floorVolts of the pack, that full throttle must not pass, V
  * @param burstAmps most current for some seconds, A
@@ -28,6 +29,7 @@ record BatteryFloor(
     Cell cell,
     double wiringOhm,
     Pack pack,
+    Drain drain,
     LandingRule landing,
     double floorVolts,
     double burstAmps,
@@ -45,12 +47,14 @@ record BatteryFloor(
         Math.max(one.cell.capacityCoulomb(), other.cell.capacityCoulomb()),
         one.cell.startCharge());
     var wiringOhm = Math.min(one.wiringOhm, other.wiringOhm);
+    var pack = Pack.of(cell, one.series, 1, wiringOhm);
     return new BatteryFloor(
         one.adds.least(other.adds),
         one.series,
         cell,
         wiringOhm,
-        Pack.of(cell, one.series, 1, wiringOhm),
+        pack,
+        Drain.of(pack, one.landing),
         one.landing,
         one.floorVolts,
         Math.max(one.burstAmps, other.burstAmps),

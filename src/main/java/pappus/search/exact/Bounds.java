@@ -7,6 +7,7 @@ import pappus.assessment.Assessment;
 import pappus.assessment.Assessor;
 import pappus.assessment.Prospect;
 import pappus.catalog.Build;
+import pappus.scenario.Flight.Style;
 
 /** What holds for every build of a question: the cap, the budget, and how far rounding may lead astray. */
 final class Bounds {
@@ -28,6 +29,7 @@ final class Bounds {
   private final double budgetCents;
   private final double leastThrustToWeight;
   private final double rounding;
+  private final boolean isHover;
 
   Bounds(Assessor assessor) {
     var scenario = assessor.scenario();
@@ -37,6 +39,7 @@ final class Bounds {
     this.capGrams = scenario.massCap().largestMilligrams() / 1000.0;
     this.budgetCents = budget == null ? Double.POSITIVE_INFINITY : budget.cents();
     this.leastThrustToWeight = scenario.leastThrustToWeight();
+    this.isHover = scenario.flight().style() == Style.HOVER;
     this.rounding = assessor.choosesSpeeds() ? ROUNDING_OF_SPEEDS : ROUNDING;
   }
 
@@ -69,29 +72,66 @@ final class Bounds {
    * @param losses least part-load loss of boards of each sort that may be taken
    */
   Optional<Aim> aim(Build begun, Span dragArea, Adds least, List<OptionalDouble> losses) {
-    return assessor.prospect(begun).map(prospect -> {
-      var mostGrams = losses.stream()
-          .mapToDouble(loss -> mostGrams(prospect, least, loss))
-          .max()
-          .orElse(0);
-      var heaviest = Math.min(mostGrams, capGrams);
-      var maySlow = prospect.maySlow(new Prospect.Least(
-          heaviest, least.watts(), least.ohm(), OptionalDouble.empty(), dragArea.most()));
-      var longer = dragArea.isKnown() || !assessor.choosesSpeeds() ? 1 : 1 + SLOWED_BY_DRAG;
-      return (adds, loss) ->
-          adds.grams() > heaviest + EDGE || isTooMuch(adds.grams(), adds.variance(), adds.cents())
-              ? Aim.HOPELESS
-              : objective(longer
-                  * prospect.figure(
-                      new Prospect.Least(
-                          adds.grams(), adds.watts(), adds.ohm(), loss, dragArea.least()),
-                      maySlow));
-    });
+    return assessor.prospect(begun).map(prospect -> new Aimed(prospect, dragArea, least, losses));
   }
 
-  private double mostGrams(Prospect prospect, Adds least, OptionalDouble loss) {
-    return prospect.mostGrams(
-        leastThrustToWeight(), new Prospect.Least(0, least.watts(), least.ohm(), loss, 0));
+  /** At what a ranking aims for parts that are decided. */
+  private final class Aimed implements Aim {
+    private final Prospect prospect;
+    private final Span dragArea;
+    private final Adds draw;
+    private final List<OptionalDouble> losses;
+    private final double heaviest;
+    private final boolean maySlow;
+    private final double longer;
+
+    Aimed(Prospect prospect, Span dragArea, Adds draw, List<OptionalDouble> losses) {
+      this.prospect = prospect;
+      this.dragArea = dragArea;
+      this.draw = draw;
+      this.losses = losses;
+      this.heaviest = Math.min(
+          capGrams,
+          losses.stream()
+              .mapToDouble(loss ->
+                  prospect.mostGrams(leastThrustToWeight(), least(0, loss, dragArea.least())))
+              .max()
+              .orElse(0));
+      this.maySlow = prospect.maySlow(least(heaviest, OptionalDouble.empty(), dragArea.most()));
+      this.longer = dragArea.isKnown() || !assessor.choosesSpeeds() ? 1 : 1 + SLOWED_BY_DRAG;
+    }
+
+    private Prospect.Least least(double grams, OptionalDouble loss, double area) {
+      return new Prospect.Least(grams, draw.watts(), draw.ohm(), loss, area);
+    }
+
+    @Override
+    public long atMost(Adds least, OptionalDouble loss) {
+      return isHopeless(least)
+          ? Aim.HOPELESS
+          : objective(longer
+              * prospect.figure(
+                  new Prospect.Least(
+                      least.grams(), least.watts(), least.ohm(), loss, dragArea.least()),
+                  maySlow));
+    }
+
+    @Override
+    public boolean isHopeless(Adds least) {
+      return least.grams() > heaviest + EDGE
+          || isTooMuch(least.grams(), least.variance(), least.cents());
+    }
+
+    @Override
+    public double wattsPerGram(double fromGrams) {
+      return maySlow || !(dragArea.isKnown() || isHover)
+          ? 0
+          : losses.stream()
+              .mapToDouble(
+                  loss -> prospect.wattsPerGram(least(fromGrams, loss, dragArea.least()), heaviest))
+              .min()
+              .orElse(0);
+    }
   }
 
   /** From the least to the most of what is not decided. */

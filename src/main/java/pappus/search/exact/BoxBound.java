@@ -1,10 +1,8 @@
 package pappus.search.exact;
 
 import pappus.assessment.Assessor;
-import pappus.physics.battery.Discharge;
 import pappus.physics.battery.Load;
 import pappus.physics.battery.Pack;
-import pappus.physics.battery.Until;
 
 /**
  * What no build of a box surpasses. Motors that take the least shaft power, torque and speed, lose the least and draw
@@ -105,9 +103,7 @@ final class BoxBound {
         kits.loss().orElse(motor.loss()),
         ROTORS * motor.idleA(),
         watts);
-    var landing = battery.landing();
-    var until = Until.drained(landing.reserve(), landing.voltsPerCell() * battery.series());
-    return Discharge.of(battery.pack().behind(kits.ohm()), load, until).seconds();
+    return battery.drain().seconds(load, kits.ohm());
   }
 
   /** Whether the thrust asked for may be had: at that thrust the pack must carry the motors' volts and power. */

@@ -230,7 +230,7 @@ final class Boxes {
     var byKind = new TreeMap<String, List<Box.Leaf<BatteryFloor>>>();
     for (var index = 0; index < parts(Role.BATTERY).size(); index++) {
       var part = (Battery) parts(Role.BATTERY).get(index);
-      var floors = kits.of(part);
+      var floors = kits.coarse(part);
       if (!floors.isEmpty()) {
         var floor = battery(part, floors);
         var sort = floor.motors().toString();
@@ -271,12 +271,14 @@ final class Boxes {
         cell.startCharge());
     var wiringOhm = FlightModels.wiringOhm(Build.empty().with(Role.BATTERY, part));
     var series = part.cellsInSeries();
+    var pack = Pack.of(single, series, 1, wiringOhm);
     return new BatteryFloor(
         goods.own(Role.BATTERY, part),
         series,
         single,
         wiringOhm,
-        Pack.of(single, series, 1, wiringOhm),
+        pack,
+        Drain.of(pack, models.landing(part)),
         models.landing(part),
         models.floorVolts(part) * series,
         Double.POSITIVE_INFINITY,

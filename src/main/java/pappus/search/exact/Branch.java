@@ -2,7 +2,7 @@ package pappus.search.exact;
 
 import java.util.Comparator;
 import java.util.List;
-import java.util.function.ToDoubleFunction;
+import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import pappus.catalog.Part;
 
@@ -14,38 +14,45 @@ import pappus.catalog.Part;
  * @param part the part, where it is one
  * @param low one half, where it is more
  * @param high the other
+ * @param loss of boards that have a part-load loss of their own, the least
  */
 record Branch(
     Adds adds,
     @Nullable Part part,
     @Nullable Branch low,
-    @Nullable Branch high) {
-  /** About how many grams weigh on a flight as much as a watt: only where to halve depends on it. */
-  private static final double GRAMS_PER_WATT = 8;
+    @Nullable Branch high,
+    OptionalDouble loss) {
+  /** About how many watts weigh on a flight as much as a gram: only where to halve depends on it. */
+  private static final double USUAL_WATTS_PER_GRAM = 0.15;
 
-  /** A part and what it adds. */
-  record Leaf(Part part, Adds adds) {}
+  /** About how many watts weigh on a flight as much as a part-load loss of all: for the same. */
+  private static final double USUAL_WATTS = 15;
 
-  /** Of at least one part. */
+  /**
+   * A part and what it adds.
+   *
+   * @param loss part-load loss of a board that has one of its own
+   */
+  record Leaf(Part part, Adds adds, OptionalDouble loss) {
+    private double dearness() {
+      return adds.traded(USUAL_WATTS_PER_GRAM) + USUAL_WATTS * loss.orElse(0);
+    }
+  }
+
+  /** Of at least one part; either all have a loss of their own or none. */
   static Branch of(List<Leaf> leaves) {
     if (leaves.size() == 1) {
       var leaf = leaves.get(0);
-      return new Branch(leaf.adds, leaf.part, null, null);
+      return new Branch(leaf.adds, leaf.part, null, null, leaf.loss);
     }
-    ToDoubleFunction<Leaf> grams = leaf -> leaf.adds.grams();
-    ToDoubleFunction<Leaf> watts = leaf -> leaf.adds.watts();
-    var byMass = spread(leaves, grams) >= GRAMS_PER_WATT * spread(leaves, watts);
     var sorted = leaves.stream()
-        .sorted(Comparator.comparingDouble(byMass ? grams : watts)
-            .thenComparing(leaf -> leaf.part.id()))
+        .sorted(Comparator.comparingDouble(Leaf::dearness).thenComparing(leaf -> leaf.part.id()))
         .toList();
     var low = of(sorted.subList(0, sorted.size() / 2));
     var high = of(sorted.subList(sorted.size() / 2, sorted.size()));
-    return new Branch(low.adds.least(high.adds), null, low, high);
-  }
-
-  private static double spread(List<Leaf> leaves, ToDoubleFunction<Leaf> of) {
-    var all = leaves.stream().mapToDouble(of).summaryStatistics();
-    return all.getMax() - all.getMin();
+    var loss = low.loss.isEmpty()
+        ? low.loss
+        : OptionalDouble.of(Math.min(low.loss.getAsDouble(), high.loss.orElseThrow()));
+    return new Branch(low.adds.least(high.adds), null, low, high, loss);
   }
 }

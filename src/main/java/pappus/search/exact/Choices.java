@@ -4,7 +4,10 @@ import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.PriorityQueue;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import pappus.assessment.Assessment;
 import pappus.catalog.Build;
@@ -16,6 +19,8 @@ import pappus.search.Question;
 
 /** What each choice leads to. Safe for several threads. */
 final class Choices {
+  private static final int MOST_HALVED = 64;
+
   private final Question question;
   private final Goods goods;
   private final Frames frames;
@@ -114,16 +119,38 @@ final class Choices {
   /**
    * Looks into a choice.
    *
-   * @param until what waits reaches this; accessories that reach less can wait too
+   * @param until what waits reaches this; what reaches less can wait too
    * @param started triples that were met before
    */
   Found lookInto(Open open, long until, Set<Open.Triple.Start> started) {
     if (open instanceof Open.Wide wide) {
-      return Found.of(halves(wide, started));
+      return halved(wide, until, started);
     }
     return open instanceof Open.Triple triple
         ? Found.of(nextFrame(triple))
         : accessories((Open.Four) open, until);
+  }
+
+  /** Halves boxes as long as they may reach more than what waits: each takes less time than to hand it over. */
+  private Found halved(Open.Wide first, long until, Set<Open.Triple.Start> started) {
+    var left = new ArrayList<Open>();
+    var wides = new PriorityQueue<>(Open.MOST_FIRST);
+    wides.add(first);
+    var looks = 0;
+    while (!wides.isEmpty()
+        && looks < MOST_HALVED
+        && (looks == 0 || wides.peek().most() >= until)) {
+      looks++;
+      for (var half : halves((Open.Wide) wides.poll(), started)) {
+        if (half instanceof Open.Wide) {
+          wides.add(half.numbered(looks));
+        } else {
+          left.add(half);
+        }
+      }
+    }
+    left.addAll(wides);
+    return new Found(left, List.of(), looks);
   }
 
   private List<Open> halves(Open.Wide wide, Set<Open.Triple.Start> started) {
@@ -205,24 +232,50 @@ final class Choices {
       return Optional.empty();
     }
     var area = only < 0 ? frames.dragArea() : frames.dragArea(frames.get(only));
-    return aim(build, area)
-        .flatMap(aim -> triple(parts, build, aim, Math.max(only, 0), only, Long.MAX_VALUE));
+    return aim(build, area).flatMap(aim -> {
+      var least = mains(build, Math.max(only, 0));
+      var target = Target.of(aim, least, kits.of(build));
+      return triple(parts, build, target, Math.max(only, 0), only, Long.MAX_VALUE);
+    });
+  }
+
+  /** By the law, and the least and largest of their own: what holds at both ends holds in between. */
+  private static List<OptionalDouble> losses(List<KitFloor> kits) {
+    var own =
+        kits.stream().map(KitFloor::loss).filter(OptionalDouble::isPresent).toList();
+    var ends = own.size() < 3 ? own : List.of(own.get(0), own.get(own.size() - 1));
+    return Stream.concat(
+            kits.stream().map(KitFloor::loss).filter(OptionalDouble::isEmpty).limit(1),
+            ends.stream())
+        .toList();
+  }
+
+  /** What three parts add at least with the lightest frame from one on. */
+  private Adds mains(Build build, int frame) {
+    var motor = build.motor().orElseThrow();
+    var nothing = goods.nothing();
+    return goods
+        .own(Role.MOTOR, motor)
+        .plus(goods.own(Role.PROPELLER, build.propeller().orElseThrow()))
+        .plus(goods.own(Role.BATTERY, build.battery().orElseThrow()))
+        .plus(new Adds(
+            nothing.grams() + frames.grams(frame) + frames.leastFasteningGrams(motor),
+            nothing.variance() + frames.least().variance(),
+            0,
+            nothing.cents() + frames.least().cents(),
+            0));
   }
 
   private Optional<Aim> aim(Build build, Bounds.Span dragArea) {
     var all = kits.of(build);
     var watts = all.stream().mapToDouble(floor -> floor.leastWatts(0)).min().orElse(0);
     var ohm = all.stream().mapToDouble(KitFloor::ohm).min().orElse(0);
-    return bounds.aim(
-        build,
-        dragArea,
-        new Adds(0, 0, watts, 0, ohm),
-        all.stream().map(KitFloor::loss).toList());
+    return bounds.aim(build, dragArea, new Adds(0, 0, watts, 0, ohm), losses(all));
   }
 
   /** Three parts with the lightest frame from one on; empty if there is none or nothing can come of it. */
   private Optional<Open> triple(
-      Open.Triple.Three parts, Build build, Aim aim, int from, int only, long atMost) {
+      Open.Triple.Three parts, Build build, Target target, int from, int only, long atMost) {
     var motor = build.motor().orElseThrow();
     var propeller = build.propeller().orElseThrow();
     var battery = build.battery().orElseThrow();
@@ -234,46 +287,25 @@ final class Choices {
     if (frame < 0 || (only >= 0 && frame != only)) {
       return Optional.empty();
     }
-    var nothing = goods.nothing();
-    var least = goods
-        .own(Role.MOTOR, motor)
-        .plus(goods.own(Role.PROPELLER, propeller))
-        .plus(goods.own(Role.BATTERY, battery))
-        .plus(new Adds(
-            nothing.grams() + frames.grams(frame) + frames.leastFasteningGrams(motor),
-            nothing.variance() + frames.least().variance(),
-            0,
-            nothing.cents() + frames.least().cents(),
-            0));
-    var most = Math.min(atMost, most(build, aim, least));
+    var most = Math.min(atMost, target.most(mains(build, frame), kits.of(build)));
     return most < 0
         ? Optional.empty()
-        : Optional.of(new Open.Triple(parts, build, aim, frame, only, most, 0));
-  }
-
-  /** The most that main parts reach with any accessories that go with the battery. */
-  private long most(Build build, Aim aim, Adds mains) {
-    var most = Aim.HOPELESS;
-    for (var floor : kits.of(build)) {
-      most = Math.max(most, (long) floor.most((grams, watts) -> aim.atMost(
-          new Adds(
-              mains.grams() + grams,
-              mains.variance() + floor.variance(),
-              watts,
-              mains.cents() + floor.cents(),
-              floor.ohm()),
-          floor.loss())));
-    }
-    return most;
+        : Optional.of(new Open.Triple(parts, build, target, frame, only, most, 0));
   }
 
   /** The next frame of three parts, and the rest of the frames. */
   private List<Open> nextFrame(Open.Triple triple) {
     var left = new ArrayList<Open>();
     var four = triple.build().with(Role.FRAME, frames.get(triple.frames()));
-    four(four, courses() ? null : triple.aim(), triple.most()).ifPresent(left::add);
+    four(four, courses() ? null : triple.target().aim(), triple.most()).ifPresent(left::add);
     if (triple.only() < 0) {
-      triple(triple.three(), triple.build(), triple.aim(), triple.frames() + 1, -1, triple.most())
+      triple(
+              triple.three(),
+              triple.build(),
+              triple.target(),
+              triple.frames() + 1,
+              -1,
+              triple.most())
           .ifPresent(left::add);
     }
     return left;
@@ -296,11 +328,12 @@ final class Choices {
       return Optional.empty();
     }
     var begun = question.assessor().begun(build);
-    var most = Math.min(
-        atMost, most(build, aim, new Adds(begun.grams(), begun.variance(), 0, begun.cents(), 0)));
+    var mains = new Adds(begun.grams(), begun.variance(), 0, begun.cents(), 0);
+    var target = Target.of(aim, mains, kits.of(build));
+    var most = Math.min(atMost, target.most(mains, kits.of(build)));
     return most < 0
         ? Optional.empty()
-        : Optional.of(new Open.Four(build, aim, null, null, most, 0));
+        : Optional.of(new Open.Four(build, target, null, null, most, 0));
   }
 
   /** Whether nothing sets main parts apart that reads no other role. */
@@ -332,7 +365,7 @@ final class Choices {
       var area = frames.dragArea(four.build().frame().orElseThrow());
       search = new KitSearch(
           goods,
-          four.aim(),
+          four.target(),
           (begun, least, loss) -> bounds.aim(begun, area, least, List.of(loss)).orElse(Aim.NOTHING),
           four.build(),
           mains.variance(),
@@ -348,7 +381,7 @@ final class Choices {
     if (best != null && !search.mayBeat(best)) {
       left.add(new Open.Done(best, best.objective(), 0));
     } else if (most >= 0) {
-      left.add(new Open.Four(four.build(), four.aim(), search, best, most, 0));
+      left.add(new Open.Four(four.build(), four.target(), search, best, most, 0));
     }
     return new Found(left, assessed, search.steps() - before);
   }

@@ -1,6 +1,7 @@
 package pappus.search.exact;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.HashMap;
@@ -53,6 +54,9 @@ final class Goods {
 
   static final List<Role> MAIN = List.of(Role.FRAME, Role.MOTOR, Role.PROPELLER, Role.BATTERY);
 
+  /** Boards of which the part-load losses differ by less are bounded together. */
+  private static final double LOSSES = 0.01;
+
   private final Question question;
   private final Assessor assessor;
   private final Pairings pairings;
@@ -62,12 +66,12 @@ final class Goods {
   private final Begun nothing;
   private final Map<Role, Map<String, Begun>> alone = new EnumMap<>(Role.class);
   private final Map<String, Map<String, Optional<Adds>>> least = new ConcurrentHashMap<>();
-  private final Map<String, Optional<Adds>> followed = new ConcurrentHashMap<>();
+  private final Map<List<Object>, Optional<Adds>> followed = new ConcurrentHashMap<>();
   private final Map<String, String> kinds = new ConcurrentHashMap<>();
   private final Map<String, List<Branch>> trees = new ConcurrentHashMap<>();
   private final Map<Set<Role>, List<List<CompatibilityRule>>> rulesByStage =
       new ConcurrentHashMap<>();
-  private final OptionalDouble leastOwnLoss;
+  private final List<OptionalDouble> losses;
 
   Goods(Question question) {
     this.question = question;
@@ -82,11 +86,14 @@ final class Goods {
       }
       alone.put(role, known);
     }
-    this.leastOwnLoss = question.options(Role.BOARD).stream()
-        .map(board -> assessor.ownLoss((Board) board))
-        .filter(OptionalDouble::isPresent)
-        .mapToDouble(OptionalDouble::getAsDouble)
-        .min();
+    this.losses = question.options(Role.BOARD).stream()
+        .map(this::ownLoss)
+        .map(loss -> loss.isEmpty()
+            ? loss
+            : OptionalDouble.of(LOSSES * Math.floor(loss.getAsDouble() / LOSSES)))
+        .distinct()
+        .sorted(Comparator.comparingDouble(loss -> loss.orElse(-1)))
+        .toList();
   }
 
   Question question() {
@@ -220,14 +227,13 @@ final class Goods {
     var pairing = pairings.of(role, follower);
     var pieces = pieces(role, part, follower);
     var beside = part instanceof Board && follower == Role.TRANSMITTER;
-    var key = "%s %s>%s %s %s %s"
-        .formatted(
-            with.kind(),
-            role,
-            follower,
-            pairing.isAsked() ? pairing.sort(part) : part.id(),
-            pieces,
-            beside ? mountingSort(part) : -1);
+    var key = List.<Object>of(
+        with.kind(),
+        role,
+        follower,
+        pairing.isAsked() ? pairing.sort(part) : part.id(),
+        pieces,
+        beside ? mountingSort(part) : -1);
     var known = followed.get(key);
     if (known == null) {
       known = question.options(follower).stream()
@@ -317,14 +323,14 @@ final class Goods {
         if (pairs.stream().allMatch(entry -> entry.getKey().fit(entry.getValue(), part))) {
           var mounting = beside ? mountingGrams(with, build.board().get(), part) : 0;
           least(role, part, with)
-              .ifPresent(adds -> leaves.add(
-                  new Branch.Leaf(part, adds.times(build.count(role)).heavier(mounting))));
+              .ifPresent(adds -> leaves.add(new Branch.Leaf(
+                  part, adds.times(build.count(role)).heavier(mounting), ownLoss(part))));
         }
       }
       var groups = role == Role.BOARD
           ? List.of(
-              leaves.stream().filter(leaf -> !hasOwnLoss(leaf.part())).toList(),
-              leaves.stream().filter(leaf -> hasOwnLoss(leaf.part())).toList())
+              leaves.stream().filter(leaf -> leaf.loss().isEmpty()).toList(),
+              leaves.stream().filter(leaf -> leaf.loss().isPresent()).toList())
           : List.of(leaves);
       return groups.stream().filter(group -> !group.isEmpty()).map(Branch::of).toList();
     });
@@ -351,22 +357,24 @@ final class Goods {
       Role.RADIO_ANTENNA,
       Role.BUZZER);
 
-  boolean hasOwnLoss(Part board) {
-    return assessor.ownLoss((Board) board).isPresent();
+  /** A board's own part-load loss; empty for boards by the law, and for other parts. */
+  private OptionalDouble ownLoss(Part part) {
+    return part instanceof Board board ? assessor.ownLoss(board) : OptionalDouble.empty();
   }
 
-  /** Least part-load loss of any board that has one of its own; empty if none has. */
-  OptionalDouble leastOwnLoss() {
-    return leastOwnLoss;
+  /** Least part-load loss of each sort of boards; empty for those by the law. */
+  List<OptionalDouble> losses() {
+    return losses;
   }
 
-  /** Least loss of the boards of a branch, all with or all without one of their own. */
-  OptionalDouble leastLoss(Branch boards) {
-    var one = boards;
-    while (one.low() != null) {
-      one = one.low();
+  /** The sort of a board by its part-load loss. */
+  int lossSort(Part board) {
+    var loss = ownLoss(board);
+    var sort = losses.size() - 1;
+    while (sort > 0 && loss.orElse(-1) < losses.get(sort).orElse(-1)) {
+      sort--;
     }
-    return hasOwnLoss(Objects.requireNonNull(one.part())) ? leastOwnLoss : OptionalDouble.empty();
+    return sort;
   }
 
   /** Rules that can be asked for the first time at each stage, if some roles are decided before all of them. */

@@ -1,5 +1,6 @@
 package pappus.search.exact;
 
+import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.DoubleBinaryOperator;
 
@@ -8,6 +9,7 @@ import java.util.function.DoubleBinaryOperator;
  * the mass and draw of some step.
  *
  * @param loss least part-load loss of the boards; absent: by the law
+ * @param exchange least mass with each watt counted as so many grams, at each of the {@link #RATES}, g
  * @param grams of each step, falling, g
  * @param watts of each step at the battery, payload included, rising, W
  * @param variance least of any, g²
@@ -15,7 +17,40 @@ import java.util.function.DoubleBinaryOperator;
  * @param ohm least of board and lead on the way from the pack to the motors, Ω
  */
 record KitFloor(
-    OptionalDouble loss, Numbers grams, Numbers watts, double variance, long cents, double ohm) {
+    OptionalDouble loss,
+    Numbers exchange,
+    Numbers grams,
+    Numbers watts,
+    double variance,
+    long cents,
+    double ohm) {
+
+  /** Grams per watt. */
+  static final List<Double> RATES = List.of(
+      0.0, 1.0, 2.0, 3.0, 4.0, 5.0, 6.0, 7.0, 8.0, 9.0, 10.0, 12.0, 14.0, 17.0, 20.0, 25.0, 40.0);
+
+  /** Least mass, g. */
+  double leastGrams() {
+    return exchange.at(0);
+  }
+
+  /** Least draw with each gram counted as so many watts, W. */
+  double traded(double wattsPerGram) {
+    if (wattsPerGram <= 0) {
+      return watts.at(0);
+    }
+    var rate = 1 / wattsPerGram;
+    var last = RATES.size() - 1;
+    if (rate >= RATES.get(last)) {
+      return wattsPerGram * (exchange.at(last) + (rate - RATES.get(last)) * watts.at(0));
+    }
+    var place = 0;
+    while (rate >= RATES.get(place + 1)) {
+      place++;
+    }
+    var share = (rate - RATES.get(place)) / (RATES.get(place + 1) - RATES.get(place));
+    return wattsPerGram * ((1 - share) * exchange.at(place) + share * exchange.at(place + 1));
+  }
 
   int steps() {
     return grams.size();

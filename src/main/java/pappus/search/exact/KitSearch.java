@@ -28,6 +28,7 @@ final class KitSearch {
       .thenComparingLong(State::number);
 
   private final Goods goods;
+  private final Target target;
   private final Aiming aiming;
   private final Battery battery;
   private final List<List<CompatibilityRule>> rules;
@@ -52,7 +53,8 @@ final class KitSearch {
    *
    * @param sure what the parts decided add; grams and draw are of the whole build
    * @param rest the least of what is to be filled after this stage
-   * @param aim for the parts decided
+   * @param worth for the parts decided
+   * @param loss part-load loss of the board, once it is decided; absent: by the law
    */
   private record State(
       Build build,
@@ -60,33 +62,32 @@ final class KitSearch {
       @Nullable Branch branch,
       Adds sure,
       Adds rest,
-      Aim aim,
+      Worth worth,
       OptionalDouble loss,
       long most,
       long cents,
       long number) {}
 
   /**
-   * @param aim for the build begun
+   * @param target for the build begun
    * @param aiming aims for builds of which more is decided
    * @param begun has a battery
    * @param variance least variance of its mass
    * @param cents least price
    */
-  KitSearch(Goods goods, Aim aim, Aiming aiming, Build begun, double variance, long cents) {
+  KitSearch(Goods goods, Target target, Aiming aiming, Build begun, double variance, long cents) {
     this.goods = goods;
     this.aiming = aiming;
     this.battery = begun.battery().orElseThrow();
     this.rules = goods.rulesByStage(begun.parts().keySet());
+    this.target = target;
     var from = goods.assessor().begun(begun);
     enter(
         begun,
         0,
         new Adds(from.grams(), variance, from.watts(), cents, 0),
-        aim,
         OptionalDouble.empty(),
-        Long.MAX_VALUE,
-        0);
+        null);
   }
 
   /** No complete build that was not told yet reaches more; below zero where none is left. */
@@ -119,8 +120,8 @@ final class KitSearch {
     if (branch == null) {
       complete.accept(state.build);
     } else if (branch.low() != null && branch.high() != null) {
-      push(state, branch.low());
-      push(state, branch.high());
+      push(state, branch(state, branch.low()));
+      push(state, branch(state, branch.high()));
     } else {
       decide(state, branch);
     }
@@ -138,10 +139,8 @@ final class KitSearch {
         build,
         state.stage + 1,
         state.sure.plus(goods.own(role, part, battery).times(build.count(role))),
-        state.aim,
         part instanceof Board board ? goods.assessor().ownLoss(board) : state.loss,
-        state.most,
-        state.cents);
+        state);
   }
 
   private boolean isBroken(Build build, int stage) {
@@ -153,9 +152,13 @@ final class KitSearch {
     return false;
   }
 
-  /** Goes to the next stage whose role needs a part. */
+  /**
+   * Goes to the next stage whose role needs a part.
+   *
+   * @param before absent at the start
+   */
   private void enter(
-      Build build, int from, Adds sure, Aim before, OptionalDouble loss, long atMost, long cents) {
+      Build build, int from, Adds sure, OptionalDouble loss, @Nullable State before) {
     var stage = from;
     while (stage < Goods.ORDER.size() && goods.isLeftOut(build, Goods.ORDER.get(stage))) {
       if (isBroken(build, stage)) {
@@ -167,21 +170,49 @@ final class KitSearch {
     var drawn = stage >= Goods.CONSUMERS ? counted.watts() : sure.watts();
     var now = sure.weighing(counted.grams()).drawing(drawn);
     if (stage == Goods.ORDER.size()) {
-      var aim = isDecided(from, stage) ? aiming.aim(build, now, loss) : before;
-      push(new State(build, stage, null, now, Adds.NOTHING, aim, loss, atMost, cents, 0), null);
+      var worth = worth(build, from, stage, now, loss, before);
+      push(
+          before,
+          new State(
+              build,
+              stage,
+              null,
+              now,
+              Adds.NOTHING,
+              worth,
+              loss,
+              worth.exactly(now, loss),
+              now.cents(),
+              0));
       return;
     }
     var trees = goods.trees(Goods.ORDER.get(stage), build);
     var rest = trees.isEmpty() ? null : rest(build, stage);
-    if (rest != null) {
-      var next = trees.stream().map(Branch::adds).reduce(Adds::least).orElseThrow();
-      var aim =
-          isDecided(from, stage) ? aiming.aim(build, now.plus(next).plus(rest), loss) : before;
-      var state = new State(build, stage, null, now, rest, aim, loss, atMost, cents, 0);
-      for (var tree : trees) {
-        push(state, tree);
-      }
+    if (rest == null) {
+      return;
     }
+    var least = now.plus(rest).plus(least(trees));
+    var worth = worth(build, from, stage, least, loss, before);
+    for (var tree : trees) {
+      push(before, branch(new State(build, stage, null, now, rest, worth, loss, 0, 0, 0), tree));
+    }
+  }
+
+  private static Adds least(List<Branch> trees) {
+    return trees.stream().map(Branch::adds).reduce(Adds::least).orElseThrow();
+  }
+
+  /** What parts decided so far are worth: looked at anew where more of what matters is decided. */
+  private Worth worth(
+      Build build, int from, int stage, Adds least, OptionalDouble loss, @Nullable State before) {
+    if (before == null) {
+      return new Worth(target);
+    }
+    if (!isDecided(from, stage)) {
+      return before.worth;
+    }
+    var now = aiming.aim(build, least, loss);
+    return new Worth(new Target(now, least.grams(), now.wattsPerGram(least.grams())));
   }
 
   /** Whether the way from the pack to the motors, or all that draws power, is known at a stage and was not before. */
@@ -190,27 +221,37 @@ final class KitSearch {
         || (from <= Goods.CONSUMERS && stage >= Goods.CONSUMERS);
   }
 
-  private void push(State state, @Nullable Branch branch) {
-    var least = state.sure;
-    var loss = state.loss;
-    if (branch != null) {
-      least = least.plus(state.rest).plus(branch.adds());
-      if (Goods.ORDER.get(state.stage) == Role.BOARD) {
-        loss = goods.leastLoss(branch);
-      }
-    }
-    var most = Math.min(state.most, state.aim.atMost(least, loss));
+  /** The same parts decided, with a branch of those that may come next. */
+  private static State branch(State state, Branch branch) {
+    var least = state.sure.plus(state.rest).plus(branch.adds());
+    return new State(
+        state.build,
+        state.stage,
+        branch,
+        state.sure,
+        state.rest,
+        state.worth,
+        state.loss,
+        state.worth.atMost(
+            least, Goods.ORDER.get(state.stage) == Role.BOARD ? branch.loss() : state.loss),
+        least.cents(),
+        0);
+  }
+
+  /** Adds a state that follows from another, which it surpasses in nothing. */
+  private void push(@Nullable State before, State state) {
+    var most = before == null ? state.most : Math.min(before.most, state.most);
     if (most >= 0) {
       open.add(new State(
           state.build,
           state.stage,
-          branch,
+          state.branch,
           state.sure,
           state.rest,
-          state.aim,
+          state.worth,
           state.loss,
           most,
-          Math.max(state.cents, least.cents()),
+          before == null ? state.cents : Math.max(before.cents, state.cents),
           numbers++));
     }
   }
@@ -234,7 +275,7 @@ final class KitSearch {
           if (trees.isEmpty()) {
             return null;
           }
-          rest = rest.plus(trees.stream().map(Branch::adds).reduce(Adds::least).orElseThrow());
+          rest = rest.plus(least(trees));
         }
       }
     }

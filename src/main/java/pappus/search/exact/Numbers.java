@@ -26,6 +26,14 @@ final class Numbers {
     return values.length;
   }
 
+  Numbers plus(Numbers other) {
+    return of(values.length, place -> values[place] + other.values[place]);
+  }
+
+  Numbers times(double factor) {
+    return of(values.length, place -> factor * values[place]);
+  }
+
   /** The lesser of each. */
   Numbers least(Numbers other) {
     return of(values.length, place -> Math.min(values[place], other.values[place]));

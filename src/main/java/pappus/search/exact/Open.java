@@ -35,11 +35,12 @@ sealed interface Open {
    * A motor, a propeller and a battery with frames from one on, the lightest first.
    *
    * @param build of the three
-   * @param aim for them
+   * @param target for them
    * @param frames not looked into yet begin here
    * @param only the only frame looked at; −1 for all
    */
-  record Triple(Three three, Build build, Aim aim, int frames, int only, long most, long number)
+  record Triple(
+      Three three, Build build, Target target, int frames, int only, long most, long number)
       implements Open {
     /** Indices among the options of each role. */
     record Three(int motor, int propeller, int battery) {}
@@ -53,7 +54,7 @@ sealed interface Open {
 
     @Override
     public Open numbered(long next) {
-      return new Triple(three, build, aim, frames, only, most, next);
+      return new Triple(three, build, target, frames, only, most, next);
     }
   }
 
@@ -65,7 +66,7 @@ sealed interface Open {
    */
   record Four(
       Build build,
-      Aim aim,
+      Target target,
       @Nullable KitSearch kits,
       @Nullable Assessment best,
       long most,
@@ -73,7 +74,7 @@ sealed interface Open {
       implements Open {
     @Override
     public Open numbered(long next) {
-      return new Four(build, aim, kits, best, most, next);
+      return new Four(build, target, kits, best, most, next);
     }
   }
 

@@ -1,0 +1,197 @@
+package pappus.search.exact;
+
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import pappus.catalog.Board;
+import pappus.catalog.Part;
+import pappus.catalog.Role;
+
+/**
+ * The least that accessories add together, by many measures at once: mass with each watt counted as so many grams at
+ * each rate of exchange, draw, variance, price and resistance. Each part is counted with the best of each role that
+ * it leaves to be filled.
+ */
+final class KitLeasts {
+  private static final int RATES = KitFloor.RATES.size();
+  private static final int WATTS = RATES;
+  private static final int VARIANCE = RATES + 1;
+  private static final int CENTS = RATES + 2;
+  private static final int OHM = RATES + 3;
+  private static final int MEASURES = RATES + 4;
+
+  private final Goods goods;
+  private final With with;
+  private final Map<Role, double[][]> values = new EnumMap<>(Role.class);
+  private final Map<Followed, double[]> followed = new HashMap<>();
+  private final double[][] sorts;
+
+  /**
+   * Parts that leave the same to be filled.
+   *
+   * @param sort of the part against the role that follows
+   * @param mounting of a board, which tells what a transmitter beside it asks for
+   */
+  private record Followed(Role role, Role follower, Object sort, int mounting, int pieces) {}
+
+  private KitLeasts(Goods goods, With with) {
+    this.goods = goods;
+    this.with = with;
+    this.sorts = new double[goods.losses().size()][];
+  }
+
+  static KitLeasts of(Goods goods, With with) {
+    var leasts = new KitLeasts(goods, with);
+    leasts.fill();
+    return leasts;
+  }
+
+  private void fill() {
+    // A payload draws whatever is chosen.
+    var independent = measured(Adds.NOTHING.drawing(goods.nothing().watts()), 1);
+    for (var sort = 0; sort < sorts.length; sort++) {
+      sorts[sort] = infinite();
+    }
+    // Followers first: what follows of need counts with its bringer.
+    for (var place = Goods.ORDER.size() - 1; place >= 0; place--) {
+      var role = Goods.ORDER.get(place);
+      var options = goods.question().options(role);
+      if (options.isEmpty()) {
+        continue;
+      }
+      var of = new double[options.size()][];
+      for (var i = 0; i < of.length; i++) {
+        of[i] = value(role, options.get(i));
+      }
+      values.put(role, of);
+      if (role == Role.BOARD) {
+        for (var i = 0; i < of.length; i++) {
+          lower(sorts[goods.lossSort(options.get(i))], of[i]);
+        }
+      } else if (isIndependent(role)) {
+        var least = infinite();
+        Arrays.stream(of).forEach(each -> lower(least, each));
+        add(independent, least, 1);
+      }
+    }
+    for (var sort : sorts) {
+      add(sort, independent, 1);
+    }
+  }
+
+  private static double[] infinite() {
+    var infinite = new double[MEASURES];
+    Arrays.fill(infinite, Double.POSITIVE_INFINITY);
+    return infinite;
+  }
+
+  private static double[] measured(Adds adds, int pieces) {
+    var measured = new double[MEASURES];
+    for (var rate = 0; rate < RATES; rate++) {
+      measured[rate] = pieces * (adds.grams() + KitFloor.RATES.get(rate) * adds.watts());
+    }
+    measured[WATTS] = pieces * adds.watts();
+    measured[VARIANCE] = adds.variance();
+    measured[CENTS] = adds.cents();
+    measured[OHM] = adds.ohm();
+    return measured;
+  }
+
+  private static void lower(double[] least, double[] other) {
+    for (var measure = 0; measure < MEASURES; measure++) {
+      least[measure] = Math.min(least[measure], other[measure]);
+    }
+  }
+
+  /** Adds so many pieces; they are bought in sets, whose price is already that of the pieces. */
+  private static void add(double[] sum, double[] other, int pieces) {
+    for (var measure = 0; measure < MEASURES; measure++) {
+      sum[measure] += (measure == CENTS ? 1 : pieces) * other[measure];
+    }
+  }
+
+  /** Whether a role follows no other, the board's lead aside. */
+  private static boolean isIndependent(Role role) {
+    return role != Role.LEAD
+        && role != Role.BOARD
+        && Goods.ORDER.stream().noneMatch(other -> Goods.followers(other).contains(role));
+  }
+
+  private double[] value(Role role, Part part) {
+    if (!goods.goesWith(with, role, part)) {
+      return infinite();
+    }
+    var value = measured(
+        goods.own(role, part, with.battery()).heavier(goods.mountingGrams(with, role, part)), 1);
+    for (var follower : goods.following(role, part, with.battery())) {
+      var pairing = goods.pairings().of(role, follower);
+      var beside = part instanceof Board && follower == Role.TRANSMITTER;
+      var key = new Followed(
+          role,
+          follower,
+          pairing.isAsked() ? pairing.sort(part) : part.id(),
+          beside && with.frame() != null ? goods.mountingSort(part) : -1,
+          goods.pieces(role, part, follower));
+      var best = followed.get(key);
+      if (best == null) {
+        best = follower(pairing, part, follower, beside);
+        followed.put(key, best);
+      }
+      add(value, best, key.pieces);
+    }
+    return value;
+  }
+
+  private double[] follower(Pairing pairing, Part part, Role follower, boolean beside) {
+    var options = goods.question().options(follower);
+    var of = Objects.requireNonNull(values.get(follower));
+    var least = infinite();
+    for (var i = 0; i < of.length; i++) {
+      if (of[i][WATTS] < Double.POSITIVE_INFINITY
+          && (pairing.isOpen() || pairing.fit(part, options.get(i)))) {
+        var more = beside ? goods.mountingGrams(with, part, options.get(i)) : 0;
+        for (var measure = 0; measure < MEASURES; measure++) {
+          var value = of[i][measure] + (measure < RATES ? more : 0);
+          least[measure] = Math.min(least[measure], value);
+        }
+      }
+    }
+    return least;
+  }
+
+  /** Whether accessories with boards of a sort go at all. */
+  boolean isThere(int sort) {
+    return sorts[sort][WATTS] < Double.POSITIVE_INFINITY;
+  }
+
+  /** Least mass with each watt counted at a rate, with boards of some sorts, g. */
+  double exchange(int rate, List<Integer> of) {
+    return least(rate, of);
+  }
+
+  /** Least draw, W. */
+  double watts(List<Integer> of) {
+    return least(WATTS, of);
+  }
+
+  /** Least variance, g². */
+  double variance(List<Integer> of) {
+    return least(VARIANCE, of);
+  }
+
+  double cents(List<Integer> of) {
+    return least(CENTS, of);
+  }
+
+  /** Least resistance of board and lead, Ω. */
+  double ohm(List<Integer> of) {
+    return least(OHM, of);
+  }
+
+  private double least(int measure, List<Integer> of) {
+    return of.stream().mapToDouble(sort -> sorts[sort][measure]).min().orElseThrow();
+  }
+}

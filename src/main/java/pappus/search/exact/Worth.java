@@ -1,0 +1,56 @@
+package pappus.search.exact;
+
+import java.util.HashMap;
+import java.util.Map;
+import java.util.OptionalDouble;
+
+/**
+ * What accessories reach at most, with each gram counted as the watts that it costs at least: sums of such watts are
+ * nearer to the truth than the least mass and the least draw of any, and cost no flight. Not safe for several threads.
+ */
+final class Worth {
+  private static final double STEP_WATTS = 0.001;
+  private static final double STEP_OHM = 0.00002;
+  private static final double STEP_LOSS = 0.0001;
+
+  private final Target target;
+  private final Map<Numbered, Long> known = new HashMap<>();
+
+  /** Steps of watts, resistance and loss. */
+  private record Numbered(long watts, long ohm, long loss) {}
+
+  Worth(Target target) {
+    this.target = target;
+  }
+
+  /**
+   * No build with at least these numbers reaches more.
+   *
+   * @param loss least part-load loss of the controllers; absent: by the law
+   */
+  long atMost(Adds least, OptionalDouble loss) {
+    var wattsPerGram = target.wattsPerGram();
+    if (wattsPerGram == 0) {
+      return exactly(least, loss);
+    }
+    if (target.aim().isHopeless(least)) {
+      return Aim.HOPELESS;
+    }
+    var watts = least.traded(wattsPerGram) - wattsPerGram * target.fromGrams();
+    var wattSteps = (long) Math.floor(Math.max(watts, 0) / STEP_WATTS);
+    var ohmSteps = (long) Math.floor(least.ohm() / STEP_OHM);
+    var lossSteps = loss.isEmpty() ? -1 : (long) Math.floor(loss.getAsDouble() / STEP_LOSS);
+    return known.computeIfAbsent(
+        new Numbered(wattSteps, ohmSteps, lossSteps),
+        fresh -> target
+            .aim()
+            .atMost(
+                new Adds(target.fromGrams(), 0, wattSteps * STEP_WATTS, 0, ohmSteps * STEP_OHM),
+                lossSteps < 0 ? loss : OptionalDouble.of(lossSteps * STEP_LOSS)));
+  }
+
+  /** The same of a build that is whole. */
+  long exactly(Adds whole, OptionalDouble loss) {
+    return target.aim().atMost(whole, loss);
+  }
+}
