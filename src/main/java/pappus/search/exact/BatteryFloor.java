@@ -1,7 +1,6 @@
 package pappus.search.exact;
 
 import java.util.BitSet;
-import java.util.List;
 import pappus.physics.battery.Cell;
 import pappus.physics.battery.Pack;
 import pappus.physics.flight.LandingRule;
@@ -19,7 +18,6 @@ import pappus.physics.flight.LandingRule;
  * @param landing when to land
  * @param floorVolts of the pack, that full throttle must not pass, V
  * @param burstAmps most current for some seconds, A
- * @param kits accessories that go with it
  * @param frames that one of them goes on, in the order of {@link Frames}
  * @param motors sorts of motors that one of them goes with
  */
@@ -33,7 +31,6 @@ record BatteryFloor(
     LandingRule landing,
     double floorVolts,
     double burstAmps,
-    List<KitFloor> kits,
     BitSet frames,
     BitSet motors) {
   private static final double HALF_CHARGE = 0.5;
@@ -58,7 +55,6 @@ record BatteryFloor(
         one.landing,
         one.floorVolts,
         Math.max(one.burstAmps, other.burstAmps),
-        one.kits,
         MotorFloor.either(one.frames, other.frames),
         MotorFloor.either(one.motors, other.motors));
   }

@@ -19,7 +19,7 @@ import pappus.scenario.Flight.Style;
 
 /** Motors, propellers and batteries of a question as trees of boxes. */
 final class Boxes {
-  private static final int SPANS = 40;
+  private static final int SPANS = 100;
   private static final int ROTORS = 4;
 
   /** Below so small a share of the cap no build weighs. */
@@ -230,9 +230,8 @@ final class Boxes {
     var byKind = new TreeMap<String, List<Box.Leaf<BatteryFloor>>>();
     for (var index = 0; index < parts(Role.BATTERY).size(); index++) {
       var part = (Battery) parts(Role.BATTERY).get(index);
-      var floors = kits.coarse(part);
-      if (!floors.isEmpty()) {
-        var floor = battery(part, floors);
+      if (!kits.coarse(goods.with(part)).isEmpty()) {
+        var floor = battery(part);
         var sort = floor.motors().toString();
         byKind
             .computeIfAbsent(goods.kind(part), fresh -> new ArrayList<>())
@@ -261,7 +260,7 @@ final class Boxes {
     return amps * amps * floor.pack().steadyOhm(HALF_CHARGE);
   }
 
-  private BatteryFloor battery(Battery part, List<KitFloor> kits) {
+  private BatteryFloor battery(Battery part) {
     var cell = models.cell(part);
     var parallel = part.cellsInParallel();
     var single = new Cell(
@@ -272,8 +271,9 @@ final class Boxes {
     var wiringOhm = FlightModels.wiringOhm(Build.empty().with(Role.BATTERY, part));
     var series = part.cellsInSeries();
     var pack = Pack.of(single, series, 1, wiringOhm);
+    var own = goods.own(Role.BATTERY, part);
     return new BatteryFloor(
-        goods.own(Role.BATTERY, part),
+        own.weighing(own.grams() + frames.leastStrapGrams(part)),
         series,
         single,
         wiringOhm,
@@ -282,7 +282,6 @@ final class Boxes {
         models.landing(part),
         models.floorVolts(part) * series,
         Double.POSITIVE_INFINITY,
-        kits,
         frames.under(Role.BATTERY, part),
         motorsWith(Role.BATTERY, part));
   }

@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import pappus.assessment.Assessment;
+import pappus.catalog.Battery;
 import pappus.catalog.Build;
 import pappus.catalog.Part;
 import pappus.catalog.Role;
@@ -63,57 +64,80 @@ final class Choices {
 
   /** Every build there is. */
   List<Open> all() {
-    return all(boxes.motors(), boxes.propellers(), boxes.batteries(), -1);
+    return all(boxes.motors(), boxes.propellers(), boxes.batteries(), frames.every());
   }
 
-  /** Every build with one frame or all, of some boxes. */
-  List<Open> all(
+  /** Every build of some boxes with some frames. */
+  private List<Open> all(
       Box<MotorFloor> motors,
       Box<PropellerFloor> propellers,
       List<Box<BatteryFloor>> batteries,
-      int frame) {
+      Frames.Group group) {
     var all = new ArrayList<Open>();
     for (var battery : batteries) {
-      for (var floor : battery.floor().kits()) {
-        wide(new BoxBound.Three(motors, propellers, battery), frame, floor, 0, floor.steps())
-            .ifPresent(all::add);
+      var three = new BoxBound.Three(motors, propellers, battery);
+      var sample = (Battery) part(Role.BATTERY, battery.part());
+      if (frame(three, group) >= 0) {
+        for (var floor : kits.coarse(with(sample, group))) {
+          wide(three, group, floor, 0, floor.steps()).ifPresent(all::add);
+        }
       }
     }
     return all;
   }
 
-  private Optional<Open> wide(BoxBound.Three three, int only, KitFloor floor, int from, int to) {
+  private With with(Battery battery, Frames.Group group) {
+    return group.only() == null ? goods.with(battery) : goods.with(battery, group.only());
+  }
+
+  private Optional<Open> wide(
+      BoxBound.Three three, Frames.Group group, KitFloor floor, int from, int to) {
     var motor = three.motors().floor();
-    var propeller = three.propellers().floor();
-    var battery = three.batteries().floor();
-    if (!motor.byPropeller().intersects(propeller.motors())
-        || !motor.byBattery().intersects(battery.motors())) {
+    if (!motor.byPropeller().intersects(three.propellers().floor().motors())
+        || !motor.byBattery().intersects(three.batteries().floor().motors())) {
       return Optional.empty();
     }
-    var frame = first(motor.frames(), propeller.frames(), battery.frames(), Math.max(only, 0));
-    if (frame < 0 || (only >= 0 && frame != only)) {
+    var frame = frame(three, group);
+    if (frame < 0) {
       return Optional.empty();
     }
-    var least = frames.least();
-    var adds = least.weighing(frames.grams(frame));
+    var adds = frames.least().weighing(frames.grams(frame));
     var most = boxBound.most(three, adds, floor, from, to);
     return most < 0
         ? Optional.empty()
-        : Optional.of(new Open.Wide(three, only, floor, from, to, most, 0));
+        : Optional.of(new Open.Wide(three, group, floor, from, to, most, 0));
   }
 
-  /** The first frame from one on that is in all three; −1 if none is. */
-  private static int first(BitSet one, BitSet other, BitSet third, int from) {
-    var frame = one.nextSetBit(from);
-    while (frame >= 0) {
-      var next = other.nextSetBit(frame);
-      next = next < 0 ? -1 : third.nextSetBit(next);
-      if (next < 0 || next == frame) {
-        return next;
+  private int frame(BoxBound.Three three, Frames.Group group) {
+    var battery =
+        three.batteries().isOne() ? part(Role.BATTERY, three.batteries().part()) : null;
+    var propeller =
+        three.propellers().isOne() ? part(Role.PROPELLER, three.propellers().part()) : null;
+    var frame = -1;
+    do {
+      frame = first(
+          frame + 1,
+          group.members(),
+          three.motors().floor().frames(),
+          three.propellers().floor().frames(),
+          three.batteries().floor().frames());
+    } while (frame >= 0 && battery != null && !frames.goesWith(frame, propeller, battery));
+    return frame;
+  }
+
+  /** The first frame from one on that is in all sets; −1 if none is. */
+  private static int first(int from, BitSet... sets) {
+    var frame = from;
+    var agreed = 0;
+    for (var set = 0; agreed < sets.length; set = (set + 1) % sets.length) {
+      var next = sets[set].nextSetBit(frame);
+      if (next < 0) {
+        return -1;
       }
-      frame = one.nextSetBit(next);
+      agreed = next == frame ? agreed + 1 : 1;
+      frame = next;
     }
-    return -1;
+    return frame;
   }
 
   /**
@@ -160,9 +184,9 @@ final class Choices {
         && three.batteries().isOne()) {
       var parts = new Open.Triple.Three(
           three.motors().part(), three.propellers().part(), three.batteries().part());
-      return started.contains(new Open.Triple.Start(parts, wide.frame()))
+      return started.contains(new Open.Triple.Start(parts, wide.group()))
           ? List.of()
-          : triple(parts, wide.frame()).map(List::of).orElse(List.of());
+          : triple(parts, wide.group()).map(List::of).orElse(List.of());
     }
     var halves = new ArrayList<Open>();
     var motorSlack = slack(three.motors());
@@ -171,8 +195,8 @@ final class Choices {
     var most = Math.max(motorSlack, Math.max(propellerSlack, batterySlack));
     if (wide.to() - wide.from() > 1 && slack(wide) >= most) {
       var middle = (wide.from() + wide.to()) / 2;
-      wide(three, wide.frame(), wide.kits(), wide.from(), middle).ifPresent(halves::add);
-      wide(three, wide.frame(), wide.kits(), middle, wide.to()).ifPresent(halves::add);
+      wide(three, wide.group(), wide.kits(), wide.from(), middle).ifPresent(halves::add);
+      wide(three, wide.group(), wide.kits(), middle, wide.to()).ifPresent(halves::add);
       return halves;
     }
     if (batterySlack == most) {
@@ -198,7 +222,7 @@ final class Choices {
   }
 
   private void halve(BoxBound.Three three, Open.Wide wide, List<Open> halves) {
-    wide(three, wide.frame(), wide.kits(), wide.from(), wide.to()).ifPresent(halves::add);
+    wide(three, wide.group(), wide.kits(), wide.from(), wide.to()).ifPresent(halves::add);
   }
 
   /** What may be gained by halving a box; single parts last, many parts before few. */
@@ -223,7 +247,7 @@ final class Choices {
     return question.options(role).get(index);
   }
 
-  private Optional<Open> triple(Open.Triple.Three parts, int only) {
+  private Optional<Open> triple(Open.Triple.Three parts, Frames.Group group) {
     var build = Build.empty()
         .with(Role.MOTOR, part(Role.MOTOR, parts.motor()))
         .with(Role.PROPELLER, part(Role.PROPELLER, parts.propeller()))
@@ -231,12 +255,34 @@ final class Choices {
     if (!mayFit(build)) {
       return Optional.empty();
     }
-    var area = only < 0 ? frames.dragArea() : frames.dragArea(frames.get(only));
-    return aim(build, area).flatMap(aim -> {
-      var least = mains(build, Math.max(only, 0));
-      var target = Target.of(aim, least, kits.of(build));
-      return triple(parts, build, target, Math.max(only, 0), only, Long.MAX_VALUE);
-    });
+    var floors = kits.of(with(build.battery().orElseThrow(), group));
+    var first = frame(build, group, 0);
+    var area = group.only() == null ? frames.dragArea() : frames.dragArea(group.only());
+    return first < 0
+        ? Optional.empty()
+        : aim(build, area, floors)
+            .flatMap(aim -> triple(
+                parts,
+                build,
+                Target.of(aim, mains(build, first), floors),
+                first,
+                group,
+                Long.MAX_VALUE));
+  }
+
+  private int frame(Build three, Frames.Group group, int from) {
+    var propeller = three.propeller().orElseThrow();
+    var battery = three.battery().orElseThrow();
+    var frame = from - 1;
+    do {
+      frame = first(
+          frame + 1,
+          group.members(),
+          frames.under(Role.MOTOR, three.motor().orElseThrow()),
+          frames.under(Role.PROPELLER, propeller),
+          frames.under(Role.BATTERY, battery));
+    } while (frame >= 0 && !frames.goesWith(frame, propeller, battery));
+    return frame;
   }
 
   /** By the law, and the least and largest of their own: what holds at both ends holds in between. */
@@ -259,38 +305,39 @@ final class Choices {
         .plus(goods.own(Role.PROPELLER, build.propeller().orElseThrow()))
         .plus(goods.own(Role.BATTERY, build.battery().orElseThrow()))
         .plus(new Adds(
-            nothing.grams() + frames.grams(frame) + frames.leastFasteningGrams(motor),
+            nothing.grams()
+                + frames.grams(frame)
+                + frames.leastFasteningGrams(motor)
+                + frames.leastStrapGrams(build.battery().orElseThrow()),
             nothing.variance() + frames.least().variance(),
             0,
             nothing.cents() + frames.least().cents(),
             0));
   }
 
-  private Optional<Aim> aim(Build build, Bounds.Span dragArea) {
-    var all = kits.of(build);
+  private Optional<Aim> aim(Build build, Bounds.Span dragArea, List<KitFloor> all) {
     var watts = all.stream().mapToDouble(floor -> floor.leastWatts(0)).min().orElse(0);
     var ohm = all.stream().mapToDouble(KitFloor::ohm).min().orElse(0);
     return bounds.aim(build, dragArea, new Adds(0, 0, watts, 0, ohm), losses(all));
   }
 
-  /** Three parts with the lightest frame from one on; empty if there is none or nothing can come of it. */
+  /** Three parts with the lightest frame of a group from one on; empty if there is none or nothing can come of it. */
   private Optional<Open> triple(
-      Open.Triple.Three parts, Build build, Target target, int from, int only, long atMost) {
-    var motor = build.motor().orElseThrow();
-    var propeller = build.propeller().orElseThrow();
-    var battery = build.battery().orElseThrow();
-    var frame = first(
-        frames.under(Role.MOTOR, motor),
-        frames.under(Role.PROPELLER, propeller),
-        frames.under(Role.BATTERY, battery),
-        from);
-    if (frame < 0 || (only >= 0 && frame != only)) {
+      Open.Triple.Three parts,
+      Build build,
+      Target target,
+      int from,
+      Frames.Group group,
+      long atMost) {
+    var frame = frame(build, group, from);
+    if (frame < 0) {
       return Optional.empty();
     }
-    var most = Math.min(atMost, target.most(mains(build, frame), kits.of(build)));
+    var floors = kits.of(with(build.battery().orElseThrow(), group));
+    var most = Math.min(atMost, target.most(mains(build, frame), floors));
     return most < 0
         ? Optional.empty()
-        : Optional.of(new Open.Triple(parts, build, target, frame, only, most, 0));
+        : Optional.of(new Open.Triple(parts, build, target, frame, group, most, 0));
   }
 
   /** The next frame of three parts, and the rest of the frames. */
@@ -298,16 +345,14 @@ final class Choices {
     var left = new ArrayList<Open>();
     var four = triple.build().with(Role.FRAME, frames.get(triple.frames()));
     four(four, courses() ? null : triple.target().aim(), triple.most()).ifPresent(left::add);
-    if (triple.only() < 0) {
-      triple(
-              triple.three(),
-              triple.build(),
-              triple.target(),
-              triple.frames() + 1,
-              -1,
-              triple.most())
-          .ifPresent(left::add);
-    }
+    triple(
+            triple.three(),
+            triple.build(),
+            triple.target(),
+            triple.frames() + 1,
+            triple.group(),
+            triple.most())
+        .ifPresent(left::add);
     return left;
   }
 
@@ -323,7 +368,8 @@ final class Choices {
     }
     var aim = known != null
         ? known
-        : aim(build, frames.dragArea(build.frame().orElseThrow())).orElse(null);
+        : aim(build, frames.dragArea(build.frame().orElseThrow()), kits.of(build))
+            .orElse(null);
     if (aim == null) {
       return Optional.empty();
     }
@@ -420,11 +466,11 @@ final class Choices {
     var motor = boxes.motor(build.motor().orElseThrow());
     var propeller = boxes.propeller(build.propeller().orElseThrow());
     var battery = List.of(boxes.battery(build.battery().orElseThrow()));
-    var frame = frames.indexOf(build.frame().orElseThrow());
+    var frame = frames.alone(build.frame().orElseThrow());
     near.addAll(all(boxes.motors(), propeller, battery, frame));
     near.addAll(all(motor, boxes.propellers(), battery, frame));
     near.addAll(all(motor, propeller, boxes.batteries(), frame));
-    near.addAll(all(motor, propeller, battery, -1));
+    near.addAll(all(motor, propeller, battery, frames.every()));
     return near;
   }
 }

@@ -16,10 +16,10 @@ import pappus.physics.flight.LandingRule;
  */
 record Drain(
     double coulomb, Numbers openVolts, Numbers ohms, Numbers highOpenVolts, double leastVolts) {
-  private static final int PARTS = 20;
+  private static final int PARTS = 32;
 
   /** What curves within a part hide from its middle. */
-  private static final double WITHIN = 2e-3;
+  private static final double WITHIN = 5e-4;
 
   static Drain of(Pack pack, LandingRule landing) {
     var start = pack.startCharge();

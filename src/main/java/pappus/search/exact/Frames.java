@@ -6,13 +6,21 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.atomic.AtomicIntegerArray;
 import java.util.function.IntPredicate;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import pappus.catalog.Battery;
 import pappus.catalog.Build;
 import pappus.catalog.Frame;
 import pappus.catalog.Motor;
 import pappus.catalog.Part;
 import pappus.catalog.Role;
+import pappus.compatibility.CompatibilityRule;
 
 /** The frames of a question, the lightest first, and which parts go on which. */
 final class Frames {
@@ -25,8 +33,22 @@ final class Frames {
   private final Adds least;
   private final Bounds.Span dragArea;
   private final List<Frame> shortest;
-  private final Map<List<Object>, Double> fastened = new HashMap<>();
-  private final Map<String, BitSet> bySort = new HashMap<>();
+  private final Map<List<Object>, Double> fastened = new ConcurrentHashMap<>();
+  private final Map<String, BitSet> bySort = new ConcurrentHashMap<>();
+  private final Map<Object, Double> strapped = new ConcurrentHashMap<>();
+  private final Map<Object, AtomicIntegerArray> threes = new ConcurrentHashMap<>();
+  private final Map<String, Object> sorts = new ConcurrentHashMap<>();
+  private final List<CompatibilityRule> onThrees;
+  private final List<Frame> strapping;
+  private final BitSet all;
+
+  /**
+   * Frames that are looked at.
+   *
+   * @param members in the order of the frames
+   * @param only absent where they are many
+   */
+  record Group(BitSet members, @Nullable Frame only) {}
 
   Frames(Goods goods) {
     this.goods = goods;
@@ -46,8 +68,34 @@ final class Frames {
           frame,
           (one, other) -> one.diagonal() <= other.diagonal() ? one : other);
     }
+    this.all = with(index -> true);
+    this.onThrees = goods.assessor().rules().stream()
+        .filter(rule -> rule.reads().containsAll(Set.of(Role.FRAME, Role.BATTERY))
+            && rule.foresees(Set.of(Role.FRAME, Role.PROPELLER, Role.BATTERY)))
+        .toList();
+    this.strapping = frames.stream()
+        .collect(Collectors.toMap(
+            frame -> frame.bay().strapWidthMillimetres(),
+            frame -> frame,
+            (one, other) -> one,
+            TreeMap::new))
+        .values()
+        .stream()
+        .toList();
     this.shortest =
         byArm.values().stream().sorted(Comparator.comparing(Frame::id)).toList();
+  }
+
+  /** All frames. */
+  Group every() {
+    return new Group(all, null);
+  }
+
+  /** One frame. */
+  Group alone(Frame frame) {
+    var members = new BitSet();
+    members.set(frames.indexOf(frame));
+    return new Group(members, frame);
   }
 
   private Adds own(Frame frame) {
@@ -60,10 +108,6 @@ final class Frames {
 
   Frame get(int index) {
     return frames.get(index);
-  }
-
-  int indexOf(Part frame) {
-    return frames.indexOf(frame);
   }
 
   /** Mass that a frame adds to any build at least, g: rising. */
@@ -87,15 +131,35 @@ final class Frames {
     return new Bounds.Span(area, area);
   }
 
-  /** Frames that a part goes on; all where that has to be asked later. */
+  /** Frames that a part goes on; all where there are so many sorts that each is asked when it is met. */
   BitSet under(Role role, Part part) {
     var pairing = goods.pairings().of(role, Role.FRAME);
-    if (!pairing.isAsked()) {
-      return with(index -> true);
+    if (!pairing.isAsked() || pairing.isOpen()) {
+      return all;
     }
     return bySort.computeIfAbsent(
         role + " " + pairing.sort(part),
         fresh -> with(index -> pairing.fit(part, frames.get(index))));
+  }
+
+  /** Whether a frame goes with a battery, and a propeller where there is one, by what rules can tell of them. */
+  boolean goesWith(int index, @Nullable Part propeller, Part battery) {
+    var key = List.of(propeller == null ? "any" : sort(propeller), sort(battery));
+    var known = threes.computeIfAbsent(key, fresh -> new AtomicIntegerArray(frames.size()));
+    if (known.get(index) == 0) {
+      var pair = Build.empty().with(Role.FRAME, frames.get(index)).with(Role.BATTERY, battery);
+      var all = propeller == null ? pair : pair.with(Role.PROPELLER, propeller);
+      known.set(index, goods.assessor().mayStillFit(all) ? 1 : -1);
+    }
+    return known.get(index) > 0;
+  }
+
+  /** All that rules on frame, propeller and battery can tell of a part. */
+  private Object sort(Part part) {
+    return sorts.computeIfAbsent(
+        part.id(),
+        fresh ->
+            onThrees.stream().map(rule -> goods.assessor().trait(rule, part)).toList());
   }
 
   private BitSet with(IntPredicate which) {
@@ -129,5 +193,21 @@ final class Frames {
       }
       return grams.stream().mapToDouble(Double::doubleValue).min().orElse(0) - UNCOUNTED_GRAMS;
     });
+  }
+
+  /** Mass of the strap that a battery asks for on any frame at least, g: it depends on the frame's slots. */
+  double leastStrapGrams(Battery battery) {
+    return strapped.computeIfAbsent(
+        List.of(battery.widthMillimetres(), battery.heightMillimetres()),
+        fresh -> strapping.stream()
+            .mapToDouble(frame -> goods
+                    .assessor()
+                    .begun(Build.empty().with(Role.FRAME, frame).with(Role.BATTERY, battery))
+                    .grams()
+                - goods.nothing().grams()
+                - own(frame).grams()
+                - goods.own(Role.BATTERY, battery).grams())
+            .min()
+            .orElse(0));
   }
 }

@@ -141,7 +141,8 @@ final class Goods {
     });
   }
 
-  private String kind(Frame frame) {
+  /** What rules and mounting can tell of a frame. */
+  String kind(Frame frame) {
     return kinds.computeIfAbsent(
         frame.id(),
         fresh -> mountingSorts.computeIfAbsent(
@@ -170,9 +171,12 @@ final class Goods {
   With with(Build build) {
     var battery = build.battery().orElseThrow();
     var frame = build.frame();
-    return frame.isEmpty()
-        ? with(battery)
-        : new With(battery, frame.get(), kind(battery) + " on " + kind(frame.get()));
+    return frame.isEmpty() ? with(battery) : with(battery, frame.get());
+  }
+
+  /** What accessories have to go with on a frame. */
+  With with(Battery battery, Frame frame) {
+    return new With(battery, frame, kind(battery) + " on " + kind(frame));
   }
 
   /** Whether a part of a role goes with battery and frame, by all that rules can tell from two parts. */

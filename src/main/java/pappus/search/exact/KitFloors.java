@@ -7,7 +7,6 @@ import java.util.OptionalDouble;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import pappus.catalog.Battery;
 import pappus.catalog.Build;
 
 /**
@@ -29,9 +28,9 @@ final class KitFloors {
     this.goods = goods;
   }
 
-  /** Floors with a battery and any frame: one for boards by the law, one for those with a loss of their own. */
-  List<KitFloor> coarse(Battery battery) {
-    var known = least(goods.with(battery));
+  /** Floors with a battery and frame: one for boards by the law, one for those with a loss of their own. */
+  List<KitFloor> coarse(With with) {
+    var known = least(with);
     var byLaw = new ArrayList<Integer>();
     var byOwn = new ArrayList<Integer>();
     for (var sort = 0; sort < goods.losses().size(); sort++) {
@@ -46,7 +45,11 @@ final class KitFloors {
 
   /** Floors for a build with a battery, and with its frame where it has one, one for each sort of boards. */
   List<KitFloor> of(Build build) {
-    var with = goods.with(build);
+    return of(goods.with(build));
+  }
+
+  /** Floors with a battery and frame, one for each sort of boards. */
+  List<KitFloor> of(With with) {
     return floors.computeIfAbsent(with.kind(), fresh -> {
       var known = least(with);
       return IntStream.range(0, goods.losses().size())

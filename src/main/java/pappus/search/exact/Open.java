@@ -20,14 +20,20 @@ sealed interface Open {
   /**
    * Boxes of motors, propellers and batteries, and a span of what accessories can do best.
    *
-   * @param frame the only frame looked at; −1 for all
+   * @param group of frames
    */
   record Wide(
-      BoxBound.Three three, int frame, KitFloor kits, int from, int to, long most, long number)
+      BoxBound.Three three,
+      Frames.Group group,
+      KitFloor kits,
+      int from,
+      int to,
+      long most,
+      long number)
       implements Open {
     @Override
     public Open numbered(long next) {
-      return new Wide(three, frame, kits, from, to, most, next);
+      return new Wide(three, group, kits, from, to, most, next);
     }
   }
 
@@ -37,24 +43,30 @@ sealed interface Open {
    * @param build of the three
    * @param target for them
    * @param frames not looked into yet begin here
-   * @param only the only frame looked at; −1 for all
+   * @param group of frames
    */
   record Triple(
-      Three three, Build build, Target target, int frames, int only, long most, long number)
+      Three three,
+      Build build,
+      Target target,
+      int frames,
+      Frames.Group group,
+      long most,
+      long number)
       implements Open {
     /** Indices among the options of each role. */
     record Three(int motor, int propeller, int battery) {}
 
-    /** Three parts with one frame or all: different spans of accessories lead to them again and again. */
-    record Start(Three three, int only) {}
+    /** Three parts with a group of frames: different spans of accessories lead to them again and again. */
+    record Start(Three three, Frames.Group group) {}
 
     Start start() {
-      return new Start(three, only);
+      return new Start(three, group);
     }
 
     @Override
     public Open numbered(long next) {
-      return new Triple(three, build, target, frames, only, most, next);
+      return new Triple(three, build, target, frames, group, most, next);
     }
   }
 

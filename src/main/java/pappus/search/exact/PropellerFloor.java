@@ -43,7 +43,7 @@ record PropellerFloor(
   }
 
   /** What a span may hide: coefficients go in straight lines between rows, ratios of them almost. */
-  private static final double BETWEEN = 2e-3;
+  private static final double BETWEEN = 5e-4;
 
   /**
    * One propeller.
