@@ -197,8 +197,13 @@ public final class Assessor {
 
   /** Whether no rule is sure already that nothing can be added to make a build of these parts. */
   public boolean mayStillFit(Build begun) {
+    return mayStillFit(begun, rules);
+  }
+
+  /** Whether none of some rules is sure already that nothing can be added to make a build of these parts. */
+  public boolean mayStillFit(Build begun, List<CompatibilityRule> some) {
     var fitting = fitter.fit(begun);
-    for (var rule : rules) {
+    for (var rule : some) {
       if (rule.foresees(begun.parts().keySet())
           && !isWaivedSomewhere(rule)
           && !rule.mayStillFit(fitting)) {

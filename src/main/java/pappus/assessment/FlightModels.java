@@ -93,7 +93,8 @@ public final class FlightModels {
         packK, ageing, NOTHING_WITHHELD, volts == null ? 1 : chemistry.chargeAtVolts(volts));
   }
 
-  Air air() {
+  /** The air of the place. */
+  public Air air() {
     return air;
   }
 

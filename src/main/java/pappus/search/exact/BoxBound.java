@@ -17,12 +17,22 @@ final class BoxBound {
   private final PropellerFloor.Spans spans;
   private final Adds nothing;
   private final double newtonsPerGram;
+  private final SpeedBound speeds;
+  private final double share;
+  private final double dragArea;
   private final double thrustAtCharge;
 
-  BoxBound(Goods goods, Bounds bounds, PropellerFloor.Spans spans) {
+  /**
+   * @param share of the hover's shaft power that flight takes at least
+   * @param dragArea least, m²
+   */
+  BoxBound(Goods goods, Bounds bounds, PropellerFloor.Spans spans, double share, double dragArea) {
     var assessor = goods.assessor();
     this.bounds = bounds;
     this.spans = spans;
+    this.share = share;
+    this.dragArea = dragArea;
+    this.speeds = new SpeedBound(assessor.scenario(), assessor.models().air().densityKgPerM3());
     var nothing = goods.nothing();
     this.nothing = new Adds(nothing.grams(), nothing.variance(), 0, nothing.cents(), 0);
     this.newtonsPerGram = newtonsPerGram(assessor);
@@ -72,10 +82,11 @@ final class BoxBound {
             motor, propeller, battery.pack().behind(kits.ohm()), battery.floorVolts(), grams)) {
       return Aim.HOPELESS;
     }
-    return bounds.objective(seconds(motor, propeller, battery, kits, grams, kits.leastWatts(from)));
+    return bounds.objective(figure(motor, propeller, battery, kits, grams, kits.leastWatts(from)));
   }
 
-  private double seconds(
+  /** Seconds, or metres where the goal is range. */
+  private double figure(
       MotorFloor motor,
       PropellerFloor propeller,
       BatteryFloor battery,
@@ -103,7 +114,20 @@ final class BoxBound {
         kits.loss().orElse(motor.loss()),
         ROTORS * motor.idleA(),
         watts);
-    return battery.drain().seconds(load, kits.ohm());
+    var seconds = battery.drain().seconds(load, kits.ohm());
+    if (!speeds.asks()) {
+      return seconds;
+    }
+    var shaftW = ROTORS * propeller.shaft().at(span) * thrustN * root;
+    return speeds.most(
+        seconds,
+        new SpeedBound.Costs(
+            shaftW / share,
+            ROTORS * thrustN * root * propeller.induced(),
+            propeller.induced() * root,
+            shaftW,
+            load.powerW(battery.pack().openVolts(battery.pack().startCharge())),
+            dragArea));
   }
 
   /** Whether the thrust asked for may be had: at that thrust the pack must carry the motors' volts and power. */

@@ -70,7 +70,7 @@ final class Boxes {
   }
 
   private List<Part> parts(Role role) {
-    return goods.question().options(role);
+    return goods.options(role);
   }
 
   Box<MotorFloor> motors() {
@@ -114,6 +114,11 @@ final class Boxes {
       return box.part() == part ? Optional.of(box) : Optional.empty();
     }
     return box.halves().stream().flatMap(half -> find(half, part).stream()).findFirst();
+  }
+
+  /** Share of the hover's shaft power that flight takes at least. */
+  double share() {
+    return share;
   }
 
   PropellerFloor.Spans spans() {

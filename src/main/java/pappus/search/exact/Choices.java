@@ -31,23 +31,18 @@ final class Choices {
   private final BoxBound boxBound;
   private final List<CompatibilityRule> onMains;
 
-  Choices(Question question) {
-    this.question = question;
-    this.goods = new Goods(question);
+  Choices(Goods goods) {
+    this.question = goods.question();
+    this.goods = goods;
     this.frames = new Frames(goods);
     this.kits = new KitFloors(goods);
     this.bounds = new Bounds(question.assessor());
     this.boxes = new Boxes(goods, frames, kits, bounds);
-    this.boxBound = new BoxBound(goods, bounds, boxes.spans());
+    this.boxBound = new BoxBound(
+        goods, bounds, boxes.spans(), boxes.share(), frames.dragArea().least());
     this.onMains = question.assessor().rules().stream()
         .filter(rule -> Goods.MAIN.containsAll(rule.reads()) && rule.reads().size() > 2)
         .toList();
-  }
-
-  /** Whether a question has parts for all that flies. */
-  static boolean areComplete(Question question) {
-    return Goods.MAIN.stream().noneMatch(role -> question.options(role).isEmpty())
-        && !question.options(Role.BOARD).isEmpty();
   }
 
   /**
@@ -244,7 +239,7 @@ final class Choices {
   }
 
   private Part part(Role role, int index) {
-    return question.options(role).get(index);
+    return goods.options(role).get(index);
   }
 
   private Optional<Open> triple(Open.Triple.Three parts, Frames.Group group) {

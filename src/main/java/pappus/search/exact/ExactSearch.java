@@ -79,10 +79,11 @@ public final class ExactSearch {
    * @param progress told the choices looked into
    */
   public Found run(int count, long effort, Pool pool, LongConsumer progress) {
-    if (!Choices.areComplete(question)) {
+    var goods = new Goods(question);
+    if (!goods.areComplete()) {
       return new Found(List.of(), Ending.PROVEN, OptionalLong.empty(), 0);
     }
-    var choices = new Choices(question);
+    var choices = new Choices(goods);
     var workers = Executors.newFixedThreadPool(threads);
     try {
       var stream = new Stream(choices, choices.all(), new Workers(workers), pool, effort, progress);

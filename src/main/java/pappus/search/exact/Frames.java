@@ -52,7 +52,7 @@ final class Frames {
 
   Frames(Goods goods) {
     this.goods = goods;
-    this.frames = goods.question().options(Role.FRAME).stream()
+    this.frames = goods.options(Role.FRAME).stream()
         .map(Frame.class::cast)
         .sorted(Comparator.comparingDouble((Frame frame) -> own(frame).grams())
             .thenComparing(Frame::id))
@@ -149,7 +149,7 @@ final class Frames {
     if (known.get(index) == 0) {
       var pair = Build.empty().with(Role.FRAME, frames.get(index)).with(Role.BATTERY, battery);
       var all = propeller == null ? pair : pair.with(Role.PROPELLER, propeller);
-      known.set(index, goods.assessor().mayStillFit(all) ? 1 : -1);
+      known.set(index, goods.assessor().mayStillFit(all, onThrees) ? 1 : -1);
     }
     return known.get(index) > 0;
   }

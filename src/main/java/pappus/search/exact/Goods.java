@@ -59,6 +59,7 @@ final class Goods {
 
   private final Question question;
   private final Assessor assessor;
+  private final Map<Role, List<Part>> options = new EnumMap<>(Role.class);
   private final Pairings pairings;
   private final Mountings mountings;
   private final Map<Object, Integer> mountingSorts = new ConcurrentHashMap<>();
@@ -76,17 +77,24 @@ final class Goods {
   Goods(Question question) {
     this.question = question;
     this.assessor = question.assessor();
-    this.pairings = new Pairings(question);
+    this.pairings = new Pairings(this);
+    for (var role : Role.values()) {
+      options.put(
+          role,
+          question.options(role).stream()
+              .filter(part -> assessor.mayStillFit(Build.empty().with(role, part)))
+              .toList());
+    }
     this.mountings = new Mountings(assessor);
     this.nothing = assessor.begun(Build.empty());
     for (var role : Role.values()) {
       var known = new HashMap<String, Begun>();
-      for (var part : question.options(role)) {
+      for (var part : options(role)) {
         known.put(part.id(), assessor.begun(Build.empty().with(role, part)));
       }
       alone.put(role, known);
     }
-    this.losses = question.options(Role.BOARD).stream()
+    this.losses = options(Role.BOARD).stream()
         .map(this::ownLoss)
         .map(loss -> loss.isEmpty()
             ? loss
@@ -98,6 +106,17 @@ final class Goods {
 
   Question question() {
     return question;
+  }
+
+  /** Parts that may fill a role and are not ruled out by themselves, in the order of ids. */
+  List<Part> options(Role role) {
+    return options.getOrDefault(role, List.of());
+  }
+
+  /** Whether there are parts for all that flies. */
+  boolean areComplete() {
+    return MAIN.stream().noneMatch(role -> options(role).isEmpty())
+        && !options(Role.BOARD).isEmpty();
   }
 
   Assessor assessor() {
@@ -240,7 +259,7 @@ final class Goods {
         beside ? mountingSort(part) : -1);
     var known = followed.get(key);
     if (known == null) {
-      known = question.options(follower).stream()
+      known = options(follower).stream()
           .filter(option -> pairing.isOpen() || pairing.fit(part, option))
           .flatMap(option -> least(follower, option, with).stream()
               .map(adds -> beside ? adds.heavier(mountingGrams(with, part, option)) : adds))
@@ -323,7 +342,7 @@ final class Goods {
     }
     return trees.computeIfAbsent(key.toString(), fresh -> {
       var leaves = new ArrayList<Branch.Leaf>();
-      for (var part : question.options(role)) {
+      for (var part : options(role)) {
         if (pairs.stream().allMatch(entry -> entry.getKey().fit(entry.getValue(), part))) {
           var mounting = beside ? mountingGrams(with, build.board().get(), part) : 0;
           least(role, part, with)

@@ -58,8 +58,8 @@ final class KitLeasts {
     // Followers first: what follows of need counts with its bringer.
     for (var place = Goods.ORDER.size() - 1; place >= 0; place--) {
       var role = Goods.ORDER.get(place);
-      var options = goods.question().options(role);
-      if (options.isEmpty()) {
+      var options = goods.options(role);
+      if (goods.question().options(role).isEmpty()) {
         continue;
       }
       var of = new double[options.size()][];
@@ -146,7 +146,7 @@ final class KitLeasts {
   }
 
   private double[] follower(Pairing pairing, Part part, Role follower, boolean beside) {
-    var options = goods.question().options(follower);
+    var options = goods.options(follower);
     var of = Objects.requireNonNull(values.get(follower));
     var least = infinite();
     for (var i = 0; i < of.length; i++) {

@@ -120,6 +120,6 @@ final class Pairing {
         return false;
       }
     }
-    return foreseeing.isEmpty() || assessor.mayStillFit(pair);
+    return foreseeing.isEmpty() || assessor.mayStillFit(pair, foreseeing);
   }
 }

@@ -6,15 +6,14 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.concurrent.atomic.AtomicReference;
 import pappus.catalog.Role;
-import pappus.search.Question;
 
 /** Every {@link Pairing} of a question, worked out when it is first needed. */
 final class Pairings {
-  private final Question question;
+  private final Goods goods;
   private final Map<Role, Map<Role, AtomicReference<Pairing>>> known;
 
-  Pairings(Question question) {
-    this.question = question;
+  Pairings(Goods goods) {
+    this.goods = goods;
     var all = new EnumMap<Role, Map<Role, AtomicReference<Pairing>>>(Role.class);
     for (var one : Role.values()) {
       var others = new EnumMap<Role, AtomicReference<Pairing>>(Role.class);
@@ -31,8 +30,7 @@ final class Pairings {
     var place = Objects.requireNonNull(Objects.requireNonNull(known.get(one)).get(other));
     var pairing = place.get();
     if (pairing == null) {
-      pairing = new Pairing(
-          question.assessor(), one, question.options(one), other, question.options(other));
+      pairing = new Pairing(goods.assessor(), one, goods.options(one), other, goods.options(other));
       place.set(pairing);
     }
     return pairing;

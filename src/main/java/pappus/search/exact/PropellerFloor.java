@@ -8,6 +8,7 @@ import pappus.physics.propeller.PropellerInAir;
  * over √T hardly change with thrust T: the least of each is known for spans of thrust.
  *
  * @param adds mass and price
+ * @param induced most induced speed of hover over √T, m/s/√N
  * @param shaft least shaft power over T^1.5 in each span, W/N^1.5
  * @param torque least torque over T, m
  * @param speed least speed over √T, rad/s/√N
@@ -15,7 +16,13 @@ import pappus.physics.propeller.PropellerInAir;
  * @param motors sorts of motors that one of them goes on
  */
 record PropellerFloor(
-    Adds adds, Numbers shaft, Numbers torque, Numbers speed, BitSet frames, BitSet motors) {
+    Adds adds,
+    double induced,
+    Numbers shaft,
+    Numbers torque,
+    Numbers speed,
+    BitSet frames,
+    BitSet motors) {
 
   /**
    * Thrusts between which numbers are known.
@@ -70,7 +77,13 @@ record PropellerFloor(
       speed[end] = turns / Math.sqrt(thrustN);
     }
     return new PropellerFloor(
-        adds, between(shaft), between(torque), between(speed), frames, motors);
+        adds,
+        1 / Math.sqrt(2 * propeller.densityKgPerM3() * propeller.discAreaM2()),
+        between(shaft),
+        between(torque),
+        between(speed),
+        frames,
+        motors);
   }
 
   /** The least in each span from what holds at its ends. */
@@ -82,6 +95,7 @@ record PropellerFloor(
   static PropellerFloor least(PropellerFloor one, PropellerFloor other) {
     return new PropellerFloor(
         one.adds.least(other.adds),
+        Math.max(one.induced, other.induced),
         one.shaft.least(other.shaft),
         one.torque.least(other.torque),
         one.speed.least(other.speed),

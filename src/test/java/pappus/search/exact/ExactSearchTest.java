@@ -32,13 +32,20 @@ class ExactSearchTest {
       ", \"outlook\": \"cautious\"",
       ", \"payload\": {\"name\": \"seeds\", \"massGrams\": 12, \"watts\": 1.5, \"xMillimetres\": 20}",
       ", \"wants\": [\"gps\", \"buzzer\"]",
-      ", \"transmitterMilliwatts\": 100, \"unknownFacts\": \"leave-out\"");
+      ", \"transmitterMilliwatts\": 100, \"unknownFacts\": \"leave-out\"",
+      ", \"pilot\": {\"video\": \"vellimar\", \"radio\": \"thrennel\", \"polarisation\": \"left\"}",
+      ", \"pilot\": {\"video\": \"analogue\", \"radio\": \"callowhit\"}, \"waivers\": "
+          + "[{\"rule\": \"propeller-clearance\", \"parts\": [\"thistledown-5\"], "
+          + "\"reason\": \"We fly it so.\"}]");
 
   private static final List<String> STYLES = List.of(
       "{\"style\": \"hover\"}",
       "{\"style\": \"hover\"}",
       "{\"style\": \"loiter\"}",
       "{\"style\": \"cruise\", \"windMetresPerSecond\": 3}",
+      "{\"style\": \"cruise\"}",
+      "{\"style\": \"cruise\", \"windMetresPerSecond\": 5}, \"goal\": \"range\"",
+      "{\"style\": \"cruise\", \"airspeedMetresPerSecond\": 11}, \"goal\": \"range\"",
       "{\"style\": \"cruise\", \"airspeedMetresPerSecond\": 9}");
 
   @Test
