@@ -2,6 +2,7 @@ package pappus.cli;
 
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import pappus.ranking.Ranker;
@@ -12,6 +13,7 @@ import pappus.report.Run;
 import pappus.search.Ending;
 import pappus.search.Pool;
 import pappus.search.Question;
+import pappus.search.Reach;
 import pappus.search.exact.ExactSearch;
 import pappus.search.timefold.TimefoldSearch;
 import picocli.CommandLine.Command;
@@ -27,8 +29,8 @@ final class RecommendCommand extends CatalogCommand implements Callable<Integer>
   /** Changes tried in all; repeatable on any machine, unlike a time. */
   private static final long MOVES = 64_000;
 
-  /** Choices that a proof may cost before changes are tried instead. */
-  private static final long MOST_EFFORT = 20_000_000;
+  /** Choices that a proof may cost before changes are tried too. */
+  private static final long MOST_EFFORT = 5_000_000;
 
   @Option(
       names = "--count",
@@ -49,15 +51,16 @@ final class RecommendCommand extends CatalogCommand implements Callable<Integer>
   @Option(
       names = "--search",
       paramLabel = "auto|exact|heuristic",
-      defaultValue = "heuristic",
+      defaultValue = "auto",
       description =
-          "heuristic tries changes and proves nothing; exact proves that nothing does better and takes a minute or more; auto: exact where it can.")
+          "exact proves that nothing does better; heuristic tries changes and proves nothing; auto proves where it can, and says so (default).")
   private Search kind;
 
   @Option(
       names = "--effort",
       paramLabel = "N",
-      description = "How many choices exact looks into at most.")
+      description =
+          "How many choices a proof looks into at most; ends with the best so far and what more is possible.")
   private @Nullable Long effort;
 
   @Override
@@ -83,19 +86,29 @@ final class RecommendCommand extends CatalogCommand implements Callable<Integer>
     var ranker = new Ranker(question, pool);
     var progress = new Progress(err(), isQuiet());
     if (kind == Search.HEURISTIC || obstacle.isPresent()) {
-      return answer(inputs, heuristic(question, pool, ranker, wanted, progress));
+      var ending = heuristic(question, pool, ranker, wanted, progress);
+      progress.clear();
+      var reach = Reach.of(ending);
+      return answer(
+          inputs, ranker.rank(wanted, kind == Search.AUTO ? reach.because(obstacle) : reach));
     }
     var found = exact(question, pool, wanted, progress);
-    if (found.ending() == Ending.EFFORT && kind == Search.AUTO) {
-      // What is not proven is not to be worse than what changes find.
-      return answer(inputs, heuristic(question, pool, ranker, wanted, progress));
+    var reach = new Reach(found.ending(), found.atMost(), found.nodes(), Optional.empty());
+    if (found.ending() == Ending.PROVEN) {
+      if (found.rows().isEmpty()) {
+        // A proof assesses nothing that cannot be feasible: changes find what comes closest.
+        heuristic(question, pool, ranker, wanted, progress);
+      }
+      progress.clear();
+      return answer(inputs, ranker.rank(found.rows(), reach));
+    }
+    if (found.ending() == Ending.EFFORT
+        && (kind == Search.AUTO || pool.bestFirst().isEmpty())) {
+      // What is not proven is not to be worse than what changes find, and never nothing.
+      heuristic(question, pool, ranker, wanted, progress);
     }
     progress.clear();
-    return answer(
-        inputs,
-        found.ending() == Ending.PROVEN
-            ? ranker.rank(found.rows(), found.ending(), found.atMost())
-            : ranker.rank(wanted, found.ending(), found.atMost()));
+    return answer(inputs, ranker.rank(wanted, reach));
   }
 
   private ExactSearch.Found exact(Question question, Pool pool, int wanted, Progress progress) {
@@ -113,7 +126,8 @@ final class RecommendCommand extends CatalogCommand implements Callable<Integer>
     }
   }
 
-  private static Ranking heuristic(
+  /** Fills the pool by trying changes. */
+  private static Ending heuristic(
       Question question, Pool pool, Ranker ranker, int wanted, Progress progress) {
     var search = new TimefoldSearch(question, MOVES);
     try (var interruption = Interruption.watch(search::stop)) {
@@ -121,8 +135,7 @@ final class RecommendCommand extends CatalogCommand implements Callable<Integer>
           pool, done -> progress.show("searching, start " + done + " of " + TimefoldSearch.STARTS));
       progress.show("improving part by part");
       ranker.improve(wanted, interruption::came);
-      progress.clear();
-      return ranker.rank(wanted, interruption.came() ? Ending.INTERRUPTED : ending);
+      return interruption.came() ? Ending.INTERRUPTED : ending;
     }
   }
 

@@ -17,6 +17,11 @@ public final class Problems {
     others.forEach(this::add);
   }
 
+  /** Takes over all of another collection. */
+  public void addAll(Problems others) {
+    others.problems.forEach(problem -> add(others.worst, problem));
+  }
+
   void add(InputException.Kind kind, Problem problem) {
     problems.add(problem);
     if (kind.compareTo(worst) < 0) {

@@ -5,7 +5,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.OptionalLong;
 import java.util.function.BooleanSupplier;
 import java.util.stream.IntStream;
 import pappus.assessment.Assessment;
@@ -18,6 +17,7 @@ import pappus.search.Coverage;
 import pappus.search.Ending;
 import pappus.search.Pool;
 import pappus.search.Question;
+import pappus.search.Reach;
 import pappus.search.Row;
 
 /**
@@ -83,28 +83,20 @@ public final class Ranker {
 
   /** The ranking of everything in the pool. */
   public Ranking rank(int count, Ending ending) {
-    return rank(count, ending, OptionalLong.empty());
+    return rank(count, Reach.of(ending));
   }
 
-  /**
-   * The ranking of everything in the pool.
-   *
-   * @param atMost what no build that was not seen surpasses
-   */
-  public Ranking rank(int count, Ending ending, OptionalLong atMost) {
+  /** The ranking of everything in the pool. */
+  public Ranking rank(int count, Reach reach) {
     var ordered = pool.bestFirst();
     var best = distinct(ordered, count);
     var rows =
         best.stream().map(row -> new Row(row, variants(row, best, ordered))).toList();
-    return rank(rows, ending, atMost);
+    return rank(rows, reach);
   }
 
-  /**
-   * The ranking of rows that a search has put in order.
-   *
-   * @param atMost what no build that was not seen surpasses
-   */
-  public Ranking rank(List<Row> found, Ending ending, OptionalLong atMost) {
+  /** The ranking of rows that a search has put in order. */
+  public Ranking rank(List<Row> found, Reach reach) {
     var rows = found.stream().map(Row::assessment).toList();
     var doubts = new Doubts(question.assessor());
     var bands = rows.stream().map(doubts::band).toList();
@@ -119,8 +111,7 @@ public final class Ranker {
           head == row ? OptionalInt.empty() : OptionalInt.of(head + 1),
           isCheapest(row, heads, rows)));
     }
-    var coverage =
-        new Coverage(question.combinations(), pool.assessed(), pool.feasible(), ending, atMost);
+    var coverage = new Coverage(question.combinations(), pool.assessed(), pool.feasible(), reach);
     return new Ranking(
         candidates, candidates.isEmpty() ? pool.closest() : Optional.empty(), coverage);
   }

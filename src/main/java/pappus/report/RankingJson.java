@@ -33,12 +33,14 @@ public final class RankingJson {
     var coverage = ranking.coverage();
     var standing = new LinkedHashMap<String, Object>();
     standing.put("proven", coverage.isProof());
-    standing.put("text", RankingText.coverage(coverage, scenario.goalOrEndurance()));
+    standing.put("text", Standing.text(ranking, scenario.goalOrEndurance()));
     standing.put("assessed", coverage.assessed());
     standing.put("feasible", coverage.feasible());
     standing.put("combinations", coverage.combinations());
-    standing.put("endedBy", FlightJson.key(coverage.ending()));
-    coverage.atMost().ifPresent(most -> standing.put("atMost", Assessment.figure(most)));
+    standing.put("endedBy", FlightJson.key(coverage.reach().ending()));
+    coverage.reach().atMost().ifPresent(most -> standing.put("atMost", Assessment.figure(most)));
+    Standing.gap(ranking).ifPresent(gap -> standing.put("gap", gap));
+    coverage.reach().obstacle().ifPresent(why -> standing.put("obstacle", why));
     document.put("standing", standing);
     var parts = new TreeMap<String, Part>();
     var candidates = new ArrayList<Object>();
@@ -72,7 +74,7 @@ public final class RankingJson {
   }
 
   private static String status(Ranking ranking) {
-    if (ranking.coverage().ending() == Ending.INTERRUPTED) {
+    if (ranking.coverage().reach().ending() == Ending.INTERRUPTED) {
       return "interrupted";
     }
     return ranking.candidates().isEmpty() ? "infeasible" : "found";

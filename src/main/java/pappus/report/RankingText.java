@@ -14,7 +14,6 @@ import pappus.ranking.Ranking;
 import pappus.scenario.Flight;
 import pappus.scenario.Goal;
 import pappus.scenario.Scenario;
-import pappus.search.Coverage;
 import pappus.search.Ending;
 
 /** A ranking for a terminal. */
@@ -36,7 +35,7 @@ public final class RankingText {
     var lines = new ArrayList<String>();
     lines.addAll(heading());
     lines.add("");
-    if (ranking.coverage().ending() == Ending.INTERRUPTED) {
+    if (ranking.coverage().reach().ending() == Ending.INTERRUPTED) {
       lines.addAll(wrap("You stopped the search early: this is the best it had found by then.", 0));
       lines.add("");
     }
@@ -65,7 +64,7 @@ public final class RankingText {
       lines.addAll(reasons(i, ranking.candidates()));
     }
     lines.add("");
-    lines.addAll(wrap(coverage(ranking.coverage(), scenario.goalOrEndurance()), 0));
+    lines.addAll(wrap(Standing.text(ranking, scenario.goalOrEndurance()), 0));
     lines.add("");
     lines.addAll(cautions(ranking.candidates().get(0).assessment()));
     return finish(lines);
@@ -182,7 +181,11 @@ public final class RankingText {
 
   private List<String> nothing(Ranking ranking) {
     var lines = new ArrayList<String>();
-    lines.addAll(wrap("No build keeps every rule and limit, as far as was looked.", 0));
+    lines.addAll(wrap(
+        ranking.coverage().isProof()
+            ? "No build of this catalogue keeps every rule and limit."
+            : "No build keeps every rule and limit, as far as was looked.",
+        0));
     ranking.closest().ifPresent(closest -> {
       lines.addAll(wrap("In the way of the one that comes closest:", 0));
       closest.limits().stream()
@@ -193,40 +196,8 @@ public final class RankingText {
       BuildLines.details(closest).forEach(line -> lines.addAll(wrap(line, 2)));
     });
     lines.add("");
-    lines.addAll(wrap(coverage(ranking.coverage(), scenario.goalOrEndurance()), 0));
+    lines.addAll(wrap(Standing.text(ranking, scenario.goalOrEndurance()), 0));
     return lines;
-  }
-
-  /** How far the ranking can be trusted. */
-  static String coverage(Coverage coverage, Goal goal) {
-    var counts = String.format(
-        Locale.ROOT,
-        "%,d builds assessed, %,d of them feasible, out of %.1e ways to fill the roles.",
-        coverage.assessed(),
-        coverage.feasible(),
-        coverage.combinations());
-    var what = goal == Goal.RANGE ? "Farthest" : "Longest";
-    if (coverage.isProof()) {
-      return "Proven: no other combination in this catalogue does better. " + counts;
-    }
-    var looked = what + " found, not proven: " + counts;
-    if (coverage.atMost().isPresent()) {
-      looked += String.format(
-          Locale.ROOT,
-          goal == Goal.RANGE
-              ? " What was not seen gets %.2f km far at most."
-              : " What was not seen flies %.1f min at most.",
-          Assessment.figure(coverage.atMost().getAsLong()) / (goal == Goal.RANGE ? 1000 : 60));
-    }
-    if (coverage.ending() == Ending.EFFORT) {
-      return looked + " It ended at the effort it was given.";
-    }
-    if (coverage.ending() == Ending.CLOCK) {
-      return looked + " The clock ended the search: it may differ on another run.";
-    }
-    return coverage.ending() == Ending.INTERRUPTED
-        ? looked + " You stopped the search: this is the best so far."
-        : looked + " It ended after its full number of changes.";
   }
 
   private List<String> cautions(Assessment assessment) {

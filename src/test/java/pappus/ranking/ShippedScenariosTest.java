@@ -22,8 +22,10 @@ import pappus.compatibility.Stock;
 import pappus.doubt.Band;
 import pappus.doubt.Sampled;
 import pappus.scenario.ScenarioReader;
+import pappus.search.Ending;
 import pappus.search.Pool;
 import pappus.search.Question;
+import pappus.search.exact.ExactSearch;
 import pappus.search.timefold.TimefoldSearch;
 
 /**
@@ -63,6 +65,7 @@ class ShippedScenariosTest {
     var ranking = ranker.rank(scenario.count(), ending);
 
     assertThat(ranking.candidates()).isNotEmpty();
+    isNeverBeyondTheProof(ranking, question);
     for (var candidate : ranking.candidates()) {
       var assessment = candidate.assessment();
       var again = assessor.assess(assessment.build());
@@ -75,6 +78,18 @@ class ShippedScenariosTest {
       staysInTheRangesOfItsClass(assessment, assessment.flight().orElseThrow());
       hasTheBandOfTwoThousandSamples(assessor, assessment, candidate.band());
     }
+  }
+
+  /** Whatever changes find, no build is better than the best of a proof. */
+  private static void isNeverBeyondTheProof(Ranking ranking, Question question) {
+    if (ExactSearch.obstacle(question).isPresent()) {
+      return;
+    }
+    var proof = new ExactSearch(question, 2).run(1, Long.MAX_VALUE, new Pool(), done -> {});
+
+    assertThat(proof.ending()).isEqualTo(Ending.PROVEN);
+    assertThat(proof.rows().get(0).assessment().objective())
+        .isGreaterThanOrEqualTo(ranking.candidates().get(0).assessment().objective());
   }
 
   private static void hasTheBandOfTwoThousandSamples(

@@ -5,6 +5,7 @@ import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.concurrent.CompletableFuture;
 import pappus.assessment.FlightModels;
 import pappus.catalog.Battery;
 import pappus.catalog.Build;
@@ -64,9 +65,12 @@ final class Boxes {
     var usual = models.propeller((Propeller) middle);
     this.usualSpeed = usual.speedForThrustRadPerS(newtons);
     this.usualTorqueNm = usual.torqueNm(usualSpeed);
-    this.motors = ofMotors();
+    // The three know nothing of each other.
+    var motors = CompletableFuture.supplyAsync(this::ofMotors);
+    var batteries = CompletableFuture.supplyAsync(() -> ofBatteries(kits));
     this.propellers = ofPropellers();
-    this.batteries = ofBatteries(kits);
+    this.motors = motors.join();
+    this.batteries = batteries.join();
   }
 
   private List<Part> parts(Role role) {
