@@ -83,6 +83,13 @@ final class ArchitectureTest {
             "pappus.compatibility",
             "pappus.assessment"),
         Layer.of(
+            "pappus.search.plain",
+            "pappus.search",
+            "pappus.catalog",
+            "pappus.scenario",
+            "pappus.compatibility",
+            "pappus.assessment"),
+        Layer.of(
             "pappus.search.timefold",
             "pappus.search",
             "pappus.catalog",

@@ -23,7 +23,7 @@ import picocli.CommandLine.Parameters;
     name = "assess",
     description =
         "Judges one build for a scenario: what fits, what it weighs and costs, how long it flies.")
-final class AssessCommand extends CatalogCommand implements Callable<Integer> {
+final class AssessCommand extends ScenarioCommand implements Callable<Integer> {
   @Parameters(
       index = "1",
       paramLabel = "BUILD",

@@ -21,10 +21,9 @@ import pappus.scenario.ScenarioReader;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
-/** What commands on a scenario and a catalogue share: their options and their reading. */
+/** What commands on a scenario and catalogues share: their options and their reading. */
 abstract class CatalogCommand implements JsonAnswer {
   /** Ways to print an answer. */
   enum Format {
@@ -37,12 +36,6 @@ abstract class CatalogCommand implements JsonAnswer {
 
   @Spec
   private CommandSpec spec;
-
-  @Parameters(
-      index = "0",
-      paramLabel = "SCENARIO",
-      description = "What is wanted, a JSON file; - reads standard input.")
-  private Path scenarioFile;
 
   @Mixin
   private CatalogOptions catalogs = new CatalogOptions();
@@ -74,6 +67,14 @@ abstract class CatalogCommand implements JsonAnswer {
       List<String> folders,
       List<Fingerprint> files) {}
 
+  /** Where the scenario is. */
+  abstract Path scenarioFile();
+
+  /** Catalogues as they were told in a result, unless the user names others. */
+  void readAsTold(List<String> names) {
+    catalogs.takeAsTold(names);
+  }
+
   /** Reads everything; all problems of all files come in one exception. */
   Inputs read() {
     var problems = new ArrayList<Problem>();
@@ -81,7 +82,7 @@ abstract class CatalogCommand implements JsonAnswer {
     ReadScenario scenario = null;
     ReadCatalog catalog = null;
     try {
-      scenario = ScenarioReader.read(scenarioFile, System.in);
+      scenario = ScenarioReader.read(scenarioFile(), System.in);
     } catch (InputException wrong) {
       problems.addAll(wrong.problems());
       kind = wrong.kind();

@@ -8,6 +8,8 @@ import picocli.CommandLine.Option;
 
 /** Which catalogue folders a command reads, the same for all commands. */
 final class CatalogOptions {
+  private static final String SHIPPED = "(shipped)";
+
   @Option(
       names = "--catalog",
       paramLabel = "FOLDER",
@@ -17,6 +19,14 @@ final class CatalogOptions {
 
   @Option(names = "--no-shipped-catalog", description = "Only the folders given with --catalog.")
   private boolean withoutShipped;
+
+  /** Folders as they were told in a result, unless the user names others. */
+  void takeAsTold(List<String> names) {
+    if (catalogs.isEmpty() && !withoutShipped) {
+      withoutShipped = !names.contains(SHIPPED);
+      names.stream().filter(name -> !name.equals(SHIPPED)).map(Path::of).forEach(catalogs::add);
+    }
+  }
 
   /** In the order in which later ones replace parts of earlier ones. */
   List<CatalogFolder> folders() {
@@ -32,7 +42,7 @@ final class CatalogOptions {
   List<String> names() {
     var names = new ArrayList<String>();
     if (!withoutShipped) {
-      names.add("(shipped)");
+      names.add(SHIPPED);
     }
     catalogs.forEach(folder -> names.add(folder.toString()));
     return names;

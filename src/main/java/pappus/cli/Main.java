@@ -19,6 +19,7 @@ import picocli.CommandLine.ParseResult;
     subcommands = {
       RecommendCommand.class,
       AssessCommand.class,
+      VerifyCommand.class,
       CheckCommand.class,
       DescribeCommand.class,
       CalibrateCommand.class,

@@ -25,7 +25,7 @@ import picocli.CommandLine.ParameterException;
     name = "recommend",
     description =
         "Ranks builds for a scenario by flight time and says why they stand where they stand.")
-final class RecommendCommand extends CatalogCommand implements Callable<Integer> {
+final class RecommendCommand extends ScenarioCommand implements Callable<Integer> {
   /** Changes tried in all; repeatable on any machine, unlike a time. */
   private static final long MOVES = 64_000;
 
@@ -90,7 +90,9 @@ final class RecommendCommand extends CatalogCommand implements Callable<Integer>
       progress.clear();
       var reach = Reach.of(ending);
       return answer(
-          inputs, ranker.rank(wanted, kind == Search.AUTO ? reach.because(obstacle) : reach));
+          inputs,
+          wanted,
+          ranker.rank(wanted, kind == Search.AUTO ? reach.because(obstacle) : reach));
     }
     var found = exact(question, pool, wanted, progress);
     var reach = new Reach(found.ending(), found.atMost(), found.nodes(), Optional.empty());
@@ -100,7 +102,7 @@ final class RecommendCommand extends CatalogCommand implements Callable<Integer>
         heuristic(question, pool, ranker, wanted, progress);
       }
       progress.clear();
-      return answer(inputs, ranker.rank(found.rows(), reach));
+      return answer(inputs, wanted, ranker.rank(found.rows(), reach));
     }
     if (found.ending() == Ending.EFFORT
         && (kind == Search.AUTO || pool.bestFirst().isEmpty())) {
@@ -108,7 +110,7 @@ final class RecommendCommand extends CatalogCommand implements Callable<Integer>
       heuristic(question, pool, ranker, wanted, progress);
     }
     progress.clear();
-    return answer(inputs, ranker.rank(wanted, reach));
+    return answer(inputs, wanted, ranker.rank(wanted, reach));
   }
 
   private ExactSearch.Found exact(Question question, Pool pool, int wanted, Progress progress) {
@@ -139,9 +141,9 @@ final class RecommendCommand extends CatalogCommand implements Callable<Integer>
     }
   }
 
-  private int answer(Inputs inputs, Ranking ranking) {
+  private int answer(Inputs inputs, int wanted, Ranking ranking) {
     var run = new Run(Version.tool(), TimefoldSearch.SEED, MOVES, inputs.folders(), inputs.files());
-    var json = new RankingJson(inputs.scenario(), run).of(ranking);
+    var json = new RankingJson(inputs.scenario(), run).of(ranking, wanted);
     output(inputs.scenario()).write(Map.of("result.json", json));
     out().print(wantsJson() ? json : new RankingText(inputs.scenario(), columns()).of(ranking));
     out().flush();

@@ -27,13 +27,18 @@ public final class RankingJson {
     this.assessments = new AssessmentJson(scenario);
   }
 
-  /** The whole answer. */
-  public String of(Ranking ranking) {
+  /**
+   * The whole answer.
+   *
+   * @param wanted candidates asked for: with fewer, it claims that there are no more
+   */
+  public String of(Ranking ranking, int wanted) {
     var document = head(status(ranking));
     var coverage = ranking.coverage();
     var standing = new LinkedHashMap<String, Object>();
     standing.put("proven", coverage.isProof());
     standing.put("text", Standing.text(ranking, scenario.goalOrEndurance()));
+    standing.put("wanted", wanted);
     standing.put("assessed", coverage.assessed());
     standing.put("feasible", coverage.feasible());
     standing.put("combinations", coverage.combinations());

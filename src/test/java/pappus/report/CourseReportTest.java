@@ -53,7 +53,7 @@ class CourseReportTest {
   }
 
   private static JsonNode json(Scenario scenario, Ranking ranking) {
-    return MAPPER.readTree(new RankingJson(scenario, RUN).of(ranking));
+    return MAPPER.readTree(new RankingJson(scenario, RUN).of(ranking, 6));
   }
 
   @Test

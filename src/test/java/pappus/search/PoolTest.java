@@ -63,9 +63,9 @@ class PoolTest {
   }
 
   @Test
-  void aFractionOfAMillisecondDoesNotCount() {
-    var cheap = cents(seconds(OTHER_BATTERY, 600.0001), 1);
-    var dear = cents(seconds(FIRST, 600.0009), 2);
+  void aFractionOfAMicrosecondDoesNotCount() {
+    var cheap = cents(seconds(OTHER_BATTERY, 600.0000001), 1);
+    var dear = cents(seconds(FIRST, 600.0000009), 2);
     offer(dear, cheap);
 
     assertThat(pool.bestFirst()).containsExactly(cheap, dear);

@@ -2,15 +2,9 @@ package pappus.search.exact;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Random;
-import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 import pappus.assessment.Assessment;
-import pappus.catalog.Catalog;
-import pappus.catalog.Kind;
-import pappus.catalog.Part;
 import pappus.ranking.Ranker;
 import pappus.search.Ending;
 import pappus.search.Enumeration;
@@ -23,36 +17,11 @@ class ExactSearchTest {
   private static final int CATALOGUES = 200;
   private static final int ROWS = 6;
 
-  private static final Catalog ALL = SmallShop.all();
-
-  /** Ways of flying and limits, each with a different thing that binds. */
-  private static final List<String> LIMITS = List.of(
-      "",
-      ", \"budget\": {\"amount\": 170, \"currency\": \"EUR\"}",
-      ", \"outlook\": \"cautious\"",
-      ", \"payload\": {\"name\": \"seeds\", \"massGrams\": 12, \"watts\": 1.5, \"xMillimetres\": 20}",
-      ", \"wants\": [\"gps\", \"buzzer\"]",
-      ", \"transmitterMilliwatts\": 100, \"unknownFacts\": \"leave-out\"",
-      ", \"pilot\": {\"video\": \"vellimar\", \"radio\": \"thrennel\", \"polarisation\": \"left\"}",
-      ", \"pilot\": {\"video\": \"analogue\", \"radio\": \"callowhit\"}, \"waivers\": "
-          + "[{\"rule\": \"propeller-clearance\", \"parts\": [\"thistledown-5\"], "
-          + "\"reason\": \"We fly it so.\"}]");
-
-  private static final List<String> STYLES = List.of(
-      "{\"style\": \"hover\"}",
-      "{\"style\": \"hover\"}",
-      "{\"style\": \"loiter\"}",
-      "{\"style\": \"cruise\", \"windMetresPerSecond\": 3}",
-      "{\"style\": \"cruise\"}",
-      "{\"style\": \"cruise\", \"windMetresPerSecond\": 5}, \"goal\": \"range\"",
-      "{\"style\": \"cruise\", \"airspeedMetresPerSecond\": 11}, \"goal\": \"range\"",
-      "{\"style\": \"cruise\", \"airspeedMetresPerSecond\": 9}");
-
   @Test
   void ranksTwoHundredCataloguesAsTryingEveryBuildDoes() {
     var feasible = 0;
     for (var seed = 0; seed < CATALOGUES; seed++) {
-      var question = question(seed);
+      var question = RandomQuestions.of(seed);
       var all = Enumeration.of(question);
       feasible += all.bestFirst().isEmpty() ? 0 : 1;
 
@@ -64,7 +33,7 @@ class ExactSearchTest {
   @Test
   void oneTwoAndEightThreadsGiveTheSame() {
     for (var seed = 0; seed < 10; seed++) {
-      var question = question(seed);
+      var question = RandomQuestions.of(seed);
       var two = exact(question, 2);
 
       assertThat(exact(question, 1)).isEqualTo(two);
@@ -91,37 +60,6 @@ class ExactSearchTest {
 
     assertThat(ExactSearch.obstacle(Question.of(SmallShop.few(), profile))).isPresent();
     assertThat(ExactSearch.obstacle(SmallShop.question(SmallShop.few(), ""))).isEmpty();
-  }
-
-  /** A random handful of the shop's parts and a scenario, both fixed by the seed. */
-  private static Question question(int seed) {
-    var random = new Random(seed);
-    var ids = new TreeSet<>(random.nextBoolean() ? SmallShop.ONE_BUILD : List.<String>of());
-    ids.addAll(some(Kind.FRAME, 2, random));
-    ids.addAll(some(Kind.MOTOR, 3, random));
-    ids.addAll(some(Kind.PROPELLER, 3, random));
-    ids.addAll(some(Kind.BATTERY, 3, random));
-    ids.addAll(some(Kind.BOARD, 2, random));
-    for (var kind : List.of(Kind.TRANSMITTER, Kind.CAMERA, Kind.RECEIVER, Kind.GPS, Kind.BUZZER)) {
-      ids.addAll(some(kind, 1, random));
-    }
-    ids.addAll(some(Kind.ANTENNA, 2, random));
-    ids.addAll(some(Kind.CAPACITOR, 2, random));
-    ids.addAll(some(Kind.LEAD, 2, random));
-    var catalog = SmallShop.catalog(List.copyOf(ids));
-    var flying = STYLES.get(random.nextInt(STYLES.size()));
-    var limits = LIMITS.get(random.nextInt(LIMITS.size()));
-    return Question.of(catalog, SmallShop.assessor(catalog, SmallShop.flying(flying, limits)));
-  }
-
-  private static List<String> some(Kind kind, int count, Random random) {
-    var parts = ALL.ofKind(kind);
-    var ids = new ArrayList<String>();
-    for (var i = 0; i < count; i++) {
-      Part part = parts.get(random.nextInt(parts.size()));
-      ids.add(part.id());
-    }
-    return ids;
   }
 
   private static List<String> exact(Question question, int threads) {

@@ -1,0 +1,195 @@
+package pappus.cli;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import pappus.assessment.Assessment;
+import pappus.catalog.BuildText;
+import pappus.explanation.Spoken;
+import pappus.files.InputException;
+import pappus.files.JsonText;
+import pappus.files.Problem;
+import pappus.files.Source;
+import pappus.report.ToldResult;
+import pappus.search.Question;
+import pappus.search.plain.PlainSearch;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+
+/** Whether another route confirms what a result claims. */
+@Command(
+    name = "verify",
+    description =
+        "Reads scenario and catalogue of a result again, judges its builds anew, and looks for a better one by trying all.")
+final class VerifyCommand extends CatalogCommand implements Callable<Integer> {
+  @Parameters(index = "0", paramLabel = "RESULT.json", description = "What recommend wrote.")
+  private Path resultFile;
+
+  @Option(
+      names = "--effort",
+      paramLabel = "N",
+      description = "How many combinations to look at at most; else all.")
+  private @Nullable Long effort;
+
+  private @Nullable ToldResult told;
+
+  @Override
+  Path scenarioFile() {
+    return Path.of(told().inputs().keySet().iterator().next());
+  }
+
+  private ToldResult told() {
+    if (told == null) {
+      try {
+        told = ToldResult.of(resultFile.toString(), Source.read(resultFile).text());
+      } catch (IllegalArgumentException wrong) {
+        throw new InputException(
+            InputException.Kind.BAD_DATA,
+            List.of(Problem.ofFile("RESULT.json", String.valueOf(wrong.getMessage()))));
+      }
+    }
+    return told;
+  }
+
+  @Override
+  public Integer call() {
+    if (effort != null && effort < 1) {
+      throw new ParameterException(
+          spec().commandLine(), "--effort must be at least 1, but is " + effort + ".");
+    }
+    readAsTold(told().catalogs());
+    var inputs = read();
+    var against = new ArrayList<String>();
+    var changed = changed(inputs);
+    var rows = rows(inputs, against);
+    var question = Question.of(inputs.catalog(), inputs.assessor());
+    var found = told().proven() && against.isEmpty() ? look(question, rows) : null;
+    if (found != null) {
+      found.better().stream()
+          .limit(3)
+          .forEach(better -> against.add(
+              "%s is not in it and should be: %s.".formatted(better.build(), figure(better))));
+    }
+    var confirmed = against.isEmpty() && told().proven() && found != null && found.isWhole();
+    print(confirmed, changed, against, rows.size(), found);
+    return confirmed ? ExitCode.OK : ExitCode.NO;
+  }
+
+  private static String figure(Assessment assessment) {
+    return Spoken.minutes(assessment.milliseconds() / 1000.0) + " min";
+  }
+
+  /** Files that are not as they were. */
+  private List<String> changed(Inputs inputs) {
+    var now = new HashMap<String, String>();
+    inputs.files().forEach(file -> now.put(file.name(), file.sha256()));
+    return told().inputs().entrySet().stream()
+        .filter(input -> !input.getValue().equals(now.get(input.getKey())))
+        .map(Map.Entry::getKey)
+        .toList();
+  }
+
+  /** The rows judged anew; what is not as told goes against the result. */
+  private List<Assessment> rows(Inputs inputs, List<String> against) {
+    var rows = new ArrayList<Assessment>();
+    for (var told : told().rows()) {
+      var rank = rows.size() + 1;
+      try {
+        var assessment = inputs.assessor().assess(BuildText.of(told.roles(), inputs.catalog()));
+        rows.add(assessment);
+        if (!assessment.isFeasible()) {
+          against.add("Row %s breaks a rule or limit.".formatted(rank));
+        } else if (assessment.milliseconds() != told.milliseconds()) {
+          against.add(String.format(
+              Locale.ROOT,
+              "Row %d flies %.3f s, but is told to fly %.3f s.",
+              rank,
+              assessment.milliseconds() / 1000.0,
+              told.milliseconds() / 1000.0));
+        }
+      } catch (IllegalArgumentException unknown) {
+        against.add("Row %s cannot be built: %s".formatted(rank, unknown.getMessage()));
+        return rows;
+      }
+    }
+    return rows;
+  }
+
+  private PlainSearch.Found look(Question question, List<Assessment> rows) {
+    var search = new PlainSearch(question, rows, rows.size() < told().wanted());
+    var progress = new Progress(err(), isQuiet());
+    try (var interruption = Interruption.watch(search::stop)) {
+      if (interruption.came()) {
+        search.stop();
+      }
+      var found = search.run(
+          effort == null ? Long.MAX_VALUE : effort,
+          looks -> progress.show(
+              String.format(Locale.ROOT, "trying all, %,d combinations looked at", looks)));
+      progress.clear();
+      return found;
+    }
+  }
+
+  private void print(
+      boolean confirmed,
+      List<String> changed,
+      List<String> against,
+      int rows,
+      PlainSearch.@Nullable Found found) {
+    var lines = new ArrayList<String>();
+    changed.forEach(name -> lines.add(
+        Spoken.safe(name) + " has changed since, or was not read: this is about it as it is now."));
+    against.forEach(line -> lines.add(Spoken.safe(line)));
+    lines.add(summary(confirmed, against, rows, found));
+    if (wantsJson()) {
+      var document = new LinkedHashMap<String, Object>();
+      document.put("status", confirmed ? "confirmed" : "not-confirmed");
+      document.put("changed", changed);
+      document.put("against", against);
+      document.put("rows", rows);
+      if (found != null) {
+        document.put("motorsDone", found.motors());
+        document.put("motors", found.ofMotors());
+        document.put("looks", found.looks());
+        document.put("assessed", found.assessed());
+      }
+      document.put("text", lines.get(lines.size() - 1));
+      out().print(JsonText.of(document));
+    } else {
+      lines.forEach(out()::println);
+    }
+    out().flush();
+  }
+
+  private String summary(
+      boolean confirmed, List<String> against, int rows, PlainSearch.@Nullable Found found) {
+    if (found == null) {
+      return against.isEmpty()
+          ? "The %s rows are as told. The result claims no proof, so there is none to confirm."
+              .formatted(rows)
+          : "Not confirmed.";
+    }
+    var looked = String.format(
+        Locale.ROOT,
+        "%,d combinations looked at, %,d builds assessed",
+        found.looks(),
+        found.assessed());
+    if (confirmed) {
+      return "Confirmed: the %s rows are as told, and trying all finds no build that should be among them. %s."
+          .formatted(rows, looked);
+    }
+    return against.isEmpty()
+        ? "Not confirmed yet: the %s rows are as told, and no better build is with the first %s of %s motors; the others are still to be tried. %s."
+            .formatted(rows, found.motors(), found.ofMotors(), looked)
+        : "Not confirmed. " + looked + ".";
+  }
+}

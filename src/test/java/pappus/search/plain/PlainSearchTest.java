@@ -1,0 +1,78 @@
+package pappus.search.plain;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import pappus.assessment.Assessment;
+import pappus.catalog.Build;
+import pappus.ranking.Ranker;
+import pappus.search.Ending;
+import pappus.search.Enumeration;
+import pappus.search.Question;
+import pappus.search.Row;
+import pappus.search.exact.RandomQuestions;
+import pappus.shop.SmallShop;
+
+/** The second route against trying every build. */
+class PlainSearchTest {
+  private static final int WANTED = 6;
+
+  @Test
+  void findsNothingThatARankingOfAllBuildsLacks() {
+    for (var seed = 0; seed < 60; seed++) {
+      var question = RandomQuestions.of(seed);
+      var rows = enumerated(question);
+
+      var found = look(question, rows, rows.size() < WANTED);
+
+      assertThat(found.better()).as("catalogue %s", seed).isEmpty();
+      assertThat(found.isWhole()).isTrue();
+    }
+  }
+
+  @Test
+  void findsWhatIsMissing() {
+    var missing = 0;
+    for (var seed = 0; seed < 60; seed++) {
+      var question = RandomQuestions.of(seed);
+      var rows = enumerated(question);
+      if (rows.isEmpty()) {
+        continue;
+      }
+      var last = rows.get(rows.size() - 1);
+      var lacking = rows.subList(0, rows.size() - 1);
+
+      var found = look(question, lacking, true);
+
+      assertThat(builds(found.better())).as("catalogue %s", seed).contains(last.build());
+      missing++;
+    }
+    assertThat(missing).isGreaterThan(20);
+  }
+
+  @Test
+  void saysWhatIsLeftWhenItsEffortEnds() {
+    var question = SmallShop.question(SmallShop.few(), "");
+
+    var found = new PlainSearch(question, List.of(), true).run(1, looks -> {});
+
+    assertThat(found.isWhole()).isFalse();
+    assertThat(found.motors()).isLessThan(found.ofMotors());
+  }
+
+  private static PlainSearch.Found look(Question question, List<Assessment> rows, boolean areAll) {
+    return new PlainSearch(question, rows, areAll).run(Long.MAX_VALUE, looks -> {});
+  }
+
+  private static List<Assessment> enumerated(Question question) {
+    return new Ranker(question, Enumeration.of(question))
+        .rank(WANTED, Ending.MOVES).candidates().stream()
+            .map(candidate -> new Row(candidate.assessment(), List.of()).assessment())
+            .toList();
+  }
+
+  private static List<Build> builds(List<Assessment> assessments) {
+    return assessments.stream().map(Assessment::build).toList();
+  }
+}
