@@ -22,6 +22,7 @@ import pappus.ranking.Candidate;
 
 /** Why a build stands where it stands, in sentences. */
 public final class Reasons {
+  private static final int MOST_TWINS = 3;
   /** Figures that count otherwise than stated are told from so much on. */
   private static final double TOLD_CHANGE = 0.01;
 
@@ -119,6 +120,20 @@ public final class Reasons {
         full.duty() * 100,
         what,
         cannotBeSet ? "; no setting holds that, so mind the stick" : "; set the board to hold it"));
+  }
+
+  /** Which parts could stand in the place of one, since they are the same in every number; a few of many. */
+  public static String twins(Part part, List<Part> others) {
+    var names = new ArrayList<String>();
+    others.stream()
+        .limit(MOST_TWINS)
+        .forEach(
+            other -> names.add(Spoken.safe(other.name()) + " (" + Spoken.safe(other.id()) + ")"));
+    var more = others.size() - names.size();
+    return Spoken.safe(part.name())
+        + " is the same in every number as "
+        + String.join(", ", names)
+        + (more > 0 ? " and " + more + " more: take any." : ": take either.");
   }
 
   /** Why a candidate stands before the next one. */

@@ -1,8 +1,12 @@
 package pappus.ranking;
 
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalInt;
 import pappus.assessment.Assessment;
+import pappus.catalog.Part;
 import pappus.doubt.Band;
 
 /**
@@ -11,6 +15,7 @@ import pappus.doubt.Band;
  * @param assessment our opinion on it
  * @param band how sure its endurance is
  * @param variants builds that differ from it in one of frame, motor, propeller and battery, best first
+ * @param twins by part of the build, those that are the same in every number
  * @param equalTo rank, from 1, of the first candidate that it is not surely worse than; empty if it
  *     is surely worse than that of the group before, or the first of its own group
  * @param cheapestOfGroup whether it is the cheapest of a group of equals of at least two
@@ -19,9 +24,11 @@ public record Candidate(
     Assessment assessment,
     Band band,
     List<Assessment> variants,
+    Map<Part, List<Part>> twins,
     OptionalInt equalTo,
     boolean cheapestOfGroup) {
   public Candidate {
     variants = List.copyOf(variants);
+    twins = Collections.unmodifiableMap(new LinkedHashMap<>(twins));
   }
 }

@@ -1,8 +1,10 @@
 package pappus.ranking;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.BooleanSupplier;
@@ -108,12 +110,23 @@ public final class Ranker {
           rows.get(row),
           bands.get(row),
           found.get(row).variants(),
+          twins(rows.get(row).build()),
           head == row ? OptionalInt.empty() : OptionalInt.of(head + 1),
           isCheapest(row, heads, rows)));
     }
     var coverage = new Coverage(question.combinations(), pool.assessed(), pool.feasible(), reach);
     return new Ranking(
         candidates, candidates.isEmpty() ? pool.closest() : Optional.empty(), coverage);
+  }
+
+  private Map<Part, List<Part>> twins(Build build) {
+    var twins = new LinkedHashMap<Part, List<Part>>();
+    for (var part : build.parts().values()) {
+      if (!question.twins(part).isEmpty()) {
+        twins.put(part, question.twins(part));
+      }
+    }
+    return twins;
   }
 
   /** The best builds each of which differs from every earlier one in at least two main parts. */

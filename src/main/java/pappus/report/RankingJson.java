@@ -106,6 +106,14 @@ public final class RankingJson {
     var row = rows.get(index);
     var content = new LinkedHashMap<String, Object>();
     content.put("rank", index + 1);
+    if (!row.twins().isEmpty()) {
+      var twins = new TreeMap<String, Object>();
+      row.twins().forEach((part, others) -> {
+        twins.put(part.id(), others.stream().map(Part::id).toList());
+        others.forEach(other -> parts.put(other.id(), other));
+      });
+      content.put("twins", twins);
+    }
     row.equalTo().ifPresent(head -> content.put("equalTo", head));
     content.put("cheapestOfGroup", row.cheapestOfGroup());
     content.putAll(assessments.content(row.assessment(), row.band().planWith(), parts));

@@ -145,6 +145,9 @@ public final class RankingText {
             + " % of the power in hover.",
         3));
     lines.addAll(wrap("   With " + BuildLines.accessories(assessment) + ".", 3));
+    candidate
+        .twins()
+        .forEach((part, others) -> lines.addAll(wrap("   " + Reasons.twins(part, others), 3)));
     for (var line : BuildLines.places(assessment)) {
       lines.addAll(wrap("   " + line, 3));
     }

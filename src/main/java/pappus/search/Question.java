@@ -8,6 +8,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import pappus.assessment.Assessor;
 import pappus.catalog.Antenna;
@@ -26,24 +27,36 @@ import pappus.scenario.Choice;
  * What a search is to find: the parts it may use in each role, and who judges them.
  *
  * <p>Fixed, allowed and excluded parts apply here, before anything is searched. A role with one part
- * left is decided; one without any is left empty.
+ * left is decided; one without any is left empty. Of parts that are the same in every number, the first by id stands
+ * for all.
  */
 public final class Question {
   private final Assessor assessor;
   private final Map<Role, List<Part>> options;
+  private final Map<String, List<Part>> twins;
 
-  private Question(Assessor assessor, Map<Role, List<Part>> options) {
+  private Question(
+      Assessor assessor, Map<Role, List<Part>> options, Map<String, List<Part>> twins) {
     this.assessor = assessor;
     this.options = options;
+    this.twins = twins;
   }
 
   /** The parts of a catalogue that a scenario leaves open. */
   public static Question of(Catalog catalog, Assessor assessor) {
     var options = new EnumMap<Role, List<Part>>(Role.class);
+    var twins = new TreeMap<String, List<Part>>();
     for (var role : Role.values()) {
-      options.put(role, List.copyOf(options(role, catalog, assessor)));
+      var each = Twins.of(role, options(role, catalog, assessor), assessor);
+      options.put(role, List.copyOf(each.keySet()));
+      each.forEach((part, others) -> {
+        if (!others.isEmpty()) {
+          twins.put(part.id(), List.copyOf(others));
+        }
+      });
     }
-    return new Question(assessor, Collections.unmodifiableMap(options));
+    return new Question(
+        assessor, Collections.unmodifiableMap(options), Collections.unmodifiableMap(twins));
   }
 
   private static List<Part> options(Role role, Catalog catalog, Assessor assessor) {
@@ -139,6 +152,11 @@ public final class Question {
   /** Parts that may fill a role, in the order of ids. */
   public List<Part> options(Role role) {
     return options.getOrDefault(role, List.of());
+  }
+
+  /** Parts that a part stands for, since they are the same in every number: they are no options of their own. */
+  public List<Part> twins(Part part) {
+    return twins.getOrDefault(part.id(), List.of());
   }
 
   /** Ways to fill the roles, counting those that cannot fit. */

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static pappus.catalog.Parts.with;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
@@ -217,6 +218,16 @@ class ReasonsTest {
         .containsExactly("Turn a\\u001b[2Jb\\u0007c\\u000ad\\u202ee.");
   }
 
+  @Test
+  void namesWhatIsTheSameInEveryNumber() {
+    var motor = FEW.part("spikerush-1303-3400").orElseThrow();
+    var other = FEW.part("cypsela-1404-2800").orElseThrow();
+
+    assertThat(Reasons.twins(motor, List.of(other)))
+        .isEqualTo("Spikerush 1303-3400 is the same in every number as Cypsela 1404-2800"
+            + " (cypsela-1404-2800): take either.");
+  }
+
   private static Candidate candidate(Assessment assessment, boolean unsure) {
     return new Candidate(
         assessment,
@@ -224,6 +235,7 @@ class ReasonsTest {
             assessment.milliseconds() / 1000.0,
             unsure ? List.of(new Contribution(Doubt.MASS, "a", 1, 100, 100, 100)) : List.of()),
         List.of(),
+        Map.of(),
         OptionalInt.empty(),
         false);
   }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static pappus.shop.SmallShop.ids;
 import static pappus.shop.SmallShop.question;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -11,6 +12,8 @@ import pappus.catalog.Build;
 import pappus.catalog.BuildText;
 import pappus.catalog.Catalog;
 import pappus.catalog.Part;
+import pappus.catalog.Parts;
+import pappus.catalog.Propeller;
 import pappus.catalog.Role;
 import pappus.shop.SmallShop;
 
@@ -33,6 +36,36 @@ class QuestionTest {
   void countsTheWaysToFillTheRoles() {
     // 2 frames, 2 motors, 3 propellers, 2 batteries, 2 cameras; one part in each other role.
     assertThat(question(FEW, "").combinations()).isEqualTo(48);
+  }
+
+  @Test
+  void oneOfTwoPartsThatAreTheSameInEveryNumberStandsForBoth() {
+    var twice = withTwin("awn-4.5x2.5x2");
+    var awn = twice.part("awn-4.5x2.5x2").orElseThrow();
+
+    var question = question(twice, "");
+
+    assertThat(ids(question, Role.PROPELLER))
+        .containsExactly("awn-4.5x2.5x2", "frond-4.5x3.2x3", "ligule-4x1.9x2");
+    assertThat(question.twins(awn)).extracting(Part::id).containsExactly("bristle-4.5x2.5x2");
+    assertThat(question.twins(FEW.part("thistledown-5").orElseThrow())).isEmpty();
+  }
+
+  @Test
+  void aPartThatTheScenarioNamesIsNoTwin() {
+    var question = question(withTwin("awn-4.5x2.5x2"), """
+        , "parts": {"owned": ["bristle-4.5x2.5x2"]}""");
+
+    assertThat(ids(question, Role.PROPELLER)).contains("awn-4.5x2.5x2", "bristle-4.5x2.5x2");
+  }
+
+  /** The few parts, and one of them once more under another name. */
+  private static Catalog withTwin(String id) {
+    var parts = new ArrayList<Part>(FEW.parts());
+    var part = FEW.part(id).orElseThrow();
+    var named = Parts.with((Propeller) part, "id", id.replace("awn", "bristle"));
+    parts.add(Parts.with(Parts.with(named, "maker", "Sedgewick"), "name", "Bristle 4.5×2.5×2"));
+    return Catalog.of(parts);
   }
 
   @Test
