@@ -23,6 +23,7 @@ import pappus.ranking.Candidate;
 /** Why a build stands where it stands, in sentences. */
 public final class Reasons {
   private static final int MOST_TWINS = 3;
+
   /** Figures that count otherwise than stated are told from so much on. */
   private static final double TOLD_CHANGE = 0.01;
 
