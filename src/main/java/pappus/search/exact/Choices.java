@@ -1,16 +1,13 @@
 package pappus.search.exact;
 
 import java.util.ArrayList;
-import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.PriorityQueue;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import pappus.assessment.Assessment;
-import pappus.catalog.Battery;
 import pappus.catalog.Build;
 import pappus.catalog.Part;
 import pappus.catalog.Role;
@@ -20,26 +17,23 @@ import pappus.search.Question;
 
 /** What each choice leads to. Safe for several threads. */
 final class Choices {
-  private static final int MOST_HALVED = 64;
-
   private final Question question;
   private final Goods goods;
+  private final Trees trees;
   private final Frames frames;
   private final KitFloors kits;
   private final Bounds bounds;
-  private final Boxes boxes;
-  private final BoxBound boxBound;
+  private final Halving halving;
   private final List<CompatibilityRule> onMains;
 
   Choices(Goods goods) {
     this.question = goods.question();
     this.goods = goods;
+    this.trees = new Trees(goods);
     this.frames = new Frames(goods);
     this.kits = new KitFloors(goods);
     this.bounds = new Bounds(question.assessor());
-    this.boxes = new Boxes(goods, frames, kits, bounds);
-    this.boxBound = new BoxBound(
-        goods, bounds, boxes.spans(), boxes.share(), frames.dragArea().least());
+    this.halving = new Halving(goods, frames, kits, bounds);
     this.onMains = question.assessor().rules().stream()
         .filter(rule -> Goods.MAIN.containsAll(rule.reads()) && rule.reads().size() > 2)
         .toList();
@@ -59,80 +53,12 @@ final class Choices {
 
   /** Every build there is. */
   List<Open> all() {
-    return all(boxes.motors(), boxes.propellers(), boxes.batteries(), frames.every());
+    return halving.all();
   }
 
-  /** Every build of some boxes with some frames. */
-  private List<Open> all(
-      Box<MotorFloor> motors,
-      Box<PropellerFloor> propellers,
-      List<Box<BatteryFloor>> batteries,
-      Frames.Group group) {
-    var all = new ArrayList<Open>();
-    for (var battery : batteries) {
-      var three = new BoxBound.Three(motors, propellers, battery);
-      var sample = (Battery) part(Role.BATTERY, battery.part());
-      if (frame(three, group) >= 0) {
-        for (var floor : kits.coarse(with(sample, group))) {
-          wide(three, group, floor, 0, floor.steps()).ifPresent(all::add);
-        }
-      }
-    }
-    return all;
-  }
-
-  private With with(Battery battery, Frames.Group group) {
-    return group.only() == null ? goods.with(battery) : goods.with(battery, group.only());
-  }
-
-  private Optional<Open> wide(
-      BoxBound.Three three, Frames.Group group, KitFloor floor, int from, int to) {
-    var motor = three.motors().floor();
-    if (!motor.byPropeller().intersects(three.propellers().floor().motors())
-        || !motor.byBattery().intersects(three.batteries().floor().motors())) {
-      return Optional.empty();
-    }
-    var frame = frame(three, group);
-    if (frame < 0) {
-      return Optional.empty();
-    }
-    var adds = frames.least().weighing(frames.grams(frame));
-    var most = boxBound.most(three, adds, floor, from, to);
-    return most < 0
-        ? Optional.empty()
-        : Optional.of(new Open.Wide(three, group, floor, from, to, most, 0));
-  }
-
-  private int frame(BoxBound.Three three, Frames.Group group) {
-    var battery =
-        three.batteries().isOne() ? part(Role.BATTERY, three.batteries().part()) : null;
-    var propeller =
-        three.propellers().isOne() ? part(Role.PROPELLER, three.propellers().part()) : null;
-    var frame = -1;
-    do {
-      frame = first(
-          frame + 1,
-          group.members(),
-          three.motors().floor().frames(),
-          three.propellers().floor().frames(),
-          three.batteries().floor().frames());
-    } while (frame >= 0 && battery != null && !frames.goesWith(frame, propeller, battery));
-    return frame;
-  }
-
-  /** The first frame from one on that is in all sets; −1 if none is. */
-  private static int first(int from, BitSet... sets) {
-    var frame = from;
-    var agreed = 0;
-    for (var set = 0; agreed < sets.length; set = (set + 1) % sets.length) {
-      var next = sets[set].nextSetBit(frame);
-      if (next < 0) {
-        return -1;
-      }
-      agreed = next == frame ? agreed + 1 : 1;
-      frame = next;
-    }
-    return frame;
+  /** Builds that differ from one in at most one main part. */
+  List<Open> near(Build build) {
+    return halving.near(build);
   }
 
   /**
@@ -143,99 +69,11 @@ final class Choices {
    */
   Found lookInto(Open open, long until, Set<Open.Triple.Start> started) {
     if (open instanceof Open.Wide wide) {
-      return halved(wide, until, started);
+      return halving.halve(wide, until, started, this::triple);
     }
     return open instanceof Open.Triple triple
         ? Found.of(nextFrame(triple))
         : accessories((Open.Four) open, until);
-  }
-
-  /** Halves boxes as long as they may reach more than what waits: each takes less time than to hand it over. */
-  private Found halved(Open.Wide first, long until, Set<Open.Triple.Start> started) {
-    var left = new ArrayList<Open>();
-    var wides = new PriorityQueue<>(Open.MOST_FIRST);
-    wides.add(first);
-    var looks = 0;
-    while (!wides.isEmpty()
-        && looks < MOST_HALVED
-        && (looks == 0 || wides.peek().most() >= until)) {
-      looks++;
-      for (var half : halves((Open.Wide) wides.poll(), started)) {
-        if (half instanceof Open.Wide) {
-          wides.add(half.numbered(looks));
-        } else {
-          left.add(half);
-        }
-      }
-    }
-    left.addAll(wides);
-    return new Found(left, List.of(), looks);
-  }
-
-  private List<Open> halves(Open.Wide wide, Set<Open.Triple.Start> started) {
-    var three = wide.three();
-    if (three.motors().isOne()
-        && three.propellers().isOne()
-        && three.batteries().isOne()) {
-      var parts = new Open.Triple.Three(
-          three.motors().part(), three.propellers().part(), three.batteries().part());
-      return started.contains(new Open.Triple.Start(parts, wide.group()))
-          ? List.of()
-          : triple(parts, wide.group()).map(List::of).orElse(List.of());
-    }
-    var halves = new ArrayList<Open>();
-    var motorSlack = slack(three.motors());
-    var propellerSlack = slack(three.propellers());
-    var batterySlack = slack(three.batteries());
-    var most = Math.max(motorSlack, Math.max(propellerSlack, batterySlack));
-    if (wide.to() - wide.from() > 1 && slack(wide) >= most) {
-      var middle = (wide.from() + wide.to()) / 2;
-      wide(three, wide.group(), wide.kits(), wide.from(), middle).ifPresent(halves::add);
-      wide(three, wide.group(), wide.kits(), middle, wide.to()).ifPresent(halves::add);
-      return halves;
-    }
-    if (batterySlack == most) {
-      three
-          .batteries()
-          .halves()
-          .forEach(half ->
-              halve(new BoxBound.Three(three.motors(), three.propellers(), half), wide, halves));
-    } else if (propellerSlack == most) {
-      three
-          .propellers()
-          .halves()
-          .forEach(half ->
-              halve(new BoxBound.Three(three.motors(), half, three.batteries()), wide, halves));
-    } else {
-      three
-          .motors()
-          .halves()
-          .forEach(half ->
-              halve(new BoxBound.Three(half, three.propellers(), three.batteries()), wide, halves));
-    }
-    return halves;
-  }
-
-  private void halve(BoxBound.Three three, Open.Wide wide, List<Open> halves) {
-    wide(three, wide.group(), wide.kits(), wide.from(), wide.to()).ifPresent(halves::add);
-  }
-
-  /** What may be gained by halving a box; single parts last, many parts before few. */
-  private static double slack(Box<?> box) {
-    return box.isOne() ? -1 : box.slack() + 1e-6 * box.size();
-  }
-
-  private static double slack(Open.Wide wide) {
-    var floor = wide.kits();
-    var best = Double.POSITIVE_INFINITY;
-    for (var step = wide.from(); step < wide.to(); step++) {
-      best = Math.min(best, dear(floor.grams().at(step), floor.watts().at(step)));
-    }
-    return best - dear(floor.leastGrams(wide.to()), floor.leastWatts(wide.from()));
-  }
-
-  private static double dear(double grams, double watts) {
-    return grams / 8 + watts;
   }
 
   private Part part(Role role, int index) {
@@ -250,7 +88,7 @@ final class Choices {
     if (!mayFit(build)) {
       return Optional.empty();
     }
-    var floors = kits.of(with(build.battery().orElseThrow(), group));
+    var floors = kits.of(goods.with(build.battery().orElseThrow(), group));
     var first = frame(build, group, 0);
     var area = group.only() == null ? frames.dragArea() : frames.dragArea(group.only());
     return first < 0
@@ -270,7 +108,7 @@ final class Choices {
     var battery = three.battery().orElseThrow();
     var frame = from - 1;
     do {
-      frame = first(
+      frame = Frames.first(
           frame + 1,
           group.members(),
           frames.under(Role.MOTOR, three.motor().orElseThrow()),
@@ -328,7 +166,7 @@ final class Choices {
     if (frame < 0) {
       return Optional.empty();
     }
-    var floors = kits.of(with(build.battery().orElseThrow(), group));
+    var floors = kits.of(goods.with(build.battery().orElseThrow(), group));
     var most = Math.min(atMost, target.most(mains(build, frame), floors));
     return most < 0
         ? Optional.empty()
@@ -406,6 +244,7 @@ final class Choices {
       var area = frames.dragArea(four.build().frame().orElseThrow());
       search = new KitSearch(
           goods,
+          trees,
           four.target(),
           (begun, least, loss) -> bounds.aim(begun, area, least, List.of(loss)).orElse(Aim.NOTHING),
           four.build(),
@@ -453,19 +292,5 @@ final class Choices {
         best = assessment;
       }
     }
-  }
-
-  /** Builds that differ from one in at most one main part: one box a role, the others as they are. */
-  List<Open> near(Build build) {
-    var near = new ArrayList<Open>();
-    var motor = boxes.motor(build.motor().orElseThrow());
-    var propeller = boxes.propeller(build.propeller().orElseThrow());
-    var battery = List.of(boxes.battery(build.battery().orElseThrow()));
-    var frame = frames.alone(build.frame().orElseThrow());
-    near.addAll(all(boxes.motors(), propeller, battery, frame));
-    near.addAll(all(motor, boxes.propellers(), battery, frame));
-    near.addAll(all(motor, propeller, boxes.batteries(), frame));
-    near.addAll(all(motor, propeller, battery, frames.every()));
-    return near;
   }
 }

@@ -170,6 +170,21 @@ final class Frames {
     return set;
   }
 
+  /** The first frame from one on that is in all sets; −1 if none is. */
+  static int first(int from, BitSet... sets) {
+    var frame = from;
+    var agreed = 0;
+    for (var set = 0; agreed < sets.length; set = (set + 1) % sets.length) {
+      var next = sets[set].nextSetBit(frame);
+      if (next < 0) {
+        return -1;
+      }
+      agreed = next == frame ? agreed + 1 : 1;
+      frame = next;
+    }
+    return frame;
+  }
+
   /**
    * Mass of the screws and wire that four motors ask for on any frame at least, g; below zero where wire is cut off.
    * Screws depend on the arm alone, wire grows with the frame: the shortest frame of each arm has the least.

@@ -8,12 +8,10 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicInteger;
-import org.jspecify.annotations.Nullable;
 import pappus.assessment.Assessor;
 import pappus.assessment.Begun;
 import pappus.assessment.FlightModels;
@@ -66,10 +64,7 @@ final class Goods {
   private final AtomicInteger mountingSortCount = new AtomicInteger();
   private final Begun nothing;
   private final Map<Role, Map<String, Begun>> alone = new EnumMap<>(Role.class);
-  private final Map<String, Map<String, Optional<Adds>>> least = new ConcurrentHashMap<>();
-  private final Map<List<Object>, Optional<Adds>> followed = new ConcurrentHashMap<>();
   private final Map<String, String> kinds = new ConcurrentHashMap<>();
-  private final Map<String, List<Branch>> trees = new ConcurrentHashMap<>();
   private final Map<Set<Role>, List<List<CompatibilityRule>>> rulesByStage =
       new ConcurrentHashMap<>();
   private final List<OptionalDouble> losses;
@@ -198,6 +193,11 @@ final class Goods {
     return new With(battery, frame, kind(battery) + " on " + kind(frame));
   }
 
+  /** What accessories have to go with on some frames. */
+  With with(Battery battery, Frames.Group group) {
+    return group.only() == null ? with(battery) : with(battery, group.only());
+  }
+
   /** Whether a part of a role goes with battery and frame, by all that rules can tell from two parts. */
   boolean goesWith(With with, Role role, Part part) {
     return fits(Role.BATTERY, with.battery(), role, part)
@@ -217,57 +217,6 @@ final class Goods {
   /** The same of a transmitter beside a board. */
   double mountingGrams(With with, Part board, Part transmitter) {
     return with.frame() == null ? 0 : mountings.grams(with.frame(), (Board) board, transmitter);
-  }
-
-  /**
-   * What a part adds at least, with the least of each role that it leaves to be filled, of those that it might have
-   * brought along; empty if none of those goes with it.
-   */
-  private Optional<Adds> least(Role role, Part part, With with) {
-    var known = least.computeIfAbsent(with.kind() + role, asked -> new ConcurrentHashMap<>());
-    var there = known.get(part.id());
-    if (there != null) {
-      return there;
-    }
-    var adds = goesWith(with, role, part) ? withFollowers(role, part, with) : null;
-    known.put(part.id(), Optional.ofNullable(adds));
-    return Optional.ofNullable(adds);
-  }
-
-  private @Nullable Adds withFollowers(Role role, Part part, With with) {
-    var adds = own(role, part, with.battery()).heavier(mountingGrams(with, role, part));
-    for (var follower : following(role, part, with.battery())) {
-      var best = follower(role, part, follower, with);
-      if (best.isEmpty()) {
-        return null;
-      }
-      adds = adds.plus(best.get());
-    }
-    return adds;
-  }
-
-  private Optional<Adds> follower(Role role, Part part, Role follower, With with) {
-    var pairing = pairings.of(role, follower);
-    var pieces = pieces(role, part, follower);
-    var beside = part instanceof Board && follower == Role.TRANSMITTER;
-    var key = List.<Object>of(
-        with.kind(),
-        role,
-        follower,
-        pairing.isAsked() ? pairing.sort(part) : part.id(),
-        pieces,
-        beside ? mountingSort(part) : -1);
-    var known = followed.get(key);
-    if (known == null) {
-      known = options(follower).stream()
-          .filter(option -> pairing.isOpen() || pairing.fit(part, option))
-          .flatMap(option -> least(follower, option, with).stream()
-              .map(adds -> beside ? adds.heavier(mountingGrams(with, part, option)) : adds))
-          .reduce(Adds::least)
-          .map(adds -> adds.times(pieces));
-      followed.put(key, known);
-    }
-    return known;
   }
 
   /** Parts of equal sorts ask for the same mass on any frame. */
@@ -321,44 +270,6 @@ final class Goods {
     return board.isPresent() && isPlugged(board.get(), build.battery().orElseThrow());
   }
 
-  /**
-   * Trees of what can fill a role of a build with a battery, of all that goes with each part decided; boards with a
-   * part-load loss of their own apart from the others. Empty if nothing does.
-   */
-  List<Branch> trees(Role role, Build build) {
-    var with = with(build);
-    var pairs = new ArrayList<Map.Entry<Pairing, Part>>();
-    var key = new StringBuilder(with.kind()).append(role).append(build.count(role));
-    build.parts().forEach((decided, part) -> {
-      var pairing = pairings.of(decided, role);
-      if (decided != Role.BATTERY && decided != Role.FRAME && !pairing.isOpen()) {
-        pairs.add(Map.entry(pairing, part));
-        key.append(' ').append(decided).append(pairing.isAsked() ? pairing.sort(part) : part.id());
-      }
-    });
-    var beside = role == Role.TRANSMITTER && build.board().isPresent();
-    if (beside) {
-      key.append(" beside ").append(mountingSort(build.board().get()));
-    }
-    return trees.computeIfAbsent(key.toString(), fresh -> {
-      var leaves = new ArrayList<Branch.Leaf>();
-      for (var part : options(role)) {
-        if (pairs.stream().allMatch(entry -> entry.getKey().fit(entry.getValue(), part))) {
-          var mounting = beside ? mountingGrams(with, build.board().get(), part) : 0;
-          least(role, part, with)
-              .ifPresent(adds -> leaves.add(new Branch.Leaf(
-                  part, adds.times(build.count(role)).heavier(mounting), ownLoss(part))));
-        }
-      }
-      var groups = role == Role.BOARD
-          ? List.of(
-              leaves.stream().filter(leaf -> leaf.loss().isEmpty()).toList(),
-              leaves.stream().filter(leaf -> leaf.loss().isPresent()).toList())
-          : List.of(leaves);
-      return groups.stream().filter(group -> !group.isEmpty()).map(Branch::of).toList();
-    });
-  }
-
   /** Roles that parts of a role may bring along, directly or by what they bring. */
   static Set<Role> followers(Role role) {
     return switch (role) {
@@ -381,7 +292,7 @@ final class Goods {
       Role.BUZZER);
 
   /** A board's own part-load loss; empty for boards by the law, and for other parts. */
-  private OptionalDouble ownLoss(Part part) {
+  OptionalDouble ownLoss(Part part) {
     return part instanceof Board board ? assessor.ownLoss(board) : OptionalDouble.empty();
   }
 

@@ -28,6 +28,7 @@ final class KitSearch {
       .thenComparingLong(State::number);
 
   private final Goods goods;
+  private final Trees trees;
   private final Target target;
   private final Aiming aiming;
   private final Battery battery;
@@ -75,8 +76,16 @@ final class KitSearch {
    * @param variance least variance of its mass
    * @param cents least price
    */
-  KitSearch(Goods goods, Target target, Aiming aiming, Build begun, double variance, long cents) {
+  KitSearch(
+      Goods goods,
+      Trees trees,
+      Target target,
+      Aiming aiming,
+      Build begun,
+      double variance,
+      long cents) {
     this.goods = goods;
+    this.trees = trees;
     this.aiming = aiming;
     this.battery = begun.battery().orElseThrow();
     this.rules = goods.rulesByStage(begun.parts().keySet());
@@ -186,14 +195,14 @@ final class KitSearch {
               0));
       return;
     }
-    var trees = goods.trees(Goods.ORDER.get(stage), build);
-    var rest = trees.isEmpty() ? null : rest(build, stage);
+    var next = trees.of(Goods.ORDER.get(stage), build);
+    var rest = next.isEmpty() ? null : rest(build, stage);
     if (rest == null) {
       return;
     }
-    var least = now.plus(rest).plus(least(trees));
+    var least = now.plus(rest).plus(least(next));
     var worth = worth(build, from, stage, least, loss, before);
-    for (var tree : trees) {
+    for (var tree : next) {
       push(before, branch(new State(build, stage, null, now, rest, worth, loss, 0, 0, 0), tree));
     }
   }
@@ -271,11 +280,11 @@ final class KitSearch {
       if (!counted.contains(role) && !goods.isLeftOut(build, role)) {
         counted.addAll(Goods.followers(role));
         if (role != Goods.ORDER.get(stage)) {
-          var trees = goods.trees(role, build);
-          if (trees.isEmpty()) {
+          var next = trees.of(role, build);
+          if (next.isEmpty()) {
             return null;
           }
-          rest = rest.plus(least(trees));
+          rest = rest.plus(least(next));
         }
       }
     }

@@ -1,0 +1,208 @@
+package pappus.search.exact;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.PriorityQueue;
+import java.util.Set;
+import pappus.catalog.Battery;
+import pappus.catalog.Build;
+import pappus.catalog.Part;
+import pappus.catalog.Role;
+
+/** Boxes of motors, propellers and batteries, halved until each has one part. Safe for several threads. */
+final class Halving {
+  private static final int MOST_HALVED = 64;
+
+  private final Goods goods;
+  private final Frames frames;
+  private final KitFloors kits;
+  private final Boxes boxes;
+  private final BoxBound boxBound;
+
+  /** What three parts lead to. */
+  interface ToTriple {
+    Optional<Open> triple(Open.Triple.Three parts, Frames.Group group);
+  }
+
+  Halving(Goods goods, Frames frames, KitFloors kits, Bounds bounds) {
+    this.goods = goods;
+    this.frames = frames;
+    this.kits = kits;
+    this.boxes = new Boxes(goods, frames, kits, bounds);
+    this.boxBound = new BoxBound(
+        goods, bounds, boxes.spans(), boxes.share(), frames.dragArea().least());
+  }
+
+  /** Every build there is. */
+  List<Open> all() {
+    return all(boxes.motors(), boxes.propellers(), boxes.batteries(), frames.every());
+  }
+
+  /** Every build of some boxes with some frames. */
+  private List<Open> all(
+      Box<MotorFloor> motors,
+      Box<PropellerFloor> propellers,
+      List<Box<BatteryFloor>> batteries,
+      Frames.Group group) {
+    var all = new ArrayList<Open>();
+    for (var battery : batteries) {
+      var three = new BoxBound.Three(motors, propellers, battery);
+      var sample = (Battery) part(Role.BATTERY, battery.part());
+      if (frame(three, group) >= 0) {
+        for (var floor : kits.coarse(goods.with(sample, group))) {
+          wide(three, group, floor, 0, floor.steps()).ifPresent(all::add);
+        }
+      }
+    }
+    return all;
+  }
+
+  private Optional<Open> wide(
+      BoxBound.Three three, Frames.Group group, KitFloor floor, int from, int to) {
+    var motor = three.motors().floor();
+    if (!motor.byPropeller().intersects(three.propellers().floor().motors())
+        || !motor.byBattery().intersects(three.batteries().floor().motors())) {
+      return Optional.empty();
+    }
+    var frame = frame(three, group);
+    if (frame < 0) {
+      return Optional.empty();
+    }
+    var adds = frames.least().weighing(frames.grams(frame));
+    var most = boxBound.most(three, adds, floor, from, to);
+    return most < 0
+        ? Optional.empty()
+        : Optional.of(new Open.Wide(three, group, floor, from, to, most, 0));
+  }
+
+  private int frame(BoxBound.Three three, Frames.Group group) {
+    var battery =
+        three.batteries().isOne() ? part(Role.BATTERY, three.batteries().part()) : null;
+    var propeller =
+        three.propellers().isOne() ? part(Role.PROPELLER, three.propellers().part()) : null;
+    var frame = -1;
+    do {
+      frame = Frames.first(
+          frame + 1,
+          group.members(),
+          three.motors().floor().frames(),
+          three.propellers().floor().frames(),
+          three.batteries().floor().frames());
+    } while (frame >= 0 && battery != null && !frames.goesWith(frame, propeller, battery));
+    return frame;
+  }
+
+  /**
+   * Halves boxes as long as they may reach more than what waits: each takes less time than to hand it over.
+   *
+   * @param until what waits reaches this
+   * @param started triples that were met before
+   * @param toTriple what boxes of one part each lead to
+   */
+  Choices.Found halve(
+      Open.Wide first, long until, Set<Open.Triple.Start> started, ToTriple toTriple) {
+    var left = new ArrayList<Open>();
+    var wides = new PriorityQueue<>(Open.MOST_FIRST);
+    wides.add(first);
+    var looks = 0;
+    while (!wides.isEmpty()
+        && looks < MOST_HALVED
+        && (looks == 0 || wides.peek().most() >= until)) {
+      looks++;
+      for (var half : halves((Open.Wide) wides.poll(), started, toTriple)) {
+        if (half instanceof Open.Wide) {
+          wides.add(half.numbered(looks));
+        } else {
+          left.add(half);
+        }
+      }
+    }
+    left.addAll(wides);
+    return new Choices.Found(left, List.of(), looks);
+  }
+
+  private List<Open> halves(Open.Wide wide, Set<Open.Triple.Start> started, ToTriple toTriple) {
+    var three = wide.three();
+    if (three.motors().isOne()
+        && three.propellers().isOne()
+        && three.batteries().isOne()) {
+      var parts = new Open.Triple.Three(
+          three.motors().part(), three.propellers().part(), three.batteries().part());
+      return started.contains(new Open.Triple.Start(parts, wide.group()))
+          ? List.of()
+          : toTriple.triple(parts, wide.group()).map(List::of).orElse(List.of());
+    }
+    var halves = new ArrayList<Open>();
+    var motorSlack = slack(three.motors());
+    var propellerSlack = slack(three.propellers());
+    var batterySlack = slack(three.batteries());
+    var most = Math.max(motorSlack, Math.max(propellerSlack, batterySlack));
+    if (wide.to() - wide.from() > 1 && slack(wide) >= most) {
+      var middle = (wide.from() + wide.to()) / 2;
+      wide(three, wide.group(), wide.kits(), wide.from(), middle).ifPresent(halves::add);
+      wide(three, wide.group(), wide.kits(), middle, wide.to()).ifPresent(halves::add);
+      return halves;
+    }
+    if (batterySlack == most) {
+      three
+          .batteries()
+          .halves()
+          .forEach(half ->
+              halve(new BoxBound.Three(three.motors(), three.propellers(), half), wide, halves));
+    } else if (propellerSlack == most) {
+      three
+          .propellers()
+          .halves()
+          .forEach(half ->
+              halve(new BoxBound.Three(three.motors(), half, three.batteries()), wide, halves));
+    } else {
+      three
+          .motors()
+          .halves()
+          .forEach(half ->
+              halve(new BoxBound.Three(half, three.propellers(), three.batteries()), wide, halves));
+    }
+    return halves;
+  }
+
+  private void halve(BoxBound.Three three, Open.Wide wide, List<Open> halves) {
+    wide(three, wide.group(), wide.kits(), wide.from(), wide.to()).ifPresent(halves::add);
+  }
+
+  /** What may be gained by halving a box; single parts last, many parts before few. */
+  private static double slack(Box<?> box) {
+    return box.isOne() ? -1 : box.slack() + 1e-6 * box.size();
+  }
+
+  private static double slack(Open.Wide wide) {
+    var floor = wide.kits();
+    var best = Double.POSITIVE_INFINITY;
+    for (var step = wide.from(); step < wide.to(); step++) {
+      best = Math.min(best, dear(floor.grams().at(step), floor.watts().at(step)));
+    }
+    return best - dear(floor.leastGrams(wide.to()), floor.leastWatts(wide.from()));
+  }
+
+  private static double dear(double grams, double watts) {
+    return grams / 8 + watts;
+  }
+
+  /** Builds that differ from one in at most one main part: one box a role, the others as they are. */
+  List<Open> near(Build build) {
+    var near = new ArrayList<Open>();
+    var motor = boxes.motor(build.motor().orElseThrow());
+    var propeller = boxes.propeller(build.propeller().orElseThrow());
+    var battery = List.of(boxes.battery(build.battery().orElseThrow()));
+    var frame = frames.alone(build.frame().orElseThrow());
+    near.addAll(all(boxes.motors(), propeller, battery, frame));
+    near.addAll(all(motor, boxes.propellers(), battery, frame));
+    near.addAll(all(motor, propeller, boxes.batteries(), frame));
+    near.addAll(all(motor, propeller, battery, frames.every()));
+    return near;
+  }
+
+  private Part part(Role role, int index) {
+    return goods.options(role).get(index);
+  }
+}

@@ -1,0 +1,113 @@
+package pappus.search.exact;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import org.jspecify.annotations.Nullable;
+import pappus.catalog.Board;
+import pappus.catalog.Build;
+import pappus.catalog.Part;
+import pappus.catalog.Role;
+
+/** Accessories as trees, of what goes with parts decided. Safe for several threads. */
+final class Trees {
+  private final Goods goods;
+  private final Map<String, Map<String, Optional<Adds>>> least = new ConcurrentHashMap<>();
+  private final Map<List<Object>, Optional<Adds>> followed = new ConcurrentHashMap<>();
+  private final Map<String, List<Branch>> trees = new ConcurrentHashMap<>();
+
+  Trees(Goods goods) {
+    this.goods = goods;
+  }
+
+  /**
+   * Trees of what can fill a role of a build with a battery, of all that goes with each part decided; boards with a
+   * part-load loss of their own apart from the others. Empty if nothing does.
+   */
+  List<Branch> of(Role role, Build build) {
+    var with = goods.with(build);
+    var pairs = new ArrayList<Map.Entry<Pairing, Part>>();
+    var key = new StringBuilder(with.kind()).append(role).append(build.count(role));
+    build.parts().forEach((decided, part) -> {
+      var pairing = goods.pairings().of(decided, role);
+      if (decided != Role.BATTERY && decided != Role.FRAME && !pairing.isOpen()) {
+        pairs.add(Map.entry(pairing, part));
+        key.append(' ').append(decided).append(pairing.isAsked() ? pairing.sort(part) : part.id());
+      }
+    });
+    var beside = role == Role.TRANSMITTER && build.board().isPresent();
+    if (beside) {
+      key.append(" beside ").append(goods.mountingSort(build.board().get()));
+    }
+    return trees.computeIfAbsent(key.toString(), fresh -> {
+      var leaves = new ArrayList<Branch.Leaf>();
+      for (var part : goods.options(role)) {
+        if (pairs.stream().allMatch(entry -> entry.getKey().fit(entry.getValue(), part))) {
+          var mounting = beside ? goods.mountingGrams(with, build.board().get(), part) : 0;
+          least(role, part, with)
+              .ifPresent(adds -> leaves.add(new Branch.Leaf(
+                  part, adds.times(build.count(role)).heavier(mounting), goods.ownLoss(part))));
+        }
+      }
+      var groups = role == Role.BOARD
+          ? List.of(
+              leaves.stream().filter(leaf -> leaf.loss().isEmpty()).toList(),
+              leaves.stream().filter(leaf -> leaf.loss().isPresent()).toList())
+          : List.of(leaves);
+      return groups.stream().filter(group -> !group.isEmpty()).map(Branch::of).toList();
+    });
+  }
+
+  /**
+   * What a part adds at least, with the least of each role that it leaves to be filled, of those that it might have
+   * brought along; empty if none of those goes with it.
+   */
+  private Optional<Adds> least(Role role, Part part, With with) {
+    var known = least.computeIfAbsent(with.kind() + role, asked -> new ConcurrentHashMap<>());
+    var there = known.get(part.id());
+    if (there != null) {
+      return there;
+    }
+    var adds = goods.goesWith(with, role, part) ? withFollowers(role, part, with) : null;
+    known.put(part.id(), Optional.ofNullable(adds));
+    return Optional.ofNullable(adds);
+  }
+
+  private @Nullable Adds withFollowers(Role role, Part part, With with) {
+    var adds = goods.own(role, part, with.battery()).heavier(goods.mountingGrams(with, role, part));
+    for (var follower : goods.following(role, part, with.battery())) {
+      var best = follower(role, part, follower, with);
+      if (best.isEmpty()) {
+        return null;
+      }
+      adds = adds.plus(best.get());
+    }
+    return adds;
+  }
+
+  private Optional<Adds> follower(Role role, Part part, Role follower, With with) {
+    var pairing = goods.pairings().of(role, follower);
+    var pieces = goods.pieces(role, part, follower);
+    var beside = part instanceof Board && follower == Role.TRANSMITTER;
+    var key = List.<Object>of(
+        with.kind(),
+        role,
+        follower,
+        pairing.isAsked() ? pairing.sort(part) : part.id(),
+        pieces,
+        beside ? goods.mountingSort(part) : -1);
+    var known = followed.get(key);
+    if (known == null) {
+      known = goods.options(follower).stream()
+          .filter(option -> pairing.isOpen() || pairing.fit(part, option))
+          .flatMap(option -> least(follower, option, with).stream()
+              .map(adds -> beside ? adds.heavier(goods.mountingGrams(with, part, option)) : adds))
+          .reduce(Adds::least)
+          .map(adds -> adds.times(pieces));
+      followed.put(key, known);
+    }
+    return known;
+  }
+}

@@ -1,0 +1,135 @@
+package pappus.search.exact;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import pappus.assessment.Assessment;
+import pappus.catalog.Build;
+import pappus.catalog.Role;
+import pappus.search.Enumeration;
+import pappus.search.Question;
+
+/** Every bound on the way to a build is at least what the build reaches. */
+class BoundsTest {
+  private static final int CATALOGUES = 80;
+  private static final int BUILDS = 12;
+
+  @Test
+  void noBuildSurpassesABoundOnTheWayToIt() {
+    var looked = 0;
+    for (var seed = 0; seed < CATALOGUES; seed++) {
+      var question = RandomQuestions.of(seed);
+      var found = Enumeration.of(question).bestFirst();
+      if (!found.isEmpty()) {
+        var way = new Way(question);
+        for (var assessment : found.subList(0, Math.min(BUILDS, found.size()))) {
+          way.isAbove(assessment, seed);
+          looked++;
+        }
+      }
+    }
+    assertThat(looked).isGreaterThan(CATALOGUES);
+  }
+
+  /** The bounds of one question. */
+  private static final class Way {
+    private final Goods goods;
+    private final Frames frames;
+    private final KitFloors kits;
+    private final Bounds bounds;
+    private final Boxes boxes;
+    private final BoxBound boxBound;
+
+    Way(Question question) {
+      this.goods = new Goods(question);
+      this.frames = new Frames(goods);
+      this.kits = new KitFloors(goods);
+      this.bounds = new Bounds(question.assessor());
+      this.boxes = new Boxes(goods, frames, kits, bounds);
+      this.boxBound = new BoxBound(
+          goods, bounds, boxes.spans(), boxes.share(), frames.dragArea().least());
+    }
+
+    void isAbove(Assessment assessment, int seed) {
+      var build = assessment.build();
+      var mains = Build.empty();
+      for (var role : Goods.MAIN) {
+        mains = mains.with(role, build.part(role).orElseThrow());
+      }
+      var all = new BoxBound.Three(
+          boxes.motors(), boxes.propellers(), boxes.battery(build.battery().orElseThrow()));
+      var one = new BoxBound.Three(
+          boxes.motor(build.motor().orElseThrow()),
+          boxes.propeller(build.propeller().orElseThrow()),
+          boxes.battery(build.battery().orElseThrow()));
+
+      assertThat(boxed(all, build))
+          .as("boxes, %s: %s", seed, build)
+          .isGreaterThanOrEqualTo(assessment.objective());
+      assertThat(boxed(one, build))
+          .as("one each, %s: %s", seed, build)
+          .isGreaterThanOrEqualTo(assessment.objective());
+      assertThat(aimed(mains, kits.of(mains.without(Role.FRAME))))
+          .as("any accessories, %s: %s", seed, build)
+          .isGreaterThanOrEqualTo(assessment.objective());
+      assertThat(aimed(mains, kits.of(mains)))
+          .as("accessories of the frame, %s: %s", seed, build)
+          .isGreaterThanOrEqualTo(assessment.objective());
+      assertThat(searched(mains, assessment))
+          .as("search, %s: %s", seed, build)
+          .isGreaterThanOrEqualTo(assessment.objective());
+    }
+
+    private long boxed(BoxBound.Three three, Build build) {
+      var most = Aim.HOPELESS;
+      for (var kit : kits.coarse(goods.with(build.battery().orElseThrow()))) {
+        for (var step = 0; step < kit.steps(); step++) {
+          most = Math.max(most, boxBound.most(three, frames.least(), kit, step, step + 1));
+        }
+      }
+      return most;
+    }
+
+    private long aimed(Build mains, List<KitFloor> floors) {
+      return target(mains, floors).most(added(mains), floors);
+    }
+
+    private Target target(Build mains, List<KitFloor> floors) {
+      var area = frames.dragArea(mains.frame().orElseThrow());
+      var watts =
+          floors.stream().mapToDouble(floor -> floor.leastWatts(0)).min().orElse(0);
+      var ohm = floors.stream().mapToDouble(KitFloor::ohm).min().orElse(0);
+      var losses = floors.stream().map(KitFloor::loss).toList();
+      var aim = bounds.aim(mains, area, new Adds(0, 0, watts, 0, ohm), losses).orElse(Aim.NOTHING);
+      return Target.of(aim, added(mains), floors);
+    }
+
+    private Adds added(Build mains) {
+      var begun = goods.assessor().begun(mains);
+      return new Adds(begun.grams(), begun.variance(), 0, begun.cents(), 0);
+    }
+
+    /** What a search for accessories still promises before it has told this build. */
+    private long searched(Build mains, Assessment assessment) {
+      var floors = kits.of(mains);
+      var begun = goods.assessor().begun(mains);
+      var area = frames.dragArea(mains.frame().orElseThrow());
+      var search = new KitSearch(
+          goods,
+          new Trees(goods),
+          target(mains, floors),
+          (build, least, loss) -> bounds.aim(build, area, least, List.of(loss)).orElse(Aim.NOTHING),
+          mains,
+          begun.variance(),
+          begun.cents());
+      var promised = search.most();
+      var told = new boolean[1];
+      while (!told[0] && search.most() >= 0) {
+        promised = search.most();
+        search.step(build -> told[0] |= build.equals(assessment.build()));
+      }
+      return told[0] ? promised : Aim.HOPELESS;
+    }
+  }
+}
