@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
 import pappus.assessment.Assessor;
@@ -26,10 +27,14 @@ final class Twins {
    */
   static Map<Part, List<Part>> of(Role role, List<Part> parts, Assessor assessor) {
     var named = named(assessor);
+    // Few parts share even mass and price: only those are looked at closely.
+    var alike = new HashMap<List<Object>, Integer>();
+    parts.forEach(part -> alike.merge(List.of(part.mass(), part.price()), 1, Integer::sum));
     var firsts = new HashMap<List<Object>, Part>();
     var twins = new LinkedHashMap<Part, List<Part>>();
     for (var part : parts) {
-      var first = named.contains(part.id())
+      var isAlone = Objects.equals(alike.get(List.of(part.mass(), part.price())), 1);
+      var first = isAlone || named.contains(part.id())
           ? part
           : firsts.computeIfAbsent(looks(role, part, assessor), fresh -> part);
       var others = twins.computeIfAbsent(first, fresh -> new ArrayList<>());

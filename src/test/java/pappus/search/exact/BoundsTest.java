@@ -12,7 +12,7 @@ import pappus.search.Question;
 
 /** Every bound on the way to a build is at least what the build reaches. */
 class BoundsTest {
-  private static final int CATALOGUES = 80;
+  private static final int CATALOGUES = 30;
   private static final int BUILDS = 12;
 
   @Test
