@@ -274,7 +274,8 @@ public final class PlainSearch {
     }
     var counted = assessor.begun(build);
     var grams = counted.grams() + accessoryGrams(build, open);
-    if (grams > capGrams()) {
+    var budget = assessor.scenario().budget();
+    if (grams > capGrams() || (budget != null && counted.cents() > budget.cents())) {
       return false;
     }
     var watts = 0.0;
@@ -290,6 +291,14 @@ public final class PlainSearch {
     var most = frame.map(part -> assessor.dragArea(part)).orElse(mostDragArea);
     var slower = assessor.choosesSpeeds() && least < most ? 1 + SLOWED_BY_DRAG : 1;
     for (var loss : losses(build)) {
+      var strong = prospect
+          .get()
+          .mostGrams(
+              assessor.scenario().leastThrustToWeight(),
+              new Prospect.Least(grams, watts, 0, loss, least));
+      if (grams > strong * (1 + ROUNDING)) {
+        continue;
+      }
       var maySlow = prospect.get().maySlow(new Prospect.Least(capGrams(), watts, 0, loss, most));
       var figure = prospect.get().figure(new Prospect.Least(grams, watts, 0, loss, least), maySlow);
       if (figure * slower * (1 + ROUNDING) * Assessment.OBJECTIVE >= claimed(build)) {
