@@ -84,6 +84,7 @@ final class ArchitectureTest {
             "pappus.assessment"),
         Layer.of(
             "pappus.search.plain",
+            "pappus.quantity",
             "pappus.search",
             "pappus.catalog",
             "pappus.scenario",

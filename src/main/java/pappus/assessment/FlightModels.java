@@ -6,11 +6,9 @@ import java.util.concurrent.ConcurrentHashMap;
 import pappus.catalog.Battery;
 import pappus.catalog.Board;
 import pappus.catalog.Build;
-import pappus.catalog.Lead;
 import pappus.catalog.Motor;
 import pappus.catalog.Propeller;
 import pappus.catalog.Role;
-import pappus.catalog.Wire;
 import pappus.evidence.BatteryFigures;
 import pappus.evidence.BoardFigures;
 import pappus.evidence.MotorFigures;
@@ -22,10 +20,8 @@ import pappus.physics.battery.Ageing;
 import pappus.physics.battery.Cell;
 import pappus.physics.battery.Chemistry;
 import pappus.physics.battery.Condition;
-import pappus.physics.battery.CopperWire;
 import pappus.physics.battery.Pack;
 import pappus.physics.flight.LandingRule;
-import pappus.physics.flight.Limits;
 import pappus.physics.flight.Rotor;
 import pappus.physics.motor.PartLoadLaw;
 import pappus.physics.motor.SpeedController;
@@ -41,14 +37,6 @@ import pappus.scenario.Scenario;
  * use by several threads.
  */
 public final class FlightModels {
-  private static final double BURST_OVER_CONTINUOUS = 1.3;
-
-  /** LiPo labels are optimistic; half of one is flown (common practice, no published source). */
-  private static final double HONEST_SHARE_OF_LABEL = 0.5;
-
-  /** A sag of so many volts a cell is what a pack stands all flight long (engineering estimate). */
-  private static final double HONEST_SAG_VOLTS = 0.30;
-
   /** The charge of a cell is what it delivers, not its label. */
   private static final double NOTHING_WITHHELD = 1;
 
@@ -243,7 +231,8 @@ public final class FlightModels {
     var cell = factors.cellResistance() == 1 && factors.capacity() == 1
         ? cells.computeIfAbsent(battery.id(), id -> cell(battery, factors))
         : cell(battery, factors);
-    return Pack.of(cell, battery.cellsInSeries(), battery.cellsInParallel(), wiringOhm(build));
+    return Pack.of(
+        cell, battery.cellsInSeries(), battery.cellsInParallel(), Ratings.wiringOhm(build));
   }
 
   /** A pack behind no more than its own lead and plug. */
@@ -281,105 +270,5 @@ public final class FlightModels {
         figures.delivered().by(weighing, -1) * 3.6 / parallel * factors.capacity(),
         figures.cellResistance().by(weighing, 1) / 1000 * parallel * factors.cellResistance(),
         condition(BatteryFigures.chemistry(battery)));
-  }
-
-  /** Both ways, with plugs, Ω. */
-  public static double wiringOhm(Build build) {
-    var battery = build.battery().orElseThrow();
-    return wire(battery.leadGauge(), battery.leadMillimetres())
-        + battery.connector().milliohms() / 1000
-        + build.lead().map(FlightModels::ohm).orElse(0.0)
-        + build.board().map(FlightModels::ohm).orElse(0.0);
-  }
-
-  /** What a lead between board and battery adds to that, Ω. */
-  public static double ohm(Lead lead) {
-    var given = lead.milliohms();
-    return given != null
-        ? given / 1000
-        : wire(lead.gauge(), lead.millimetres())
-            + (lead.boardSide() == null ? 0 : lead.boardSide().milliohms() / 1000);
-  }
-
-  /** What the wires of a board's own plug add to that, Ω; 0 where it has none. */
-  public static double ohm(Board board) {
-    var plug = board.plug();
-    return plug == null ? 0 : wire(plug.gauge(), plug.millimetres());
-  }
-
-  private static double wire(int gauge, double millimetres) {
-    return 2 * millimetres / 1000 * CopperWire.ohmPerM(gauge);
-  }
-
-  /** Currents that hold without end, for hover; a board not chosen yet bounds none. */
-  public static Limits continuous(Build build) {
-    var motor = build.motor().orElseThrow().continuousAmps();
-    var thinnest = thinnestWire(build);
-    return new Limits(
-        motor == null ? Double.POSITIVE_INFINITY : motor,
-        build.board().map(Board::continuousAmpsPerMotor).orElse(Double.POSITIVE_INFINITY),
-        packContinuousAmps(build.battery().orElseThrow()),
-        build.battery().orElseThrow().connector().continuousAmps(),
-        thinnest.continuousAmps());
-  }
-
-  /** Currents that hold for some seconds, for full throttle; a board not chosen yet bounds none. */
-  public static Limits burst(Build build) {
-    var motor = build.motor().orElseThrow();
-    var battery = build.battery().orElseThrow();
-    return new Limits(
-        burst(motor.burstAmps(), motor.continuousAmps()),
-        build
-            .board()
-            .map(board -> burst(board.burstAmpsPerMotor(), board.continuousAmpsPerMotor()))
-            .orElse(Double.POSITIVE_INFINITY),
-        packBurstAmps(battery),
-        battery.connector().burstAmps(),
-        thinnestWire(build).burstAmps());
-  }
-
-  private static double burst(
-      @org.jspecify.annotations.Nullable Double burst,
-      @org.jspecify.annotations.Nullable Double continuous) {
-    if (burst != null) {
-      return burst;
-    }
-    return continuous == null ? Double.POSITIVE_INFINITY : BURST_OVER_CONTINUOUS * continuous;
-  }
-
-  /** The smaller of half the label and what the cells' resistance honestly allows. */
-  private static double packContinuousAmps(Battery battery) {
-    if (battery.continuousAmps() != null) {
-      return battery.continuousAmps();
-    }
-    var figures = BatteryFigures.of(battery);
-    var honest = 1000 * HONEST_SAG_VOLTS / figures.cellResistance().counted();
-    return battery.labelRating() == null
-        ? honest
-        : Math.min(
-            honest,
-            HONEST_SHARE_OF_LABEL * battery.labelRating() * battery.capacityMilliampHours() / 1000);
-  }
-
-  /** Pouches are bounded by their floor volts; of cylinders no burst is known. */
-  private static double packBurstAmps(Battery battery) {
-    if (battery.chemistry().isLithiumIon()) {
-      return BURST_OVER_CONTINUOUS * packContinuousAmps(battery);
-    }
-    return battery.labelRating() == null
-        ? Double.POSITIVE_INFINITY
-        : battery.labelRating() * battery.capacityMilliampHours() / 1000;
-  }
-
-  private static Wire thinnestWire(Build build) {
-    var gauge = build.battery().orElseThrow().leadGauge();
-    if (build.lead().isPresent()) {
-      gauge = Math.max(gauge, build.lead().get().gauge());
-    }
-    var plug = build.board().map(Board::plug);
-    if (plug.isPresent()) {
-      gauge = Math.max(gauge, plug.get().gauge());
-    }
-    return Wire.ofGauge(gauge);
   }
 }

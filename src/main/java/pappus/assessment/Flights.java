@@ -34,7 +34,7 @@ final class Flights {
 
   /** As it is rated, by the figures as they count. */
   FlightEstimate fly(Fitting fitting, double grams) {
-    return fly(fitting, grams, Factors.NONE, FlightModels.continuous(fitting.build()));
+    return fly(fitting, grams, Factors.NONE, Ratings.continuous(fitting.build()));
   }
 
   /**
@@ -59,7 +59,7 @@ final class Flights {
     var aircraft = new Aircraft(airframe, build.frame().orElseThrow().rotors(), rotor, avionicsW);
     var pack = models.pack(build, factors);
     var hover = Hover.of(aircraft);
-    var burst = FlightModels.burst(build);
+    var burst = Ratings.burst(build);
     var floor = models.floorVolts(battery);
     var fullCharge = Math.min(scenario.flight().thrustAtChargeOrMidFlight(), pack.startCharge());
     var full = FullThrottle.of(aircraft, pack, fullCharge, floor, burst);

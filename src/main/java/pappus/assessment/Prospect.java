@@ -57,7 +57,7 @@ public final class Prospect {
     this.begun = begun;
     this.rotors = begun.count(Role.MOTOR);
     this.pack = models.bare(begun.battery().orElseThrow());
-    this.continuous = FlightModels.continuous(begun);
+    this.continuous = Ratings.continuous(begun);
     this.landing = models.landing(begun.battery().orElseThrow());
   }
 
@@ -196,7 +196,7 @@ public final class Prospect {
         behind,
         Math.min(scenario.flight().thrustAtChargeOrMidFlight(), behind.startCharge()),
         models.floorVolts(begun.battery().orElseThrow()),
-        FlightModels.burst(begun));
+        Ratings.burst(begun));
   }
 
   /** The limits on currents and throttle in hover: what breaks them with the least load is never feasible. */

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.concurrent.CompletableFuture;
 import pappus.assessment.FlightModels;
+import pappus.assessment.Ratings;
 import pappus.catalog.Battery;
 import pappus.catalog.Build;
 import pappus.catalog.Motor;
@@ -277,7 +278,7 @@ final class Boxes {
         cell.resistanceOhm().times(1.0 / parallel),
         cell.capacityCoulomb() * parallel,
         cell.startCharge());
-    var wiringOhm = FlightModels.wiringOhm(Build.empty().with(Role.BATTERY, part));
+    var wiringOhm = Ratings.wiringOhm(Build.empty().with(Role.BATTERY, part));
     var series = part.cellsInSeries();
     var pack = Pack.of(single, series, 1, wiringOhm);
     var own = goods.own(Role.BATTERY, part);

@@ -14,7 +14,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicInteger;
 import pappus.assessment.Assessor;
 import pappus.assessment.Begun;
-import pappus.assessment.FlightModels;
+import pappus.assessment.Ratings;
 import pappus.catalog.Battery;
 import pappus.catalog.Board;
 import pappus.catalog.Build;
@@ -142,8 +142,8 @@ final class Goods {
         0,
         Math.max(0, begun.cents() - nothing.cents()),
         part instanceof Lead lead
-            ? FlightModels.ohm(lead)
-            : part instanceof Board board ? FlightModels.ohm(board) : 0);
+            ? Ratings.ohm(lead)
+            : part instanceof Board board ? Ratings.ohm(board) : 0);
   }
 
   /** What rules and draws can tell of a battery: batteries with equal kinds take the same accessories. */
