@@ -79,6 +79,7 @@ final class Loners {
         null,
         null,
         null,
+        null,
         null);
   }
 

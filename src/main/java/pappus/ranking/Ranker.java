@@ -17,6 +17,7 @@ import pappus.doubt.Band;
 import pappus.doubt.Doubts;
 import pappus.search.Coverage;
 import pappus.search.Ending;
+import pappus.search.MainParts;
 import pappus.search.Pool;
 import pappus.search.Question;
 import pappus.search.Reach;
@@ -24,20 +25,20 @@ import pappus.search.Row;
 
 /**
  * Makes a ranking of what a search met: improves what is near the top part by part, drops what
- * differs in one part only, and marks equals.
+ * differs too little, and marks equals.
  */
 public final class Ranker {
-  private static final List<Role> MAIN =
-      List.of(Role.FRAME, Role.MOTOR, Role.PROPELLER, Role.BATTERY);
   private static final int MOST_ROUNDS = 6;
   private static final int MOST_NEARLY = 24;
 
   private final Question question;
   private final Pool pool;
+  private final int apart;
 
   public Ranker(Question question, Pool pool) {
     this.question = question;
     this.pool = pool;
+    this.apart = question.assessor().scenario().differences();
   }
 
   /**
@@ -129,23 +130,26 @@ public final class Ranker {
     return twins;
   }
 
-  /** The best builds each of which differs from every earlier one in at least two main parts. */
-  private static List<Assessment> distinct(List<Assessment> ordered, int count) {
+  /** The best builds each of which differs from every earlier one in as many main parts as asked for. */
+  private List<Assessment> distinct(List<Assessment> ordered, int count) {
     var kept = new ArrayList<Assessment>();
     for (var assessment : ordered) {
       if (kept.size() == count) {
         break;
       }
-      if (kept.stream().allMatch(earlier -> differences(earlier, assessment) >= 2)) {
+      if (kept.stream().allMatch(earlier -> differences(earlier, assessment) >= apart)) {
         kept.add(assessment);
       }
     }
     return kept;
   }
 
-  /** Builds that differ from a row in one main part, and belong to no earlier row. */
-  private static List<Assessment> variants(
+  /** Builds that differ from a row in one main part, and belong to no earlier row; none where they are rows. */
+  private List<Assessment> variants(
       Assessment row, List<Assessment> rows, List<Assessment> ordered) {
+    if (apart == 1) {
+      return List.of();
+    }
     return ordered.stream()
         .filter(other -> differences(row, other) == 1
             && rows.stream()
@@ -158,14 +162,7 @@ public final class Ranker {
   }
 
   private static int differences(Assessment one, Assessment other) {
-    var count = 0;
-    for (var role : MAIN) {
-      var mine = one.build().part(role).map(Part::id);
-      if (!mine.equals(other.build().part(role).map(Part::id))) {
-        count++;
-      }
-    }
-    return count;
+    return MainParts.differences(one.build(), other.build());
   }
 
   /** For each row the first row of its group: its shortfall against that one is below their doubt. */

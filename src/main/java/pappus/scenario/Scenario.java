@@ -60,8 +60,14 @@ public record Scenario(
     Outlook outlook,
 
     @JsonPropertyDescription("How many candidates to rank, 1 to 100; absent: 10.") @Nullable
-    Integer candidates) {
+    Integer candidates,
+
+    @JsonPropertyDescription(
+        "In how many of frame, motor, propeller and battery each candidate differs at least from every earlier one, 1 or 2; absent: 2.")
+    @Nullable
+    Integer candidatesDifferIn) {
   private static final int USUAL_CANDIDATES = 10;
+  private static final int USUAL_DIFFERENCES = 2;
 
   public Scenario {
     Require.text("name", name);
@@ -91,6 +97,9 @@ public record Scenario(
     waivers = waivers == null ? null : Require.list("waivers", waivers);
     if (candidates != null) {
       Require.inRange("candidates", candidates, 1, 100);
+    }
+    if (candidatesDifferIn != null) {
+      Require.inRange("candidatesDifferIn", candidatesDifferIn, 1, 2);
     }
   }
 
@@ -142,5 +151,10 @@ public record Scenario(
   /** How many candidates to rank. */
   public int count() {
     return candidates == null ? USUAL_CANDIDATES : candidates;
+  }
+
+  /** In how many main parts each candidate differs at least from every earlier one, 1 or 2. */
+  public int differences() {
+    return candidatesDifferIn == null ? USUAL_DIFFERENCES : candidatesDifferIn;
   }
 }

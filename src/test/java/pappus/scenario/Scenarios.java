@@ -26,6 +26,7 @@ public final class Scenarios {
         null,
         null,
         null,
+        null,
         null);
   }
 

@@ -12,6 +12,7 @@ import pappus.catalog.Build;
 import pappus.catalog.Part;
 import pappus.catalog.Role;
 import pappus.compatibility.CompatibilityRule;
+import pappus.search.MainParts;
 import pappus.search.Pool;
 import pappus.search.Question;
 
@@ -35,7 +36,8 @@ final class Choices {
     this.bounds = new Bounds(question.assessor());
     this.halving = new Halving(goods, frames, kits, bounds);
     this.onMains = question.assessor().rules().stream()
-        .filter(rule -> Goods.MAIN.containsAll(rule.reads()) && rule.reads().size() > 2)
+        .filter(
+            rule -> MainParts.ROLES.containsAll(rule.reads()) && rule.reads().size() > 2)
         .toList();
   }
 
@@ -229,7 +231,7 @@ final class Choices {
       }
     }
     var assessor = question.assessor();
-    return mains.parts().size() < Goods.MAIN.size()
+    return mains.parts().size() < MainParts.ROLES.size()
         || (onMains.stream().noneMatch(rule -> assessor.isBroken(rule, mains))
             && assessor.mayStillFit(mains));
   }

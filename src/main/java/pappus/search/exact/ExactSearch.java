@@ -14,6 +14,7 @@ import pappus.assessment.Assessment;
 import pappus.catalog.Build;
 import pappus.scenario.Flight.Style;
 import pappus.search.Ending;
+import pappus.search.MainParts;
 import pappus.search.Pool;
 import pappus.search.Question;
 import pappus.search.Row;
@@ -32,6 +33,7 @@ public final class ExactSearch {
 
   private final Question question;
   private final int threads;
+  private final int apart;
   private volatile boolean stopped;
   private long nodes;
   private long numbers;
@@ -56,6 +58,7 @@ public final class ExactSearch {
   public ExactSearch(Question question, int threads) {
     this.question = question;
     this.threads = threads;
+    this.apart = question.assessor().scenario().differences();
   }
 
   /** Why a question cannot be answered with proof; empty where it can. */
@@ -73,7 +76,7 @@ public final class ExactSearch {
   /**
    * Runs to its end.
    *
-   * @param count rows wanted; each differs from every earlier one in at least two main parts
+   * @param count rows wanted; each differs from every earlier one in as many main parts as the scenario asks for
    * @param effort choices to look into at most
    * @param pool told every build that is assessed
    * @param progress told the choices looked into
@@ -91,7 +94,8 @@ public final class ExactSearch {
       var ending = stream.run(new Sink() {
         @Override
         public boolean needs(Build build, int open) {
-          return rows.stream().allMatch(row -> differences(row.build(), build) + open >= 2);
+          return rows.stream()
+              .allMatch(row -> MainParts.differences(row.build(), build) + open >= apart);
         }
 
         @Override
@@ -104,7 +108,7 @@ public final class ExactSearch {
       for (var row = 0; row < rows.size(); row++) {
         told.add(new Row(
             rows.get(row),
-            ending == Ending.PROVEN
+            ending == Ending.PROVEN && apart > 1
                 ? variants(choices, rows.get(row), rows.subList(0, row), workers, pool, progress)
                 : List.of()));
       }
@@ -239,8 +243,9 @@ public final class ExactSearch {
           @Override
           public boolean needs(Build build, int open) {
             return open > 0
-                || (differences(build, row.build()) == 1
-                    && earlier.stream().allMatch(other -> differences(other.build(), build) > 1));
+                || (MainParts.differences(build, row.build()) == 1
+                    && earlier.stream()
+                        .allMatch(other -> MainParts.differences(other.build(), build) > 1));
           }
 
           @Override
@@ -252,20 +257,5 @@ public final class ExactSearch {
           }
         });
     return found;
-  }
-
-  /** In how many main parts two builds differ; one that lacks a part differs in none by it. */
-  private static int differences(Build one, Build other) {
-    var count = 0;
-    for (var role : Goods.MAIN) {
-      var mine = one.part(role);
-      var theirs = other.part(role);
-      if (theirs.isPresent()
-          && mine.isPresent()
-          && !mine.get().id().equals(theirs.get().id())) {
-        count++;
-      }
-    }
-    return count;
   }
 }

@@ -23,6 +23,7 @@ import pappus.catalog.Lead;
 import pappus.catalog.Part;
 import pappus.catalog.Role;
 import pappus.compatibility.CompatibilityRule;
+import pappus.search.MainParts;
 import pappus.search.Question;
 
 /** The accessories of a question: what each adds, which go together, and which rule can be asked when. */
@@ -49,8 +50,6 @@ final class Goods {
 
   /** From this place in the order on, no more consumers of power follow. */
   static final int CONSUMERS = 8;
-
-  static final List<Role> MAIN = List.of(Role.FRAME, Role.MOTOR, Role.PROPELLER, Role.BATTERY);
 
   /** Boards of which the part-load losses differ by less are bounded together. */
   private static final double LOSSES = 0.01;
@@ -110,7 +109,7 @@ final class Goods {
 
   /** Whether there are parts for all that flies. */
   boolean areComplete() {
-    return MAIN.stream().noneMatch(role -> options(role).isEmpty())
+    return MainParts.ROLES.stream().noneMatch(role -> options(role).isEmpty())
         && !options(Role.BOARD).isEmpty();
   }
 

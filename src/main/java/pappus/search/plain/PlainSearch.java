@@ -41,6 +41,7 @@ public final class PlainSearch {
   private final Assessor assessor;
   private final List<Assessment> rows;
   private final boolean areAll;
+  private final int apart;
   private final List<Role> accessories;
   private final Map<Role, Double> leastGrams = new EnumMap<>(Role.class);
   private final Map<Role, Double> leastWatts = new EnumMap<>(Role.class);
@@ -82,6 +83,7 @@ public final class PlainSearch {
     this.assessor = question.assessor();
     this.rows = List.copyOf(rows);
     this.areAll = areAll;
+    this.apart = assessor.scenario().differences();
     this.accessories = EnumSet.allOf(Role.class).stream()
         .filter(role -> !MAIN.contains(role) && !question.options(role).isEmpty())
         .sorted((one, other) -> Boolean.compare(other == Role.BOARD, one == Role.BOARD))
@@ -204,13 +206,13 @@ public final class PlainSearch {
     }
   }
 
-  /** Whether a ranking of the best, each different from all before in two main parts, would have had it. */
+  /** Whether a ranking of the best, each as different from all before as asked for, would have had it. */
   private boolean isMissing(Assessment assessment) {
     for (var row : rows) {
       if (Pool.BEST_FIRST.compare(assessment, row) < 0) {
         return true;
       }
-      if (differences(assessment.build(), row.build()) < 2) {
+      if (differences(assessment.build(), row.build()) < apart) {
         return false;
       }
     }
@@ -220,7 +222,7 @@ public final class PlainSearch {
   /** What a build with these main parts would have to surpass to be missing. */
   private long claimed(Build build) {
     for (var row : rows) {
-      if (differences(build, row.build()) + MAIN.size() - mains(build) < 2) {
+      if (differences(build, row.build()) + MAIN.size() - mains(build) < apart) {
         return row.objective();
       }
     }

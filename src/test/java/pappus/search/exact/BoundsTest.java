@@ -8,6 +8,7 @@ import pappus.assessment.Assessment;
 import pappus.catalog.Build;
 import pappus.catalog.Role;
 import pappus.search.Enumeration;
+import pappus.search.MainParts;
 import pappus.search.Question;
 
 /** Every bound on the way to a build is at least what the build reaches. */
@@ -54,7 +55,7 @@ class BoundsTest {
     void isAbove(Assessment assessment, int seed) {
       var build = assessment.build();
       var mains = Build.empty();
-      for (var role : Goods.MAIN) {
+      for (var role : MainParts.ROLES) {
         mains = mains.with(role, build.part(role).orElseThrow());
       }
       var all = new BoxBound.Three(

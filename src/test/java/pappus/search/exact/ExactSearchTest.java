@@ -54,6 +54,18 @@ class ExactSearchTest {
   }
 
   @Test
+  void rowsMayDifferInOnePartWhereTheScenarioSaysSo() {
+    var question = SmallShop.question(SmallShop.few(), ", \"candidatesDifferIn\": 1");
+    var best = Enumeration.of(question).bestFirst().subList(0, ROWS);
+
+    var rows = run(question, 2).rows();
+
+    assertThat(rows.stream().map(row -> row.assessment().build()))
+        .containsExactlyElementsOf(best.stream().map(Assessment::build).toList());
+    assertThat(rows).allSatisfy(row -> assertThat(row.variants()).isEmpty());
+  }
+
+  @Test
   void refusesWhatItCannotBound() {
     var legs = "{\"style\": \"profile\", \"legs\": [{\"seconds\": 60}]}";
     var profile = SmallShop.assessor(SmallShop.few(), SmallShop.flying(legs, ""));

@@ -4,9 +4,15 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import java.util.TreeSet;
+import pappus.catalog.Battery;
 import pappus.catalog.Catalog;
+import pappus.catalog.Frame;
 import pappus.catalog.Kind;
 import pappus.catalog.Part;
+import pappus.catalog.Parts;
+import pappus.catalog.Propeller;
+import pappus.quantity.Money;
+import pappus.search.Enumeration;
 import pappus.search.Question;
 import pappus.shop.SmallShop;
 
@@ -57,7 +63,77 @@ public final class RandomQuestions {
     var catalog = SmallShop.catalog(List.copyOf(ids));
     var flying = STYLES.get(random.nextInt(STYLES.size()));
     var limits = LIMITS.get(random.nextInt(LIMITS.size()));
+    if (random.nextInt(3) == 0) {
+      limits += ", \"candidatesDifferIn\": 1";
+    }
+    return switch (random.nextInt(4)) {
+      case 0 -> question(withDoubles(catalog, random), flying, limits);
+      case 1 -> question(withLowPlates(catalog, random), flying, limits);
+      case 2 -> withTightBudget(question(catalog, flying, limits), catalog, flying, limits, random);
+      default -> question(catalog, flying, limits);
+    };
+  }
+
+  private static Question question(Catalog catalog, String flying, String limits) {
     return Question.of(catalog, SmallShop.assessor(catalog, SmallShop.flying(flying, limits)));
+  }
+
+  /** A twin of one part; a part that ties with another in flight but not in price; and one that ties in both. */
+  private static Catalog withDoubles(Catalog catalog, Random random) {
+    var parts = new ArrayList<>(catalog.parts());
+    parts.add(renamed(one(Kind.MOTOR, catalog, random), "-twin"));
+    var propeller = (Propeller) one(Kind.PROPELLER, catalog, random);
+    var dearer = Money.ofCents(propeller.price().cents() + 50, propeller.price().currency());
+    parts.add(renamed(Parts.with(propeller, "price", dearer), "-dearer"));
+    var battery = (Battery) one(Kind.BATTERY, catalog, random);
+    parts.add(renamed(
+        Parts.with(battery, "widthMillimetres", battery.widthMillimetres() + 0.5), "-wider"));
+    return Catalog.of(parts);
+  }
+
+  private static Part one(Kind kind, Catalog catalog, Random random) {
+    var parts = catalog.ofKind(kind);
+    return parts.get(random.nextInt(parts.size()));
+  }
+
+  private static Part renamed(Part part, String suffix) {
+    return (Part) Parts.with((Record) part, "id", part.id() + suffix);
+  }
+
+  /** Plates so near each other that some stacks stand no longer between them. */
+  private static Catalog withLowPlates(Catalog catalog, Random random) {
+    var parts = new ArrayList<Part>();
+    for (var part : catalog.parts()) {
+      if (part instanceof Frame frame) {
+        var lower = random.nextInt(8);
+        parts.add(Parts.with(
+            frame,
+            "heights",
+            frame.heights().stream()
+                .map(height -> new Frame.PlateHeight(
+                    Math.max(8, height.millimetres() - lower), height.addedGrams()))
+                .toList()));
+      } else {
+        parts.add(part);
+      }
+    }
+    return Catalog.of(parts);
+  }
+
+  /** The same with so little money that only some of its builds can be had. */
+  private static Question withTightBudget(
+      Question question, Catalog catalog, String flying, String limits, Random random) {
+    var found = Enumeration.of(question).bestFirst();
+    if (found.isEmpty() || limits.contains("budget")) {
+      return question;
+    }
+    var cost = Money.ofCents(found.get(random.nextInt(found.size())).cost().cents(), "EUR");
+    return question(
+        catalog,
+        flying,
+        limits
+            + ", \"budget\": {\"amount\": %s, \"currency\": \"%s\"}"
+                .formatted(cost.amount(), cost.currency()));
   }
 
   private static List<String> some(Kind kind, int count, Random random) {

@@ -1,0 +1,87 @@
+package pappus.search.exact;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.Duration;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import pappus.assessment.Assessment;
+import pappus.search.MainParts;
+import pappus.search.Pool;
+import pappus.search.Question;
+import pappus.search.Row;
+import pappus.search.flat.ChocoSearch;
+import pappus.search.flat.FlatModel;
+import pappus.search.timefold.TimefoldSearch;
+
+/** The exact search against searches that know nothing of its bounds. */
+class OtherSearchesTest {
+  private static final int CATALOGUES = 200;
+  private static final int ROWS = 3;
+  private static final long MOVES = 320;
+
+  @Test
+  void changesFindNothingThatTheExactRankingShouldHaveHad() {
+    var reached = 0;
+    for (var seed = 0; seed < CATALOGUES; seed++) {
+      var question = RandomQuestions.of(seed);
+      var exact = exact(question);
+      var pool = new Pool();
+
+      new TimefoldSearch(question, MOVES).run(pool, done -> {});
+
+      var changed = pool.bestFirst();
+      var apart = question.assessor().scenario().differences();
+      assertThat(changed.stream().filter(build -> isMissing(build, exact, apart)))
+          .as("catalogue %s", seed)
+          .isEmpty();
+      reached +=
+          !changed.isEmpty() && exact.get(0).build().equals(changed.get(0).build()) ? 1 : 0;
+    }
+    // Otherwise it could not find what a wrong proof lacks.
+    assertThat(reached).isGreaterThan(CATALOGUES / 3);
+  }
+
+  /** Whether a build is better than the row it would have kept out, or belongs behind rows that leave room for it. */
+  private static boolean isMissing(Assessment build, List<Assessment> rows, int apart) {
+    for (var row : rows) {
+      if (Pool.BEST_FIRST.compare(build, row) < 0) {
+        return true;
+      }
+      if (MainParts.differences(build.build(), row.build()) < apart) {
+        return false;
+      }
+    }
+    return rows.size() < ROWS;
+  }
+
+  @Test
+  void chocoFindsTheSameOptimum() {
+    for (var seed = 0; seed < CATALOGUES; seed++) {
+      var question = RandomQuestions.of(seed);
+
+      var found = new ChocoSearch(new FlatModel(question), false).run(Duration.ofMinutes(5));
+
+      assertThat(found.isProven()).isTrue();
+      assertThat(found.best().map(OtherSearchesTest::coarse))
+          .as("catalogue %s", seed)
+          .isEqualTo(first(exact(question)).map(OtherSearchesTest::coarse));
+    }
+  }
+
+  private static long coarse(Assessment assessment) {
+    return assessment.objective() / FlatModel.COARSE;
+  }
+
+  private static Optional<Assessment> first(List<Assessment> rows) {
+    return rows.stream().findFirst();
+  }
+
+  private static List<Assessment> exact(Question question) {
+    return new ExactSearch(question, 2)
+        .run(ROWS, Long.MAX_VALUE, new Pool(), done -> {}).rows().stream()
+            .map(Row::assessment)
+            .toList();
+  }
+}
