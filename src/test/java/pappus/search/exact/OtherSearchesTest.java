@@ -20,6 +20,7 @@ class OtherSearchesTest {
   private static final int CATALOGUES = 200;
   private static final int ROWS = 3;
   private static final long MOVES = 320;
+  private static final long TABLE_ROWS = 5_000;
 
   @Test
   void changesFindNothingThatTheExactRankingShouldHaveHad() {
@@ -61,7 +62,8 @@ class OtherSearchesTest {
     for (var seed = 0; seed < CATALOGUES; seed++) {
       var question = RandomQuestions.of(seed);
 
-      var found = new ChocoSearch(new FlatModel(question), false).run(Duration.ofMinutes(5));
+      var found =
+          new ChocoSearch(new FlatModel(question, TABLE_ROWS), false).run(Duration.ofMinutes(5));
 
       assertThat(found.isProven()).isTrue();
       assertThat(found.best().map(OtherSearchesTest::coarse))

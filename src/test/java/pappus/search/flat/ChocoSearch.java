@@ -1,7 +1,6 @@
 package pappus.search.flat;
 
 import java.time.Duration;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -56,7 +55,7 @@ public final class ChocoSearch {
   /** Looks for the best until time is up. */
   public Found run(Duration most) {
     var solver = model.getSolver();
-    solver.setSearch(Search.inputOrderLBSearch(mainFirst()));
+    solver.setSearch(Search.lastConflict(Search.domOverWDegSearch(parts)));
     solver.limitTime(most.toMillis());
     Assessment best = null;
     while (solver.solve()) {
@@ -64,14 +63,6 @@ public final class ChocoSearch {
     }
     return new Found(
         Optional.ofNullable(best), !solver.isStopCriterionMet(), solver.getNodeCount());
-  }
-
-  private IntVar[] mainFirst() {
-    var order = new ArrayList<Role>(
-        List.of(Role.MOTOR, Role.PROPELLER, Role.BATTERY, Role.FRAME, Role.BOARD));
-    flat.roles().stream().filter(role -> !order.contains(role)).forEach(order::add);
-    order.retainAll(flat.roles());
-    return columns(order);
   }
 
   private IntVar[] columns(List<Role> roles) {
@@ -87,7 +78,7 @@ public final class ChocoSearch {
   private IntVar sum(FlatModel.Sum sum) {
     var terms = flat.roles().stream()
         .map(role -> {
-          var each = sum.each().get(role).stream().mapToInt(Integer::intValue).toArray();
+          var each = sum.of(role).stream().mapToInt(Integer::intValue).toArray();
           var term = model.intVar(
               role.key() + " adds",
               Arrays.stream(each).min().orElse(0),

@@ -22,13 +22,11 @@ import pappus.search.Question;
  * not go into tables and sums is left to the assessment of whole builds.
  */
 public final class FlatModel {
-  /** Larger tables are left out: the assessment asks those rules. */
-  private static final long MOST_ROWS = 5_000;
-
   /** Objectives are counted in so many of the assessment's, so that they go into 32 bits. */
   public static final long COARSE = 100;
 
   private final Question question;
+  private final long mostRows;
   private final List<Role> roles;
 
   /**
@@ -39,7 +37,12 @@ public final class FlatModel {
   public record Table(List<Role> roles, List<int[]> rows) {}
 
   /** Milligrams or cents of each option of each role, and what they may sum up to. */
-  public record Sum(Map<Role, List<Integer>> each, int most) {}
+  public record Sum(Map<Role, List<Integer>> each, int most) {
+    /** What each option of a role adds. */
+    public List<Integer> of(Role role) {
+      return each.getOrDefault(role, List.of());
+    }
+  }
 
   /**
    * What a motor, a propeller and a battery reach at most, and how much of it each milligram above the lightest costs.
@@ -48,8 +51,12 @@ public final class FlatModel {
    */
   public record Ceilings(List<int[]> rows, int leastMilligrams) {}
 
-  public FlatModel(Question question) {
+  /**
+   * @param mostRows larger tables are left out: the assessment asks those rules
+   */
+  public FlatModel(Question question, long mostRows) {
     this.question = question;
+    this.mostRows = mostRows;
     this.roles = EnumSet.allOf(Role.class).stream()
         .filter(role -> !question.options(role).isEmpty())
         .toList();
@@ -78,8 +85,8 @@ public final class FlatModel {
     var tables = new ArrayList<Table>();
     for (var rule : question.assessor().rules()) {
       var columns = columns(rule);
-      var size = columns.stream().mapToLong(this::options).reduce(1, Math::multiplyExact);
-      if (!columns.isEmpty() && size <= MOST_ROWS) {
+      var size = columns.stream().mapToDouble(this::options).reduce(1, (one, other) -> one * other);
+      if (!columns.isEmpty() && size <= mostRows) {
         var rows = new ArrayList<int[]>();
         fill(rule, columns, new int[columns.size()], 0, rows);
         if (rows.size() < size) {
@@ -180,7 +187,7 @@ public final class FlatModel {
         .min()
         .ifPresent(least -> losses.add(OptionalDouble.of(least)));
     var least = roles.stream()
-        .mapToInt(role -> sum.each().get(role).stream().mapToInt(i -> i).min().orElse(0))
+        .mapToInt(role -> sum.of(role).stream().mapToInt(i -> i).min().orElse(0))
         .sum();
     var begun = question.assessor().begun(Build.empty()).grams();
     var cap = question.assessor().scenario().massCap().largestMilligrams() / 1000.0;

@@ -1,0 +1,51 @@
+package pappus.bench;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import pappus.assessment.Assessor;
+import pappus.catalog.CatalogFolder;
+import pappus.catalog.CatalogReader;
+import pappus.compatibility.Rules;
+import pappus.compatibility.Stock;
+import pappus.scenario.ScenarioReader;
+import pappus.search.Question;
+import pappus.shop.Siblings;
+
+/** Catalogues of any size, and questions to them. */
+final class Wares {
+  private Wares() {}
+
+  /**
+   * Folder of a catalogue that is written if it is not there; the shipped one for none of each kind.
+   *
+   * @param of flat, or rebranded: copies under other names beside every ten
+   */
+  static Path folder(int ofEachKind, long seed, String of) {
+    if (ofEachKind == 0) {
+      return Path.of("catalog");
+    }
+    var folder = Path.of("target", "bench", "%s-%s-%s".formatted(of, ofEachKind, seed));
+    try {
+      if (!Files.exists(folder)) {
+        Siblings.write(folder, ofEachKind, seed, of.equals("rebranded"));
+      }
+    } catch (IOException unwritable) {
+      throw new IllegalStateException(unwritable);
+    }
+    return folder;
+  }
+
+  static Path scenario(String name) {
+    return Path.of("scenarios", name + ".json");
+  }
+
+  static Question question(String scenario, Path folder) {
+    var catalog = CatalogReader.read(List.of(CatalogFolder.of(folder))).catalog();
+    var read = ScenarioReader.read(scenario(scenario), InputStream.nullInputStream());
+    var stock = Stock.of(List.copyOf(catalog.parts()));
+    return Question.of(catalog, new Assessor(read.scenario(), stock, Rules.ALL));
+  }
+}
