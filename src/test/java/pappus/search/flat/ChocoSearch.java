@@ -100,10 +100,23 @@ public final class ChocoSearch {
     var perGram = model.intVar("perGram", 0, steepest, true);
     var more = model.intVar("more", 0, grams.getUB() / 1000, true);
     var lost = model.intVar("lost", 0, most, true);
-    var columns = Arrays.copyOf(columns(List.of(Role.MOTOR, Role.PROPELLER, Role.BATTERY)), 5);
-    columns[3] = ceiling;
-    columns[4] = perGram;
-    model.table(columns, tuples(ceilings.rows()), "CT+").post();
+    var mains = columns(List.of(Role.MOTOR, Role.PROPELLER, Role.BATTERY));
+    var propellers = flat.options(Role.PROPELLER);
+    var batteries = flat.options(Role.BATTERY);
+    var size = flat.options(Role.MOTOR) * propellers * batteries;
+    var ceilingOf = new int[size];
+    var perGramOf = new int[size];
+    for (var row : ceilings.rows()) {
+      var place = (row[0] * propellers + row[1]) * batteries + row[2];
+      ceilingOf[place] = row[3];
+      perGramOf[place] = row[4];
+    }
+    var three = model.intVar("three", 0, size - 1, true);
+    model
+        .scalar(mains, new int[] {propellers * batteries, batteries, 1}, "=", three)
+        .post();
+    model.element(ceiling, ceilingOf, three).post();
+    model.element(perGram, perGramOf, three).post();
     // Whole grams, rounded down.
     model
         .scalar(new IntVar[] {grams, more}, new int[] {1, -1000}, ">=", ceilings.leastMilligrams())
