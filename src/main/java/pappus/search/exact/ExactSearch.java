@@ -1,14 +1,9 @@
 package pappus.search.exact;
 
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalLong;
-import java.util.PriorityQueue;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
 import java.util.function.LongConsumer;
 import pappus.assessment.Assessment;
 import pappus.catalog.Build;
@@ -31,12 +26,13 @@ public final class ExactSearch {
   /** So many choices are looked into at once, however many threads there are, so that the answer is one. */
   private static final int BATCH = 64;
 
+  /** Enough work that handing it over costs little beside it. */
+  private static final int AT_ONCE = 8;
+
   private final Question question;
   private final int threads;
   private final int apart;
   private volatile boolean stopped;
-  private long nodes;
-  private long numbers;
 
   /**
    * What was found.
@@ -87,175 +83,108 @@ public final class ExactSearch {
       return new Found(List.of(), Ending.PROVEN, OptionalLong.empty(), 0);
     }
     var choices = new Choices(goods);
-    var workers = Executors.newFixedThreadPool(threads);
-    try {
-      var stream = new Stream(choices, choices.all(), new Workers(workers), pool, effort, progress);
-      var rows = new ArrayList<Assessment>();
-      var ending = stream.run(new Sink() {
-        @Override
-        public boolean needs(Build build, int open) {
-          return rows.stream()
-              .allMatch(row -> MainParts.differences(row.build(), build) + open >= apart);
-        }
-
-        @Override
-        public boolean take(Assessment assessment) {
-          rows.add(assessment);
-          return rows.size() < count;
-        }
-      });
-      var told = new ArrayList<Row>();
-      for (var row = 0; row < rows.size(); row++) {
-        told.add(new Row(
-            rows.get(row),
-            ending == Ending.PROVEN && apart > 1
-                ? variants(choices, rows.get(row), rows.subList(0, row), workers, pool, progress)
-                : List.of()));
+    try (var workers = Workers.of(threads)) {
+      var rows = new Rows(count, apart, pool, progress);
+      var stream = new Stream(choices, choices.all(), workers.atOnce(AT_ONCE), BATCH);
+      var ending = stream.run(rows, effort, () -> stopped);
+      var variants = ending == Ending.PROVEN && apart > 1
+          ? variants(choices, rows.taken, workers)
+          : rows.taken.stream().map(row -> new Variants(row, List.of())).toList();
+      var nodes = stream.nodes();
+      for (var each : variants) {
+        each.assessed.forEach(pool::offer);
+        nodes += each.nodes;
       }
+      progress.accept(nodes);
       return new Found(
-          told,
+          variants.stream().map(each -> new Row(each.row, each.taken)).toList(),
           stopped ? Ending.INTERRUPTED : ending,
           ending == Ending.PROVEN ? OptionalLong.empty() : stream.left(),
           nodes);
-    } finally {
-      workers.shutdownNow();
     }
   }
 
-  /** Who takes builds in their order. */
-  private interface Sink {
-    /**
-     * Whether a build with these main parts may be taken.
-     *
-     * @param open main parts that are not chosen yet
-     */
-    boolean needs(Build build, int open);
-
-    /** Takes one; false once it has enough. */
-    boolean take(Assessment assessment);
+  /** The best builds that differ from each row in one main part and belong to no earlier row. */
+  private List<Variants> variants(Choices choices, List<Assessment> rows, Workers workers) {
+    var variants = new ArrayList<Variants>();
+    for (var row = 0; row < rows.size(); row++) {
+      variants.add(new Variants(rows.get(row), rows.subList(0, row)));
+    }
+    // Each on one thread and looking into one choice at a time looks into the fewest.
+    workers.each(
+        variants,
+        each -> new Stream(choices, choices.near(each.row.build()), Workers.NONE, 1)
+            .run(each, Long.MAX_VALUE, () -> stopped));
+    return variants;
   }
 
-  /** Builds of some choices, the best first. */
-  private final class Stream {
-    private final Choices choices;
-    private final PriorityQueue<Open> open = new PriorityQueue<>(Open.MOST_FIRST);
-    private final HashSet<Open.Triple.Start> started = new HashSet<>();
-    private final Workers workers;
+  /** Builds that each differ enough from all before. */
+  private static final class Rows implements Stream.Sink {
+    private final List<Assessment> taken = new ArrayList<>();
+    private final int count;
+    private final int apart;
     private final Pool pool;
-    private final long effort;
     private final LongConsumer progress;
 
-    Stream(
-        Choices choices,
-        List<Open> from,
-        Workers workers,
-        Pool pool,
-        long effort,
-        LongConsumer progress) {
-      this.choices = choices;
-      this.workers = workers;
+    Rows(int count, int apart, Pool pool, LongConsumer progress) {
+      this.count = count;
+      this.apart = apart;
       this.pool = pool;
-      this.effort = effort;
       this.progress = progress;
-      from.forEach(this::add);
     }
 
-    private void add(Open one) {
-      open.add(one.numbered(++numbers));
+    @Override
+    public boolean needs(Build build, int open) {
+      return taken.stream()
+          .allMatch(row -> MainParts.differences(row.build(), build) + open >= apart);
     }
 
-    OptionalLong left() {
-      var first = open.peek();
-      return first == null ? OptionalLong.empty() : OptionalLong.of(first.most());
+    @Override
+    public boolean take(Assessment assessment) {
+      taken.add(assessment);
+      return taken.size() < count;
     }
 
-    Ending run(Sink sink) {
-      while (!open.isEmpty()) {
-        if (stopped) {
-          return Ending.INTERRUPTED;
-        }
-        if (nodes >= effort) {
-          return Ending.EFFORT;
-        }
-        var batch = batch(sink);
-        if (batch.isEmpty()) {
-          if (open.poll() instanceof Open.Done done
-              && sink.needs(done.assessment().build(), 0)
-              && !sink.take(done.assessment())) {
-            return Ending.PROVEN;
-          }
-          continue;
-        }
-        var following = open.peek();
-        var until = following == null ? 0 : following.most();
-        var found = workers.each(batch, one -> choices.lookInto(one, until, started));
-        for (var i = 0; i < found.size(); i++) {
-          found.get(i).assessed().forEach(pool::offer);
-          nodes += found.get(i).looks();
-          for (var next : found.get(i).open()) {
-            var isStart = batch.get(i) instanceof Open.Wide && next instanceof Open.Triple;
-            if (!isStart || started.add(((Open.Triple) next).start())) {
-              add(next);
-            }
-          }
-        }
-        progress.accept(nodes);
-      }
-      return Ending.PROVEN;
-    }
-
-    private List<Open> batch(Sink sink) {
-      var batch = new ArrayList<Open>();
-      while (batch.size() < BATCH && !open.isEmpty() && !(open.peek() instanceof Open.Done)) {
-        var next = Objects.requireNonNull(open.poll());
-        if (isNeeded(next, sink)) {
-          batch.add(next);
-        }
-      }
-      return batch;
-    }
-
-    private boolean isNeeded(Open next, Sink sink) {
-      if (next instanceof Open.Triple triple) {
-        return sink.needs(triple.build(), 1);
-      }
-      return !(next instanceof Open.Four four) || sink.needs(four.build(), 0);
+    @Override
+    public void watch(List<Assessment> assessed, long nodes) {
+      assessed.forEach(pool::offer);
+      progress.accept(nodes);
     }
   }
 
-  /** The best builds that differ from a row in one main part and belong to no earlier row. */
-  private List<Assessment> variants(
-      Choices choices,
-      Assessment row,
-      List<Assessment> earlier,
-      ExecutorService workers,
-      Pool pool,
-      LongConsumer progress) {
-    var found = new ArrayList<Assessment>();
-    new Stream(
-            choices,
-            choices.near(row.build()),
-            new Workers(workers),
-            pool,
-            Long.MAX_VALUE,
-            progress)
-        .run(new Sink() {
-          @Override
-          public boolean needs(Build build, int open) {
-            return open > 0
-                || (MainParts.differences(build, row.build()) == 1
-                    && earlier.stream()
-                        .allMatch(other -> MainParts.differences(other.build(), build) > 1));
-          }
+  /** Builds that differ from a row in one main part and belong to no earlier row. */
+  private static final class Variants implements Stream.Sink {
+    private final List<Assessment> taken = new ArrayList<>();
+    private final List<Assessment> assessed = new ArrayList<>();
+    private final Assessment row;
+    private final List<Assessment> earlier;
+    private long nodes;
 
-          @Override
-          public boolean take(Assessment assessment) {
-            if (found.stream().noneMatch(other -> other.build().equals(assessment.build()))) {
-              found.add(assessment);
-            }
-            return found.size() < Row.MOST_VARIANTS;
-          }
-        });
-    return found;
+    Variants(Assessment row, List<Assessment> earlier) {
+      this.row = row;
+      this.earlier = earlier;
+    }
+
+    @Override
+    public boolean needs(Build build, int open) {
+      return open > 0
+          || (MainParts.differences(build, row.build()) == 1
+              && earlier.stream()
+                  .allMatch(other -> MainParts.differences(other.build(), build) > 1));
+    }
+
+    @Override
+    public boolean take(Assessment assessment) {
+      if (taken.stream().noneMatch(other -> other.build().equals(assessment.build()))) {
+        taken.add(assessment);
+      }
+      return taken.size() < Row.MOST_VARIANTS;
+    }
+
+    @Override
+    public void watch(List<Assessment> seen, long looks) {
+      assessed.addAll(seen);
+      nodes = looks;
+    }
   }
 }
