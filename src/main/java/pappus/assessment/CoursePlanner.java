@@ -182,9 +182,14 @@ final class CoursePlanner {
     return goal == Goal.RANGE ? way.metres() : way.endurance().seconds();
   }
 
+  /** Whether a flight is a hover, or one steady flight whose figure depends on its current alone. */
+  boolean isSingle() {
+    return hovers() || (plan.size() == 1 && !(goal == Goal.RANGE && choosesSpeeds()));
+  }
+
   /** The one steady flight of a plan whose figure depends on its current alone; empty if it is not so simple. */
   Optional<SteadyFlight> single(ForwardFlight forward) {
-    return plan.size() > 1 || (goal == Goal.RANGE && choosesSpeeds())
+    return !isSingle()
         ? Optional.empty()
         : Optional.of(stretches(forward, Optional.empty()).get(0).cruise().steady());
   }

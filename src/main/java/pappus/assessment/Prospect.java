@@ -1,5 +1,6 @@
 package pappus.assessment;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import pappus.catalog.Build;
@@ -14,7 +15,6 @@ import pappus.physics.flight.FullThrottle;
 import pappus.physics.flight.Hover;
 import pappus.physics.flight.LandingRule;
 import pappus.physics.flight.Limits;
-import pappus.physics.flight.SteadyFlight;
 import pappus.scenario.Goal;
 import pappus.scenario.Scenario;
 
@@ -28,11 +28,22 @@ public final class Prospect {
   /** Full throttle is known without all that draws: what takes less than this share of it is never slowed down. */
   private static final double SURE_OF_FULL = 0.8;
 
-  /** Masses are looked at from so near, g, twice as far each time. */
-  private static final double LEAST_MORE_GRAMS = 0.1;
+  /** What a gram and a watt cost is looked at from so near. */
+  private static final double NEAR_GRAMS = 0.25;
 
-  /** Between the masses and volts looked at, the rate is hardly less. */
-  private static final double SURE_OF_RATE = 0.98;
+  private static final double NEAR_WATTS = 0.05;
+
+  /** Masses are looked at so many times as far away each time. */
+  private static final double FURTHER = 3;
+
+  /** More than any small aircraft takes for a gram, W. */
+  private static final double MOST_WATTS_PER_GRAM = 5;
+
+  /** Between the masses looked at, a factor is hardly larger. */
+  private static final double SURE_OF_FACTOR = 1.2;
+
+  /** A factor moves by less with the draw and the resistance, which it is not asked for. */
+  private static final double NOISE = 1e-5;
 
   /** Twice the largest airspeed and more than any wind adds, m/s. */
   private static final double FASTEST_OVER_GROUND = 160;
@@ -71,7 +82,11 @@ public final class Prospect {
    * @param dragArea m²
    */
   public record Least(
-      double grams, double watts, double ohm, OptionalDouble loss, double dragArea) {}
+      double grams, double watts, double ohm, OptionalDouble loss, double dragArea) {
+    private Least with(double otherGrams, double otherWatts) {
+      return new Least(otherGrams, otherWatts, ohm, loss, dragArea);
+    }
+  }
 
   /**
    * No build with these parts, and at least these numbers, has a larger figure: seconds, or metres where the goal is
@@ -145,41 +160,92 @@ public final class Prospect {
   }
 
   /**
-   * So many watts beside the motors cost no build more than a gram does: at any volts, the current that each mass
-   * beyond one asks for is at least the current that so many watts ask for. Looked at from many masses and volts.
+   * What a gram is worth in watts: a build of g grams has a figure no larger than one of {@code atGrams} that draws
+   * {@code wattsPerGram} more for each gram more, times a factor.
    *
-   * @param from least numbers
-   * @param toGrams most mass of any build, g
-   * @return 0 where the flight is not one steady flight
+   * @param fromGrams no build is lighter, g
+   * @param wattsPerGram 0 where it is not known
+   * @param factor 1 or hardly more
    */
-  public double wattsPerGram(Least from, double toGrams) {
-    try {
-      var light = steady(from);
-      if (light.isEmpty()) {
-        return 0;
-      }
-      var rate = Double.POSITIVE_INFINITY;
-      for (var more = LEAST_MORE_GRAMS; from.grams + more <= toGrams; more *= 2) {
-        var heavy =
-            steady(new Least(from.grams + more, from.watts, from.ohm, from.loss, from.dragArea));
-        for (var charge = 0.0; charge <= pack.startCharge() && heavy.isPresent(); charge += 0.1) {
-          var volts = pack.openVolts(charge);
-          rate =
-              Math.min(rate, (heavy.get().busPowerW(volts) - light.get().busPowerW(volts)) / more);
-        }
-      }
-      return Double.isInfinite(rate) ? 0 : Math.max(0, rate * SURE_OF_RATE);
-    } catch (IllegalArgumentException outsideTheModel) {
-      return 0;
+  public record Trade(double atGrams, double fromGrams, double wattsPerGram, double factor) {
+    /** Where nothing is known. */
+    public static final Trade NONE = new Trade(0, 0, 0, 1);
+
+    public boolean isKnown() {
+      return wattsPerGram > 0;
     }
   }
 
-  private Optional<SteadyFlight> steady(Least least) {
-    var aircraft = aircraft(least);
-    var hover = Hover.of(aircraft);
-    return courses.hovers()
-        ? Optional.of(hover.steady())
-        : courses.single(new ForwardFlight(aircraft, hover));
+  /**
+   * What a gram is worth in watts where builds are likely to be, of an aircraft that full throttle never slows down. Mass costs more the more there is of it, so that
+   * elsewhere the figure is below what the trade makes of it, but for little: that is looked up at many masses.
+   *
+   * @param at likely numbers
+   * @param mostLoss largest part-load loss for which it is to hold; absent: by the law
+   * @param fromGrams least mass of any build, g
+   * @param toGrams most mass of any build, g
+   */
+  public Trade trade(Least at, OptionalDouble mostLoss, double fromGrams, double toGrams) {
+    if (!courses.isSingle()) {
+      return Trade.NONE;
+    }
+    var best = figure(at, false);
+    var byMass = figure(at.with(at.grams - NEAR_GRAMS, at.watts), false)
+        - figure(at.with(at.grams + NEAR_GRAMS, at.watts), false);
+    var byDraw = figure(at.with(at.grams, at.watts - NEAR_WATTS), false)
+        - figure(at.with(at.grams, at.watts + NEAR_WATTS), false);
+    var rate = byMass / NEAR_GRAMS / (byDraw / NEAR_WATTS);
+    if (!(best > 0 && best < Double.POSITIVE_INFINITY && rate > 0 && rate < MOST_WATTS_PER_GRAM)) {
+      return Trade.NONE;
+    }
+    var factor = 1.0;
+    for (var loss : mostLoss.equals(at.loss) ? List.of(mostLoss) : List.of(at.loss, mostLoss)) {
+      var middle = new Least(at.grams, at.watts, at.ohm, loss, at.dragArea);
+      var there = figure(middle, false);
+      if (there <= 0) {
+        return Trade.NONE;
+      }
+      for (var away = 2 * NEAR_GRAMS; away < toGrams; away *= FURTHER) {
+        for (var side = -1; side <= 1; side += 2) {
+          var grams = Math.max(fromGrams, Math.min(at.grams + side * away, toGrams));
+          var watts = at.watts - rate * (grams - at.grams);
+          if (watts >= 0) {
+            factor = Math.max(factor, figure(middle.with(grams, watts), false) / there);
+          }
+        }
+      }
+    }
+    return new Trade(at.grams, fromGrams, rate, 1 + SURE_OF_FACTOR * (factor - 1) + NOISE);
+  }
+
+  /**
+   * Like {@link #figure}, where not every build is as heavy as one of the numbers, but those that are lighter draw as
+   * much: what motors and controllers end counts only if it does with the least.
+   *
+   * @param at numbers that no build draws less with
+   * @param least numbers that no build has less of
+   */
+  public double figure(Least at, Least least) {
+    try {
+      var aircraft = aircraft(at);
+      var hover = Hover.of(aircraft);
+      var behind = pack.behind(at.ohm);
+      var steady = courses.hovers()
+          ? Optional.of(hover.steady())
+          : courses.single(new ForwardFlight(aircraft, hover));
+      if (steady.isEmpty()) {
+        return figure(least, false);
+      }
+      var point = steady.get().point();
+      return point.currentA() > continuous.motorA()
+              || point.currentA() > continuous.controllerA()
+              || point.volts() > landing.voltsPerCell() * pack.series()
+              || (courses.hovers() && !isCarried(hover, behind))
+          ? figure(least, false)
+          : figure(at, false);
+    } catch (IllegalArgumentException outsideTheModel) {
+      return figure(least, false);
+    }
   }
 
   private Aircraft aircraft(Least least) {

@@ -14,8 +14,11 @@ package pappus.search.exact;
 record Adds(double grams, double variance, double watts, long cents, double ohm, Numbers traded) {
   /** Watts per gram, rising from none. */
   private static final double[] RATES = {
-    0, 0.03, 0.06, 0.09, 0.12, 0.15, 0.18, 0.21, 0.25, 0.3, 0.4, 0.6
+    0, 0.03, 0.06, 0.09, 0.12, 0.15, 0.18, 0.21, 0.25, 0.3, 0.4, 0.6, 1.5, 6
   };
+
+  /** Place of the rate that small quads hover at. */
+  private static final int USUAL = 5;
 
   static final Adds NOTHING = new Adds(0, 0, 0, 0, 0);
 
@@ -41,6 +44,25 @@ record Adds(double grams, double variance, double watts, long cents, double ohm,
     // What holds at two rates holds in between.
     var share = (wattsPerGram - RATES[place]) / (RATES[place + 1] - RATES[place]);
     return (1 - share) * traded.at(place) + share * traded.at(place + 1);
+  }
+
+  /**
+   * Least draw with each gram counted as so many watts, of what weighs no more than some mass: a gram may then be
+   * counted as more, less what all grams up to that mass are counted too much.
+   */
+  double tradedWithin(double wattsPerGram, double mostGrams) {
+    var most = traded(wattsPerGram);
+    for (var place = RATES.length - 1; RATES[place] > wattsPerGram; place--) {
+      most = Math.max(most, traded.at(place) - (RATES[place] - wattsPerGram) * mostGrams);
+    }
+    return most;
+  }
+
+  /** About the numbers of what is best where a gram costs as much as usual. */
+  Adds usual() {
+    var more = traded.at(USUAL) - traded.at(USUAL - 1);
+    var weighs = Math.max(grams, more / (RATES[USUAL] - RATES[USUAL - 1]));
+    return weighing(weighs).drawing(Math.max(watts, traded.at(USUAL) - RATES[USUAL] * weighs));
   }
 
   Adds plus(Adds other) {

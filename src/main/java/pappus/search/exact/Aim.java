@@ -1,6 +1,7 @@
 package pappus.search.exact;
 
 import java.util.OptionalDouble;
+import pappus.assessment.Prospect.Trade;
 
 /** What a search among accessories makes as large as it can, for parts that are decided. */
 interface Aim {
@@ -20,8 +21,18 @@ interface Aim {
     }
 
     @Override
-    public double wattsPerGram(double fromGrams) {
+    public Trade trade(Adds usual, OptionalDouble loss, OptionalDouble mostLoss, double fromGrams) {
+      return Trade.NONE;
+    }
+
+    @Override
+    public double mostGrams(double variance) {
       return 0;
+    }
+
+    @Override
+    public long atMost(Trade trade, double watts, double ohm, OptionalDouble loss) {
+      return HOPELESS;
     }
   };
 
@@ -36,6 +47,24 @@ interface Aim {
   /** Whether mass or price alone keep builds with at least these numbers from being feasible. */
   boolean isHopeless(Adds least);
 
-  /** So many more watts beside the motors cost no build more than a gram does, beyond a mass; 0 where not known. */
-  double wattsPerGram(double fromGrams);
+  /**
+   * What a gram costs in watts.
+   *
+   * @param usual where builds are likely to be
+   * @param loss least part-load loss of the controllers; absent: by the law
+   * @param mostLoss up to which it is to hold
+   * @param fromGrams none is lighter
+   */
+  Trade trade(Adds usual, OptionalDouble loss, OptionalDouble mostLoss, double fromGrams);
+
+  /** No build whose mass is in so much doubt is heavier, g. */
+  double mostGrams(double variance);
+
+  /**
+   * No build that draws at least so much reaches more.
+   *
+   * @param watts beside the motors, with each gram from the mass of the trade counted as what it costs
+   * @param ohm least resistance of board and lead, Ω
+   */
+  long atMost(Trade trade, double watts, double ohm, OptionalDouble loss);
 }

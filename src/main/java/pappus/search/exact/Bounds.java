@@ -6,6 +6,7 @@ import java.util.OptionalDouble;
 import pappus.assessment.Assessment;
 import pappus.assessment.Assessor;
 import pappus.assessment.Prospect;
+import pappus.assessment.Prospect.Trade;
 import pappus.catalog.Build;
 import pappus.scenario.Flight.Style;
 
@@ -80,7 +81,6 @@ final class Bounds {
     private final Prospect prospect;
     private final Span dragArea;
     private final Adds draw;
-    private final List<OptionalDouble> losses;
     private final double heaviest;
     private final boolean maySlow;
     private final double longer;
@@ -89,7 +89,6 @@ final class Bounds {
       this.prospect = prospect;
       this.dragArea = dragArea;
       this.draw = draw;
-      this.losses = losses;
       this.heaviest = Math.min(
           capGrams,
           losses.stream()
@@ -123,14 +122,31 @@ final class Bounds {
     }
 
     @Override
-    public double wattsPerGram(double fromGrams) {
-      return maySlow || !(dragArea.isKnown() || isHover)
-          ? 0
-          : losses.stream()
-              .mapToDouble(
-                  loss -> prospect.wattsPerGram(least(fromGrams, loss, dragArea.least()), heaviest))
-              .min()
-              .orElse(0);
+    public Trade trade(Adds usual, OptionalDouble loss, OptionalDouble mostLoss, double fromGrams) {
+      return !maySlow && (dragArea.isKnown() || isHover)
+          ? prospect.trade(
+              new Prospect.Least(usual.grams(), usual.watts(), usual.ohm(), loss, dragArea.least()),
+              mostLoss,
+              fromGrams,
+              heaviest)
+          : Trade.NONE;
+    }
+
+    @Override
+    public double mostGrams(double variance) {
+      return Math.min(heaviest, capGrams - deviations * Math.sqrt(variance)) + EDGE;
+    }
+
+    @Override
+    public long atMost(Trade trade, double watts, double ohm, OptionalDouble loss) {
+      var lightest = least(trade.fromGrams(), loss, dragArea.least());
+      return objective(longer
+          * trade.factor()
+          * (watts < 0
+              ? prospect.figure(lightest, maySlow)
+              : prospect.figure(
+                  new Prospect.Least(trade.atGrams(), watts, ohm, loss, dragArea.least()),
+                  lightest)));
     }
   }
 

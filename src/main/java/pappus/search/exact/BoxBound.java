@@ -1,5 +1,6 @@
 package pappus.search.exact;
 
+import java.util.stream.IntStream;
 import pappus.assessment.Assessor;
 import pappus.physics.battery.Load;
 import pappus.physics.battery.Pack;
@@ -13,8 +14,12 @@ final class BoxBound {
   private static final int ROTORS = 4;
   private static final double GRAVITY = 9.80665;
 
+  /** Between the masses and volts looked at, the rate is hardly less. */
+  private static final double SURE_OF_RATE = 0.98;
+
   private final Bounds bounds;
   private final PropellerFloor.Spans spans;
+  private final double[] ends;
   private final Adds nothing;
   private final double newtonsPerGram;
   private final SpeedBound speeds;
@@ -30,6 +35,7 @@ final class BoxBound {
     var assessor = goods.assessor();
     this.bounds = bounds;
     this.spans = spans;
+    this.ends = IntStream.rangeClosed(0, spans.count()).mapToDouble(spans::end).toArray();
     this.share = share;
     this.dragArea = dragArea;
     this.speeds = new SpeedBound(assessor.scenario(), assessor.models().air().densityKgPerM3());
@@ -82,7 +88,86 @@ final class BoxBound {
             motor, propeller, battery.pack().behind(kits.ohm()), battery.floorVolts(), grams)) {
       return Aim.HOPELESS;
     }
-    return bounds.objective(figure(motor, propeller, battery, kits, grams, kits.leastWatts(from)));
+    return bounds.objective(
+        figure(motor, propeller, battery, kits, grams, watts(three, kits, grams, from)));
+  }
+
+  /** Whether accessories have to be looked at in spans, since nobody knows what a gram of them costs. */
+  boolean asksForSpans() {
+    return speeds.asks();
+  }
+
+  /** Least watts beside the motors, with each gram of accessories above the least counted as what it costs. */
+  private double watts(Three three, KitFloor kits, double grams, int from) {
+    if (asksForSpans()) {
+      return kits.leastWatts(from);
+    }
+    var rate = wattsPerGram(three, kits, grams);
+    return Math.max(kits.watts().at(0), kits.traded(rate) - rate * kits.leastGrams());
+  }
+
+  /**
+   * So many watts beside the motors cost no build of a box more than a gram does: looked at where spans of thrust begin
+   * and end, at the highest and the lowest volts.
+   *
+   * @param grams of the lightest
+   */
+  private double wattsPerGram(Three three, KitFloor kits, double grams) {
+    var motor = three.motors.floor();
+    var propeller = three.propellers.floor();
+    var pack = three.batteries.floor().pack();
+    var high = pack.openVolts(pack.startCharge());
+    var low = pack.openVolts(0);
+    var lightN = grams * newtonsPerGram;
+    var heavyN = bounds.capGrams() * newtonsPerGram;
+    var first = spans.of(lightN);
+    if (first < 0) {
+      return 0;
+    }
+    var loss = kits.loss().orElse(motor.loss());
+    var light = new Turning(motor, propeller, first, lightN);
+    var lightHighW = light.busW(high, loss);
+    var lightLowW = light.busW(low, loss);
+    var rate = Double.POSITIVE_INFINITY;
+    for (var span = first;
+        span < ends.length - 1 && (span == first || ends[span] < heavyN);
+        span++) {
+      for (var end = span; end <= span + 1; end++) {
+        var more = (ends[end] - lightN) / newtonsPerGram;
+        if (more > 0) {
+          var heavy = new Turning(motor, propeller, span, ends[end]);
+          rate = Math.min(
+              rate,
+              Math.min(heavy.busW(high, loss) - lightHighW, heavy.busW(low, loss) - lightLowW)
+                  / more);
+        }
+      }
+    }
+    return Double.isInfinite(rate) ? 0 : Math.max(0, rate * SURE_OF_RATE);
+  }
+
+  /** Four motors at a thrust, with the least of everything that a box has. */
+  private static final class Turning {
+    private final double speed;
+    private final double torque;
+    private final double power;
+    private final double amps;
+
+    Turning(MotorFloor motor, PropellerFloor propeller, int span, double thrustN) {
+      var root = Math.sqrt(thrustN);
+      this.speed = propeller.speed().at(span) * root;
+      var drag = motor.dragNm(speed);
+      this.torque = propeller.torque().at(span) * thrustN + drag;
+      this.power = propeller.shaft().at(span) * thrustN * root
+          + speed * drag
+          + motor.heat() * torque * torque;
+      this.amps = torque * motor.kvLow();
+    }
+
+    /** Power of all motors and their controllers at some volts, W. */
+    double busW(double volts, double loss) {
+      return ROTORS * power * volts / ((1 - loss) * volts + loss * power / amps);
+    }
   }
 
   /** Seconds, or metres where the goal is range. */
@@ -98,19 +183,13 @@ final class BoxBound {
     if (span < 0) {
       return Double.POSITIVE_INFINITY;
     }
-    var root = Math.sqrt(thrustN);
-    var speed = propeller.speed().at(span) * root;
-    var drag = motor.dragNm(speed);
-    var torque = propeller.torque().at(span) * thrustN + drag;
-    var power =
-        propeller.shaft().at(span) * thrustN * root + speed * drag + motor.heat() * torque * torque;
-    var amps = torque * motor.kvLow();
-    if (amps > motor.amps()) {
+    var turning = new Turning(motor, propeller, span, thrustN);
+    if (turning.amps > motor.amps()) {
       return 0;
     }
     var load = new Load(
-        ROTORS * power,
-        power / amps,
+        ROTORS * turning.power,
+        turning.power / turning.amps,
         kits.loss().orElse(motor.loss()),
         ROTORS * motor.idleA(),
         watts);
@@ -118,6 +197,7 @@ final class BoxBound {
     if (!speeds.asks()) {
       return seconds;
     }
+    var root = Math.sqrt(thrustN);
     var shaftW = ROTORS * propeller.shaft().at(span) * thrustN * root;
     return speeds.most(
         seconds,
@@ -138,17 +218,12 @@ final class BoxBound {
     if (span < 0) {
       return true;
     }
-    var root = Math.sqrt(thrustN);
-    var speed = propeller.speed().at(span) * root;
-    var drag = motor.dragNm(speed);
-    var torque = propeller.torque().at(span) * thrustN + drag;
-    var power =
-        propeller.shaft().at(span) * thrustN * root + speed * drag + motor.heat() * torque * torque;
-    var needed = speed / motor.kvHigh() + motor.drop() * torque;
+    var turning = new Turning(motor, propeller, span, thrustN);
+    var needed = turning.speed / motor.kvHigh() + motor.drop() * turning.torque;
     var charge = Math.min(thrustAtCharge, pack.startCharge());
     var open = pack.openVolts(charge);
     var volts = Math.max(Math.max(needed, floorVolts), open / 2);
     return volts < open
-        && volts * (open - volts) >= pack.burstOhm(charge) * ROTORS * power * (1 - 1e-9);
+        && volts * (open - volts) >= pack.burstOhm(charge) * ROTORS * turning.power * (1 - 1e-9);
   }
 }

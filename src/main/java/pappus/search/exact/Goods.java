@@ -52,7 +52,7 @@ final class Goods {
   static final int CONSUMERS = 8;
 
   /** Boards of which the part-load losses differ by less are bounded together. */
-  private static final double LOSSES = 0.01;
+  static final double LOSSES = 0.01;
 
   private final Question question;
   private final Assessor assessor;

@@ -1,10 +1,12 @@
 package pappus.search.exact;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.PriorityQueue;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import pappus.catalog.Battery;
 import pappus.catalog.Build;
 import pappus.catalog.Part;
@@ -103,6 +105,7 @@ final class Halving {
   Choices.Found halve(
       Open.Wide first, long until, Set<Open.Triple.Start> started, ToTriple toTriple) {
     var left = new ArrayList<Open>();
+    var startedHere = new HashSet<Open.Triple.Start>();
     var wides = new PriorityQueue<>(Open.MOST_FIRST);
     wides.add(first);
     var looks = 0;
@@ -110,35 +113,45 @@ final class Halving {
         && looks < MOST_HALVED
         && (looks == 0 || wides.peek().most() >= until)) {
       looks++;
-      for (var half : halves((Open.Wide) wides.poll(), started, toTriple)) {
-        if (half instanceof Open.Wide) {
-          wides.add(half.numbered(looks));
-        } else {
-          left.add(half);
+      var wide = (Open.Wide) wides.poll();
+      var start = start(wide);
+      if (start != null) {
+        if (!started.contains(start) && startedHere.add(start)) {
+          toTriple.triple(start.three(), start.group()).ifPresent(left::add);
         }
+        continue;
+      }
+      for (var half : halves(wide)) {
+        wides.add(half.numbered(looks));
       }
     }
     left.addAll(wides);
     return new Choices.Found(left, List.of(), looks);
   }
 
-  private List<Open> halves(Open.Wide wide, Set<Open.Triple.Start> started, ToTriple toTriple) {
+  /** The three parts of boxes of one part each; null of larger ones. */
+  private static Open.Triple.@Nullable Start start(Open.Wide wide) {
     var three = wide.three();
-    if (three.motors().isOne()
-        && three.propellers().isOne()
-        && three.batteries().isOne()) {
-      var parts = new Open.Triple.Three(
-          three.motors().part(), three.propellers().part(), three.batteries().part());
-      return started.contains(new Open.Triple.Start(parts, wide.group()))
-          ? List.of()
-          : toTriple.triple(parts, wide.group()).map(List::of).orElse(List.of());
-    }
+    return three.motors().isOne()
+            && three.propellers().isOne()
+            && three.batteries().isOne()
+        ? new Open.Triple.Start(
+            new Open.Triple.Three(
+                three.motors().part(),
+                three.propellers().part(),
+                three.batteries().part()),
+            wide.group())
+        : null;
+  }
+
+  private List<Open> halves(Open.Wide wide) {
+    var three = wide.three();
     var halves = new ArrayList<Open>();
     var motorSlack = slack(three.motors());
     var propellerSlack = slack(three.propellers());
     var batterySlack = slack(three.batteries());
     var most = Math.max(motorSlack, Math.max(propellerSlack, batterySlack));
-    if (wide.to() - wide.from() > 1 && slack(wide) >= most) {
+    if (boxBound.asksForSpans() && wide.to() - wide.from() > 1 && slack(wide) >= most) {
       var middle = (wide.from() + wide.to()) / 2;
       wide(three, wide.group(), wide.kits(), wide.from(), middle).ifPresent(halves::add);
       wide(three, wide.group(), wide.kits(), middle, wide.to()).ifPresent(halves::add);

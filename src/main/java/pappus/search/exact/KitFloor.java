@@ -29,6 +29,9 @@ record KitFloor(
   static final List<Double> RATES = List.of(
       0.0, 1.0, 2.0, 3.0, 4.0, 5.0, 6.0, 7.0, 8.0, 9.0, 10.0, 12.0, 14.0, 17.0, 20.0, 25.0, 40.0);
 
+  /** Watts a gram, where grams are all that counts. */
+  private static final double DEAREST = 100;
+
   /** Least mass, g. */
   double leastGrams() {
     return exchange.at(0);
@@ -50,6 +53,24 @@ record KitFloor(
     }
     var share = (rate - RATES.get(place)) / (RATES.get(place + 1) - RATES.get(place));
     return wattsPerGram * ((1 - share) * exchange.at(place) + share * exchange.at(place + 1));
+  }
+
+  /** The same of those that weigh no more than some mass, see {@link Adds#tradedWithin}. */
+  double tradedWithin(double wattsPerGram, double mostGrams) {
+    var most = traded(wattsPerGram);
+    for (var place = 0; place < RATES.size() && 1 / RATES.get(place) > wattsPerGram; place++) {
+      var rate = Math.min(DEAREST, 1 / RATES.get(place));
+      most = Math.max(most, traded(rate) - (rate - wattsPerGram) * mostGrams);
+    }
+    return most;
+  }
+
+  /** About the numbers of what is best where a gram costs as much as usual. */
+  Adds usual() {
+    var light = RATES.indexOf(6.0);
+    var draw = Math.max(watts.at(0), (exchange.at(light + 2) - exchange.at(light)) / 2);
+    var weighs = Math.max(leastGrams(), exchange.at(light + 1) - RATES.get(light + 1) * draw);
+    return new Adds(weighs, variance, draw, cents, ohm);
   }
 
   int steps() {

@@ -221,7 +221,7 @@ final class KitSearch {
       return before.worth;
     }
     var now = aiming.aim(build, least, loss);
-    return new Worth(new Target(now, least.grams(), now.wattsPerGram(least.grams())));
+    return new Worth(new Target(now, least.usual(), least.grams()));
   }
 
   /** Whether the way from the pack to the motors, or all that draws power, is known at a stage and was not before. */

@@ -1,20 +1,57 @@
 package pappus.search.exact;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import org.jspecify.annotations.Nullable;
+import pappus.assessment.Prospect.Trade;
 
-/**
- * An aim, and what a gram is worth to it.
- *
- * @param fromGrams least mass of any build, g
- * @param wattsPerGram what a gram beyond that costs at least; 0: not known
- */
-record Target(Aim aim, double fromGrams, double wattsPerGram) {
+/** An aim, and what a gram is worth to it. Not safe for several threads. */
+final class Target {
+  /** One trade is for losses that differ by less. */
+  private static final double LOSSES = 0.0025;
+
+  private final Aim aim;
+  private final Adds usual;
+  private final double fromGrams;
+  private final Map<Long, Trade> trades = new HashMap<>();
+  private @Nullable Trade anyOwn;
+
+  /**
+   * @param usual where builds are likely to be
+   * @param fromGrams least mass of any build, g
+   */
+  Target(Aim aim, Adds usual, double fromGrams) {
+    this.aim = aim;
+    this.usual = usual;
+    this.fromGrams = fromGrams;
+  }
 
   /** For builds whose main parts add at least so much, with any of some accessories. */
   static Target of(Aim aim, Adds mains, List<KitFloor> kits) {
     var from =
         mains.grams() + kits.stream().mapToDouble(KitFloor::leastGrams).min().orElse(0);
-    return new Target(aim, from, aim.wattsPerGram(from));
+    var usual = kits.stream().map(KitFloor::usual).findFirst().orElse(Adds.NOTHING);
+    return new Target(aim, usual.weighing(Math.max(from, mains.grams() + usual.grams())), from);
+  }
+
+  Aim aim() {
+    return aim;
+  }
+
+  /** What a gram is worth with controllers that lose so much. */
+  Trade trade(OptionalDouble loss) {
+    var band = loss.isEmpty() ? -1 : (long) Math.floor(loss.getAsDouble() / LOSSES);
+    return trades.computeIfAbsent(
+        band,
+        fresh -> band < 0
+            ? aim.trade(usual, loss, loss, fromGrams)
+            : aim.trade(
+                usual,
+                OptionalDouble.of(band * LOSSES),
+                OptionalDouble.of((band + 1) * LOSSES),
+                fromGrams));
   }
 
   /** What builds reach at most whose main parts add at least so much, with any of some accessories. */
@@ -23,35 +60,53 @@ record Target(Aim aim, double fromGrams, double wattsPerGram) {
     var leastWatts = Double.POSITIVE_INFINITY;
     var itsOhm = 0.0;
     for (var kit : kits) {
-      var traded = kit.traded(wattsPerGram);
-      // By rising loss: what takes more watts through as much resistance as one before reaches
-      // less.
-      if (wattsPerGram > 0
-          && kit.loss().isPresent()
-          && traded >= leastWatts
-          && kit.ohm() >= itsOhm) {
+      var trade = kit.loss().isEmpty() ? trade(kit.loss()) : anyOwn(kits);
+      if (!trade.isKnown()) {
+        most = Math.max(most, inSteps(mains, kit));
         continue;
       }
-      var reached = most(mains, kit, traded);
+      var watts = watts(mains, kit, trade);
+      // By rising loss: what takes more watts through as much resistance as one before reaches
+      // less.
+      if (kit.loss().isPresent() && watts >= leastWatts && kit.ohm() >= itsOhm) {
+        continue;
+      }
+      var reached = aim.isHopeless(with(mains, kit, kit.leastGrams(), 0))
+          ? Aim.HOPELESS
+          : aim.atMost(trade, watts, kit.ohm(), kit.loss());
       most = Math.max(most, reached);
-      if (reached >= 0 && kit.loss().isPresent() && traded < leastWatts) {
-        leastWatts = traded;
+      if (reached >= 0 && kit.loss().isPresent()) {
+        leastWatts = watts;
         itsOhm = kit.ohm();
       }
     }
     return most;
   }
 
-  private long most(Adds mains, KitFloor kit, double traded) {
-    if (wattsPerGram == 0) {
-      return (long)
-          kit.most((grams, watts) -> aim.atMost(with(mains, kit, grams, watts), kit.loss()));
+  /** One trade for all controllers with a loss of their own. */
+  private Trade anyOwn(List<KitFloor> kits) {
+    if (anyOwn == null) {
+      var own =
+          kits.stream().map(KitFloor::loss).filter(OptionalDouble::isPresent).toList();
+      anyOwn = aim.trade(
+          usual,
+          own.get(0),
+          OptionalDouble.of(own.get(own.size() - 1).getAsDouble() + Goods.LOSSES),
+          fromGrams);
     }
-    if (aim.isHopeless(with(mains, kit, kit.leastGrams(), 0))) {
-      return Aim.HOPELESS;
-    }
-    var watts = traded + wattsPerGram * (mains.grams() - fromGrams);
-    return aim.atMost(new Adds(fromGrams, 0, watts, 0, kit.ohm()), kit.loss());
+    return anyOwn;
+  }
+
+  private long inSteps(Adds mains, KitFloor kit) {
+    return (long)
+        kit.most((grams, watts) -> aim.atMost(with(mains, kit, grams, watts), kit.loss()));
+  }
+
+  /** Least watts beside the motors, at the mass of a trade. */
+  private double watts(Adds mains, KitFloor kit, Trade trade) {
+    var left = aim.mostGrams(mains.variance() + kit.variance()) - mains.grams();
+    return kit.tradedWithin(trade.wattsPerGram(), left)
+        + trade.wattsPerGram() * (mains.grams() - trade.atGrams());
   }
 
   private static Adds with(Adds mains, KitFloor kit, double grams, double watts) {

@@ -29,15 +29,16 @@ final class Worth {
    * @param loss least part-load loss of the controllers; absent: by the law
    */
   long atMost(Adds least, OptionalDouble loss) {
-    var wattsPerGram = target.wattsPerGram();
-    if (wattsPerGram == 0) {
+    var trade = target.trade(loss);
+    if (!trade.isKnown()) {
       return exactly(least, loss);
     }
     if (target.aim().isHopeless(least)) {
       return Aim.HOPELESS;
     }
-    var watts = least.traded(wattsPerGram) - wattsPerGram * target.fromGrams();
-    var wattSteps = (long) Math.floor(Math.max(watts, 0) / STEP_WATTS);
+    var watts = least.tradedWithin(trade.wattsPerGram(), target.aim().mostGrams(least.variance()))
+        - trade.wattsPerGram() * trade.atGrams();
+    var wattSteps = (long) Math.floor(watts / STEP_WATTS);
     var ohmSteps = (long) Math.floor(least.ohm() / STEP_OHM);
     var lossSteps = loss.isEmpty() ? -1 : (long) Math.floor(loss.getAsDouble() / STEP_LOSS);
     return known.computeIfAbsent(
@@ -45,7 +46,9 @@ final class Worth {
         fresh -> target
             .aim()
             .atMost(
-                new Adds(target.fromGrams(), 0, wattSteps * STEP_WATTS, 0, ohmSteps * STEP_OHM),
+                trade,
+                wattSteps * STEP_WATTS,
+                ohmSteps * STEP_OHM,
                 lossSteps < 0 ? loss : OptionalDouble.of(lossSteps * STEP_LOSS)));
   }
 
