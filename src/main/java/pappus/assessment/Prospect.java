@@ -209,7 +209,7 @@ public final class Prospect {
         for (var side = -1; side <= 1; side += 2) {
           var grams = Math.max(fromGrams, Math.min(at.grams + side * away, toGrams));
           var watts = at.watts - rate * (grams - at.grams);
-          if (watts >= 0) {
+          if (grams != at.grams && watts >= 0) {
             factor = Math.max(factor, figure(middle.with(grams, watts), false) / there);
           }
         }

@@ -17,9 +17,6 @@ record Adds(double grams, double variance, double watts, long cents, double ohm,
     0, 0.03, 0.06, 0.09, 0.12, 0.15, 0.18, 0.21, 0.25, 0.3, 0.4, 0.6, 1.5, 6
   };
 
-  /** Place of the rate that small quads hover at. */
-  private static final int USUAL = 5;
-
   static final Adds NOTHING = new Adds(0, 0, 0, 0, 0);
 
   /** Of one part, or of several together. */
@@ -56,13 +53,6 @@ record Adds(double grams, double variance, double watts, long cents, double ohm,
       most = Math.max(most, traded.at(place) - (RATES[place] - wattsPerGram) * mostGrams);
     }
     return most;
-  }
-
-  /** About the numbers of what is best where a gram costs as much as usual. */
-  Adds usual() {
-    var more = traded.at(USUAL) - traded.at(USUAL - 1);
-    var weighs = Math.max(grams, more / (RATES[USUAL] - RATES[USUAL - 1]));
-    return weighing(weighs).drawing(Math.max(watts, traded.at(USUAL) - RATES[USUAL] * weighs));
   }
 
   Adds plus(Adds other) {

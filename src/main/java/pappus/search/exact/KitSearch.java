@@ -220,8 +220,7 @@ final class KitSearch {
     if (!isDecided(from, stage)) {
       return before.worth;
     }
-    var now = aiming.aim(build, least, loss);
-    return new Worth(new Target(now, least.usual(), least.grams()));
+    return new Worth(target.of(aiming.aim(build, least, loss), least));
   }
 
   /** Whether the way from the pack to the motors, or all that draws power, is known at a stage and was not before. */

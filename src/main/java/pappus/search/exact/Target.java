@@ -12,20 +12,35 @@ final class Target {
   /** One trade is for losses that differ by less. */
   private static final double LOSSES = 0.0025;
 
+  /** One trade is for masses that differ by less. */
+  private static final double STEP_GRAMS = 0.5;
+
   private final Aim aim;
   private final Adds usual;
   private final double fromGrams;
-  private final Map<Long, Trade> trades = new HashMap<>();
+  private final Map<Known, Trade> trades;
   private @Nullable Trade anyOwn;
 
   /**
+   * What a trade depends on most.
+   *
+   * @param grams where it is taken
+   * @param band of losses; −1 by the law
+   */
+  private record Known(double grams, long band) {}
+
+  /**
+   * One target.
+   *
    * @param usual where builds are likely to be
    * @param fromGrams least mass of any build, g
+   * @param trades by bands of losses, as far as they are known
    */
-  Target(Aim aim, Adds usual, double fromGrams) {
+  private Target(Aim aim, Adds usual, double fromGrams, Map<Known, Trade> trades) {
     this.aim = aim;
     this.usual = usual;
     this.fromGrams = fromGrams;
+    this.trades = trades;
   }
 
   /** For builds whose main parts add at least so much, with any of some accessories. */
@@ -33,7 +48,18 @@ final class Target {
     var from =
         mains.grams() + kits.stream().mapToDouble(KitFloor::leastGrams).min().orElse(0);
     var usual = kits.stream().map(KitFloor::usual).findFirst().orElse(Adds.NOTHING);
-    return new Target(aim, usual.weighing(Math.max(from, mains.grams() + usual.grams())), from);
+    var at = Math.max(from, mains.grams() + usual.grams());
+    return new Target(aim, usual.weighing(at), from, new HashMap<>());
+  }
+
+  /**
+   * Some of the same builds, with another aim, since more of them is decided.
+   *
+   * @param least of them
+   */
+  Target of(Aim other, Adds least) {
+    var grams = STEP_GRAMS * Math.floor(least.grams() / STEP_GRAMS);
+    return new Target(other, least.weighing(grams), grams, trades);
   }
 
   Aim aim() {
@@ -44,7 +70,7 @@ final class Target {
   Trade trade(OptionalDouble loss) {
     var band = loss.isEmpty() ? -1 : (long) Math.floor(loss.getAsDouble() / LOSSES);
     return trades.computeIfAbsent(
-        band,
+        new Known(usual.grams(), band),
         fresh -> band < 0
             ? aim.trade(usual, loss, loss, fromGrams)
             : aim.trade(
