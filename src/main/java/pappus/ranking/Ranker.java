@@ -93,8 +93,9 @@ public final class Ranker {
   public Ranking rank(int count, Reach reach) {
     var ordered = pool.bestFirst();
     var best = distinct(ordered, count);
-    var rows =
-        best.stream().map(row -> new Row(row, variants(row, best, ordered))).toList();
+    var rows = best.stream()
+        .map(row -> new Row(row, variants(row, best, ordered), false))
+        .toList();
     return rank(rows, reach);
   }
 
@@ -111,6 +112,7 @@ public final class Ranker {
           rows.get(row),
           bands.get(row),
           found.get(row).variants(),
+          found.get(row).isCutShort(),
           twins(rows.get(row).build()),
           head == row ? OptionalInt.empty() : OptionalInt.of(head + 1),
           isCheapest(row, heads, rows)));

@@ -133,6 +133,7 @@ public final class RankingJson {
       variants.add(one);
     }
     content.put("variants", variants);
+    content.put("variantsCutShort", row.areVariantsCutShort());
     return content;
   }
 

@@ -18,6 +18,7 @@ import pappus.search.Ending;
 
 /** A ranking for a terminal. */
 public final class RankingText {
+  private static final int SHOWN_VARIANTS = 3;
   private static final int REASONED = 3;
   private final Scenario scenario;
   private final int width;
@@ -161,12 +162,17 @@ public final class RankingText {
     if (!variants.isEmpty()) {
       lines.addAll(wrap("   Also, with one part changed: " + variant(assessment, variants), 3));
     }
+    if (candidate.areVariantsCutShort() && variants.size() < SHOWN_VARIANTS) {
+      lines.addAll(wrap(
+          "   More builds with one part changed were not looked for to the end: too many accessories nearly fit.",
+          3));
+    }
     return lines;
   }
 
   private String variant(Assessment row, List<Assessment> variants) {
     var texts = new ArrayList<String>();
-    for (var other : variants.subList(0, Math.min(3, variants.size()))) {
+    for (var other : variants.subList(0, Math.min(SHOWN_VARIANTS, variants.size()))) {
       for (var role : BuildLines.NAMED) {
         var theirs = other.build().part(role).orElseThrow();
         if (!row.build().part(role).map(Part::id).equals(java.util.Optional.of(theirs.id()))) {

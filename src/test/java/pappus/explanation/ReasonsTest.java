@@ -235,6 +235,7 @@ class ReasonsTest {
             assessment.milliseconds() / 1000.0,
             unsure ? List.of(new Contribution(Doubt.MASS, "a", 1, 100, 100, 100)) : List.of()),
         List.of(),
+        false,
         Map.of(),
         OptionalInt.empty(),
         false);

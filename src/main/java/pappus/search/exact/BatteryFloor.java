@@ -17,7 +17,6 @@ import pappus.physics.flight.LandingRule;
  * @param drain of it
  * @param landing when to land
  * @param floorVolts of the pack, that full throttle must not pass, V
- * @param burstAmps most current for some seconds, A
  * @param frames that one of them goes on, in the order of {@link Frames}
  * @param motors sorts of motors that one of them goes with
  */
@@ -30,7 +29,6 @@ record BatteryFloor(
     Drain drain,
     LandingRule landing,
     double floorVolts,
-    double burstAmps,
     BitSet frames,
     BitSet motors) {
   private static final double HALF_CHARGE = 0.5;
@@ -54,7 +52,6 @@ record BatteryFloor(
         Drain.of(pack, one.landing),
         one.landing,
         one.floorVolts,
-        Math.max(one.burstAmps, other.burstAmps),
         MotorFloor.either(one.frames, other.frames),
         MotorFloor.either(one.motors, other.motors));
   }

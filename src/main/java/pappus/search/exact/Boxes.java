@@ -175,7 +175,6 @@ final class Boxes {
         controller.idleA(),
         MotorFloor.dragNm(motor),
         amps,
-        Double.POSITIVE_INFINITY,
         frames.under(Role.MOTOR, part),
         sort(Role.PROPELLER, part),
         sort(Role.BATTERY, part));
@@ -291,7 +290,6 @@ final class Boxes {
         Drain.of(pack, models.landing(part)),
         models.landing(part),
         models.floorVolts(part) * series,
-        Double.POSITIVE_INFINITY,
         frames.under(Role.BATTERY, part),
         motorsWith(Role.BATTERY, part));
   }

@@ -26,6 +26,12 @@ public final class ExactSearch {
   /** So many choices are looked into at once, however many threads there are, so that the answer is one. */
   private static final int BATCH = 64;
 
+  /**
+   * Choices to look into for the variants of one row: near a limit thousands of accessories may have to be tried for
+   * the last of them, and rows are what was asked for. What is told until then is still the best in its order.
+   */
+  private static final long VARIANT_EFFORT = 10_000;
+
   /** Enough work that handing it over costs little beside it. */
   private static final int AT_ONCE = 8;
 
@@ -97,7 +103,9 @@ public final class ExactSearch {
       }
       progress.accept(nodes);
       return new Found(
-          variants.stream().map(each -> new Row(each.row, each.taken)).toList(),
+          variants.stream()
+              .map(each -> new Row(each.row, each.taken, each.isCutShort))
+              .toList(),
           stopped ? Ending.INTERRUPTED : ending,
           ending == Ending.PROVEN ? OptionalLong.empty() : stream.left(),
           nodes);
@@ -111,10 +119,12 @@ public final class ExactSearch {
       variants.add(new Variants(rows.get(row), rows.subList(0, row)));
     }
     // Each on one thread and looking into one choice at a time looks into the fewest.
-    workers.each(
-        variants,
-        each -> new Stream(choices, choices.near(each.row.build()), Workers.NONE, 1)
-            .run(each, Long.MAX_VALUE, () -> stopped));
+    workers.each(variants, each -> {
+      var ending = new Stream(choices, choices.near(each.row.build()), Workers.NONE, 1)
+          .run(each, VARIANT_EFFORT, () -> stopped);
+      each.isCutShort = ending != Ending.PROVEN;
+      return ending;
+    });
     return variants;
   }
 
@@ -158,6 +168,7 @@ public final class ExactSearch {
     private final List<Assessment> assessed = new ArrayList<>();
     private final Assessment row;
     private final List<Assessment> earlier;
+    private boolean isCutShort;
     private long nodes;
 
     Variants(Assessment row, List<Assessment> earlier) {

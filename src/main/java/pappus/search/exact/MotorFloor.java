@@ -18,7 +18,6 @@ import pappus.physics.motor.Motor;
  * @param idleA least idle current of a controller, A
  * @param dragNm no-load torque at speeds from slow to fast, N m
  * @param amps most current without end, A
- * @param burstAmps most for some seconds, A
  * @param frames that one of them goes on, in the order of {@link Frames}
  * @param byPropeller their sorts against propellers
  * @param byBattery their sorts against batteries
@@ -33,7 +32,6 @@ record MotorFloor(
     double idleA,
     Numbers dragNm,
     double amps,
-    double burstAmps,
     BitSet frames,
     BitSet byPropeller,
     BitSet byBattery) {
@@ -70,7 +68,6 @@ record MotorFloor(
         Math.min(one.idleA, other.idleA),
         one.dragNm.least(other.dragNm),
         Math.max(one.amps, other.amps),
-        Math.max(one.burstAmps, other.burstAmps),
         either(one.frames, other.frames),
         either(one.byPropeller, other.byPropeller),
         either(one.byBattery, other.byBattery));

@@ -6,11 +6,11 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import pappus.assessment.Assessment;
 import pappus.catalog.Build;
+import pappus.ranking.Candidate;
 import pappus.ranking.Ranker;
 import pappus.search.Ending;
 import pappus.search.Enumeration;
 import pappus.search.Question;
-import pappus.search.Row;
 import pappus.search.exact.RandomQuestions;
 import pappus.shop.SmallShop;
 
@@ -69,7 +69,7 @@ class PlainSearchTest {
   private static List<Assessment> enumerated(Question question) {
     return new Ranker(question, Enumeration.of(question))
         .rank(WANTED, Ending.MOVES).candidates().stream()
-            .map(candidate -> new Row(candidate.assessment(), List.of()).assessment())
+            .map(Candidate::assessment)
             .toList();
   }
 
