@@ -1,20 +1,14 @@
 package pappus.search.plain;
 
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Map;
-import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.LongConsumer;
 import pappus.assessment.Assessment;
 import pappus.assessment.Assessor;
-import pappus.assessment.Prospect;
-import pappus.catalog.Battery;
 import pappus.catalog.Board;
 import pappus.catalog.Build;
-import pappus.catalog.Frame;
 import pappus.catalog.Part;
 import pappus.catalog.Role;
 import pappus.compatibility.CompatibilityRule;
@@ -31,11 +25,8 @@ public final class PlainSearch {
   private static final List<Role> MAIN =
       List.of(Role.MOTOR, Role.PROPELLER, Role.BATTERY, Role.FRAME);
 
-  /** Above the rounding of sums, far below what any pilot could tell. */
-  private static final double ROUNDING = 1e-9;
-
-  /** More drag may lengthen a flight at a best speed, which it makes slower, by less than this. */
-  private static final double SLOWED_BY_DRAG = 1e-2;
+  /** So many motors are looked at side by side, however many processors there are. */
+  private static final int AT_ONCE = 8;
 
   private final Question question;
   private final Assessor assessor;
@@ -43,15 +34,7 @@ public final class PlainSearch {
   private final boolean areAll;
   private final int apart;
   private final List<Role> accessories;
-  private final Map<Role, Double> leastGrams = new EnumMap<>(Role.class);
-  private final Map<Role, Double> leastWatts = new EnumMap<>(Role.class);
-  private final OptionalDouble leastOwnLoss;
-  private final double leastDragArea;
-  private final double mostDragArea;
-  private final List<Assessment> better = new ArrayList<>();
-  private long looks;
-  private long assessed;
-  private long effort;
+  private final CrudeBound crude;
   private volatile boolean stopped;
 
   /**
@@ -88,34 +71,7 @@ public final class PlainSearch {
         .filter(role -> !MAIN.contains(role) && !question.options(role).isEmpty())
         .sorted((one, other) -> Boolean.compare(other == Role.BOARD, one == Role.BOARD))
         .toList();
-    for (var role : accessories) {
-      var options = question.options(role);
-      leastGrams.put(
-          role, options.stream().mapToDouble(part -> grams(role, part)).min().orElse(0));
-      leastWatts.put(role, options.stream().mapToDouble(this::leastWatts).min().orElse(0));
-    }
-    this.leastOwnLoss = question.options(Role.BOARD).stream()
-        .map(board -> assessor.ownLoss((Board) board))
-        .filter(OptionalDouble::isPresent)
-        .mapToDouble(OptionalDouble::getAsDouble)
-        .min();
-    var areas = question.options(Role.FRAME).stream()
-        .mapToDouble(frame -> assessor.dragArea((Frame) frame))
-        .summaryStatistics();
-    this.leastDragArea = areas.getMin();
-    this.mostDragArea = areas.getMax();
-  }
-
-  private double grams(Role role, Part part) {
-    var alone = Build.empty().with(role, part);
-    return assessor.begun(alone).grams() - assessor.begun(Build.empty()).grams();
-  }
-
-  private double leastWatts(Part part) {
-    return question.options(Role.BATTERY).stream()
-        .mapToDouble(battery -> assessor.leastWatts(part, (Battery) battery))
-        .min()
-        .orElse(0);
+    this.crude = new CrudeBound(question, accessories);
   }
 
   /** Ends the run soon; may be called from another thread. */
@@ -124,85 +80,110 @@ public final class PlainSearch {
   }
 
   /**
-   * Runs to its end.
+   * Runs to its end, on all processors; the answer does not depend on how many there are.
    *
-   * @param most combinations to look at
+   * @param most combinations to look at, or some more
    * @param progress told how many were looked at
    */
   public Found run(long most, LongConsumer progress) {
-    effort = most;
     var motors = question.options(Role.MOTOR);
+    var better = new ArrayList<Assessment>();
     var done = 0;
-    for (var motor : motors) {
-      mains(Build.empty().with(Role.MOTOR, motor), 1);
-      if (isOver()) {
-        break;
+    var looks = 0L;
+    var assessed = 0L;
+    for (var from = 0; from < motors.size() && looks < most && !stopped; from += AT_ONCE) {
+      var left = most - looks;
+      var found = motors.subList(from, Math.min(from + AT_ONCE, motors.size())).parallelStream()
+          .map(motor -> new Look(left).with(motor))
+          .toList();
+      for (var look : found) {
+        done += look.isOver() ? 0 : 1;
+        looks += look.looks;
+        assessed += look.assessed;
+        better.addAll(look.better);
       }
-      done++;
       progress.accept(looks);
     }
     return new Found(better, done, motors.size(), looks, assessed);
   }
 
-  private boolean isOver() {
-    return stopped || looks >= effort;
-  }
+  /** All builds with one motor. */
+  private final class Look {
+    private final List<Assessment> better = new ArrayList<>();
+    private final long most;
+    private long looks;
+    private long assessed;
 
-  /** Adds main parts one after the other. */
-  private void mains(Build build, int place) {
-    if (place == MAIN.size()) {
-      if (assessor.begun(build).grams() + accessoryGrams(build, accessories) <= capGrams()) {
-        accessories(build, 0);
-      }
-      return;
+    Look(long most) {
+      this.most = most;
     }
-    var role = MAIN.get(place);
-    for (var part : question.options(role)) {
+
+    Look with(Part motor) {
+      mains(Build.empty().with(Role.MOTOR, motor), 1);
+      return this;
+    }
+
+    boolean isOver() {
+      return stopped || looks >= most;
+    }
+
+    /** Adds main parts one after the other. */
+    private void mains(Build build, int place) {
+      if (place == MAIN.size()) {
+        if (crude.mayWeigh(build, accessories)) {
+          accessories(build, 0);
+        }
+        return;
+      }
+      var role = MAIN.get(place);
+      for (var part : question.options(role)) {
+        if (isOver()) {
+          return;
+        }
+        looks++;
+        var next = build.with(role, part);
+        if (goesTogether(next, role)
+            && (place < 2 || crude.mayReach(next, accessories, claimed(next)))) {
+          mains(next, place + 1);
+        }
+      }
+    }
+
+    /** Adds accessories one after the other. */
+    private void accessories(Build build, int place) {
       if (isOver()) {
         return;
       }
-      looks++;
-      var next = build.with(role, part);
-      if (goesTogether(next, role) && (place < 2 || mayReach(next, accessories))) {
-        mains(next, place + 1);
+      if (place == accessories.size()) {
+        assess(build);
+        return;
+      }
+      var role = accessories.get(place);
+      var left = accessories.subList(place + 1, accessories.size());
+      if (isBrought(build, role)) {
+        accessories(build, place + 1);
+        return;
+      }
+      for (var part : question.options(role)) {
+        looks++;
+        var next = build.with(role, part);
+        if (goesTogether(next, role) && crude.mayReach(next, left, claimed(next))) {
+          accessories(next, place + 1);
+        }
       }
     }
-  }
 
-  /** Adds accessories one after the other. */
-  private void accessories(Build build, int place) {
-    if (isOver()) {
-      return;
-    }
-    if (place == accessories.size()) {
-      assess(build);
-      return;
-    }
-    var role = accessories.get(place);
-    var left = accessories.subList(place + 1, accessories.size());
-    if (isBrought(build, role)) {
-      accessories(build, place + 1);
-      return;
-    }
-    for (var part : question.options(role)) {
-      looks++;
-      var next = build.with(role, part);
-      if (goesTogether(next, role) && mayReach(next, left)) {
-        accessories(next, place + 1);
+    private void assess(Build build) {
+      var tidy = Question.tidy(build.parts());
+      if (!tidy.equals(build)) {
+        // The same build comes by without the part that another one brings along.
+        return;
       }
-    }
-  }
-
-  private void assess(Build build) {
-    var tidy = Question.tidy(build.parts());
-    if (!tidy.equals(build)) {
-      // The same build comes by without the part that another one brings along.
-      return;
-    }
-    assessed++;
-    var assessment = assessor.assess(build);
-    if (assessment.isFeasible() && isMissing(assessment)) {
-      better.add(assessment);
+      assessed++;
+      var assessment = assessor.assess(build);
+      if (assessment.isFeasible() && isMissing(assessment)) {
+        better.add(assessment);
+      }
     }
   }
 
@@ -265,80 +246,5 @@ public final class PlainSearch {
     var plug = build.board().map(Board::plug);
     return plug.isPresent()
         && plug.get().connector() == build.battery().orElseThrow().connector();
-  }
-
-  /** Whether a build may still surpass what is claimed with the lightest and thriftiest of some roles. */
-  private boolean mayReach(Build build, List<Role> open) {
-    var frame = build.frame();
-    var prospect = assessor.prospect(build);
-    if (prospect.isEmpty()) {
-      return false;
-    }
-    var counted = assessor.begun(build);
-    var grams = counted.grams() + accessoryGrams(build, open);
-    var budget = assessor.scenario().budget();
-    if (grams > capGrams() || (budget != null && counted.cents() > budget.cents())) {
-      return false;
-    }
-    var watts = 0.0;
-    for (var entry : build.parts().entrySet()) {
-      if (!MAIN.contains(entry.getKey())) {
-        watts += assessor.leastWatts(entry.getValue(), build.battery().orElseThrow());
-      }
-    }
-    for (var role : open) {
-      watts += isNeeded(build, role) ? leastWatts.getOrDefault(role, 0.0) : 0;
-    }
-    var least = frame.map(part -> assessor.dragArea(part)).orElse(leastDragArea);
-    var most = frame.map(part -> assessor.dragArea(part)).orElse(mostDragArea);
-    var slower = assessor.choosesSpeeds() && least < most ? 1 + SLOWED_BY_DRAG : 1;
-    for (var loss : losses(build)) {
-      var strong = prospect
-          .get()
-          .mostGrams(
-              assessor.scenario().leastThrustToWeight(),
-              new Prospect.Least(grams, watts, 0, loss, least));
-      if (grams > strong * (1 + ROUNDING)) {
-        continue;
-      }
-      var maySlow = prospect.get().maySlow(new Prospect.Least(capGrams(), watts, 0, loss, most));
-      var figure = prospect.get().figure(new Prospect.Least(grams, watts, 0, loss, least), maySlow);
-      if (figure * slower * (1 + ROUNDING) * Assessment.OBJECTIVE >= claimed(build)) {
-        return true;
-      }
-    }
-    return false;
-  }
-
-  private double capGrams() {
-    return assessor.scenario().massCap().largestMilligrams() / 1000.0 + ROUNDING;
-  }
-
-  private List<OptionalDouble> losses(Build build) {
-    if (build.board().isPresent()) {
-      return List.of(assessor.ownLoss(build.board().get()));
-    }
-    return leastOwnLoss.isPresent()
-        ? List.of(OptionalDouble.empty(), leastOwnLoss)
-        : List.of(OptionalDouble.empty());
-  }
-
-  private double accessoryGrams(Build build, List<Role> open) {
-    var grams = 0.0;
-    for (var role : open) {
-      grams += isNeeded(build, role) ? leastGrams.getOrDefault(role, 0.0) : 0;
-    }
-    return grams;
-  }
-
-  /** Whether a role will need a part of its own, whatever is taken for the others. */
-  private boolean isNeeded(Build build, Role role) {
-    if (role == Role.LEAD || build.fills(role)) {
-      return false;
-    }
-    return accessories.stream()
-        .filter(other -> other != role && build.part(other).isEmpty())
-        .flatMap(other -> question.options(other).stream())
-        .noneMatch(part -> part.fills().contains(role));
   }
 }

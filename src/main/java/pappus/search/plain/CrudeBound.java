@@ -1,0 +1,152 @@
+package pappus.search.plain;
+
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import pappus.assessment.Assessment;
+import pappus.assessment.Assessor;
+import pappus.assessment.Prospect;
+import pappus.catalog.Battery;
+import pappus.catalog.Board;
+import pappus.catalog.Build;
+import pappus.catalog.Frame;
+import pappus.catalog.Part;
+import pappus.catalog.Role;
+import pappus.search.MainParts;
+import pappus.search.Question;
+
+/**
+ * What a build only begun reaches at most: with the lightest, and the thriftiest, part of every role that is open. It
+ * has its own margins rather than those of the other search, which it is to check. Safe for several threads.
+ */
+final class CrudeBound {
+  /** Above the rounding of sums, far below what any pilot could tell. */
+  private static final double ROUNDING = 1e-9;
+
+  /** More drag may lengthen a flight at a best speed, which it makes slower, by less than this. */
+  private static final double SLOWED_BY_DRAG = 1e-2;
+
+  private final Question question;
+  private final Assessor assessor;
+  private final List<Role> accessories;
+  private final Map<Role, Double> leastGrams = new EnumMap<>(Role.class);
+  private final Map<Role, Double> leastWatts = new EnumMap<>(Role.class);
+  private final OptionalDouble leastOwnLoss;
+  private final double leastDragArea;
+  private final double mostDragArea;
+
+  CrudeBound(Question question, List<Role> accessories) {
+    this.question = question;
+    this.assessor = question.assessor();
+    this.accessories = accessories;
+    for (var role : accessories) {
+      var options = question.options(role);
+      leastGrams.put(
+          role, options.stream().mapToDouble(part -> grams(role, part)).min().orElse(0));
+      leastWatts.put(role, options.stream().mapToDouble(this::leastWatts).min().orElse(0));
+    }
+    this.leastOwnLoss = question.options(Role.BOARD).stream()
+        .map(board -> assessor.ownLoss((Board) board))
+        .filter(OptionalDouble::isPresent)
+        .mapToDouble(OptionalDouble::getAsDouble)
+        .min();
+    var areas = question.options(Role.FRAME).stream()
+        .mapToDouble(frame -> assessor.dragArea((Frame) frame))
+        .summaryStatistics();
+    this.leastDragArea = areas.getMin();
+    this.mostDragArea = areas.getMax();
+  }
+
+  private double grams(Role role, Part part) {
+    var alone = Build.empty().with(role, part);
+    return assessor.begun(alone).grams() - assessor.begun(Build.empty()).grams();
+  }
+
+  private double leastWatts(Part part) {
+    return question.options(Role.BATTERY).stream()
+        .mapToDouble(battery -> assessor.leastWatts(part, (Battery) battery))
+        .min()
+        .orElse(0);
+  }
+
+  /** Whether a build may keep the mass cap with the lightest of some roles. */
+  boolean mayWeigh(Build build, List<Role> open) {
+    return assessor.begun(build).grams() + accessoryGrams(build, open) <= capGrams();
+  }
+
+  /** Whether a build may still surpass what is claimed with the lightest and thriftiest of some roles. */
+  boolean mayReach(Build build, List<Role> open, long claimed) {
+    var frame = build.frame();
+    var prospect = assessor.prospect(build);
+    if (prospect.isEmpty()) {
+      return false;
+    }
+    var counted = assessor.begun(build);
+    var grams = counted.grams() + accessoryGrams(build, open);
+    var budget = assessor.scenario().budget();
+    if (grams > capGrams() || (budget != null && counted.cents() > budget.cents())) {
+      return false;
+    }
+    var watts = 0.0;
+    for (var entry : build.parts().entrySet()) {
+      if (!MainParts.ROLES.contains(entry.getKey())) {
+        watts += assessor.leastWatts(entry.getValue(), build.battery().orElseThrow());
+      }
+    }
+    for (var role : open) {
+      watts += isNeeded(build, role) ? leastWatts.getOrDefault(role, 0.0) : 0;
+    }
+    var least = frame.map(part -> assessor.dragArea(part)).orElse(leastDragArea);
+    var most = frame.map(part -> assessor.dragArea(part)).orElse(mostDragArea);
+    var slower = assessor.choosesSpeeds() && least < most ? 1 + SLOWED_BY_DRAG : 1;
+    for (var loss : losses(build)) {
+      var strong = prospect
+          .get()
+          .mostGrams(
+              assessor.scenario().leastThrustToWeight(),
+              new Prospect.Least(grams, watts, 0, loss, least));
+      if (grams > strong * (1 + ROUNDING)) {
+        continue;
+      }
+      var maySlow = prospect.get().maySlow(new Prospect.Least(capGrams(), watts, 0, loss, most));
+      var figure = prospect.get().figure(new Prospect.Least(grams, watts, 0, loss, least), maySlow);
+      if (figure * slower * (1 + ROUNDING) * Assessment.OBJECTIVE >= claimed) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private double capGrams() {
+    return assessor.scenario().massCap().largestMilligrams() / 1000.0 + ROUNDING;
+  }
+
+  private List<OptionalDouble> losses(Build build) {
+    if (build.board().isPresent()) {
+      return List.of(assessor.ownLoss(build.board().get()));
+    }
+    return leastOwnLoss.isPresent()
+        ? List.of(OptionalDouble.empty(), leastOwnLoss)
+        : List.of(OptionalDouble.empty());
+  }
+
+  private double accessoryGrams(Build build, List<Role> open) {
+    var grams = 0.0;
+    for (var role : open) {
+      grams += isNeeded(build, role) ? leastGrams.getOrDefault(role, 0.0) : 0;
+    }
+    return grams;
+  }
+
+  /** Whether a role will need a part of its own, whatever is taken for the others. */
+  private boolean isNeeded(Build build, Role role) {
+    if (role == Role.LEAD || build.fills(role)) {
+      return false;
+    }
+    return accessories.stream()
+        .filter(other -> other != role && build.part(other).isEmpty())
+        .flatMap(other -> question.options(other).stream())
+        .noneMatch(part -> part.fills().contains(role));
+  }
+}
