@@ -188,7 +188,7 @@ final class VerifyCommand extends CatalogCommand implements Callable<Integer> {
           .formatted(rows, looked);
     }
     return against.isEmpty()
-        ? "Not confirmed yet: the %s rows are as told, and no better build is with the first %s of %s motors; the others are still to be tried. %s."
+        ? "Not confirmed yet: the %s rows are as told, and no better build is with %s of %s motors; the others are still to be tried. %s."
             .formatted(rows, found.motors(), found.ofMotors(), looked)
         : "Not confirmed. " + looked + ".";
   }

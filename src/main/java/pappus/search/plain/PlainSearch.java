@@ -82,7 +82,7 @@ public final class PlainSearch {
   /**
    * Runs to its end, on all processors; the answer does not depend on how many there are.
    *
-   * @param most combinations to look at, or some more
+   * @param most combinations to look at; shared evenly among motors that are looked at side by side
    * @param progress told how many were looked at
    */
   public Found run(long most, LongConsumer progress) {
@@ -92,10 +92,10 @@ public final class PlainSearch {
     var looks = 0L;
     var assessed = 0L;
     for (var from = 0; from < motors.size() && looks < most && !stopped; from += AT_ONCE) {
-      var left = most - looks;
-      var found = motors.subList(from, Math.min(from + AT_ONCE, motors.size())).parallelStream()
-          .map(motor -> new Look(left).with(motor))
-          .toList();
+      var together = motors.subList(from, Math.min(from + AT_ONCE, motors.size()));
+      var each = Math.max(1, (most - looks) / together.size());
+      var found =
+          together.parallelStream().map(motor -> new Look(each).with(motor)).toList();
       for (var look : found) {
         done += look.isOver() ? 0 : 1;
         looks += look.looks;
