@@ -5,6 +5,7 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import pappus.catalog.Catalog;
 import pappus.shop.SmallShop;
@@ -52,5 +53,19 @@ record CommandRun(int exitCode, String out, String err) {
   static void write(Path folder, Catalog catalog, String fields) throws IOException {
     SmallShop.write(folder.resolve("parts"), catalog);
     Files.writeString(folder.resolve("marsh.json"), SmallShop.scenarioText(fields));
+  }
+
+  /** What {@code recommend} says of a folder that was typed in, with nothing but its own catalogue. */
+  static CommandRun recommend(Path typed, String... more) {
+    var args = new ArrayList<>(List.of(
+        "recommend",
+        typed.resolve("marsh.json").toString(),
+        "--no-shipped-catalog",
+        "--catalog",
+        typed.resolve("parts").toString(),
+        "--out",
+        typed.resolve("out").toString()));
+    args.addAll(List.of(more));
+    return of(args);
   }
 }

@@ -30,7 +30,7 @@ class RecommendCommandTest {
   @BeforeAll
   static void recommendFromAFewParts() throws IOException {
     CommandRun.write(fewFolder, SmallShop.few(), "");
-    few = recommend(CommandRun.typed(fewFolder));
+    few = CommandRun.recommend(CommandRun.typed(fewFolder));
   }
 
   @BeforeEach
@@ -153,9 +153,9 @@ class RecommendCommandTest {
   void printsTheSameDocumentAsItWritesAndTheSameBytesAgain() throws IOException {
     var typed = CommandRun.typed(folder);
 
-    var first = recommend(typed, "--format", "json");
+    var first = CommandRun.recommend(typed, "--format", "json");
     var written = Files.readString(folder.resolve("out/result.json"));
-    var again = recommend(typed, "--format", "json");
+    var again = CommandRun.recommend(typed, "--format", "json");
 
     assertThat(first.exitCode()).isEqualTo(ExitCode.OK);
     assertThat(first.out()).isEqualTo(written).isEqualTo(again.out());
@@ -169,7 +169,7 @@ class RecommendCommandTest {
     var here = Path.of("").toAbsolutePath().toString();
 
     for (var format : List.of("text", "json")) {
-      assertThat(recommend(typed, "--format", format).out())
+      assertThat(CommandRun.recommend(typed, "--format", format).out())
           .doesNotContain(here, System.getProperty("user.home") + "/")
           .doesNotContain("\"/")
           .doesNotContainPattern("\\d\\d:\\d\\d")
@@ -181,14 +181,14 @@ class RecommendCommandTest {
   void replacesItsOwnFileButNoneThatWasEdited() throws IOException {
     var typed = CommandRun.typed(folder);
     var file = folder.resolve("out/result.json");
-    recommend(typed);
+    CommandRun.recommend(typed);
     var written = Files.readString(file);
     Files.writeString(folder.resolve("marsh.json"), SmallShop.scenarioText(", \"candidates\": 3"));
-    assertThat(recommend(typed).exitCode()).isEqualTo(ExitCode.OK);
+    assertThat(CommandRun.recommend(typed).exitCode()).isEqualTo(ExitCode.OK);
     assertThat(Files.readString(file)).isNotEqualTo(written);
 
     Files.writeString(file, "{}");
-    var refused = recommend(typed);
+    var refused = CommandRun.recommend(typed);
     assertThat(refused.exitCode()).isEqualTo(ExitCode.CANNOT_CREATE);
     assertThat(refused.out()).isEmpty();
     assertThat(refused.errors())
@@ -197,7 +197,7 @@ class RecommendCommandTest {
             + " Maybe move it away, or replace it with --force.");
     assertThat(Files.readString(file)).isEqualTo("{}");
 
-    assertThat(recommend(typed, "--force").exitCode()).isEqualTo(ExitCode.OK);
+    assertThat(CommandRun.recommend(typed, "--force").exitCode()).isEqualTo(ExitCode.OK);
     assertThat(Files.readString(file)).contains("\"found\"");
   }
 
@@ -205,7 +205,7 @@ class RecommendCommandTest {
   void nothingFeasibleIsANoThatNamesTheLimitInTheWay() throws IOException {
     CommandRun.write(folder, SmallShop.catalog(SmallShop.ONE_BUILD), POOR);
 
-    var run = recommend(CommandRun.typed(folder));
+    var run = CommandRun.recommend(CommandRun.typed(folder));
 
     assertThat(run.exitCode()).isEqualTo(ExitCode.NO);
     assertThat(run.out())
@@ -219,7 +219,7 @@ class RecommendCommandTest {
   void nothingFeasibleIsADocumentToo() throws IOException {
     CommandRun.write(folder, SmallShop.catalog(SmallShop.ONE_BUILD), POOR);
 
-    var run = recommend(CommandRun.typed(folder), "--format", "json");
+    var run = CommandRun.recommend(CommandRun.typed(folder), "--format", "json");
 
     assertThat(run.exitCode()).isEqualTo(ExitCode.NO);
     assertThat(run.json().path("status").asString()).isEqualTo("infeasible");
@@ -235,7 +235,7 @@ class RecommendCommandTest {
   void aCatalogueWithoutFramesIsANoToo() throws IOException {
     Files.delete(folder.resolve("parts/frames.json"));
 
-    var run = recommend(CommandRun.typed(folder));
+    var run = CommandRun.recommend(CommandRun.typed(folder));
 
     assertThat(run.exitCode()).isEqualTo(ExitCode.NO);
     assertThat(run.out()).contains("No part fills the role of frame.");
@@ -244,7 +244,7 @@ class RecommendCommandTest {
   @Test
   void theCountIsFromOneToAHundred() {
     for (var wrong : List.of("0", "101", "-1", "many")) {
-      var run = recommend(CommandRun.typed(folder), "--count=" + wrong);
+      var run = CommandRun.recommend(CommandRun.typed(folder), "--count=" + wrong);
       assertThat(run.exitCode()).isEqualTo(ExitCode.USAGE);
       assertThat(run.err()).contains("--count");
       assertThat(run.out()).isEmpty();
@@ -257,9 +257,9 @@ class RecommendCommandTest {
     var typed = CommandRun.typed(folder);
     var mine = typed.resolve("mine").toString();
 
-    assertThat(recommend(typed, "--catalog", mine).errors())
+    assertThat(CommandRun.recommend(typed, "--catalog", mine).errors())
         .anyMatch(line -> line.startsWith("cottongrass-4 at ") && line.contains("takes the place"));
-    assertThat(recommend(typed, "--catalog", mine, "--quiet").err()).isEmpty();
+    assertThat(CommandRun.recommend(typed, "--catalog", mine, "--quiet").err()).isEmpty();
   }
 
   @Test
@@ -287,18 +287,5 @@ class RecommendCommandTest {
 
   private static JsonNode result(Path folder) throws IOException {
     return JsonMapper.shared().readTree(Files.readString(folder.resolve("out/result.json")));
-  }
-
-  private static CommandRun recommend(Path typed, String... more) {
-    var args = new ArrayList<>(List.of(
-        "recommend",
-        typed.resolve("marsh.json").toString(),
-        "--no-shipped-catalog",
-        "--catalog",
-        typed.resolve("parts").toString(),
-        "--out",
-        typed.resolve("out").toString()));
-    args.addAll(List.of(more));
-    return CommandRun.of(args);
   }
 }

@@ -135,16 +135,7 @@ class ShelfCommandsTest {
   void saysWhatIsAtHand() throws IOException {
     shelf("{\"id\": \"culvert-6-whole\", \"owned\": 1}");
     var typed = CommandRun.typed(folder);
-    var run = CommandRun.of(
-        "recommend",
-        typed.resolve("marsh.json").toString(),
-        "--no-shipped-catalog",
-        "--catalog",
-        typed.resolve("parts").toString(),
-        "--catalog",
-        typed.resolve("shelf").toString(),
-        "--out",
-        typed.resolve("out").toString());
+    var run = CommandRun.recommend(typed, "--catalog", typed.resolve("shelf").toString());
 
     assertThat(run.out()).contains("   At hand, at no cost: 1 of 1 culvert-6-whole.\n");
   }

@@ -25,17 +25,7 @@ class VerifyCommandTest {
 
   private void recommend(String search) {
     var typed = CommandRun.typed(folder);
-    var run = CommandRun.of(
-        "recommend",
-        typed.resolve("marsh.json").toString(),
-        "--no-shipped-catalog",
-        "--catalog",
-        typed.resolve("parts").toString(),
-        "--out",
-        typed.resolve("out").toString(),
-        "--force",
-        "--search",
-        search);
+    var run = CommandRun.recommend(typed, "--force", "--search", search);
     assertThat(run.exitCode()).isEqualTo(ExitCode.OK);
     result = typed.resolve("out/result.json");
   }
