@@ -72,7 +72,7 @@ final class ArchitectureTest {
             "pappus.scenario",
             "pappus.assessment",
             "pappus.doubt",
-            "pappus.search"),
+            "pappus.search.."),
         Layer.of(
             "pappus.search.exact",
             "pappus.quantity",

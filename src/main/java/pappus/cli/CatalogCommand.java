@@ -4,20 +4,23 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import pappus.assessment.Assessor;
+import pappus.assessment.Supply;
 import pappus.catalog.Catalog;
 import pappus.catalog.CatalogReader;
 import pappus.catalog.ReadCatalog;
 import pappus.compatibility.Rules;
-import pappus.compatibility.Stock;
 import pappus.explanation.Spoken;
 import pappus.files.Fingerprint;
 import pappus.files.InputException;
 import pappus.files.OutputFolder;
 import pappus.files.Problem;
+import pappus.ranking.Finder;
 import pappus.scenario.ReadScenario;
 import pappus.scenario.Scenario;
 import pappus.scenario.ScenarioReader;
+import pappus.search.Question;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -59,13 +62,29 @@ abstract class CatalogCommand implements JsonAnswer {
   @Option(names = "--quiet", description = "No progress and no remarks on standard error.")
   private boolean quiet;
 
-  /** Scenario, catalogue and who judges. */
+  /**
+   * What a command works on.
+   *
+   * @param supply the catalogue, and how much there is of it
+   * @param assessor who judges for the scenario
+   * @param folders of the catalogue, as told in results
+   * @param files every file that was read
+   */
   record Inputs(
       Scenario scenario,
-      Catalog catalog,
+      Supply supply,
       Assessor assessor,
       List<String> folders,
-      List<Fingerprint> files) {}
+      List<Fingerprint> files) {
+    Catalog catalog() {
+      return supply.catalog();
+    }
+
+    /** All that may be taken for the scenario. */
+    Question question() {
+      return Question.of(supply.catalog(), assessor);
+    }
+  }
 
   /** Where the scenario is. */
   abstract Path scenarioFile();
@@ -111,12 +130,9 @@ abstract class CatalogCommand implements JsonAnswer {
     var files = new ArrayList<Fingerprint>();
     files.add(scenario.input());
     files.addAll(catalog.inputs());
+    var supply = new Supply(catalog.catalog(), catalog.shelf());
     return new Inputs(
-        scenario.scenario(),
-        catalog.catalog(),
-        assessor(scenario.scenario(), catalog),
-        catalogs.names(),
-        files);
+        scenario.scenario(), supply, supply.assessor(scenario.scenario()), catalogs.names(), files);
   }
 
   private void tellStrangers(List<Problem> strangers) {
@@ -126,16 +142,6 @@ abstract class CatalogCommand implements JsonAnswer {
           .println("And %s more on the shelf; check names them."
               .formatted(strangers.size() - MOST_STRANGERS));
     }
-  }
-
-  private static Assessor assessor(Scenario scenario, ReadCatalog read) {
-    var excluded = List.copyOf(scenario.choice().excludedIds());
-    var owned = scenario.choice().ownedIds();
-    var stock = read.catalog().parts().stream()
-        .filter(part -> !excluded.contains(part.id()))
-        .filter(part -> owned.contains(part.id()) || read.shelf().has(part, 1))
-        .toList();
-    return new Assessor(scenario, Stock.of(stock), read.shelf(), Rules.ALL);
   }
 
   /** Prices are added up: all must be in one currency, and the budget in the same. */
@@ -162,6 +168,19 @@ abstract class CatalogCommand implements JsonAnswer {
                   .formatted(currencies.get(0), budget.currency())));
     }
     return problems;
+  }
+
+  /** Runs searches that Ctrl-C ends early. */
+  <T> T finding(Finder.Way way, long effort, long moves, Function<Finder, T> run) {
+    var progress = new Progress(err(), quiet);
+    var finder = new Finder(way, effort, moves, progress::show);
+    var interruption = Interruption.watch(finder::stop);
+    try {
+      return run.apply(finder);
+    } finally {
+      interruption.close();
+      progress.clear();
+    }
   }
 
   /** Where result files of a scenario go. */

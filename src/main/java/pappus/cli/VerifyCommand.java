@@ -70,7 +70,7 @@ final class VerifyCommand extends CatalogCommand implements Callable<Integer> {
     var against = new ArrayList<String>();
     var changed = changed(inputs);
     var rows = rows(inputs, against);
-    var question = Question.of(inputs.catalog(), inputs.assessor());
+    var question = inputs.question();
     var found = told().proven() && against.isEmpty() ? look(question, rows) : null;
     if (found != null) {
       found.better().stream()

@@ -84,6 +84,16 @@ public final class ExactSearch {
    * @param progress told the choices looked into
    */
   public Found run(int count, long effort, Pool pool, LongConsumer progress) {
+    return run(count, apart > 1, effort, pool, progress);
+  }
+
+  /** The same for the best build alone, without what differs from it in one part. */
+  public Found best(long effort, Pool pool, LongConsumer progress) {
+    return run(1, false, effort, pool, progress);
+  }
+
+  private Found run(
+      int count, boolean withVariants, long effort, Pool pool, LongConsumer progress) {
     var goods = new Goods(question);
     if (!goods.areComplete()) {
       return new Found(List.of(), Ending.PROVEN, OptionalLong.empty(), 0);
@@ -93,7 +103,7 @@ public final class ExactSearch {
       var rows = new Rows(count, apart, pool, progress);
       var stream = new Stream(choices, choices.all(), workers.atOnce(AT_ONCE), BATCH);
       var ending = stream.run(rows, effort, () -> stopped);
-      var variants = ending == Ending.PROVEN && apart > 1
+      var variants = ending == Ending.PROVEN && withVariants
           ? variants(choices, rows.taken, workers)
           : rows.taken.stream().map(row -> new Variants(row, List.of())).toList();
       var nodes = stream.nodes();

@@ -1,0 +1,58 @@
+package pappus.files;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import tools.jackson.core.JacksonException;
+import tools.jackson.databind.json.JsonMapper;
+import tools.jackson.databind.node.ObjectNode;
+
+/** Records with some of their fields changed, held to all that a record from a file is held to. */
+public final class Altered {
+  private Altered() {}
+
+  /**
+   * A record with other values in some of its fields.
+   *
+   * @param changes values by path, such as {@code massCap.grams}: records, lists, texts, numbers; null leaves the
+   *     field out
+   * @throws IllegalArgumentException naming the path if the record refuses a value, or has no such field
+   */
+  public static <T> T record(Class<T> record, T original, Map<String, ?> changes) {
+    var root = (ObjectNode) JsonMapper.shared().readTree(JsonText.of(original));
+    changes.forEach((path, value) -> set(root, path, value));
+    var bytes = root.toString().getBytes(UTF_8);
+    try {
+      return StrictMapper.bind(StrictMapper.readerFor(record), record, bytes, 0, bytes.length);
+    } catch (JacksonException refused) {
+      var paths = String.join(", ", changes.keySet().stream().sorted().toList());
+      throw new IllegalArgumentException(paths + ": " + reason(refused), refused);
+    }
+  }
+
+  private static void set(ObjectNode root, String path, @Nullable Object value) {
+    var names = List.of(path.split("\\."));
+    var at = root;
+    for (var name : names.subList(0, names.size() - 1)) {
+      at = at.get(name) instanceof ObjectNode inner ? inner : at.putObject(name);
+    }
+    var last = names.get(names.size() - 1);
+    if (value == null) {
+      at.remove(last);
+    } else {
+      at.set(last, JsonMapper.shared().readTree(JsonText.of(value)));
+    }
+  }
+
+  /** What the record itself says, which knows the range. */
+  private static String reason(JacksonException refused) {
+    for (Throwable cause = refused; cause != null; cause = cause.getCause()) {
+      if (cause instanceof IllegalArgumentException) {
+        return String.valueOf(cause.getMessage());
+      }
+    }
+    return refused.getOriginalMessage();
+  }
+}

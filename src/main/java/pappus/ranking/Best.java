@@ -1,0 +1,24 @@
+package pappus.ranking;
+
+import java.util.Optional;
+import pappus.assessment.Assessment;
+import pappus.search.Ending;
+import pappus.search.Pool;
+import pappus.search.Reach;
+
+/**
+ * The best build of a question.
+ *
+ * @param build absent if none is feasible, or none was found
+ * @param reach how far the search came
+ */
+public record Best(Optional<Assessment> build, Reach reach) {
+  static Best of(Pool pool, Reach reach) {
+    return new Best(pool.bestFirst().stream().findFirst(), reach);
+  }
+
+  /** Whether no other build can be better, or none can be feasible. */
+  public boolean isProof() {
+    return reach.ending() == Ending.PROVEN;
+  }
+}

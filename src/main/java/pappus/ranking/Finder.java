@@ -1,0 +1,149 @@
+package pappus.ranking;
+
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
+import pappus.search.Ending;
+import pappus.search.Pool;
+import pappus.search.Question;
+import pappus.search.Reach;
+import pappus.search.exact.ExactSearch;
+import pappus.search.timefold.TimefoldSearch;
+
+/**
+ * Finds the best builds of questions: with proof where it can be had, else by trying changes. It may be asked one
+ * question after another.
+ */
+public final class Finder {
+  /** Changes tried in all for a ranking; repeatable on any machine, unlike a time. */
+  public static final long MOVES = 64_000;
+
+  /** Choices that a proof may cost before changes are tried too. */
+  public static final long EFFORT = 5_000_000;
+
+  private final Way way;
+  private final long effort;
+  private final long moves;
+  private final Consumer<String> progress;
+  private volatile boolean stopped;
+  private volatile @Nullable Runnable running;
+
+  /** How the best builds are looked for. */
+  public enum Way {
+    /** With proof where it can be had, else by trying changes. */
+    AUTO,
+    /** With proof, or as far towards it as the effort goes. */
+    EXACT,
+    /** By trying changes, which proves nothing. */
+    HEURISTIC
+  }
+
+  /**
+   * @param effort choices that a proof looks into at most
+   * @param moves changes tried where there is no proof
+   * @param progress told what is being done
+   */
+  public Finder(Way way, long effort, long moves, Consumer<String> progress) {
+    this.way = way;
+    this.effort = effort;
+    this.moves = moves;
+    this.progress = progress;
+  }
+
+  /** Ends the run soon, keeping what it has; may be called from another thread. */
+  public void stop() {
+    stopped = true;
+    var now = running;
+    if (now != null) {
+      now.run();
+    }
+  }
+
+  /** Whether it was stopped. */
+  public boolean isStopped() {
+    return stopped;
+  }
+
+  /**
+   * The best builds of a question.
+   *
+   * @param wanted how many
+   */
+  public Ranking rank(Question question, int wanted) {
+    var pool = new Pool();
+    var ranker = new Ranker(question, pool);
+    var obstacle = ExactSearch.obstacle(question);
+    if (way == Way.HEURISTIC || obstacle.isPresent()) {
+      var reach = Reach.of(tryChanges(question, pool, ranker, wanted));
+      return ranker.rank(wanted, way == Way.AUTO ? reach.because(obstacle) : reach);
+    }
+    var found = prove(question, pool, wanted);
+    var reach = new Reach(found.ending(), found.atMost(), found.nodes(), Optional.empty());
+    if (found.ending() == Ending.PROVEN) {
+      if (found.rows().isEmpty()) {
+        // A proof assesses nothing that cannot be feasible: changes find what comes closest.
+        tryChanges(question, pool, ranker, wanted);
+      }
+      return ranker.rank(found.rows(), reach);
+    }
+    if (found.ending() == Ending.EFFORT && (way == Way.AUTO || pool.bestFirst().isEmpty())) {
+      // What is not proven is not to be worse than what changes find, and never nothing.
+      tryChanges(question, pool, ranker, wanted);
+    }
+    return ranker.rank(wanted, reach);
+  }
+
+  /** The best build of a question, if any is feasible. */
+  public Best best(Question question) {
+    var pool = new Pool();
+    var obstacle = ExactSearch.obstacle(question);
+    if (way == Way.HEURISTIC || obstacle.isPresent()) {
+      var reach = Reach.of(tryChanges(question, pool, new Ranker(question, pool), 1));
+      return Best.of(pool, reach.because(obstacle));
+    }
+    var search = new ExactSearch(question, Runtime.getRuntime().availableProcessors());
+    var found = running(search::stop, () -> search.best(effort, pool, done -> {}));
+    var reach = new Reach(found.ending(), found.atMost(), found.nodes(), Optional.empty());
+    return Best.of(pool, reach);
+  }
+
+  private ExactSearch.Found prove(Question question, Pool pool, int wanted) {
+    var search = new ExactSearch(question, Runtime.getRuntime().availableProcessors());
+    return running(
+        search::stop,
+        () -> search.run(
+            wanted,
+            effort,
+            pool,
+            done -> progress.accept(
+                String.format(Locale.ROOT, "proving, %,d choices looked into", done))));
+  }
+
+  /** Fills the pool by trying changes. */
+  private Ending tryChanges(Question question, Pool pool, Ranker ranker, int wanted) {
+    var search = new TimefoldSearch(question, moves);
+    var ending = running(
+        search::stop,
+        () -> search.run(
+            pool,
+            done -> progress.accept("searching, start " + done + " of " + TimefoldSearch.STARTS)));
+    progress.accept("improving part by part");
+    ranker.improve(wanted, () -> stopped);
+    return stopped ? Ending.INTERRUPTED : ending;
+  }
+
+  /** Runs what can be stopped; a stop that came before it began is not lost. */
+  private <T> T running(Runnable stop, Supplier<T> run) {
+    running = stop;
+    if (stopped) {
+      stop.run();
+    }
+    try {
+      return run.get();
+    } finally {
+      running = null;
+    }
+  }
+}
