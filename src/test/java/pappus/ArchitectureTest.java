@@ -40,6 +40,7 @@ final class ArchitectureTest {
         Layer.of("pappus.cli", "pappus..", "picocli.."),
         Layer.of(
             "pappus.report",
+            "pappus.change",
             "pappus.calibration",
             "pappus.quantity",
             "pappus.files",
@@ -55,7 +56,17 @@ final class ArchitectureTest {
             "pappus.physics..",
             JACKSON),
         Layer.of(
+            "pappus.change",
+            "pappus.files",
+            "pappus.catalog",
+            "pappus.scenario",
+            "pappus.compatibility",
+            "pappus.assessment",
+            "pappus.search",
+            "pappus.ranking"),
+        Layer.of(
             "pappus.explanation",
+            "pappus.change",
             "pappus.quantity",
             "pappus.catalog",
             "pappus.scenario",

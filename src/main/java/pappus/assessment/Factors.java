@@ -13,6 +13,7 @@ package pappus.assessment;
  * @param thrustKept on the share of thrust that arms and body leave
  * @param drag on the airframe's drag area
  * @param addedGrams on top of the mass, g
+ * @param addedWatts on top of what everything beside the motors draws, W at the battery
  */
 public record Factors(
     double thrust,
@@ -24,7 +25,13 @@ public record Factors(
     double loss,
     double thrustKept,
     double drag,
-    double addedGrams) {
+    double addedGrams,
+    double addedWatts) {
   /** The numbers as they are. */
-  public static final Factors NONE = new Factors(1, 1, 1, 1, 1, 1, 1, 1, 1, 0);
+  public static final Factors NONE = new Factors(1, 1, 1, 1, 1, 1, 1, 1, 1, 0, 0);
+
+  /** The numbers as they are, with something added. */
+  public static Factors added(double grams, double watts) {
+    return new Factors(1, 1, 1, 1, 1, 1, 1, 1, 1, grams, watts);
+  }
 }

@@ -55,7 +55,7 @@ final class Flights {
         factors.drag() * (drag == null ? ASSUMED_DRAG_AREA : drag));
     var rotor = models.rotor(build, factors);
     var draws = Avionics.draws(fitting);
-    var avionicsW = draws.stream().mapToDouble(Draw::watts).sum();
+    var avionicsW = draws.stream().mapToDouble(Draw::watts).sum() + factors.addedWatts();
     var aircraft = new Aircraft(airframe, build.frame().orElseThrow().rotors(), rotor, avionicsW);
     var pack = models.pack(build, factors);
     var hover = Hover.of(aircraft);

@@ -13,6 +13,9 @@ final class LimitTable {
   /** Slower over ground than this, m/s, is no progress: an engineering estimate. */
   private static final double LEAST_GROUND_SPEED = 0.5;
 
+  /** That there is a flight. */
+  static final String FLIGHT_TIME = "flight-time";
+
   /** Throttle in hover at half charge. */
   static final double MOST_DUTY = 0.999;
 
@@ -96,7 +99,7 @@ final class LimitTable {
     limits.add(Limit.atMost(
         "hover-throttle", "throttle in hover at half charge", "", flight.duty(), MOST_DUTY));
     limits.add(
-        Limit.atLeast("flight-time", "time in the air", "s", flight.endurance().seconds(), 1));
+        Limit.atLeast(FLIGHT_TIME, "time in the air", "s", flight.endurance().seconds(), 1));
   }
 
   /** An airspeed beyond full throttle, or a wind that is not overcome, is a broken limit. */

@@ -1,18 +1,10 @@
 package pappus.cli;
 
-import java.nio.file.Path;
 import java.util.Map;
 import java.util.concurrent.Callable;
-import pappus.catalog.Build;
-import pappus.catalog.BuildText;
-import pappus.catalog.Catalog;
 import pappus.doubt.Doubts;
-import pappus.files.InputException;
-import pappus.files.Problem;
-import pappus.files.Source;
 import pappus.report.AssessmentText;
 import pappus.report.RankingJson;
-import pappus.report.ResultFile;
 import pappus.report.Run;
 import pappus.search.timefold.TimefoldSearch;
 import picocli.CommandLine.Command;
@@ -24,17 +16,14 @@ import picocli.CommandLine.Parameters;
     description =
         "Judges one build for a scenario: what fits, what it weighs and costs, how long it flies.")
 final class AssessCommand extends ScenarioCommand implements Callable<Integer> {
-  @Parameters(
-      index = "1",
-      paramLabel = "BUILD",
-      description =
-          "Part ids with counts, id,id,id*4, or RESULT.json#2 for the second of a result.")
+  @Parameters(index = "1", paramLabel = "BUILD", description = BuildArgument.DESCRIPTION)
   private String buildText;
 
   @Override
   public Integer call() {
+    format();
     var inputs = read();
-    var build = build(inputs.catalog());
+    var build = BuildArgument.read(buildText, inputs.catalog());
     var assessment = inputs.assessor().assess(build);
     var band = assessment
         .flight()
@@ -52,26 +41,5 @@ final class AssessCommand extends ScenarioCommand implements Callable<Integer> {
                 : new AssessmentText(inputs.scenario(), columns()).of(assessment, band));
     out().flush();
     return assessment.isFeasible() ? ExitCode.OK : ExitCode.NO;
-  }
-
-  private Build build(Catalog catalog) {
-    var hash = buildText.lastIndexOf('#');
-    try {
-      if (hash < 0) {
-        return BuildText.parse(buildText, catalog);
-      }
-      var name = buildText.substring(0, hash);
-      var rank = buildText.substring(hash + 1);
-      if (!rank.matches("[1-9][0-9]{0,2}")) {
-        throw new IllegalArgumentException("must end in # and a rank, but ends in #" + rank + ".");
-      }
-      return BuildText.of(
-          ResultFile.roles(name, Source.read(Path.of(name)).text(), Integer.parseInt(rank)),
-          catalog);
-    } catch (IllegalArgumentException wrong) {
-      throw new InputException(
-          InputException.Kind.BAD_DATA,
-          java.util.List.of(Problem.ofFile("BUILD", String.valueOf(wrong.getMessage()))));
-    }
   }
 }

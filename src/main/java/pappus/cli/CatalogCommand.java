@@ -3,8 +3,12 @@ package pappus.cli;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import pappus.assessment.Assessor;
 import pappus.assessment.Supply;
 import pappus.catalog.Catalog;
@@ -17,21 +21,30 @@ import pappus.files.InputException;
 import pappus.files.OutputFolder;
 import pappus.files.Problem;
 import pappus.ranking.Finder;
+import pappus.report.Run;
 import pappus.scenario.ReadScenario;
 import pappus.scenario.Scenario;
 import pappus.scenario.ScenarioReader;
 import pappus.search.Question;
+import pappus.search.timefold.TimefoldSearch;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
 /** What commands on a scenario and catalogues share: their options and their reading. */
 abstract class CatalogCommand implements JsonAnswer {
-  /** Ways to print an answer. */
+  /** Ways to print an answer; not every command knows all of them. */
   enum Format {
     TEXT,
-    JSON
+    JSON,
+    CSV,
+    MARKDOWN;
+
+    String word() {
+      return name().toLowerCase(Locale.ROOT);
+    }
   }
 
   /** A shop's list may be long: the first few tell what is the matter. */
@@ -45,9 +58,9 @@ abstract class CatalogCommand implements JsonAnswer {
 
   @Option(
       names = "--format",
-      paramLabel = "text|json",
+      paramLabel = "text|json|csv|markdown",
       defaultValue = "text",
-      description = "How to print the answer.")
+      description = "How to print the answer; csv and markdown where it is a table.")
   private Format format;
 
   @Option(
@@ -181,6 +194,50 @@ abstract class CatalogCommand implements JsonAnswer {
       interruption.close();
       progress.clear();
     }
+  }
+
+  /** The same with proof where it can be had. */
+  <T> T finding(Function<Finder, T> run) {
+    return finding(Finder.Way.AUTO, Finder.EFFORT, Finder.FEWER_MOVES, run);
+  }
+
+  /** What an answer is made from. */
+  Run run(Inputs inputs) {
+    return new Run(
+        Version.tool(), TimefoldSearch.SEED, Finder.FEWER_MOVES, inputs.folders(), inputs.files());
+  }
+
+  /**
+   * The way to print an answer.
+   *
+   * @param also what this command can do beside text and JSON
+   */
+  Format format(Format... also) {
+    var known = EnumSet.of(Format.TEXT, Format.JSON);
+    known.addAll(List.of(also));
+    if (!known.contains(format)) {
+      var words = known.stream().map(Format::word).toList();
+      throw new ParameterException(
+          spec.commandLine(),
+          "--format must be one of %s here, but is %s."
+              .formatted(String.join(", ", words), format.word()));
+    }
+    return format;
+  }
+
+  /**
+   * Prints an answer, after its JSON is written where a folder was asked for.
+   *
+   * @param name of the file, without its ending
+   * @param other the answer in the way asked for, if that is not JSON
+   */
+  void print(Inputs inputs, String name, Supplier<String> json, Supplier<String> other) {
+    var document = hasOutputFolder() || wantsJson() ? json.get() : "";
+    if (hasOutputFolder()) {
+      output(inputs.scenario()).write(Map.of(name + ".json", document));
+    }
+    out().print(wantsJson() ? document : other.get());
+    out().flush();
   }
 
   /** Where result files of a scenario go. */

@@ -61,7 +61,7 @@ final class CheckCommand implements Callable<Integer> {
       paramLabel = "text|json",
       defaultValue = "text",
       description = "How to print the answer.")
-  private CatalogCommand.Format format;
+  private TextOrJson format;
 
   @Option(names = "--quiet", description = "No remarks on standard error.")
   private boolean quiet;
@@ -181,7 +181,7 @@ final class CheckCommand implements Callable<Integer> {
 
   private void print(List<Problem> problems, List<Problem> warnings) {
     var out = spec.commandLine().getOut();
-    if (format == CatalogCommand.Format.JSON) {
+    if (format == TextOrJson.JSON) {
       var document = new LinkedHashMap<String, Object>();
       document.put(
           "status", !problems.isEmpty() ? "bad-data" : warnings.isEmpty() ? "sound" : "doubtful");

@@ -66,7 +66,7 @@ final class ImportCommand implements Callable<Integer>, JsonAnswer {
       paramLabel = "text|json",
       defaultValue = "text",
       description = "How to print what was written.")
-  private CatalogCommand.Format format;
+  private TextOrJson format;
 
   @Option(
       names = "--force",
@@ -111,7 +111,7 @@ final class ImportCommand implements Callable<Integer>, JsonAnswer {
 
   @Override
   public boolean wantsJson() {
-    return format == CatalogCommand.Format.JSON;
+    return format == TextOrJson.JSON;
   }
 
   private Kind kind() {

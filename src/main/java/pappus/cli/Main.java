@@ -19,6 +19,8 @@ import picocli.CommandLine.ParseResult;
     subcommands = {
       RecommendCommand.class,
       AssessCommand.class,
+      ExplainCommand.class,
+      CompareCommand.class,
       VerifyCommand.class,
       CheckCommand.class,
       DescribeCommand.class,

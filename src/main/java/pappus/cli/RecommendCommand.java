@@ -43,6 +43,7 @@ final class RecommendCommand extends ScenarioCommand implements Callable<Integer
 
   @Override
   public Integer call() {
+    format();
     if (count != null && (count < 1 || count > 100)) {
       throw new ParameterException(
           spec().commandLine(), "--count must be from 1 to 100, but is " + count + ".");

@@ -61,6 +61,7 @@ final class VerifyCommand extends CatalogCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    format();
     if (effort != null && effort < 1) {
       throw new ParameterException(
           spec().commandLine(), "--effort must be at least 1, but is " + effort + ".");

@@ -10,7 +10,7 @@ public final class BalanceRule implements CompatibilityRule {
   private static final double NOTED_MM = 5;
 
   /** A tenth of the spacing shifts a fifth of the thrust to one pair of motors (engineering estimate). */
-  private static final double MOST_OF_SPACING = 0.1;
+  static final double MOST_OF_SPACING = 0.1;
 
   @Override
   public String id() {

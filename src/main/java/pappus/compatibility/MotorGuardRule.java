@@ -10,7 +10,7 @@ import pappus.catalog.Role;
 /** The bell must turn freely inside the frame's motor guards. */
 public final class MotorGuardRule implements CompatibilityRule {
   /** Around the bell (common practice, no published source). */
-  private static final double CLEARANCE_MM = 0.5;
+  static final double CLEARANCE_MM = 0.5;
 
   @Override
   public String id() {

@@ -31,7 +31,7 @@ final class PowerPlanner {
       Role.GPS,
       Role.PAYLOAD_CAMERA);
 
-  private static final double MARGIN = 1.2;
+  static final double MARGIN = 1.2;
 
   private final Scenario scenario;
 

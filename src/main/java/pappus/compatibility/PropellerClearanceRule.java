@@ -15,7 +15,7 @@ public final class PropellerClearanceRule implements CompatibilityRule {
   /** Tip to tip (common practice, no published source). */
   private static final double USUAL_MM = 3;
 
-  private static final double LEAST_MM = 2;
+  static final double LEAST_MM = 2;
 
   @Override
   public String id() {

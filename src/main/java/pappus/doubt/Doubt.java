@@ -43,6 +43,7 @@ public enum Doubt {
         factors.loss() * (this == LOSS ? factor : 1),
         factors.thrustKept() / (this == THRUST_LOST ? factor : 1),
         factors.drag() * (this == DRAG ? factor : 1),
-        factors.addedGrams() + (this == MASS ? by : 0));
+        factors.addedGrams() + (this == MASS ? by : 0),
+        factors.addedWatts());
   }
 }

@@ -36,6 +36,11 @@ public final class Cautions {
     return cautions;
   }
 
+  /** For answers that compare builds: {@link #of} has all that goes with one. */
+  public static String brief() {
+    return "Estimates: nothing of this was measured. Packs, propellers and radio power can hurt: assess prints the cautions that go with a build, and local rules come first.";
+  }
+
   /** How warm windings get, and what that rests on. */
   public static Optional<String> windings(Assessment assessment, Scenario scenario) {
     return assessment

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import pappus.assessment.Assessment;
+import pappus.assessment.Finding;
 import pappus.assessment.FlightEstimate;
 import pappus.assessment.Limit;
 import pappus.catalog.Build;
@@ -194,7 +195,8 @@ public final class Reasons {
     }
   }
 
-  private static String currency(Assessment assessment) {
+  /** Of its prices. */
+  static String currency(Assessment assessment) {
     return assessment.cost().lines().isEmpty()
         ? ""
         : assessment.cost().lines().get(0).part().price().currency();
@@ -262,6 +264,16 @@ public final class Reasons {
   private static String figure(double value, String unit) {
     var decimals = value >= 100 ? 0 : value >= 10 ? 1 : value >= 1 ? 2 : 3;
     return Spoken.number(value, decimals) + (unit.isEmpty() ? "" : " " + unit);
+  }
+
+  /** What a rule has to say besides "fits". */
+  static String said(Finding finding) {
+    return Spoken.safe(finding
+        .verdict()
+        .match(
+            fits -> "",
+            clash -> clash.reason().text().replaceAll("\\.$", ""),
+            missing -> "not known: " + missing.missingFact().text()));
   }
 
   /** Everything fit rules have to say besides "fits": clashes first, then what is not known, then notes. */

@@ -37,8 +37,16 @@ public final class CsvText {
     return value instanceof Number ? value.toString() : guarded(value.toString());
   }
 
-  /** A text that begins like a formula would be run by spreadsheets; an apostrophe keeps it text. */
+  /**
+   * A text that begins like a formula would be run by spreadsheets, some of which pass over blanks before it; an
+   * apostrophe keeps it text.
+   */
   private static String guarded(String text) {
-    return !text.isEmpty() && "=+-@\t\r\n".indexOf(text.charAt(0)) >= 0 ? "'" + text : text;
+    var first = text.isEmpty() ? ' ' : text.charAt(0);
+    var seen = text.stripLeading();
+    return "\t\r\n".indexOf(first) >= 0
+            || (!seen.isEmpty() && "=+-@\uFF1D\uFF0B\uFF0D\uFF20".indexOf(seen.charAt(0)) >= 0)
+        ? "'" + text
+        : text;
   }
 }

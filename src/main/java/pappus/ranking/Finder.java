@@ -20,6 +20,9 @@ public final class Finder {
   /** Changes tried in all for a ranking; repeatable on any machine, unlike a time. */
   public static final long MOVES = 64_000;
 
+  /** Changes tried for each of many questions. */
+  public static final long FEWER_MOVES = 16_000;
+
   /** Choices that a proof may cost before changes are tried too. */
   public static final long EFFORT = 5_000_000;
 

@@ -129,7 +129,7 @@ final class AssessmentJson {
         .map(FlightEstimate::rangeMetres);
   }
 
-  private static Map<String, Object> limit(Limit limit) {
+  static Map<String, Object> limit(Limit limit) {
     var content = new LinkedHashMap<String, Object>();
     content.put("id", limit.id());
     content.put("unit", limit.unit());

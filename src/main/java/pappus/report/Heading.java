@@ -30,6 +30,17 @@ final class Heading {
     return lines;
   }
 
+  /** Its name and its limits, for answers that follow a ranking. */
+  static List<String> brief(Scenario scenario) {
+    var lines = new ArrayList<String>();
+    lines.add(scenario.name() + ": " + limits(scenario));
+    var unusual = unusual(scenario);
+    if (!unusual.isEmpty()) {
+      lines.add("Counted with " + String.join("; ", unusual) + ".");
+    }
+    return lines;
+  }
+
   private static String limits(Scenario scenario) {
     var cap = scenario.massCap();
     return (cap.strict() ? "Below " : "At most ")

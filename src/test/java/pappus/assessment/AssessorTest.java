@@ -207,7 +207,7 @@ final class AssessorTest {
   void changesTheTimeWithAFactorAndNotWithoutOne() {
     var assessor = assessor(Scenarios.plain());
     var seconds = Desk.assess(build()).flight().orElseThrow().endurance().seconds();
-    var heavier = new Factors(1, 1, 1, 1, 1, 1, 1, 1, 1, 20);
+    var heavier = Factors.added(20, 0);
 
     var whatIf = assessor.whatIf(assessor.assess(build()));
 

@@ -268,9 +268,9 @@ final class CourseTest {
 
     var whatIf = assessor.whatIf(assessor.assess(build()));
     assertThat(whatIf.applyAsDouble(Factors.NONE)).isEqualTo(metres);
-    assertThat(whatIf.applyAsDouble(new Factors(1, 1, 1, 1, 1, 1, 1, 1, 1.4, 0)))
+    assertThat(whatIf.applyAsDouble(new Factors(1, 1, 1, 1, 1, 1, 1, 1, 1.4, 0, 0)))
         .isLessThan(metres);
-    assertThat(whatIf.applyAsDouble(new Factors(1, 1, 1, 1, 1, 1, 1, 1, 1, 20))).isLessThan(metres);
+    assertThat(whatIf.applyAsDouble(Factors.added(20, 0))).isLessThan(metres);
   }
 
   @Test

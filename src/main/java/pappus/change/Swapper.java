@@ -1,0 +1,165 @@
+package pappus.change;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import java.util.TreeMap;
+import pappus.assessment.Assessment;
+import pappus.catalog.Build;
+import pappus.catalog.Part;
+import pappus.catalog.Role;
+import pappus.compatibility.CompatibilityRule;
+import pappus.compatibility.RolesRule;
+import pappus.search.Pool;
+import pappus.search.Question;
+
+/**
+ * Swaps parts of a build. Where a swap breaks a fit rule, small parts that the rule reads change along with it: a
+ * lead for another plug, a capacitor for more volts, a receiver where the new board has none.
+ */
+public final class Swapper {
+  /** What may change along with a swap; the rest of the build is the builder's. */
+  private static final Set<Role> SMALL = EnumSet.of(
+      Role.LEAD,
+      Role.CAPACITOR,
+      Role.VIDEO_ANTENNA,
+      Role.RADIO_ANTENNA,
+      Role.CAMERA,
+      Role.RECEIVER,
+      Role.TRANSMITTER);
+
+  /** So many small parts change at once at most. */
+  private static final int MOST_ALONGSIDE = 3;
+
+  /** So many ways are tried for one swap at most. */
+  private static final int MOST_TRIES = 20_000;
+
+  private final Question question;
+  private final Map<String, CompatibilityRule> rules;
+
+  public Swapper(Question question) {
+    this.question = question;
+    this.rules = new TreeMap<>();
+    question.assessor().rules().forEach(rule -> rules.put(rule.id(), rule));
+  }
+
+  /**
+   * The best build with each other part of a role, in the order of ids; of those that nothing makes feasible, the
+   * one that comes closest.
+   */
+  public List<Swap> all(Assessment base, Role role) {
+    return question.options(role).stream()
+        .filter(part ->
+            !base.build().part(role).map(Part::id).filter(part.id()::equals).isPresent())
+        .map(part -> swap(base, role, part))
+        .toList();
+  }
+
+  /** The best build with a part in a role, and all else as it is as far as it goes together. */
+  public Swap swap(Assessment base, Role role, Part part) {
+    var swapped = assess(base.build().with(role, part));
+    var best = swapped;
+    var broken = swapped.broken().stream()
+        .map(finding -> Objects.requireNonNull(rules.get(finding.rule())))
+        .toList();
+    var free = free(swapped.build(), broken, role);
+    var tries = 0;
+    for (var changes = 1;
+        changes <= Math.min(free.size(), MOST_ALONGSIDE) && !best.broken().isEmpty();
+        changes++) {
+      for (var roles : choose(free, changes)) {
+        for (var way : ways(swapped.build(), roles)) {
+          if (++tries > MOST_TRIES) {
+            return Swap.of(role, part, base, best);
+          }
+          if (broken.stream().noneMatch(rule -> question.assessor().isBroken(rule, way))) {
+            var cured = assess(way);
+            best = cured.broken().isEmpty() ? better(best, cured) : best;
+          }
+        }
+      }
+    }
+    return Swap.of(role, part, base, best);
+  }
+
+  private Assessment assess(Build build) {
+    return question.assessor().assess(Question.tidy(build.parts()));
+  }
+
+  private static Assessment better(Assessment held, Assessment other) {
+    return held.shortfall() != other.shortfall()
+        ? (held.shortfall() < other.shortfall() ? held : other)
+        : Pool.BEST_FIRST.compare(other, held) < 0 ? other : held;
+  }
+
+  /** Small roles that could cure what is broken; none if some rule is broken that no small part cures. */
+  private List<Role> free(Build build, List<CompatibilityRule> broken, Role role) {
+    var free = EnumSet.noneOf(Role.class);
+    for (var rule : broken) {
+      var cures = EnumSet.copyOf(SMALL);
+      cures.remove(role);
+      if (rule instanceof RolesRule) {
+        cures.removeIf(build::fills);
+      } else if (rule.reads().size() == Role.values().length) {
+        return List.of();
+      } else {
+        cures.retainAll(rule.reads());
+      }
+      cures.removeIf(each -> question.options(each).isEmpty());
+      if (cures.isEmpty()) {
+        return List.of();
+      }
+      free.addAll(cures);
+    }
+    return List.copyOf(free);
+  }
+
+  /** Every choice of so many roles. */
+  private static List<List<Role>> choose(List<Role> roles, int count) {
+    if (count == 0) {
+      return List.of(List.of());
+    }
+    var chosen = new ArrayList<List<Role>>();
+    for (var first = 0; first < roles.size(); first++) {
+      for (var rest : choose(roles.subList(first + 1, roles.size()), count - 1)) {
+        var all = new ArrayList<Role>();
+        all.add(roles.get(first));
+        all.addAll(rest);
+        chosen.add(all);
+      }
+    }
+    return chosen;
+  }
+
+  /** Every way to fill some roles of a build anew. */
+  private List<Build> ways(Build build, List<Role> roles) {
+    var ways = List.of(build);
+    for (var role : roles) {
+      ways = ways.stream()
+          .flatMap(way -> question.options(role).stream().map(part -> way.with(role, part)))
+          .toList();
+      if (ways.size() > MOST_TRIES) {
+        return ways.subList(0, MOST_TRIES);
+      }
+    }
+    return ways;
+  }
+
+  /** Roles of a build that have another part to offer, in the order of roles. */
+  public List<Role> roles(Build build) {
+    var others = new EnumMap<Role, Boolean>(Role.class);
+    build
+        .parts()
+        .forEach((role, part) -> others.put(
+            role,
+            question.options(role).stream().anyMatch(option -> !option.id().equals(part.id()))));
+    return others.entrySet().stream()
+        .filter(Map.Entry::getValue)
+        .map(Map.Entry::getKey)
+        .toList();
+  }
+}

@@ -1,0 +1,167 @@
+package pappus.change;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import pappus.assessment.Assessment;
+import pappus.assessment.Assessor;
+import pappus.assessment.Supply;
+import pappus.catalog.Part;
+import pappus.catalog.Role;
+import pappus.files.Altered;
+import pappus.ranking.Best;
+import pappus.ranking.Finder;
+import pappus.scenario.Choice;
+import pappus.scenario.Scenario;
+import pappus.search.Question;
+
+/**
+ * Why a part that the builder likes is not in a build.
+ *
+ * @param part the part
+ * @param role what it would be for
+ * @param isLeftOut whether the scenario itself leaves it out, by exclusion, a list of others or another part fixed
+ * @param swap the build with the part put in, and nothing more changed than has to be
+ * @param cures for each rule that it breaks there, parts that would cure that
+ * @param best the best build that has the part
+ * @param keptDown limits without which the part would be in a build better than the one it is not in, with that build
+ */
+public record WhyNot(
+    Part part,
+    Role role,
+    boolean isLeftOut,
+    Swap swap,
+    List<Cure> cures,
+    Best best,
+    List<KeptDown> keptDown) {
+  public WhyNot {
+    cures = List.copyOf(cures);
+    keptDown = List.copyOf(keptDown);
+  }
+
+  /** Limits of a scenario that can be lifted to see what they keep down. */
+  private static final Map<String, Map<String, ?>> LIFTED = new TreeMap<>(Map.of(
+      "mass-cap", Map.of("massCap.grams", 25_000),
+      "thrust-to-weight", Map.of("leastThrustToWeight", 1)));
+
+  /** Whether the build has it. */
+  public boolean isIn() {
+    return swap.base()
+        .build()
+        .part(role)
+        .map(Part::id)
+        .filter(part.id()::equals)
+        .isPresent();
+  }
+
+  /**
+   * Parts that would cure a clash.
+   *
+   * @param rule that is broken
+   * @param role whose part would have to change
+   * @param parts that the rule takes beside the part asked about, and all else as it is
+   */
+  public record Cure(String rule, Role role, List<Part> parts) {
+    public Cure {
+      parts = List.copyOf(parts);
+    }
+  }
+
+  /** A limit, and the best build with the part without it. */
+  public record KeptDown(String limit, Assessment build) {}
+
+  /**
+   * Looks for it.
+   *
+   * @param winner the build it is not in
+   */
+  public static WhyNot of(
+      Part part, Role role, Assessment winner, Scenario scenario, Supply supply, Finder finder) {
+    var fixed = fixed(scenario, part, role, supply);
+    var assessor = supply.assessor(fixed);
+    var question = Question.of(supply.catalog(), assessor);
+    var open = Question.of(supply.catalog(), supply.assessor(scenario));
+    var swap = new Swapper(open).swap(winner, role, part);
+    var best = finder.best(question);
+    return new WhyNot(
+        part,
+        role,
+        !open.options(role).contains(part)
+            && open.options(role).stream()
+                .noneMatch(option -> open.twins(option).contains(part)),
+        swap,
+        cures(part, role, swap.assessment(), open),
+        best,
+        keptDown(fixed, supply, finder, winner));
+  }
+
+  /** The scenario with the part fixed, and nothing in it that leaves the part out. */
+  private static Scenario fixed(Scenario scenario, Part part, Role role, Supply supply) {
+    var choice = scenario.choice();
+    var fixed = new ArrayList<String>();
+    choice.fixedIds().stream()
+        .filter(id -> supply.catalog().part(id).stream().noneMatch(other -> sameRole(other, part)))
+        .forEach(fixed::add);
+    fixed.add(part.id());
+    var allowed =
+        choice.allowedParts().stream().filter(list -> list.role() != role).toList();
+    var excluded =
+        choice.excludedIds().stream().filter(id -> !id.equals(part.id())).toList();
+    return Altered.record(
+        Scenario.class,
+        scenario,
+        Map.of("parts", new Choice(fixed, allowed, excluded, choice.ownedIds())));
+  }
+
+  private static boolean sameRole(Part one, Part other) {
+    return one.kind() == other.kind();
+  }
+
+  private static List<Cure> cures(Part part, Role role, Assessment swapped, Question question) {
+    var assessor = question.assessor();
+    var cures = new ArrayList<Cure>();
+    for (var finding : swapped.broken()) {
+      var rule = assessor.rules().stream()
+          .filter(each -> each.id().equals(finding.rule()))
+          .findFirst()
+          .orElseThrow();
+      if (rule.reads().size() == Role.values().length) {
+        continue;
+      }
+      for (var other : Role.values()) {
+        if (other == role || !rule.reads().contains(other)) {
+          continue;
+        }
+        var parts = question.options(other).stream()
+            .filter(option ->
+                !assessor.isBroken(rule, swapped.build().with(role, part).with(other, option)))
+            .toList();
+        if (!parts.isEmpty()) {
+          cures.add(new Cure(rule.id(), other, parts));
+        }
+      }
+    }
+    return cures;
+  }
+
+  private static List<KeptDown> keptDown(
+      Scenario fixed, Supply supply, Finder finder, Assessment winner) {
+    var changes = new TreeMap<>(LIFTED);
+    var down = new ArrayList<KeptDown>();
+    if (fixed.budget() != null) {
+      var without = new java.util.HashMap<String, Object>();
+      without.put("budget", null);
+      changes.put("budget", without);
+    }
+    changes.forEach((limit, change) -> {
+      Assessor assessor = supply.assessor(Altered.record(Scenario.class, fixed, change));
+      Optional<Assessment> free =
+          finder.best(Question.of(supply.catalog(), assessor)).build();
+      free.filter(build -> build.objective() > winner.objective())
+          .ifPresent(build -> down.add(new KeptDown(limit, build)));
+    });
+    return down;
+  }
+}

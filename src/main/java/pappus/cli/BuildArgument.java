@@ -1,0 +1,68 @@
+package pappus.cli;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import pappus.catalog.Build;
+import pappus.catalog.BuildText;
+import pappus.catalog.Catalog;
+import pappus.files.InputException;
+import pappus.files.Problem;
+import pappus.files.Source;
+import pappus.report.ResultFile;
+
+/** Builds as they are named on the command line: part ids with counts, or a row of a result. */
+final class BuildArgument {
+  /** For the help. */
+  static final String DESCRIPTION =
+      "Part ids with counts, id,id,id*4, or RESULT.json#2 for the second of a result.";
+
+  private BuildArgument() {}
+
+  /**
+   * The builds of several texts.
+   *
+   * @throws InputException with every text that names none
+   */
+  static List<Build> readAll(List<String> texts, Catalog catalog) {
+    var problems = new ArrayList<Problem>();
+    var builds = new ArrayList<Build>();
+    for (var text : texts) {
+      try {
+        builds.add(read(text, catalog));
+      } catch (InputException wrong) {
+        problems.addAll(wrong.problems());
+      }
+    }
+    if (!problems.isEmpty()) {
+      throw new InputException(InputException.Kind.BAD_DATA, problems);
+    }
+    return builds;
+  }
+
+  /**
+   * The build of a text.
+   *
+   * @throws InputException if it names none
+   */
+  static Build read(String text, Catalog catalog) {
+    var hash = text.lastIndexOf('#');
+    try {
+      if (hash < 0) {
+        return BuildText.parse(text, catalog);
+      }
+      var name = text.substring(0, hash);
+      var rank = text.substring(hash + 1);
+      if (!rank.matches("[1-9][0-9]{0,2}")) {
+        throw new IllegalArgumentException("must end in # and a rank, but ends in #" + rank + ".");
+      }
+      return BuildText.of(
+          ResultFile.roles(name, Source.read(Path.of(name)).text(), Integer.parseInt(rank)),
+          catalog);
+    } catch (IllegalArgumentException wrong) {
+      throw new InputException(
+          InputException.Kind.BAD_DATA,
+          List.of(Problem.ofFile("BUILD", String.valueOf(wrong.getMessage()))));
+    }
+  }
+}

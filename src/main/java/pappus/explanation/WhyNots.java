@@ -1,0 +1,124 @@
+package pappus.explanation;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import pappus.assessment.Assessment;
+import pappus.catalog.Part;
+import pappus.catalog.Role;
+import pappus.change.Changed;
+import pappus.change.WhyNot;
+
+/** Why a part is not in a build, in sentences. */
+public final class WhyNots {
+  private static final int MOST_NAMED = 4;
+  private static final double LEAST_WATTS = 0.05;
+
+  private final WhyNot why;
+  private final Assessment winner;
+  private final Changes changes;
+
+  public WhyNots(WhyNot why) {
+    this.why = why;
+    this.winner = why.swap().base();
+    this.changes = new Changes(winner);
+  }
+
+  /** Every sentence, in order. */
+  public List<String> all() {
+    var sentences = new ArrayList<String>();
+    var name = Spoken.safe(why.part().name());
+    if (why.isIn()) {
+      return List.of(name + " is in this build already.");
+    }
+    if (why.isLeftOut()) {
+      sentences.add(
+          "The scenario itself leaves %s out, or has nothing to choose here; what follows is as if it did not."
+              .formatted(name));
+    }
+    sentences.add(put(name));
+    why.cures().forEach(cure -> sentences.add(cure(cure)));
+    sentences.add(best(name));
+    why.keptDown().forEach(down -> sentences.add(keptDown(down)));
+    if (why.keptDown().isEmpty()) {
+      sentences.add(
+          "Neither a higher mass cap, nor less thrust, nor a larger budget alone would bring it into a build that does better than this one.");
+    }
+    return sentences;
+  }
+
+  /** What happens if it is put into the build as it is. */
+  private String put(String name) {
+    var swap = why.swap();
+    var into = "Put into this build as its " + why.role().label();
+    return swap.assessment().isFeasible()
+        ? into + ": " + String.join(", ", changes.effects(swap)) + watts(winner, swap.assessment())
+            + changes.alongside(swap.alongside()) + "."
+        : into + ", " + name + " breaks " + Changes.allBroken(swap.assessment()) + ".";
+  }
+
+  private static String watts(Assessment before, Assessment after) {
+    if (before.flight().isEmpty() || after.flight().isEmpty()) {
+      return "";
+    }
+    var more = after.flight().get().flownW() - before.flight().get().flownW();
+    return Math.abs(more) < LEAST_WATTS
+        ? ""
+        : ", " + Spoken.number(Math.abs(more), 1) + (more > 0 ? " W more" : " W less");
+  }
+
+  private static String cure(WhyNot.Cure cure) {
+    return "That rule (%s) is kept with another %s: %s."
+        .formatted(cure.rule(), cure.role().label(), some(cure.parts()));
+  }
+
+  /** A few names of many. */
+  static String some(List<Part> parts) {
+    var names = parts.stream()
+        .limit(MOST_NAMED)
+        .map(part -> Spoken.safe(part.name()))
+        .collect(Collectors.joining(", "));
+    var more = parts.size() - MOST_NAMED;
+    return more > 0 ? names + " and " + more + " more" : names;
+  }
+
+  private String best(String name) {
+    var best = why.best();
+    if (best.build().isEmpty()) {
+      return best.isProof()
+          ? "Proven: no build with %s keeps every rule and limit.".formatted(name)
+          : "No build with %s was found that keeps every rule and limit; that is no proof."
+              .formatted(name);
+    }
+    var found = best.build().get();
+    var differs = Changed.between(winner.build(), found.build()).stream()
+        .map(Changed::role)
+        .map(Role::label)
+        .collect(Collectors.joining(", "));
+    return "The best build with %s%s: %s; differs in %s."
+        .formatted(
+            name,
+            best.isProof() ? ", proven" : ", not proven",
+            beside(found),
+            differs.isEmpty() ? "nothing" : differs);
+  }
+
+  /** Another build against the winner: flight, mass, power, price. */
+  private String beside(Assessment other) {
+    var words = new ArrayList<String>();
+    words.add(changes.longer(Assessment.figure(other.objective() - winner.objective())));
+    var grams = other.mass().grams() - winner.mass().grams();
+    words.add(Spoken.number(Math.abs(grams), 1)
+        + (grams > 0 ? " g heavier" : " g lighter")
+        + watts(winner, other));
+    var cents = other.cost().cents() - winner.cost().cents();
+    words.add(Spoken.price(Math.abs(cents), Reasons.currency(winner))
+        + (cents > 0 ? " dearer" : " cheaper"));
+    return String.join(", ", words);
+  }
+
+  private String keptDown(WhyNot.KeptDown down) {
+    return "Kept down by the limit %s: without it, its best build is %s."
+        .formatted(down.limit(), beside(down.build()));
+  }
+}

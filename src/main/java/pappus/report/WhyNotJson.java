@@ -1,0 +1,60 @@
+package pappus.report;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import pappus.assessment.Assessment;
+import pappus.change.WhyNot;
+import pappus.explanation.WhyNots;
+import pappus.scenario.Scenario;
+
+/** Why a part is not in a build, with every digit. */
+public final class WhyNotJson {
+  private WhyNotJson() {}
+
+  /** The whole answer. */
+  public static String of(Scenario scenario, Run run, WhyNot why) {
+    var answer =
+        new AnswerJson(scenario, run, why.best().build().isPresent() ? "found" : "infeasible");
+    var sentences = new WhyNots(why).all();
+    answer
+        .standing(why.best(), why.best().isProof() ? "Proven." : "Not proven.")
+        .put("part", answer.named(why.part()))
+        .put("role", why.role())
+        .put("leftOutByTheScenario", why.isLeftOut())
+        .put("inBuild", answer.brief(why.swap().base()))
+        .put("putIn", answer.swap(why.swap()));
+    why.best().build().ifPresent(best -> {
+      answer.put("bestWithIt", answer.whole(best));
+      answer.put("difference", difference(why.swap().base(), best));
+    });
+    var cures = new ArrayList<Object>();
+    for (var cure : why.cures()) {
+      var content = new LinkedHashMap<String, Object>();
+      content.put("rule", cure.rule());
+      content.put("role", cure.role());
+      content.put("parts", cure.parts().stream().map(answer::named).toList());
+      cures.add(content);
+    }
+    answer.put("cures", cures);
+    var down = new ArrayList<Object>();
+    for (var one : why.keptDown()) {
+      var content = new LinkedHashMap<String, Object>();
+      content.put("limit", one.limit());
+      content.put("bestWithoutIt", answer.brief(one.build()));
+      down.add(content);
+    }
+    return answer.put("keptDownBy", down).put("text", sentences).text();
+  }
+
+  private static Object difference(Assessment winner, Assessment other) {
+    var content = new LinkedHashMap<String, Object>();
+    content.put("gained", Assessment.figure(other.objective() - winner.objective()));
+    content.put("gramsMore", other.mass().grams() - winner.mass().grams());
+    content.put("centsMore", other.cost().cents() - winner.cost().cents());
+    if (winner.flight().isPresent() && other.flight().isPresent()) {
+      content.put(
+          "wattsMore", other.flight().get().flownW() - winner.flight().get().flownW());
+    }
+    return content;
+  }
+}
