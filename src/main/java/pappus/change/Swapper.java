@@ -22,15 +22,28 @@ import pappus.search.Question;
  * lead for another plug, a capacitor for more volts, a receiver where the new board has none.
  */
 public final class Swapper {
-  /** What may change along with a swap; the rest of the build is the builder's. */
-  private static final Set<Role> SMALL = EnumSet.of(
-      Role.LEAD,
-      Role.CAPACITOR,
-      Role.VIDEO_ANTENNA,
-      Role.RADIO_ANTENNA,
+  private static final Set<Role> NONE = EnumSet.noneOf(Role.class);
+
+  /** What may change along with a swap of each role; the rest of the build is the builder's. */
+  private static final Map<Role, Set<Role>> ALONGSIDE = new EnumMap<>(Map.of(
+      Role.BATTERY,
+      EnumSet.of(Role.LEAD, Role.CAPACITOR),
+      Role.BOARD,
+      EnumSet.of(
+          Role.LEAD,
+          Role.CAPACITOR,
+          Role.TRANSMITTER,
+          Role.CAMERA,
+          Role.VIDEO_ANTENNA,
+          Role.RECEIVER,
+          Role.RADIO_ANTENNA,
+          Role.BUZZER),
+      Role.TRANSMITTER,
+      EnumSet.of(Role.CAMERA, Role.VIDEO_ANTENNA),
       Role.CAMERA,
+      EnumSet.of(Role.TRANSMITTER, Role.VIDEO_ANTENNA),
       Role.RECEIVER,
-      Role.TRANSMITTER);
+      EnumSet.of(Role.RADIO_ANTENNA)));
 
   /** So many small parts change at once at most. */
   private static final int MOST_ALONGSIDE = 3;
@@ -100,8 +113,8 @@ public final class Swapper {
   private List<Role> free(Build build, List<CompatibilityRule> broken, Role role) {
     var free = EnumSet.noneOf(Role.class);
     for (var rule : broken) {
-      var cures = EnumSet.copyOf(SMALL);
-      cures.remove(role);
+      var cures = EnumSet.noneOf(Role.class);
+      cures.addAll(ALONGSIDE.getOrDefault(role, NONE));
       if (rule instanceof RolesRule) {
         cures.removeIf(build::fills);
       } else if (rule.reads().size() == Role.values().length) {

@@ -21,6 +21,7 @@ import picocli.CommandLine.ParseResult;
       AssessCommand.class,
       ExplainCommand.class,
       CompareCommand.class,
+      AlternativesCommand.class,
       VerifyCommand.class,
       CheckCommand.class,
       DescribeCommand.class,

@@ -173,10 +173,10 @@ public final class Changes {
 
   private static List<String> everyBroken(Assessment assessment) {
     var broken = new ArrayList<String>();
+    assessment.broken().forEach(finding -> broken.add("a rule (" + Reasons.said(finding) + ")"));
     assessment.limits().stream()
         .filter(limit -> !limit.met())
         .forEach(limit -> broken.add("a limit (" + Reasons.broken(limit) + ")"));
-    assessment.broken().forEach(finding -> broken.add("a rule (" + Reasons.said(finding) + ")"));
     assessment.whyNoFlight().ifPresent(why -> broken.add("the physics (" + Spoken.safe(why) + ")"));
     return broken.isEmpty() ? List.of("nothing") : broken;
   }

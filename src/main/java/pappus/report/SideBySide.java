@@ -49,11 +49,7 @@ final class SideBySide {
   List<Row> rows() {
     var rows = new ArrayList<Row>();
     for (var role : Role.values()) {
-      var row =
-          row(role.label(), build -> build.build().part(role).map(Part::name).orElse(NOTHING));
-      if (row.values().stream().anyMatch(value -> !value.equals(NOTHING))) {
-        rows.add(row);
-      }
+      rows.add(row(role.label(), build -> part(build, role)));
     }
     addNumbers(rows);
     rows.removeIf(row -> row.values().stream().allMatch(NOTHING::equals));

@@ -1,0 +1,94 @@
+package pappus.change;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.TreeMap;
+import pappus.assessment.Assessment;
+import pappus.catalog.Part;
+import pappus.compatibility.Placing;
+
+/**
+ * A part that could take the place of one in a quad that is there.
+ *
+ * @param swap the quad with it
+ * @param hardware small things that change along with it
+ * @param packMillimetres by how much the pack has to move forward; absent if that is not known
+ * @param cents what has to be bought for it, the part itself first
+ * @param inStock whether as many can be had as are needed
+ */
+public record Alternative(
+    Swap swap,
+    List<HardwareChange> hardware,
+    OptionalDouble packMillimetres,
+    long cents,
+    boolean inStock) {
+  /** Less than this nobody moves a pack. */
+  public static final double NOTED_MM = 1;
+
+  public Alternative {
+    hardware = List.copyOf(hardware);
+  }
+
+  /** How much a swap asks of the one who does it. */
+  public enum Grade {
+    /** Nothing else changes, but for where the pack sits. */
+    DROP_IN,
+    /** Other screws, strap, shims or plates too. */
+    OTHER_HARDWARE,
+    /** Another part too, such as a lead. */
+    OTHER_PARTS,
+    /** It fits, but the quad then breaks a limit. */
+    BREAKS_LIMIT,
+    /** It does not go together. */
+    DOES_NOT_FIT
+  }
+
+  static Alternative of(Swap swap, boolean inStock) {
+    var base = swap.base();
+    var after = swap.assessment();
+    return new Alternative(
+        swap, HardwareChange.between(base, after), moved(base, after), cents(base, after), inStock);
+  }
+
+  private static OptionalDouble moved(Assessment base, Assessment after) {
+    Optional<Double> before = base.fitting().placing().map(Placing::packXMillimetres);
+    Optional<Double> now = after.fitting().placing().map(Placing::packXMillimetres);
+    return before.isPresent() && now.isPresent()
+        ? OptionalDouble.of(now.get() - before.get())
+        : OptionalDouble.empty();
+  }
+
+  /** Of parts that the quad has already nothing is bought. */
+  private static long cents(Assessment base, Assessment after) {
+    Map<String, Part> there = new TreeMap<>();
+    base.cost().lines().forEach(line -> there.put(line.part().id(), line.part()));
+    return after.cost().lines().stream()
+        .filter(line -> !there.containsKey(line.part().id()))
+        .mapToLong(line -> line.cents())
+        .sum();
+  }
+
+  /** How much it asks. */
+  public Grade grade() {
+    var assessment = swap.assessment();
+    if (!assessment.broken().isEmpty() || assessment.flight().isEmpty()) {
+      return Grade.DOES_NOT_FIT;
+    }
+    if (!assessment.isFeasible()) {
+      return Grade.BREAKS_LIMIT;
+    }
+    if (!swap.alongside().isEmpty()) {
+      return Grade.OTHER_PARTS;
+    }
+    return hardware.isEmpty() ? Grade.DROP_IN : Grade.OTHER_HARDWARE;
+  }
+
+  /** Seconds or metres gained for each whole unit of money; absent where nothing is gained or nothing bought. */
+  public OptionalDouble gainedForMoney() {
+    return swap.gained() > 0 && cents > 0
+        ? OptionalDouble.of(swap.gained() / (cents / 100.0))
+        : OptionalDouble.empty();
+  }
+}

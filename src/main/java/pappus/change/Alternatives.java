@@ -1,0 +1,55 @@
+package pappus.change;
+
+import java.util.Comparator;
+import java.util.List;
+import pappus.assessment.Assessment;
+import pappus.catalog.Antenna;
+import pappus.catalog.Catalog;
+import pappus.catalog.Part;
+import pappus.catalog.RadioReceiver;
+import pappus.catalog.Role;
+import pappus.catalog.VideoSender;
+import pappus.search.Pool;
+import pappus.search.Question;
+
+/** What could take the place of a part in a quad that is there. */
+public final class Alternatives {
+  private Alternatives() {}
+
+  /**
+   * Every other part of the catalogue for a role, whatever the scenario fixes or allows there, but for what it
+   * excludes: what asks least of the builder first, then what flies longest.
+   *
+   * @param base the quad
+   */
+  public static List<Alternative> of(
+      Assessment base, Role role, Catalog catalog, Question question) {
+    var swapper = new Swapper(question);
+    var excluded = question.assessor().scenario().choice().excludedIds();
+    return catalog.parts().stream()
+        .filter(part -> serves(part, role, base)
+            && !excluded.contains(part.id())
+            && !base.build().part(role).map(Part::id).filter(part.id()::equals).isPresent())
+        .map(part -> Alternative.of(
+            swapper.swap(base, role, part),
+            question.assessor().purse().canHave(part, base.build().count(role))))
+        .sorted(Comparator.comparing(Alternative::grade)
+            .thenComparing(one -> one.swap().assessment(), Pool.BEST_FIRST)
+            .thenComparing(one -> one.swap().part().id()))
+        .toList();
+  }
+
+  /** An antenna does not say what it is for: the port's band does. */
+  private static boolean serves(Part part, Role role, Assessment base) {
+    if (!(part instanceof Antenna antenna)) {
+      return !part.fills().isEmpty() && part.fills().get(0) == role;
+    }
+    var build = base.build();
+    var port = role == Role.VIDEO_ANTENNA
+        ? build.videoSender().map(VideoSender::antenna)
+        : role == Role.RADIO_ANTENNA
+            ? build.radioReceiver().map(RadioReceiver::antenna)
+            : java.util.Optional.<pappus.catalog.AntennaPort>empty();
+    return port.filter(found -> found.band() == antenna.band()).isPresent();
+  }
+}

@@ -1,0 +1,58 @@
+package pappus.cli;
+
+import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import pappus.catalog.Role;
+import pappus.change.Alternatives;
+import pappus.files.Shown;
+import pappus.report.AlternativesReport;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+
+/** What could take the place of a part in a quad that is there. */
+@Command(
+    name = "alternatives",
+    description =
+        "One line for every part that could take the place of one in a quad: what it weighs, how long it flies, what changes with it; what does not fit comes below, with the reason.")
+final class AlternativesCommand extends ScenarioCommand implements Callable<Integer> {
+  @Parameters(index = "1", paramLabel = "BUILD", description = BuildArgument.DESCRIPTION)
+  private String buildText;
+
+  @Option(
+      names = "--kind",
+      paramLabel = "KIND",
+      required = true,
+      description = "What is to be replaced, such as battery, propeller or video-antenna.")
+  private String kind;
+
+  @Override
+  public Integer call() {
+    var format = format(Format.CSV, Format.MARKDOWN);
+    var role = Stream.of(Role.values())
+        .filter(each -> each.key().equals(kind))
+        .findFirst()
+        .orElseThrow(() -> new ParameterException(
+            spec().commandLine(),
+            "--kind must be one of %s, but is %s."
+                .formatted(
+                    Stream.of(Role.values()).map(Role::key).collect(Collectors.joining(", ")),
+                    Shown.text(kind))));
+    var inputs = read();
+    var base = inputs.assessor().assess(BuildArgument.read(buildText, inputs.catalog()));
+    var found = Alternatives.of(base, role, inputs.catalog(), inputs.question());
+    var report = new AlternativesReport(inputs.scenario(), base, role, found);
+    print(
+        inputs,
+        "alternatives-" + role.key(),
+        () -> report.json(run(inputs)),
+        format == Format.CSV
+            ? report::csv
+            : format == Format.MARKDOWN ? report::markdown : () -> report.text(columns()));
+    return found.stream().anyMatch(one -> one.swap().assessment().isFeasible())
+        ? ExitCode.OK
+        : ExitCode.NO;
+  }
+}
