@@ -40,6 +40,7 @@ final class ArchitectureTest {
         Layer.of("pappus.cli", "pappus..", "picocli.."),
         Layer.of(
             "pappus.report",
+            "pappus.whatif",
             "pappus.change",
             "pappus.calibration",
             "pappus.quantity",
@@ -56,6 +57,16 @@ final class ArchitectureTest {
             "pappus.physics..",
             JACKSON),
         Layer.of(
+            "pappus.whatif",
+            "pappus.quantity",
+            "pappus.files",
+            "pappus.catalog",
+            "pappus.scenario",
+            "pappus.compatibility",
+            "pappus.assessment",
+            "pappus.search",
+            "pappus.ranking"),
+        Layer.of(
             "pappus.change",
             "pappus.files",
             "pappus.catalog",
@@ -66,6 +77,7 @@ final class ArchitectureTest {
             "pappus.ranking"),
         Layer.of(
             "pappus.explanation",
+            "pappus.whatif",
             "pappus.change",
             "pappus.quantity",
             "pappus.catalog",

@@ -22,6 +22,7 @@ import picocli.CommandLine.ParseResult;
       ExplainCommand.class,
       CompareCommand.class,
       AlternativesCommand.class,
+      RelaxCommand.class,
       VerifyCommand.class,
       CheckCommand.class,
       DescribeCommand.class,

@@ -2,6 +2,7 @@ package pappus.ranking;
 
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.BiFunction;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
@@ -100,6 +101,24 @@ public final class Finder {
 
   /** The best build of a question, if any is feasible. */
   public Best best(Question question) {
+    return one(question, (search, pool) -> search.best(effort, pool, done -> {}));
+  }
+
+  /**
+   * Whether any build is feasible: the best of those met until one was found, or a proof that there is none.
+   *
+   * @param looks choices to look into at most
+   */
+  public Best any(Question question, long looks) {
+    return one(question, (search, pool) -> search.any(Math.min(effort, looks), pool));
+  }
+
+  /** The same as far as any proof goes. */
+  public Best any(Question question) {
+    return any(question, effort);
+  }
+
+  private Best one(Question question, BiFunction<ExactSearch, Pool, ExactSearch.Found> look) {
     var pool = new Pool();
     var obstacle = ExactSearch.obstacle(question);
     if (way == Way.HEURISTIC || obstacle.isPresent()) {
@@ -107,7 +126,7 @@ public final class Finder {
       return Best.of(pool, reach.because(obstacle));
     }
     var search = new ExactSearch(question, Runtime.getRuntime().availableProcessors());
-    var found = running(search::stop, () -> search.best(effort, pool, done -> {}));
+    var found = running(search::stop, () -> look.apply(search, pool));
     var reach = new Reach(found.ending(), found.atMost(), found.nodes(), Optional.empty());
     return Best.of(pool, reach);
   }

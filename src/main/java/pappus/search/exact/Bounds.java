@@ -48,6 +48,11 @@ final class Bounds {
     return capGrams;
   }
 
+  /** Infinite where money is no matter. */
+  double budgetCents() {
+    return budgetCents;
+  }
+
   double leastThrustToWeight() {
     return leastThrustToWeight * (1 - EDGE);
   }

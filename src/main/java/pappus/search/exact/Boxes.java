@@ -166,7 +166,7 @@ final class Boxes {
     var controller = models.controller(part);
     var amps = part.continuousAmps() == null ? Double.POSITIVE_INFINITY : part.continuousAmps();
     return new MotorFloor(
-        own.weighing(own.grams() + frames.leastFasteningGrams(part)),
+        frames.leastFastening(part).on(own),
         kv,
         kv,
         motor.resistanceOhm() * kv * kv,
@@ -282,7 +282,7 @@ final class Boxes {
     var pack = Pack.of(single, series, 1, wiringOhm);
     var own = goods.own(Role.BATTERY, part);
     return new BatteryFloor(
-        own.weighing(own.grams() + frames.leastStrapGrams(part)),
+        frames.leastStrap(part).on(own),
         series,
         single,
         wiringOhm,

@@ -91,7 +91,7 @@ final class Choices {
       return Optional.empty();
     }
     var floors = kits.of(goods.with(build.battery().orElseThrow(), group));
-    var first = frame(build, group, 0);
+    var first = frame(build, group, 0, mostFrameCents(build, floors));
     var area = group.only() == null ? frames.dragArea() : frames.dragArea(group.only());
     return first < 0
         ? Optional.empty()
@@ -105,7 +105,19 @@ final class Choices {
                 Long.MAX_VALUE));
   }
 
-  private int frame(Build three, Frames.Group group, int from) {
+  /** What a frame may cost beside three parts and the cheapest accessories. */
+  private double mostFrameCents(Build three, List<KitFloor> floors) {
+    var motor = three.motor().orElseThrow();
+    var battery = three.battery().orElseThrow();
+    return bounds.budgetCents()
+        - goods.nothing().cents()
+        - frames.leastFastening(motor).on(goods.own(Role.MOTOR, motor)).cents()
+        - goods.own(Role.PROPELLER, three.propeller().orElseThrow()).cents()
+        - frames.leastStrap(battery).on(goods.own(Role.BATTERY, battery)).cents()
+        - floors.stream().mapToLong(KitFloor::cents).min().orElse(0);
+  }
+
+  private int frame(Build three, Frames.Group group, int from, double mostCents) {
     var propeller = three.propeller().orElseThrow();
     var battery = three.battery().orElseThrow();
     var frame = from - 1;
@@ -116,7 +128,8 @@ final class Choices {
           frames.under(Role.MOTOR, three.motor().orElseThrow()),
           frames.under(Role.PROPELLER, propeller),
           frames.under(Role.BATTERY, battery));
-    } while (frame >= 0 && !frames.goesWith(frame, propeller, battery));
+    } while (frame >= 0
+        && (frames.cents(frame) > mostCents || !frames.goesWith(frame, propeller, battery)));
     return frame;
   }
 
@@ -134,16 +147,15 @@ final class Choices {
   /** What three parts add at least with the lightest frame from one on. */
   private Adds mains(Build build, int frame) {
     var motor = build.motor().orElseThrow();
+    var battery = build.battery().orElseThrow();
     var nothing = goods.nothing();
-    return goods
-        .own(Role.MOTOR, motor)
+    return frames
+        .leastFastening(motor)
+        .on(goods.own(Role.MOTOR, motor))
         .plus(goods.own(Role.PROPELLER, build.propeller().orElseThrow()))
-        .plus(goods.own(Role.BATTERY, build.battery().orElseThrow()))
+        .plus(frames.leastStrap(battery).on(goods.own(Role.BATTERY, battery)))
         .plus(new Adds(
-            nothing.grams()
-                + frames.grams(frame)
-                + frames.leastFasteningGrams(motor)
-                + frames.leastStrapGrams(build.battery().orElseThrow()),
+            nothing.grams() + frames.grams(frame),
             nothing.variance() + frames.least().variance(),
             0,
             nothing.cents() + frames.least().cents(),
@@ -164,11 +176,11 @@ final class Choices {
       int from,
       Frames.Group group,
       long atMost) {
-    var frame = frame(build, group, from);
+    var floors = kits.of(goods.with(build.battery().orElseThrow(), group));
+    var frame = frame(build, group, from, mostFrameCents(build, floors));
     if (frame < 0) {
       return Optional.empty();
     }
-    var floors = kits.of(goods.with(build.battery().orElseThrow(), group));
     var most = Math.min(atMost, target.most(mains(build, frame), floors));
     return most < 0
         ? Optional.empty()

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
+import java.util.function.BooleanSupplier;
 import java.util.function.LongConsumer;
 import pappus.assessment.Assessment;
 import pappus.catalog.Build;
@@ -84,16 +85,26 @@ public final class ExactSearch {
    * @param progress told the choices looked into
    */
   public Found run(int count, long effort, Pool pool, LongConsumer progress) {
-    return run(count, apart > 1, effort, pool, progress);
+    return run(count, apart > 1, effort, pool, () -> stopped, progress);
   }
 
   /** The same for the best build alone, without what differs from it in one part. */
   public Found best(long effort, Pool pool, LongConsumer progress) {
-    return run(1, false, effort, pool, progress);
+    return run(1, false, effort, pool, () -> stopped, progress);
+  }
+
+  /** Looks for any feasible build, or proves that there is none; whatever feasible ones it meets are in the pool. */
+  public Found any(long effort, Pool pool) {
+    return run(1, false, effort, pool, () -> stopped || pool.feasible() > 0, done -> {});
   }
 
   private Found run(
-      int count, boolean withVariants, long effort, Pool pool, LongConsumer progress) {
+      int count,
+      boolean withVariants,
+      long effort,
+      Pool pool,
+      BooleanSupplier until,
+      LongConsumer progress) {
     var goods = new Goods(question);
     if (!goods.areComplete()) {
       return new Found(List.of(), Ending.PROVEN, OptionalLong.empty(), 0);
@@ -102,7 +113,7 @@ public final class ExactSearch {
     try (var workers = Workers.of(threads)) {
       var rows = new Rows(count, apart, pool, progress);
       var stream = new Stream(choices, choices.all(), workers.atOnce(AT_ONCE), BATCH);
-      var ending = stream.run(rows, effort, () -> stopped);
+      var ending = stream.run(rows, effort, until);
       var variants = ending == Ending.PROVEN && withVariants
           ? variants(choices, rows.taken, workers)
           : rows.taken.stream().map(row -> new Variants(row, List.of())).toList();

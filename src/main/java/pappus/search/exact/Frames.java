@@ -1,6 +1,5 @@
 package pappus.search.exact;
 
-import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -30,12 +29,13 @@ final class Frames {
   private final Goods goods;
   private final List<Frame> frames;
   private final double[] grams;
+  private final long[] cents;
   private final Adds least;
   private final Bounds.Span dragArea;
   private final List<Frame> shortest;
-  private final Map<List<Object>, Double> fastened = new ConcurrentHashMap<>();
+  private final Map<List<Object>, Small> fastened = new ConcurrentHashMap<>();
   private final Map<String, BitSet> bySort = new ConcurrentHashMap<>();
-  private final Map<Object, Double> strapped = new ConcurrentHashMap<>();
+  private final Map<Object, Small> strapped = new ConcurrentHashMap<>();
   private final Map<Object, AtomicIntegerArray> threes = new ConcurrentHashMap<>();
   private final Map<String, Object> sorts = new ConcurrentHashMap<>();
   private final List<CompatibilityRule> onThrees;
@@ -58,6 +58,7 @@ final class Frames {
             .thenComparing(Frame::id))
         .toList();
     this.grams = frames.stream().mapToDouble(frame -> own(frame).grams()).toArray();
+    this.cents = frames.stream().mapToLong(frame -> own(frame).cents()).toArray();
     this.least = frames.stream().map(this::own).reduce(Adds::least).orElse(Adds.NOTHING);
     var areas = frames.stream().mapToDouble(goods.assessor()::dragArea).summaryStatistics();
     this.dragArea = new Bounds.Span(areas.getMin(), areas.getMax());
@@ -113,6 +114,11 @@ final class Frames {
   /** Mass that a frame adds to any build at least, g: rising. */
   double grams(int index) {
     return grams[index];
+  }
+
+  /** What a frame adds to the price of any build at least. */
+  long cents(int index) {
+    return cents[index];
   }
 
   /** The least of any. */
@@ -186,10 +192,11 @@ final class Frames {
   }
 
   /**
-   * Mass of the screws and wire that four motors ask for on any frame at least, g; below zero where wire is cut off.
-   * Screws depend on the arm alone, wire grows with the frame: the shortest frame of each arm has the least.
+   * Mass, g, and price of the screws and wire that four motors ask for on any frame at least; mass below zero where
+   * wire is cut off. Screws depend on the arm alone, wire grows with the frame: the shortest frame of each arm has the
+   * least.
    */
-  double leastFasteningGrams(Motor motor) {
+  Small leastFastening(Motor motor) {
     var looks = Stream.<Object>of(
             motor.screw(),
             String.valueOf(motor.threadDepthMillimetres()),
@@ -198,31 +205,41 @@ final class Frames {
             motor.leadGauge())
         .toList();
     return fastened.computeIfAbsent(looks, fresh -> {
-      var grams = new ArrayList<Double>();
-      for (var frame : shortest) {
-        var both = Build.empty().with(Role.FRAME, frame).with(Role.MOTOR, motor);
-        grams.add(goods.assessor().begun(both).grams()
-            - goods.nothing().grams()
-            - own(frame).grams()
-            - goods.own(Role.MOTOR, motor).grams());
-      }
-      return grams.stream().mapToDouble(Double::doubleValue).min().orElse(0) - UNCOUNTED_GRAMS;
+      var least = least(shortest, Role.MOTOR, motor);
+      return new Small(least.grams() - UNCOUNTED_GRAMS, least.cents());
     });
   }
 
-  /** Mass of the strap that a battery asks for on any frame at least, g: it depends on the frame's slots. */
-  double leastStrapGrams(Battery battery) {
+  /** Mass, g, and price of the strap that a battery asks for on any frame at least: it depends on the frame's slots. */
+  Small leastStrap(Battery battery) {
     return strapped.computeIfAbsent(
         List.of(battery.widthMillimetres(), battery.heightMillimetres()),
-        fresh -> strapping.stream()
-            .mapToDouble(frame -> goods
-                    .assessor()
-                    .begun(Build.empty().with(Role.FRAME, frame).with(Role.BATTERY, battery))
-                    .grams()
-                - goods.nothing().grams()
-                - own(frame).grams()
-                - goods.own(Role.BATTERY, battery).grams())
-            .min()
-            .orElse(0));
+        fresh -> least(strapping, Role.BATTERY, battery));
+  }
+
+  /** What a part on any of some frames asks for beside the two of them. */
+  private Small least(List<Frame> some, Role role, Part part) {
+    var grams = Double.POSITIVE_INFINITY;
+    var cents = Long.MAX_VALUE;
+    for (var frame : some) {
+      var both = goods.assessor().begun(Build.empty().with(Role.FRAME, frame).with(role, part));
+      var alone = goods.own(role, part);
+      grams = Math.min(
+          grams, both.grams() - goods.nothing().grams() - own(frame).grams() - alone.grams());
+      cents = Math.min(
+          cents, both.cents() - goods.nothing().cents() - own(frame).cents() - alone.cents());
+    }
+    return some.isEmpty() ? Small.NOTHING : new Small(grams, Math.max(0, cents));
+  }
+
+  /** What small hardware adds at least. */
+  record Small(double grams, long cents) {
+    static final Small NOTHING = new Small(0, 0);
+
+    /** A part with it. */
+    Adds on(Adds part) {
+      return new Adds(
+          part.grams() + grams, part.variance(), part.watts(), part.cents() + cents, part.ohm());
+    }
   }
 }

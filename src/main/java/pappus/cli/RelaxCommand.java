@@ -1,0 +1,25 @@
+package pappus.cli;
+
+import java.util.concurrent.Callable;
+import pappus.report.RelaxationReport;
+import pappus.whatif.Asked;
+import pappus.whatif.Relaxer;
+import picocli.CommandLine.Command;
+
+/** What stands in the way of a scenario. */
+@Command(
+    name = "relax",
+    description =
+        "Says what stands in the way where no build is feasible: the demands in conflict, and the smallest change of each that helps by itself.")
+final class RelaxCommand extends ScenarioCommand implements Callable<Integer> {
+  @Override
+  public Integer call() {
+    format();
+    var inputs = read();
+    var relaxation = finding(
+        finder -> new Relaxer(new Asked(inputs.scenario(), inputs.supply()), finder).relax());
+    var report = new RelaxationReport(inputs.scenario(), relaxation);
+    print(inputs, "relaxation", () -> report.json(run(inputs)), () -> report.text(columns()));
+    return relaxation.helps() ? ExitCode.OK : ExitCode.NO;
+  }
+}

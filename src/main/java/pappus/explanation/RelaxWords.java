@@ -1,0 +1,81 @@
+package pappus.explanation;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import pappus.whatif.ClashCount;
+import pappus.whatif.Demand;
+import pappus.whatif.Relaxation;
+import pappus.whatif.Relief;
+
+/** What stands in the way of a scenario, in sentences. */
+public final class RelaxWords {
+  private RelaxWords() {}
+
+  /** Demands in conflict. */
+  public static String conflict(List<Demand> conflict) {
+    if (conflict.isEmpty()) {
+      return "No build goes together even if nothing is asked for: the parts themselves do not fit.";
+    }
+    if (conflict.size() == 1) {
+      return "One demand alone leaves no build: " + text(conflict.get(0)) + ".";
+    }
+    return "These demands together leave no build, whatever else is asked; without any one of them there would be one: "
+        + conflict.stream().map(RelaxWords::text).collect(Collectors.joining("; "))
+        + ".";
+  }
+
+  private static String text(Demand demand) {
+    return Spoken.safe(demand.text());
+  }
+
+  /** One change that helps by itself. */
+  public static String relief(Relief relief) {
+    if (relief.from().isEmpty()) {
+      return Spoken.sentence(Spoken.safe(relief.demand().givenUp()));
+    }
+    return label(relief.demand())
+        + " "
+        + relief.from()
+        + " → "
+        + relief.to()
+        + (relief.isLeast() ? "" : " (maybe less)");
+  }
+
+  /** What a limit is called where its value follows. */
+  private static String label(Demand demand) {
+    return Spoken.sentence(demand.id().replace('-', ' '));
+  }
+
+  /** Two demands given up together. */
+  public static String pair(Relaxation.PairRelief pair) {
+    return "Together: " + givenUp(pair.one()) + ", and " + givenUp(pair.other());
+  }
+
+  private static String givenUp(Demand demand) {
+    return Spoken.safe(demand.givenUp().isEmpty() ? "give up " + demand.text() : demand.givenUp());
+  }
+
+  /** Pairs of parts that a rule sets apart. */
+  public static String clashes(ClashCount count) {
+    return "%s: %s of %s pairs of %s and %s (%s %%)."
+        .formatted(
+            count.rule(),
+            grouped(count.clashes()),
+            grouped(count.pairs()),
+            count.one().label(),
+            count.other().label(),
+            Spoken.number(100 * count.share(), 0));
+  }
+
+  private static String grouped(int count) {
+    return String.format(java.util.Locale.ROOT, "%,d", count);
+  }
+
+  /** How far all of it can be trusted. */
+  public static String standing(Relaxation relaxation) {
+    return (relaxation.isProof()
+            ? "Proven: what is called impossible was searched to the end"
+            : "Not proven: where nothing was found, there may be something all the same")
+        + ", in %s searches.".formatted(relaxation.searches());
+  }
+}

@@ -1,0 +1,122 @@
+package pappus.report;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import pappus.explanation.Against;
+import pappus.explanation.Cautions;
+import pappus.explanation.RelaxWords;
+import pappus.explanation.Spoken;
+import pappus.scenario.Scenario;
+import pappus.whatif.Demand;
+import pappus.whatif.Relaxation;
+
+/** What stands in the way of a scenario, for a terminal and for a machine. */
+public final class RelaxationReport {
+  private static final int SHOWN_CLASHES = 8;
+
+  private final Scenario scenario;
+  private final Relaxation relaxation;
+
+  public RelaxationReport(Scenario scenario, Relaxation relaxation) {
+    this.scenario = scenario;
+    this.relaxation = relaxation;
+  }
+
+  /**
+   * For a terminal.
+   *
+   * @param width columns
+   */
+  public String text(int width) {
+    var lines = new Lines(width);
+    Heading.brief(scenario).forEach(lines::say);
+    lines.blank();
+    var best = relaxation.best();
+    if (best.build().isPresent()) {
+      return lines
+          .say("Nothing stands in the way: " + BuildWords.of(best.build().get()))
+          .say(new Against(scenario).of(best.build().get(), best))
+          .text();
+    }
+    lines.say(RelaxWords.conflict(relaxation.conflict()));
+    if (!relaxation.reliefs().isEmpty()) {
+      lines
+          .blank()
+          .say("The smallest change of each that helps by itself, and the best build then:");
+      relaxation
+          .reliefs()
+          .forEach(relief ->
+              lines.item(RelaxWords.relief(relief) + ": " + BuildWords.of(relief.build())));
+    } else if (!relaxation.conflict().isEmpty()) {
+      lines.blank().say("No change of one demand alone helps.");
+    }
+    relaxation
+        .pairs()
+        .forEach(pair -> lines.item(RelaxWords.pair(pair) + ": " + BuildWords.of(pair.build())));
+    if (!relaxation.clashes().isEmpty()) {
+      lines.blank().say("Fit rules that set apart the parts this scenario leaves open:");
+      relaxation.clashes().stream()
+          .limit(SHOWN_CLASHES)
+          .forEach(count -> lines.item(RelaxWords.clashes(count)));
+      var more = relaxation.clashes().size() - SHOWN_CLASHES;
+      if (more > 0) {
+        lines.item("and %s kinds of pairs more.".formatted(more));
+      }
+    }
+    return lines
+        .blank()
+        .say(RelaxWords.standing(relaxation))
+        .blank()
+        .caution(
+            "A mass cap that is law (%s) is not yours to raise, and thrust in hand is what gets a quad out of trouble."
+                .formatted(Spoken.safe(scenario.massCap().rule())))
+        .caution(Cautions.brief())
+        .text();
+  }
+
+  /** With every digit. */
+  public String json(Run run) {
+    var best = relaxation.best();
+    var answer = new AnswerJson(
+        scenario,
+        run,
+        best.build().isPresent() ? "feasible" : relaxation.helps() ? "relaxed" : "infeasible");
+    var standing = new LinkedHashMap<String, Object>();
+    standing.put("proven", relaxation.isProof());
+    standing.put("text", RelaxWords.standing(relaxation));
+    standing.put("searches", relaxation.searches());
+    answer.put("standing", standing);
+    best.build().ifPresent(build -> answer.put("best", answer.brief(build)));
+    answer.put("conflict", relaxation.conflict().stream().map(this::demand).toList());
+    var reliefs = new ArrayList<Object>();
+    for (var relief : relaxation.reliefs()) {
+      var content = demand(relief.demand());
+      if (!relief.from().isEmpty()) {
+        content.put("from", relief.from());
+        content.put("to", relief.to());
+      }
+      content.put("leastProven", relief.isLeast());
+      content.put("text", RelaxWords.relief(relief));
+      content.put("build", answer.brief(relief.build()));
+      reliefs.add(content);
+    }
+    answer.put("reliefs", reliefs);
+    var pairs = new ArrayList<Object>();
+    for (var pair : relaxation.pairs()) {
+      var content = new LinkedHashMap<String, Object>();
+      content.put("one", demand(pair.one()));
+      content.put("other", demand(pair.other()));
+      content.put("build", answer.brief(pair.build()));
+      pairs.add(content);
+    }
+    return answer.put("pairs", pairs).put("clashes", relaxation.clashes()).text();
+  }
+
+  private Map<String, Object> demand(Demand demand) {
+    var content = new LinkedHashMap<String, Object>();
+    content.put("demand", demand.id());
+    content.put("asks", demand.text());
+    return content;
+  }
+}

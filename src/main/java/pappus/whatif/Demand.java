@@ -1,0 +1,19 @@
+package pappus.whatif;
+
+import java.util.Optional;
+
+/**
+ * Something that a scenario asks for, and that may be given up.
+ *
+ * @param id its name in results
+ * @param text what it asks for, in words
+ * @param givenUp what is done about it where it has no steps, in words
+ * @param dial to loosen it by steps; absent if it is kept or not
+ * @param change takes it out of what is asked
+ */
+public record Demand(String id, String text, String givenUp, Optional<Dial> dial, Change change) {
+  /** Takes a demand out of what is asked. */
+  interface Change {
+    Asked without(Asked asked);
+  }
+}

@@ -1,0 +1,18 @@
+package pappus.whatif;
+
+import pappus.assessment.Assessment;
+
+/** A demand that can be loosened step by step, of which each allows all that the one before does. */
+interface Dial {
+  /** How far it goes; step 0 is as asked. */
+  int steps();
+
+  /** What is asked at a step. */
+  Asked at(int step);
+
+  /** The value at a step, with its unit. */
+  String shown(int step);
+
+  /** The first step that allows what a build has; beyond the last if none does. */
+  int first(Assessment build);
+}

@@ -1,0 +1,40 @@
+package pappus.whatif;
+
+import java.util.List;
+import pappus.ranking.Best;
+
+/**
+ * What stands in the way of a scenario.
+ *
+ * @param best the best build as it is asked, if there is one after all
+ * @param conflict demands that together leave no build, and no one of which can be taken out without one becoming
+ *     possible, all other demands set aside; empty if no build goes together even without any demand
+ * @param reliefs the smallest change of each demand that helps by itself
+ * @param pairs where none helps by itself: two demands of which giving up both makes a build possible
+ * @param clashes which rules set parts apart
+ * @param isProof whether every "no" in it is proven
+ * @param searches how many searches it took
+ */
+public record Relaxation(
+    Best best,
+    List<Demand> conflict,
+    List<Relief> reliefs,
+    List<PairRelief> pairs,
+    List<ClashCount> clashes,
+    boolean isProof,
+    int searches) {
+  public Relaxation {
+    conflict = List.copyOf(conflict);
+    reliefs = List.copyOf(reliefs);
+    pairs = List.copyOf(pairs);
+    clashes = List.copyOf(clashes);
+  }
+
+  /** Two demands given up together, and the best build then. */
+  public record PairRelief(Demand one, Demand other, pappus.assessment.Assessment build) {}
+
+  /** Whether anything was found that makes a build possible. */
+  public boolean helps() {
+    return best.build().isPresent() || !reliefs.isEmpty() || !pairs.isEmpty();
+  }
+}

@@ -1,0 +1,14 @@
+package pappus.whatif;
+
+import pappus.assessment.Assessment;
+
+/**
+ * A change that makes a build possible by itself.
+ *
+ * @param demand what is changed
+ * @param from what was asked, with its unit; empty where it is given up whole
+ * @param to what is asked after it; empty where it is given up whole
+ * @param build the best build then
+ * @param isLeast whether it is proven that no smaller change does
+ */
+public record Relief(Demand demand, String from, String to, Assessment build, boolean isLeast) {}
