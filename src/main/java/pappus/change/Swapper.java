@@ -89,8 +89,9 @@ public final class Swapper {
           if (++tries > MOST_TRIES) {
             return Swap.of(role, part, base, best);
           }
-          if (broken.stream().noneMatch(rule -> question.assessor().isBroken(rule, way))) {
-            var cured = assess(way);
+          var tidy = Question.tidy(way.parts());
+          if (broken.stream().noneMatch(rule -> question.assessor().isBroken(rule, tidy))) {
+            var cured = assess(tidy);
             best = cured.broken().isEmpty() ? better(best, cured) : best;
           }
         }
