@@ -16,6 +16,7 @@ import pappus.assessment.Assessment;
 import pappus.catalog.Build;
 import pappus.catalog.Part;
 import pappus.catalog.Role;
+import pappus.explanation.Reasons;
 import pappus.search.Pool;
 import pappus.search.Question;
 import pappus.shop.SmallShop;
@@ -181,6 +182,23 @@ class SwapperTest {
         .extracting(finding -> finding.rule())
         .containsExactly("board-volts", "capacitor");
     assertThat(pack.alongside()).isEmpty();
+  }
+
+  @Test
+  void aPartThatAnotherBringsAlongAlreadyIsNotDroppedWithoutAWord() {
+    var receiver = SWAPPER.swap(Quads.WHOLE, Role.RECEIVER, part("osier-t1"));
+    var lead = SWAPPER.swap(Quads.WHOLE, Role.LEAD, part("tether-30-20"));
+
+    assertThat(receiver.assessment().build())
+        .isEqualTo(Quads.WHOLE.build().with(Role.RECEIVER, part("osier-t1")));
+    assertThat(Reasons.findings(receiver.assessment()))
+        .contains(
+            "Clash (roles): osier-t1 fills the role of receiver, which another part fills already.");
+    assertThat(lead.assessment().build())
+        .isEqualTo(Quads.WHOLE.build().with(Role.LEAD, part("tether-30-20")));
+    assertThat(Reasons.findings(lead.assessment()))
+        .contains(
+            "Clash (battery-plug): Lead tether-30-20 is soldered to bare pads, but board culvert-6-whole comes with a XT30 plug.");
   }
 
   @Test
