@@ -40,7 +40,7 @@ public final class WhyNots {
     why.cures().forEach(cure -> sentences.add(cure(cure)));
     sentences.add(best(name));
     why.keptDown().forEach(down -> sentences.add(keptDown(down)));
-    if (why.keptDown().isEmpty()) {
+    if (why.keptDown().isEmpty() && !why.isBetter()) {
       sentences.add(
           "Neither a higher mass cap, nor less thrust, nor a larger budget alone would bring it into a build that does better than this one.");
     }
