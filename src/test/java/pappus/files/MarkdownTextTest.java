@@ -15,12 +15,13 @@ class MarkdownTextTest {
         List.of(false, true, true),
         List.of(List.of("Reed 4", 12.5, 4), List.of("Sedge", 40.0, 1), List.of("", "", 7L)));
 
-    assertThat(text)
-        .isEqualTo("| part | g | pieces |\n"
-            + "| --- | ---: | ---: |\n"
-            + "| Reed 4 | 12.5 | 4 |\n"
-            + "| Sedge | 40 | 1 |\n"
-            + "|  |  | 7 |\n");
+    assertThat(text).isEqualTo("""
+            | part | g | pieces |
+            | --- | ---: | ---: |
+            | Reed 4 | 12.5 | 4 |
+            | Sedge | 40 | 1 |
+            |  |  | 7 |
+            """);
   }
 
   @ParameterizedTest(name = "{0}")

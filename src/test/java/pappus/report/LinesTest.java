@@ -21,21 +21,22 @@ class LinesTest {
 
   @Test
   void breaksAtBlanksAndIndentsWhatGoesOn() {
-    assertThat(all(40).text())
-        .isEqualTo("One gram more costs 17 s, one watt more\n"
-            + "beside the motors 1.7 min. What binds is\n"
-            + "thrust over weight.\n"
-            + "\n"
-            + "- One gram more costs 17 s, one watt\n"
-            + "  more beside the motors 1.7 min. What\n"
-            + "  binds is thrust over weight.\n"
-            + "! One gram more costs 17 s, one watt\n"
-            + "  more beside the motors 1.7 min. What\n"
-            + "  binds is thrust over weight.\n"
-            + "battery     One gram more costs 17 s,\n"
-            + "            one watt more beside the\n"
-            + "            motors 1.7 min. What binds\n"
-            + "            is thrust over weight.\n");
+    assertThat(all(40).text()).isEqualTo("""
+            One gram more costs 17 s, one watt more
+            beside the motors 1.7 min. What binds is
+            thrust over weight.
+
+            - One gram more costs 17 s, one watt
+              more beside the motors 1.7 min. What
+              binds is thrust over weight.
+            ! One gram more costs 17 s, one watt
+              more beside the motors 1.7 min. What
+              binds is thrust over weight.
+            battery     One gram more costs 17 s,
+                        one watt more beside the
+                        motors 1.7 min. What binds
+                        is thrust over weight.
+            """);
   }
 
   @Test

@@ -101,23 +101,26 @@ class SideBySideTest {
         .endsWith("; what ends it: The flight ends at the charge kept in reserve.\n");
   }
 
+  /** The longest label, that of the chance, takes 25 columns and 2; each build half of the rest. */
   @Test
   void columnsStandBelowEachOther() {
-    assertThat(said(100, FIRST, SMALLER))
-        .startsWith("battery               Tidewell 2S 3500                      Tidewell 2S 3400\n"
-            + "flight                47.0 min                              45.5 min\n"
-            + "all-up mass           190.9 g                               188.1 g\n");
+    assertThat(said(100, FIRST, SMALLER)).startsWith("""
+            battery                    Tidewell 2S 3500                    Tidewell 2S 3400
+            flight                     47.0 min                            45.5 min
+            all-up mass                190.9 g                             188.1 g
+            """);
   }
 
   @Test
   void aNarrowTerminalHasOneBuildBelowTheOther() {
-    assertThat(said(40, FIRST, SMALLER, CLASHES))
-        .startsWith("propeller:\n"
-            + "  1. Ligule 4×1.9×2\n"
-            + "  2. Ligule 4×1.9×2\n"
-            + "  3. Awn 4.5×2.5×2\n"
-            + "battery:\n"
-            + "  1. Tidewell 2S 3500\n");
+    assertThat(said(40, FIRST, SMALLER, CLASHES)).startsWith("""
+            propeller:
+              1. Ligule 4×1.9×2
+              2. Ligule 4×1.9×2
+              3. Awn 4.5×2.5×2
+            battery:
+              1. Tidewell 2S 3500
+            """);
   }
 
   @ParameterizedTest
