@@ -4,8 +4,11 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import pappus.assessment.Assessment;
 import pappus.assessment.Assessor;
@@ -61,7 +64,8 @@ public final class Savings {
     savings.addPlug();
     savings.addScrews();
     swaps.stream()
-        .collect(java.util.stream.Collectors.groupingBy(Swap::role))
+        // In the order of roles, so that equals are told in the same order on every run.
+        .collect(Collectors.groupingBy(Swap::role, TreeMap::new, Collectors.toList()))
         .values()
         .forEach(savings::addBest);
     return savings.found.stream()
@@ -126,8 +130,9 @@ public final class Savings {
     if (battery.massIncludesLeads()) {
       changes.put("mass.grams", battery.mass().grams() - half);
     }
-    var build = base.build().with(Role.BATTERY, Altered.record(Battery.class, battery, changes));
-    var changed = withLead(build, plug, half).orElse(null);
+    var changed = altered(battery, changes)
+        .flatMap(smaller -> withLead(base.build().with(Role.BATTERY, smaller), plug, half))
+        .orElse(null);
     if (changed == null) {
       return;
     }
@@ -144,6 +149,15 @@ public final class Savings {
     }
   }
 
+  /** Nothing where the pack is as dense already as a record may say. */
+  private static Optional<Battery> altered(Battery battery, Map<String, ?> changes) {
+    try {
+      return Optional.of(Altered.record(Battery.class, battery, changes));
+    } catch (IllegalArgumentException refused) {
+      return Optional.empty();
+    }
+  }
+
   /** The other half of the plug, on the lead; a plug that a board comes with is not changed. */
   private static Optional<Build> withLead(Build build, Connector plug, double half) {
     return build
@@ -153,7 +167,7 @@ public final class Savings {
             Altered.record(
                 Lead.class,
                 lead,
-                java.util.Map.of(
+                Map.of(
                     "batterySide",
                     plug,
                     "mass.grams",

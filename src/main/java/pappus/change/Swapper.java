@@ -74,7 +74,7 @@ public final class Swapper {
 
   /** The best build with a part in a role, and all else as it is as far as it goes together. */
   public Swap swap(Assessment base, Role role, Part part) {
-    var swapped = assess(base.build().with(role, part));
+    var swapped = assess(base.build().with(role, part), role, part);
     var best = swapped;
     var broken = swapped.broken().stream()
         .map(finding -> Objects.requireNonNull(rules.get(finding.rule())))
@@ -89,8 +89,9 @@ public final class Swapper {
           if (++tries > MOST_TRIES) {
             return Swap.of(role, part, base, best);
           }
-          if (broken.stream().noneMatch(rule -> question.assessor().isBroken(rule, way))) {
-            var cured = assess(way);
+          var tidy = tidy(way, role, part);
+          if (broken.stream().noneMatch(rule -> question.assessor().isBroken(rule, tidy))) {
+            var cured = question.assessor().assess(tidy);
             best = cured.broken().isEmpty() ? better(best, cured) : best;
           }
         }
@@ -99,8 +100,13 @@ public final class Swapper {
     return Swap.of(role, part, base, best);
   }
 
-  private Assessment assess(Build build) {
-    return question.assessor().assess(Question.tidy(build.parts()));
+  private Assessment assess(Build build, Role role, Part part) {
+    return question.assessor().assess(tidy(build, role, part));
+  }
+
+  /** Without what another part brings along; but what is swapped in stays, or the swap would change nothing. */
+  private static Build tidy(Build build, Role role, Part part) {
+    return Question.tidy(build.parts()).with(role, part);
   }
 
   private static Assessment better(Assessment held, Assessment other) {

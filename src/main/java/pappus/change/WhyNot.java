@@ -94,7 +94,8 @@ public record WhyNot(
         swap,
         cures(part, role, swap.assessment(), open),
         best,
-        keptDown(fixed, supply, finder, winner));
+        keptDown(
+            fixed, supply, finder, isBetter(best, winner) ? best.build().orElseThrow() : winner));
   }
 
   /** The scenario with the part fixed, and nothing in it that leaves the part out. */
@@ -146,8 +147,17 @@ public record WhyNot(
     return cures;
   }
 
+  /** Whether the best build with the part does better than the one it is not in, as the scenario is. */
+  public boolean isBetter() {
+    return isBetter(best, swap.base());
+  }
+
+  private static boolean isBetter(Best best, Assessment winner) {
+    return best.build().filter(build -> build.objective() > winner.objective()).isPresent();
+  }
+
   private static List<KeptDown> keptDown(
-      Scenario fixed, Supply supply, Finder finder, Assessment winner) {
+      Scenario fixed, Supply supply, Finder finder, Assessment surpassed) {
     var changes = new TreeMap<>(LIFTED);
     var down = new ArrayList<KeptDown>();
     if (fixed.budget() != null) {
@@ -159,7 +169,7 @@ public record WhyNot(
       Assessor assessor = supply.assessor(Altered.record(Scenario.class, fixed, change));
       Optional<Assessment> free =
           finder.best(Question.of(supply.catalog(), assessor)).build();
-      free.filter(build -> build.objective() > winner.objective())
+      free.filter(build -> build.objective() > surpassed.objective())
           .ifPresent(build -> down.add(new KeptDown(limit, build)));
     });
     return down;

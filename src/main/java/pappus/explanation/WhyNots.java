@@ -13,6 +13,8 @@ import pappus.change.WhyNot;
 public final class WhyNots {
   private static final int MOST_NAMED = 4;
   private static final double LEAST_WATTS = 0.05;
+  private static final double LEAST_GRAMS = 0.05;
+  private static final long LEAST_CENTS = 50;
 
   private final WhyNot why;
   private final Assessment winner;
@@ -40,7 +42,7 @@ public final class WhyNots {
     why.cures().forEach(cure -> sentences.add(cure(cure)));
     sentences.add(best(name));
     why.keptDown().forEach(down -> sentences.add(keptDown(down)));
-    if (why.keptDown().isEmpty()) {
+    if (why.keptDown().isEmpty() && !why.isBetter()) {
       sentences.add(
           "Neither a higher mass cap, nor less thrust, nor a larger budget alone would bring it into a build that does better than this one.");
     }
@@ -108,12 +110,16 @@ public final class WhyNots {
     var words = new ArrayList<String>();
     words.add(changes.longer(Assessment.figure(other.objective() - winner.objective())));
     var grams = other.mass().grams() - winner.mass().grams();
-    words.add(Spoken.number(Math.abs(grams), 1)
-        + (grams > 0 ? " g heavier" : " g lighter")
+    words.add((Math.abs(grams) < LEAST_GRAMS
+            ? "as heavy"
+            : Spoken.number(Math.abs(grams), 1) + (grams > 0 ? " g heavier" : " g lighter"))
         + watts(winner, other));
     var cents = other.cost().cents() - winner.cost().cents();
-    words.add(Spoken.price(Math.abs(cents), Reasons.currency(winner))
-        + (cents > 0 ? " dearer" : " cheaper"));
+    words.add(
+        Math.abs(cents) < LEAST_CENTS
+            ? "at the same price"
+            : Spoken.price(Math.abs(cents), Reasons.currency(winner))
+                + (cents > 0 ? " dearer" : " cheaper"));
     return String.join(", ", words);
   }
 

@@ -43,10 +43,26 @@ public final class CsvText {
    */
   private static String guarded(String text) {
     var first = text.isEmpty() ? ' ' : text.charAt(0);
-    var seen = text.stripLeading();
+    var seen = withoutBlanksBefore(text);
     return "\t\r\n".indexOf(first) >= 0
             || (!seen.isEmpty() && "=+-@\uFF1D\uFF0B\uFF0D\uFF20".indexOf(seen.charAt(0)) >= 0)
         ? "'" + text
         : text;
+  }
+
+  /** Blanks of every kind, those that do not break and those of no width too. */
+  private static String withoutBlanksBefore(String text) {
+    var start = 0;
+    while (start < text.length() && isBlank(text.charAt(start))) {
+      start++;
+    }
+    return text.substring(start);
+  }
+
+  private static boolean isBlank(char sign) {
+    return Character.isWhitespace(sign)
+        || Character.isSpaceChar(sign)
+        || Character.isISOControl(sign)
+        || Character.getType(sign) == Character.FORMAT;
   }
 }

@@ -55,7 +55,7 @@ public final class MarkdownText {
         escaped.append("&#").append(point).append(';');
       } else {
         if (MARKUP.indexOf(point) >= 0
-            || (escaped.length() == 0 && MARKUP_AT_START.indexOf(point) >= 0)) {
+            || (escaped.toString().isBlank() && MARKUP_AT_START.indexOf(point) >= 0)) {
           escaped.append('\\');
         }
         escaped.appendCodePoint(point);

@@ -22,4 +22,38 @@ class CsvTextTest {
         .isEqualTo(
             "text,number\n'=1+1,-1.5\n'+a,12\n'-a,0.1\n'@a,10000000\n'\ta,\n\"a=b, \"\"c\"\"\",\n");
   }
+
+  @Test
+  void aFormulaIsFoundBehindBlanksAndInFullWidthSigns() {
+    assertThat(first(" =cmd")).isEqualTo("' =cmd");
+    assertThat(first("   -1")).isEqualTo("'   -1");
+    assertThat(first(" \t@a")).isEqualTo("' \t@a");
+    assertThat(first("\u2003+a")).isEqualTo("'\u2003+a");
+    assertThat(first("\u00A0=a")).isEqualTo("'\u00A0=a");
+    assertThat(first("\uFEFF=a")).isEqualTo("'\uFEFF=a");
+    assertThat(first("\u200B\u0007=a")).isEqualTo("'\u200B\u0007=a");
+    assertThat(first("\uFF1Da")).isEqualTo("'\uFF1Da");
+    assertThat(first("\uFF0Ba")).isEqualTo("'\uFF0Ba");
+    assertThat(first("\uFF0Da")).isEqualTo("'\uFF0Da");
+    assertThat(first(" \uFF20a")).isEqualTo("' \uFF20a");
+    assertThat(first("\ra")).isEqualTo("\"'\ra\"");
+    assertThat(first("\na")).isEqualTo("\"'\na\"");
+    assertThat(first("\n=a")).isEqualTo("\"'\n=a\"");
+  }
+
+  @Test
+  void whatIsNoFormulaStaysAsItIs() {
+    assertThat(first("a-b")).isEqualTo("a-b");
+    assertThat(first(" a = b")).isEqualTo(" a = b");
+    assertThat(first("4\u00D71.9\u00D72")).isEqualTo("4\u00D71.9\u00D72");
+    assertThat(first("'a")).isEqualTo("'a");
+    assertThat(CsvText.of(List.of("a", "b"), List.of(List.of("", " ")))).isEqualTo("a,b\n, \n");
+  }
+
+  /** One text as the only cell below its title. */
+  private static String first(String text) {
+    var table = CsvText.of(List.of("t"), List.of(List.of(text)));
+    assertThat(table).startsWith("t\n").endsWith("\n");
+    return table.substring(2, table.length() - 1);
+  }
 }

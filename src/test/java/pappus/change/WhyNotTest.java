@@ -1,0 +1,205 @@
+package pappus.change;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static pappus.catalog.Parts.with;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import pappus.assessment.Assessment;
+import pappus.assessment.Supply;
+import pappus.catalog.Catalog;
+import pappus.catalog.Part;
+import pappus.catalog.Role;
+import pappus.catalog.Shelf;
+import pappus.quantity.Money;
+import pappus.ranking.Finder;
+import pappus.scenario.Choice;
+import pappus.scenario.Scenario;
+import pappus.search.Enumeration;
+import pappus.search.Question;
+import pappus.shop.SmallShop;
+
+class WhyNotTest {
+  private static final Catalog FEW = SmallShop.few();
+  private static final Supply SUPPLY = new Supply(FEW, Shelf.EMPTY);
+
+  private static final Scenario PLAIN = SmallShop.scenario("");
+
+  private static Part part(String id) {
+    return FEW.part(id).orElseThrow();
+  }
+
+  private static Role role(String id) {
+    return Stream.of(Role.values())
+        .filter(role -> question(PLAIN).options(role).contains(part(id)))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static Question question(Scenario scenario) {
+    return Question.of(FEW, SUPPLY.assessor(scenario));
+  }
+
+  /** The best of all builds, by trying each. */
+  private static Optional<Assessment> best(Scenario scenario) {
+    return Enumeration.of(question(scenario)).bestFirst().stream().findFirst();
+  }
+
+  private static Assessment winner(Scenario scenario) {
+    return best(scenario).orElseThrow();
+  }
+
+  /** The best of all that take nothing else than these parts in their roles, by trying each. */
+  private static Optional<Assessment> bestWith(Scenario scenario, String... ids) {
+    var allowed =
+        Stream.of(ids).map(id -> new Choice.Allowed(role(id), List.of(id))).toList();
+    return best(with(scenario, "parts", new Choice(null, allowed, null, null)));
+  }
+
+  private static Scenario choosing(String choice) {
+    return SmallShop.scenario(", \"parts\": {" + choice + "}");
+  }
+
+  private static WhyNot of(String id, Assessment winner, Scenario scenario) {
+    return WhyNot.of(
+        part(id),
+        role(id),
+        winner,
+        scenario,
+        SUPPLY,
+        new Finder(Finder.Way.AUTO, Finder.EFFORT, Finder.FEWER_MOVES, done -> {}));
+  }
+
+  private static WhyNot of(String id, Scenario scenario) {
+    return of(id, winner(scenario), scenario);
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "thistledown-5",
+        "cottongrass-4",
+        "cypsela-1404-2800",
+        "spikerush-1303-3400",
+        "frond-4.5x3.2x3",
+        "awn-4.5x2.5x2",
+        "ligule-4x1.9x2",
+        "tidewell-2s-3400",
+        "newteye-14"
+      })
+  void theBestBuildWithAPartIsTheBestOfAllThatHaveIt(String id) {
+    var why = of(id, PLAIN);
+
+    assertThat(why.best().isProof()).isTrue();
+    assertThat(why.best().build().map(Assessment::build))
+        .isEqualTo(bestWith(PLAIN, id).map(Assessment::build));
+    assertThat(why.isLeftOut()).isFalse();
+  }
+
+  @Test
+  void aPartThatIsInIsSaidToBe() {
+    var winner = winner(PLAIN);
+
+    for (var part : winner.build().parts().values()) {
+      assertThat(of(part.id(), winner, PLAIN).isIn()).as(part.id()).isTrue();
+    }
+    assertThat(of("newteye-14", winner, PLAIN).isIn()).isFalse();
+  }
+
+  @Test
+  void whatTheScenarioLeavesOutIsLookedForAllTheSame() {
+    var excluded = choosing("\"excluded\": [\"tidewell-2s-3500\", \"newteye-14-feather\"]");
+    var fixed = choosing("\"fixed\": [\"tidewell-2s-3400\", \"newteye-14\"]");
+    var allowed = choosing(
+        "\"allowed\": [{\"role\": \"battery\", \"parts\": [\"tidewell-2s-3400\"]}, {\"role\": \"camera\", \"parts\": [\"newteye-14\"]}]");
+
+    for (var scenario : List.of(excluded, fixed, allowed)) {
+      var why = of("tidewell-2s-3500", scenario);
+
+      assertThat(why.isLeftOut()).as(scenario.choice().toString()).isTrue();
+      // The camera stays as the scenario wants it.
+      assertThat(why.best().build().map(Assessment::build))
+          .as(scenario.choice().toString())
+          .isEqualTo(bestWith(PLAIN, "tidewell-2s-3500", "newteye-14").map(Assessment::build))
+          .isPresent();
+    }
+  }
+
+  @Test
+  void namesPartsThatWouldCureAClash() {
+    var winner = bestWith(PLAIN, "cottongrass-4").orElseThrow();
+    var why = of("awn-4.5x2.5x2", winner, PLAIN);
+
+    assertThat(why.swap().assessment().broken())
+        .extracting(finding -> finding.rule())
+        .containsExactly("propeller-clearance", "battery-bay");
+    // The pack in the discs depends on all parts: no one part is said to cure that.
+    assertThat(why.cures())
+        .containsExactly(
+            new WhyNot.Cure("propeller-clearance", Role.FRAME, List.of(part("thistledown-5"))));
+  }
+
+  @Test
+  void aPartThatBreaksNothingNeedsNoCure() {
+    assertThat(of("newteye-14", PLAIN).cures()).isEmpty();
+  }
+
+  @Test
+  void aPartIsKeptDownByTheMassCap() {
+    var capped = with(PLAIN, "massCap", with(PLAIN.massCap(), "grams", 197.5));
+    var why = of("awn-4.5x2.5x2", capped);
+
+    assertThat(bestWith(capped, "awn-4.5x2.5x2")).isEmpty();
+    assertThat(why.best().build()).isEmpty();
+    assertThat(why.best().isProof()).isTrue();
+    assertKeptDown(why, "mass-cap", bestWith(PLAIN, "awn-4.5x2.5x2"));
+  }
+
+  @Test
+  void aPartIsKeptDownByTheThrustAskedFor() {
+    var strong = with(PLAIN, "leastThrustToWeight", 2.42);
+    var why = of("spikerush-1303-3400", strong);
+
+    assertThat(bestWith(strong, "spikerush-1303-3400")).isEmpty();
+    assertKeptDown(
+        why,
+        "thrust-to-weight",
+        bestWith(with(PLAIN, "leastThrustToWeight", 1.0), "spikerush-1303-3400"));
+  }
+
+  @Test
+  void aPartIsKeptDownByTheBudget() {
+    var poor = with(PLAIN, "budget", Money.ofCents(20_000, "EUR"));
+    var why = of("thistledown-5", poor);
+
+    assertThat(bestWith(poor, "thistledown-5")).isEmpty();
+    assertKeptDown(why, "budget", bestWith(PLAIN, "thistledown-5"));
+  }
+
+  private static void assertKeptDown(WhyNot why, String limit, Optional<Assessment> best) {
+    assertThat(best).isPresent();
+    assertThat(best.get().objective()).isGreaterThan(why.swap().base().objective());
+    assertThat(why.keptDown())
+        .extracting(down -> down.limit() + ": " + down.build().build())
+        .containsExactly(limit + ": " + best.get().build());
+  }
+
+  @Test
+  void aPartThatIsOnlyWorseIsKeptDownByNothing() {
+    assertThat(of("newteye-14", PLAIN).keptDown()).isEmpty();
+    assertThat(of("newteye-14", PLAIN).isBetter()).isFalse();
+  }
+
+  /** The scenario leaves it out: no limit is to blame. */
+  @Test
+  void noLimitKeepsDownWhatDoesBetterWithinAll() {
+    var why = of("tidewell-2s-3500", choosing("\"excluded\": [\"tidewell-2s-3500\"]"));
+
+    assertThat(why.isBetter()).isTrue();
+    assertThat(why.keptDown()).isEmpty();
+  }
+}

@@ -1,0 +1,169 @@
+package pappus.explanation;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import pappus.assessment.Assessment;
+import pappus.assessment.Assessor;
+import pappus.assessment.Limit;
+import pappus.catalog.BuildText;
+import pappus.catalog.Catalog;
+import pappus.catalog.Part;
+import pappus.catalog.Parts;
+import pappus.catalog.Role;
+import pappus.change.Changed;
+import pappus.change.Swap;
+import pappus.change.WhyNot;
+import pappus.ranking.Best;
+import pappus.search.Ending;
+import pappus.search.Reach;
+import pappus.shop.SmallShop;
+
+class WhyNotsTest {
+  private static final Catalog FEW = SmallShop.few();
+  private static final Assessor ASSESSOR = SmallShop.assessor(FEW, "");
+  private static final Assessment BASE = told("tidewell-2s-3500", 1000, 20_000);
+  private static final Best NONE = new Best(Optional.empty(), Reach.of(Ending.PROVEN));
+  private static final String NEITHER =
+      "Neither a higher mass cap, nor less thrust, nor a larger budget alone would bring it into a build that does better than this one.";
+  private static final String NO_BUILD =
+      "Proven: no build with Tidewell 2S 3400 keeps every rule and limit.";
+
+  /** The one build with a pack, flying so long at such a price. */
+  private static Assessment told(String pack, double seconds, long cents) {
+    var build = String.join(",", SmallShop.ONE_BUILD).replace("tidewell-2s-3500", pack);
+    return pappus.search.Changed.cents(
+        pappus.search.Changed.seconds(ASSESSOR.assess(BuildText.parse(build, FEW)), seconds),
+        cents);
+  }
+
+  private static Part part(String id) {
+    return FEW.part(id).orElseThrow();
+  }
+
+  private static Swap swap(Assessment after, Changed... alongside) {
+    return new Swap(Role.BATTERY, part("tidewell-2s-3400"), BASE, after, List.of(alongside));
+  }
+
+  private static final Swap SWAP = swap(told("tidewell-2s-3400", 990, 19_000));
+
+  private static List<String> say(
+      boolean isLeftOut,
+      Swap swap,
+      List<WhyNot.Cure> cures,
+      Best best,
+      WhyNot.KeptDown... keptDown) {
+    return new WhyNots(
+            new WhyNot(swap.part(), Role.BATTERY, isLeftOut, swap, cures, best, List.of(keptDown)))
+        .all();
+  }
+
+  /** The pack of the base draws so much more than the smaller one. */
+  private static String watts() {
+    return Spoken.number(
+        BASE.flight().orElseThrow().split().totalW()
+            - SWAP.assessment().flight().orElseThrow().split().totalW(),
+        1);
+  }
+
+  @Test
+  void saysWhatHappensWhereItIsPutIn() {
+    assertThat(watts()).matches("0\\.[1-9]");
+
+    assertThat(say(false, SWAP, List.of(), NONE))
+        .containsExactly(
+            "Put into this build as its battery: 10 s shorter, 2.8 g lighter, EUR 10 cheaper, "
+                + watts() + " W less.",
+            NO_BUILD,
+            NEITHER);
+  }
+
+  @Test
+  void saysWhatChangesAlong() {
+    var lead = new Changed(
+        Role.LEAD, Optional.empty(), Optional.of(Parts.lead(null, pappus.catalog.Connector.XT30)));
+
+    assertThat(say(false, swap(SWAP.assessment(), lead), List.of(), NONE).get(0))
+        .endsWith(" W less; with it battery lead Lead.");
+  }
+
+  @Test
+  void saysThatItIsInAlready() {
+    var same = new Swap(Role.BATTERY, part("tidewell-2s-3500"), BASE, BASE, List.of());
+
+    assertThat(say(false, same, List.of(), NONE))
+        .containsExactly("Tidewell 2S 3500 is in this build already.");
+  }
+
+  @Test
+  void saysThatTheScenarioLeavesItOut() {
+    assertThat(say(true, SWAP, List.of(), NONE).get(0))
+        .isEqualTo(
+            "The scenario itself leaves Tidewell 2S 3400 out, or has nothing to choose here; what follows is as if it did not.");
+  }
+
+  @Test
+  void saysEverythingThatItBreaksAndWhatCuresIt() {
+    var broken = swap(pappus.search.Changed.limits(
+        SWAP.assessment(),
+        List.of(
+            new Limit("mass-cap", "all-up mass", "g", 260, 249.999, true, false),
+            new Limit("thrust-to-weight", "thrust over weight", "", 1.5, 2, false, false))));
+    var packs = new ArrayList<Part>();
+    for (var name : List.of("A", "B", "C", "D", "E", "F")) {
+      packs.add(Parts.with(Parts.battery(), "name", name));
+    }
+    var one = new WhyNot.Cure("battery-plug", Role.LEAD, List.copyOf(packs.subList(0, 1)));
+    var four = new WhyNot.Cure("capacitor", Role.CAPACITOR, List.copyOf(packs.subList(0, 4)));
+    var six = new WhyNot.Cure("motor-cells", Role.MOTOR, List.copyOf(packs));
+
+    assertThat(say(false, broken, List.of(one, four, six), NONE))
+        .containsExactly(
+            "Put into this build as its battery, Tidewell 2S 3400 breaks a limit (all-up mass is 260.0 g, but must be at most 250.0 g); a limit (thrust over weight is 1.50, but must be at least 2.00).",
+            "That rule (battery-plug) is kept with another battery lead: A.",
+            "That rule (capacitor) is kept with another capacitor: A, B, C, D.",
+            "That rule (motor-cells) is kept with another motor: A, B, C, D and 2 more.",
+            NO_BUILD,
+            NEITHER);
+  }
+
+  @Test
+  void saysHowTheBestBuildWithItCompares() {
+    var proven = new Best(Optional.of(SWAP.assessment()), Reach.of(Ending.PROVEN));
+    var found =
+        new Best(Optional.of(told("tidewell-2s-3500", 1000, 20_000)), Reach.of(Ending.MOVES));
+    var nothing = new Best(Optional.empty(), Reach.of(Ending.MOVES));
+
+    assertThat(say(false, SWAP, List.of(), proven))
+        .contains("The best build with Tidewell 2S 3400, proven: 10 s shorter, 2.8 g lighter, "
+            + watts() + " W less, EUR 10 cheaper; differs in battery.");
+    assertThat(say(false, SWAP, List.of(), found))
+        .contains(
+            "The best build with Tidewell 2S 3400, not proven: as long, as heavy, at the same price; differs in nothing.");
+    assertThat(say(false, SWAP, List.of(), nothing))
+        .contains(
+            "No build with Tidewell 2S 3400 was found that keeps every rule and limit; that is no proof.");
+  }
+
+  @Test
+  void saysWhichLimitsKeepItDown() {
+    var dearer = told("tidewell-2s-3400", 1120, 22_000);
+
+    assertThat(say(false, SWAP, List.of(), NONE, new WhyNot.KeptDown("budget", dearer)))
+        .contains(
+            "Kept down by the limit budget: without it, its best build is 2.0 min longer, 2.8 g lighter, "
+                + watts() + " W less, EUR 20 dearer.")
+        .doesNotContain(NEITHER);
+  }
+
+  @Test
+  void blamesNoLimitWhereItDoesBetterWithinAll() {
+    var better =
+        new Best(Optional.of(told("tidewell-2s-3400", 1120, 22_000)), Reach.of(Ending.PROVEN));
+
+    assertThat(say(true, SWAP, List.of(), better)).doesNotContain(NEITHER).hasSize(3);
+  }
+}
