@@ -68,6 +68,8 @@ final class ArchitectureTest {
             "pappus.ranking"),
         Layer.of(
             "pappus.change",
+            "pappus.physics.flight",
+            "pappus.physics.battery",
             "pappus.files",
             "pappus.catalog",
             "pappus.scenario",

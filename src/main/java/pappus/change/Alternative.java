@@ -1,10 +1,9 @@
 package pappus.change;
 
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.TreeMap;
+import java.util.TreeSet;
 import pappus.assessment.Assessment;
 import pappus.catalog.Part;
 import pappus.compatibility.Placing;
@@ -48,8 +47,8 @@ public record Alternative(
   static Alternative of(Swap swap, boolean inStock) {
     var base = swap.base();
     var after = swap.assessment();
-    return new Alternative(
-        swap, HardwareChange.between(base, after), moved(base, after), cents(base, after), inStock);
+    var hardware = HardwareChange.between(base, after);
+    return new Alternative(swap, hardware, moved(base, after), cents(swap, hardware), inStock);
   }
 
   private static OptionalDouble moved(Assessment base, Assessment after) {
@@ -60,12 +59,14 @@ public record Alternative(
         : OptionalDouble.empty();
   }
 
-  /** Of parts that the quad has already nothing is bought. */
-  private static long cents(Assessment base, Assessment after) {
-    Map<String, Part> there = new TreeMap<>();
-    base.cost().lines().forEach(line -> there.put(line.part().id(), line.part()));
-    return after.cost().lines().stream()
-        .filter(line -> !there.containsKey(line.part().id()))
+  /** Of parts that the quad has already nothing is bought, nor of lighter screws where its own do. */
+  private static long cents(Swap swap, List<HardwareChange> hardware) {
+    var bought = new TreeSet<String>();
+    bought.add(swap.part().id());
+    swap.alongside().forEach(change -> change.after().map(Part::id).ifPresent(bought::add));
+    hardware.forEach(change -> change.after().map(Part::id).ifPresent(bought::add));
+    return swap.assessment().cost().lines().stream()
+        .filter(line -> bought.contains(line.part().id()))
         .mapToLong(line -> line.cents())
         .sum();
   }

@@ -17,14 +17,18 @@ import pappus.compatibility.Hardware;
  */
 public record HardwareChange(String label, Optional<Part> before, Optional<Part> after) {
 
-  /** Every small thing from the stock that differs, in the order of the second build. */
+  /**
+   * Every small thing from the stock that has to change, in the order of the second build: a longer strap that is
+   * there still goes round.
+   */
   static List<HardwareChange> between(Assessment before, Assessment after) {
     var old = byLabel(before);
     var now = byLabel(after);
     var changes = new ArrayList<HardwareChange>();
     now.forEach((label, item) -> {
       var earlier = Optional.ofNullable(old.get(label)).flatMap(Hardware.Item::part);
-      if (!earlier.map(Part::id).equals(item.part().map(Part::id))) {
+      if (!earlier.map(Part::id).equals(item.part().map(Part::id))
+          && earlier.filter(after.fitting()::serves).isEmpty()) {
         changes.add(new HardwareChange(label, earlier, item.part()));
       }
     });

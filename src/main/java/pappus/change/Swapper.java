@@ -76,13 +76,12 @@ public final class Swapper {
   public Swap swap(Assessment base, Role role, Part part) {
     var swapped = assess(base.build().with(role, part), role, part);
     var best = swapped;
-    var broken = swapped.broken().stream()
-        .map(finding -> Objects.requireNonNull(rules.get(finding.rule())))
-        .toList();
+    var broken = newlyBroken(swapped, base);
     var free = free(swapped.build(), broken, role);
     var tries = 0;
     for (var changes = 1;
-        changes <= Math.min(free.size(), MOST_ALONGSIDE) && !best.broken().isEmpty();
+        changes <= Math.min(free.size(), MOST_ALONGSIDE)
+            && !newlyBroken(best, base).isEmpty();
         changes++) {
       for (var roles : choose(free, changes)) {
         for (var way : ways(swapped.build(), roles)) {
@@ -92,12 +91,21 @@ public final class Swapper {
           var tidy = tidy(way, role, part);
           if (broken.stream().noneMatch(rule -> question.assessor().isBroken(rule, tidy))) {
             var cured = question.assessor().assess(tidy);
-            best = cured.broken().isEmpty() ? better(best, cured) : best;
+            best = newlyBroken(cured, base).isEmpty() ? better(best, cured) : best;
           }
         }
       }
     }
     return Swap.of(role, part, base, best);
+  }
+
+  /** What a swap breaks; what was broken before is none of its business. */
+  private List<CompatibilityRule> newlyBroken(Assessment swapped, Assessment base) {
+    return swapped.broken().stream()
+        .filter(finding ->
+            base.broken().stream().noneMatch(before -> before.rule().equals(finding.rule())))
+        .map(finding -> Objects.requireNonNull(rules.get(finding.rule())))
+        .toList();
   }
 
   private Assessment assess(Build build, Role role, Part part) {
@@ -122,7 +130,7 @@ public final class Swapper {
       var cures = EnumSet.noneOf(Role.class);
       cures.addAll(ALONGSIDE.getOrDefault(role, NONE));
       if (rule instanceof RolesRule) {
-        cures.removeIf(build::fills);
+        cures.removeIf(each -> build.fills(each) && !followsOneThatIsMissing(each, cures, build));
       } else if (rule.reads().size() == Role.values().length) {
         return List.of();
       } else {
@@ -135,6 +143,14 @@ public final class Swapper {
       free.addAll(cures);
     }
     return List.copyOf(free);
+  }
+
+  /** A new transmitter or receiver may need another antenna than the one that is there. */
+  private static boolean followsOneThatIsMissing(Role role, Set<Role> cures, Build build) {
+    var leader = role == Role.VIDEO_ANTENNA
+        ? Role.TRANSMITTER
+        : role == Role.RADIO_ANTENNA ? Role.RECEIVER : role;
+    return leader != role && cures.contains(leader) && !build.fills(leader);
   }
 
   /** Every choice of so many roles. */

@@ -28,6 +28,9 @@ public record Why(
     Optional<Swap> toGiveUp,
     List<Saving> savings,
     List<BestSwaps> swaps) {
+  /** Less is no price that anybody reads. */
+  private static final long LEAST_CENTS = 50;
+
   /** Less of the price is not worth a swap. */
   private static final double LEAST_SAVED = 0.01;
 
@@ -64,7 +67,8 @@ public record Why(
 
   private static Optional<Swap> forMoney(List<Swap> swaps) {
     return swaps.stream()
-        .filter(swap -> swap.assessment().isFeasible() && swap.centsMore() > 0 && swap.gained() > 0)
+        .filter(swap ->
+            swap.assessment().isFeasible() && swap.centsMore() >= LEAST_CENTS && swap.gained() > 0)
         .max(Comparator.comparingDouble(swap -> swap.gained() / swap.centsMore()));
   }
 

@@ -8,6 +8,7 @@ import java.util.TreeMap;
 import pappus.assessment.Assessment;
 import pappus.assessment.Assessor;
 import pappus.assessment.Supply;
+import pappus.catalog.Antenna;
 import pappus.catalog.Part;
 import pappus.catalog.Role;
 import pappus.files.Altered;
@@ -103,7 +104,8 @@ public record WhyNot(
     var choice = scenario.choice();
     var fixed = new ArrayList<String>();
     choice.fixedIds().stream()
-        .filter(id -> supply.catalog().part(id).stream().noneMatch(other -> sameRole(other, part)))
+        .filter(id ->
+            supply.catalog().part(id).stream().noneMatch(other -> isInItsPlace(other, part, role)))
         .forEach(fixed::add);
     fixed.add(part.id());
     var allowed =
@@ -116,8 +118,12 @@ public record WhyNot(
         Map.of("parts", new Choice(fixed, allowed, excluded, choice.ownedIds())));
   }
 
-  private static boolean sameRole(Part one, Part other) {
-    return one.kind() == other.kind();
+  /** Whether a fixed part leaves no room for one; antennas of other bands are for another port. */
+  private static boolean isInItsPlace(Part fixed, Part part, Role role) {
+    if (part instanceof Antenna antenna) {
+      return fixed instanceof Antenna other && other.band() == antenna.band();
+    }
+    return fixed.fills().contains(role);
   }
 
   private static List<Cure> cures(Part part, Role role, Assessment swapped, Question question) {

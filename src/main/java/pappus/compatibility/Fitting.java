@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import pappus.catalog.Battery;
 import pappus.catalog.Build;
+import pappus.catalog.Part;
 import pappus.catalog.Role;
 import pappus.scenario.Scenario;
 
@@ -62,6 +63,11 @@ public final class Fitting {
       hardware = fitter.hardware(build, stackPlan());
     }
     return hardware;
+  }
+
+  /** Whether motor screws or a strap that are there already would do, even if lighter ones did too. */
+  public boolean serves(Part hardware) {
+    return HardwarePlanner.serves(hardware, build);
   }
 
   /** Which part is on which serial port, as far as ports reach. */

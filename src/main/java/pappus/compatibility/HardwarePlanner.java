@@ -8,6 +8,7 @@ import pappus.catalog.Battery;
 import pappus.catalog.Build;
 import pappus.catalog.Frame;
 import pappus.catalog.Motor;
+import pappus.catalog.Part;
 import pappus.catalog.Screw;
 import pappus.catalog.Seat;
 import pappus.catalog.Strap;
@@ -70,13 +71,36 @@ final class HardwarePlanner {
     if (build.frame().isEmpty() || build.motor().isEmpty()) {
       return Optional.empty();
     }
-    var arm = build.frame().get().armThicknessMillimetres();
+    var frame = build.frame().get();
     var motor = build.motor().get();
-    return stock.screw(screw -> screw.thread() == motor.screw()
+    return stock.screw(screw -> serves(screw, frame, motor));
+  }
+
+  private static boolean serves(Screw screw, Frame frame, Motor motor) {
+    var arm = frame.armThicknessMillimetres();
+    return screw.thread() == motor.screw()
         && screw.material() != Screw.Material.ALUMINIUM
         && screw.material() != Screw.Material.NYLON
         && screw.lengthMillimetres() - arm >= motor.screw().leastMillimetres() - 1e-9
-        && screw.lengthMillimetres() - arm <= deepest(motor) + 1e-9);
+        && screw.lengthMillimetres() - arm <= deepest(motor) + 1e-9;
+  }
+
+  private static boolean serves(Strap strap, Frame frame, Battery battery) {
+    return strap.widthMillimetres() <= frame.bay().strapWidthMillimetres()
+        && strap.lengthMillimetres() >= girth(battery);
+  }
+
+  /** Whether motor screws or a strap that are there would do, even if lighter ones did too. */
+  static boolean serves(Part hardware, Build build) {
+    if (build.frame().isEmpty()) {
+      return false;
+    }
+    var frame = build.frame().get();
+    if (hardware instanceof Screw screw) {
+      return build.motor().filter(motor -> serves(screw, frame, motor)).isPresent();
+    }
+    return hardware instanceof Strap strap
+        && build.battery().filter(battery -> serves(strap, frame, battery)).isPresent();
   }
 
   /** How deep a screw may go into a motor, mm. */
@@ -140,10 +164,9 @@ final class HardwarePlanner {
     if (build.frame().isEmpty() || build.battery().isEmpty()) {
       return Optional.empty();
     }
-    var widest = build.frame().get().bay().strapWidthMillimetres();
-    var girth = girth(build.battery().get());
-    return stock.strap(
-        strap -> strap.widthMillimetres() <= widest && strap.lengthMillimetres() >= girth);
+    var frame = build.frame().get();
+    var battery = build.battery().get();
+    return stock.strap(strap -> serves(strap, frame, battery));
   }
 
   /** Length a strap needs round a pack and its plate, mm. */

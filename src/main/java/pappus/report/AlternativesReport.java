@@ -44,8 +44,12 @@ public final class AlternativesReport {
 
   /** What stands behind the answer. */
   private String standing() {
-    return "Each of the %s other parts of the catalogue for this role was assessed in this quad; what does not plug together was tried with every small part that could cure it."
-        .formatted(alternatives.size());
+    var many = alternatives.size() == 1
+        ? "The one other part of the catalogue for this role was assessed in this quad"
+        : "Each of the %s other parts of the catalogue for this role was assessed in this quad"
+            .formatted(alternatives.size());
+    return many
+        + "; what does not plug together was tried with every small part that could cure it.";
   }
 
   /**

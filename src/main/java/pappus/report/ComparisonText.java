@@ -54,14 +54,16 @@ public final class ComparisonText {
           && bands.get(i).isPresent()
           && Math.abs(bands.get(i).get().estimate() - bands.get(0).get().estimate())
               < bands.get(0).get().deviationOfDifference(bands.get(i).get());
-      var cents = builds.get(i).cost().cents() - first.cost().cents();
+      // As a person subtracts what is told above.
+      var more = Math.round(builds.get(i).cost().cents() / 100.0)
+          - Math.round(first.cost().cents() / 100.0);
       lines.say("%s against 1: %s, %s g and %s %s.%s"
           .formatted(
               i + 1,
               changes.longer(gained),
               signed(builds.get(i).mass().grams() - first.mass().grams(), 1),
               BuildLines.currency(first),
-              signed(cents / 100.0, 0),
+              signed((double) more, 0),
               isWithin ? " That difference in flight is within the doubt." : ""));
     }
   }

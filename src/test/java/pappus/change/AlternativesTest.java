@@ -23,6 +23,8 @@ import pappus.shop.SmallShop;
 
 class AlternativesTest {
   private static final Catalog WORKSHOP = Quads.WORKSHOP;
+  private static final Assessment SMALL_PACK =
+      Quads.assess(Quads.WHOLE.build().toString().replace("tidewell-2s-3500", "neap-2s-450"));
 
   private static List<Alternative> of(Assessment base, Role role) {
     return Alternatives.of(base, role, WORKSHOP, Quads.QUESTION);
@@ -49,7 +51,7 @@ class AlternativesTest {
     assertThat(told(of(Quads.WHOLE, Role.BATTERY)))
         .containsExactly(
             "DROP_IN tidewell-2s-3400",
-            "OTHER_HARDWARE neap-2s-450",
+            "DROP_IN neap-2s-450",
             "OTHER_PARTS neap-2s-350",
             "DOES_NOT_FIT tidewell-3s-3400");
     assertThat(told(of(Quads.WHOLE, Role.PROPELLER)))
@@ -107,11 +109,12 @@ class AlternativesTest {
         .containsExactlyInAnyOrder("DOES_NOT_FIT osier-t1", "DOES_NOT_FIT thrennel-leaf");
   }
 
-  /** The pack of 5.90, the lead of 2.99 that it needs and a shorter strap of 2.49. */
+  /** The pack of 5.90 and the lead of 2.99 that it needs; the strap that is there goes round. */
   @Test
   void countsWhatHasToBeBought() {
-    assertThat(one(of(Quads.WHOLE, Role.BATTERY), "neap-2s-350").cents())
-        .isEqualTo(590 + 299 + 249);
+    assertThat(one(of(Quads.WHOLE, Role.BATTERY), "neap-2s-350").cents()).isEqualTo(590 + 299);
+    // A longer pack of 14.90 asks for a longer strap of 2.49.
+    assertThat(one(of(SMALL_PACK, Role.BATTERY), "tidewell-2s-3500").cents()).isEqualTo(1490 + 249);
     assertThat(one(of(Quads.WHOLE, Role.BATTERY), "tidewell-2s-3400").cents()).isEqualTo(1240);
     assertThat(one(of(Quads.WHOLE, Role.CAMERA), "newteye-14").cents()).isEqualTo(1690);
     // A motor of 14.40 four times.
@@ -143,7 +146,7 @@ class AlternativesTest {
     assertThat(one(packs, "tidewell-2s-3400").inStock()).isFalse();
     assertThat(one(packs, "tidewell-2s-3400").grade()).isEqualTo(Grade.BREAKS_LIMIT);
     assertThat(one(packs, "neap-2s-450").inStock()).isTrue();
-    assertThat(one(packs, "neap-2s-450").cents()).isEqualTo(249);
+    assertThat(one(packs, "neap-2s-450").cents()).isZero();
     // Three motors are to be had, but four are needed.
     assertThat(one(Alternatives.of(base, Role.MOTOR, WORKSHOP, shelf), "cypsela-1404-2800")
             .inStock())
@@ -169,9 +172,13 @@ class AlternativesTest {
 
   @Test
   void namesSmallThingsThatChange() {
-    assertThat(one(of(Quads.WHOLE, Role.BATTERY), "neap-2s-450").hardware())
+    assertThat(one(of(SMALL_PACK, Role.BATTERY), "tidewell-2s-3500").hardware())
         .containsExactly(
-            new HardwareChange("battery strap", any("bindweed-10x150"), any("bindweed-10x130")));
+            new HardwareChange("battery strap", any("bindweed-10x130"), any("bindweed-10x150")));
+    assertThat(one(of(SMALL_PACK, Role.BATTERY), "tidewell-2s-3500").grade())
+        .isEqualTo(Grade.OTHER_HARDWARE);
+    // The longer strap goes round a smaller pack too.
+    assertThat(one(of(Quads.WHOLE, Role.BATTERY), "neap-2s-450").hardware()).isEmpty();
     assertThat(one(of(Quads.WHOLE, Role.PROPELLER), "frond-4.5x3.2x3").hardware())
         .containsExactly(
             new HardwareChange("reducing rings", Optional.empty(), any("auricle-rings")));

@@ -50,7 +50,7 @@ class AlternativesCommandTest {
             "\nIn place of Tidewell 2S 3500 [tidewell-2s-3500] as battery of this quad:\n",
             "\nDrop in, nothing else changes but where the pack sits:\n",
             "\ntidewell-2s-3400 ",
-            "\nEach of the 1 other parts of the catalogue for this role was assessed in this quad;");
+            "\nThe one other part of the catalogue for this role was assessed in this quad;");
   }
 
   @Test

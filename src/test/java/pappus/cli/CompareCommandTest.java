@@ -47,7 +47,7 @@ class CompareCommandTest {
             "\n2. Cottongrass 4, Spikerush 1303-3400, Ligule 4×1.9×2, Tidewell 2S 3400: ",
             "\nbattery",
             "\nThe same in all: frame: Cottongrass 4; motor: Spikerush 1303-3400; ",
-            "\n2 against 1: 1.5 min shorter, -2.8 g and EUR -3.",
+            "\n2 against 1: 1.5 min shorter, -2.8 g and EUR -2.",
             "\nThe best of these: The best build of this scenario, proven, reaches 47.0 min, 4.7 s more.\n");
   }
 
