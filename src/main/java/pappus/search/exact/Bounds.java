@@ -3,6 +3,7 @@ package pappus.search.exact;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.jspecify.annotations.Nullable;
 import pappus.assessment.Assessment;
 import pappus.assessment.Assessor;
 import pappus.assessment.Prospect;
@@ -31,8 +32,18 @@ final class Bounds {
   private final double leastThrustToWeight;
   private final double rounding;
   private final boolean isHover;
+  private final @Nullable Front front;
 
+  /** For what a ranking looks for. */
   Bounds(Assessor assessor) {
+    this(assessor, null);
+  }
+
+  /**
+   * @param front what surpasses builds that are not known yet; absent where mass and price are no aims
+   */
+  Bounds(Assessor assessor, @Nullable Front front) {
+    this.front = front;
     var scenario = assessor.scenario();
     var budget = scenario.budget();
     this.assessor = assessor;
@@ -59,7 +70,10 @@ final class Bounds {
 
   /** Whether mass and price alone keep any build with at least these numbers from being feasible. */
   boolean isTooMuch(double grams, double variance, long cents) {
-    return cents > budgetCents || grams + deviations * Math.sqrt(variance) > capGrams + EDGE;
+    var needed = grams + deviations * Math.sqrt(variance);
+    return cents > budgetCents
+        || needed > capGrams + EDGE
+        || (front != null && front.surpasses(needed, cents));
   }
 
   /** The objective that no figure up to this one is worth more than. */

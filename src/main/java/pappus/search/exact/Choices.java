@@ -26,14 +26,24 @@ final class Choices {
   private final Bounds bounds;
   private final Halving halving;
   private final List<CompatibilityRule> onMains;
+  private final boolean isForFront;
 
+  /** For what a ranking looks for. */
   Choices(Goods goods) {
+    this(goods, null);
+  }
+
+  /**
+   * @param front where builds are looked for that no other surpasses in flight, mass and price at once
+   */
+  Choices(Goods goods, @Nullable Front front) {
     this.question = goods.question();
     this.goods = goods;
     this.trees = new Trees(goods);
     this.frames = new Frames(goods);
     this.kits = new KitFloors(goods);
-    this.bounds = new Bounds(question.assessor());
+    this.bounds = new Bounds(question.assessor(), front);
+    this.isForFront = front != null;
     this.halving = new Halving(goods, frames, kits, bounds);
     this.onMains = question.assessor().rules().stream()
         .filter(
@@ -266,6 +276,9 @@ final class Choices {
           mains.cents());
     }
     var before = search.steps();
+    if (isForFront) {
+      return every(four, search, until, before);
+    }
     while (search.most() >= Math.max(until, 0) && attempt.mayGain(search)) {
       search.step(attempt::complete);
     }
@@ -276,6 +289,26 @@ final class Choices {
       left.add(new Open.Done(best, best.objective(), 0));
     } else if (most >= 0) {
       left.add(new Open.Four(four.build(), four.target(), search, best, most, 0));
+    }
+    return new Found(left, assessed, search.steps() - before);
+  }
+
+  /** Every complete build of four main parts that may be of use, as long as one may reach more than what waits. */
+  private Found every(Open.Four four, KitSearch search, long until, long before) {
+    var left = new ArrayList<Open>();
+    var assessed = new ArrayList<Assessment>();
+    while (search.most() >= Math.max(until, 0)) {
+      search.step(build -> {
+        var assessment = question.assessor().assess(build);
+        assessed.add(assessment);
+        if (assessment.isFeasible()) {
+          left.add(new Open.Done(assessment, assessment.objective(), 0));
+        }
+      });
+    }
+    var most = Math.min(four.most(), search.most());
+    if (most >= 0) {
+      left.add(new Open.Four(four.build(), four.target(), search, null, most, 0));
     }
     return new Found(left, assessed, search.steps() - before);
   }

@@ -33,6 +33,11 @@ final class Stream {
     /** Takes one; false once it has enough. */
     boolean take(Assessment assessment);
 
+    /** What reaches less is not looked for. */
+    default long least() {
+      return 0;
+    }
+
     /** Told what was assessed and how many choices were looked into so far, now and then. */
     void watch(List<Assessment> assessed, long nodes);
   }
@@ -69,7 +74,7 @@ final class Stream {
    * @param stopped asked whether to give up
    */
   Ending run(Sink sink, long effort, BooleanSupplier stopped) {
-    while (!open.isEmpty()) {
+    while (!open.isEmpty() && open.peek().most() >= sink.least()) {
       if (stopped.getAsBoolean()) {
         return Ending.INTERRUPTED;
       }

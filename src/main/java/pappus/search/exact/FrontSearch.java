@@ -1,0 +1,131 @@
+package pappus.search.exact;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalLong;
+import java.util.function.LongConsumer;
+import pappus.assessment.Assessment;
+import pappus.catalog.Build;
+import pappus.search.Ending;
+import pappus.search.Question;
+
+/**
+ * Finds every build that no other equals or surpasses in flight, mass and price at once, mass as it is needed at the
+ * scenario's confidence. They come in the order of their flights, so that what is told is whole down to where it ends.
+ */
+public final class FrontSearch {
+  private static final int BATCH = 64;
+  private static final int AT_ONCE = 8;
+
+  private final Question question;
+  private final int threads;
+  private volatile boolean stopped;
+
+  /**
+   * What was found.
+   *
+   * @param builds longest flight first
+   * @param ending {@link Ending#PROVEN} if none is missing of those that reach what was asked for
+   * @param atMost what no build that is missing surpasses; empty if none is missing at all
+   * @param nodes choices looked into
+   */
+  public record Found(List<Assessment> builds, Ending ending, OptionalLong atMost, long nodes) {
+    public Found {
+      builds = List.copyOf(builds);
+    }
+  }
+
+  /**
+   * @param threads that share the work; the answer does not depend on it
+   */
+  public FrontSearch(Question question, int threads) {
+    this.question = question;
+    this.threads = threads;
+  }
+
+  /** Ends the run soon, keeping what it has; may be called from another thread. */
+  public void stop() {
+    stopped = true;
+  }
+
+  /**
+   * Runs to its end.
+   *
+   * @param share of the best that a flight must have to be looked for, 0 to 1
+   * @param effort choices to look into at most
+   * @param progress told the choices looked into
+   */
+  public Found run(double share, long effort, LongConsumer progress) {
+    var goods = new Goods(question);
+    if (!goods.areComplete()) {
+      return new Found(List.of(), Ending.PROVEN, OptionalLong.empty(), 0);
+    }
+    var front = new Front();
+    var choices = new Choices(goods, front);
+    try (var workers = Workers.of(threads)) {
+      var points = new Points(front, question.assessor().deviations(), share, progress);
+      var stream = new Stream(choices, choices.all(), workers.atOnce(AT_ONCE), BATCH);
+      var ending = stream.run(points, effort, () -> stopped);
+      return new Found(points.whole(), ending, stream.left(), stream.nodes());
+    }
+  }
+
+  /** Takes builds in the order of their flights. */
+  private static final class Points implements Stream.Sink {
+    private final List<Assessment> taken = new ArrayList<>();
+    private final Front front;
+    private final double deviations;
+    private final double share;
+    private final LongConsumer progress;
+    private long least;
+
+    Points(Front front, double deviations, double share, LongConsumer progress) {
+      this.front = front;
+      this.deviations = deviations;
+      this.share = share;
+      this.progress = progress;
+    }
+
+    private double grams(Assessment assessment) {
+      return assessment.mass().neededMilligrams(deviations) / 1000.0;
+    }
+
+    @Override
+    public long least() {
+      return least;
+    }
+
+    @Override
+    public boolean needs(Build build, int open) {
+      return true;
+    }
+
+    @Override
+    public boolean take(Assessment assessment) {
+      if (!front.surpasses(grams(assessment), assessment.cost().cents())) {
+        if (taken.isEmpty()) {
+          least = (long) Math.ceil(share * assessment.objective());
+        }
+        front.add(grams(assessment), assessment.cost().cents());
+        taken.add(assessment);
+      }
+      return true;
+    }
+
+    @Override
+    public void watch(List<Assessment> assessed, long nodes) {
+      progress.accept(nodes);
+    }
+
+    /** Of builds that fly equally long, a later one may surpass an earlier one. */
+    List<Assessment> whole() {
+      return taken.stream()
+          .filter(one -> taken.stream()
+              .noneMatch(other -> other != one
+                  && other.objective() >= one.objective()
+                  && grams(other) <= grams(one)
+                  && other.cost().cents() <= one.cost().cents()))
+          .toList();
+    }
+  }
+}
