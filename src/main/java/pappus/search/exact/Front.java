@@ -12,7 +12,17 @@ final class Front {
   /** Rising masses, g, and the least price up to each of them, falling. */
   private volatile Steps steps = new Steps(new double[FEW], new long[FEW], 0);
 
-  private record Steps(double[] grams, long[] cents, int count) {
+  private static final class Steps {
+    private final double[] grams;
+    private final long[] cents;
+    private final int count;
+
+    Steps(double[] grams, long[] cents, int count) {
+      this.grams = grams;
+      this.cents = cents;
+      this.count = count;
+    }
+
     /** The last step that is no heavier; −1 if all are. */
     int upTo(double mass) {
       var at = Arrays.binarySearch(grams, 0, count, mass);

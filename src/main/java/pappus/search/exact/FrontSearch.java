@@ -117,15 +117,19 @@ public final class FrontSearch {
       progress.accept(nodes);
     }
 
-    /** Of builds that fly equally long, a later one may surpass an earlier one. */
+    /** Of builds that fly equally long, a later one may weigh and cost no more than an earlier one. */
     List<Assessment> whole() {
-      return taken.stream()
-          .filter(one -> taken.stream()
-              .noneMatch(other -> other != one
-                  && other.objective() >= one.objective()
-                  && grams(other) <= grams(one)
-                  && other.cost().cents() <= one.cost().cents()))
-          .toList();
+      var whole = new ArrayList<Assessment>();
+      for (var i = 0; i < taken.size(); i++) {
+        var one = taken.get(i);
+        if (taken.subList(i + 1, taken.size()).stream()
+            .takeWhile(later -> later.objective() == one.objective())
+            .noneMatch(later ->
+                grams(later) <= grams(one) && later.cost().cents() <= one.cost().cents())) {
+          whole.add(one);
+        }
+      }
+      return whole;
     }
   }
 }

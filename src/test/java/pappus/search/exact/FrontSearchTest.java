@@ -1,0 +1,135 @@
+package pappus.search.exact;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.TreeSet;
+import org.junit.jupiter.api.Test;
+import pappus.assessment.Assessment;
+import pappus.search.Ending;
+import pappus.search.Enumeration;
+import pappus.search.Question;
+import pappus.shop.SmallShop;
+
+/** The front against trying every build. */
+class FrontSearchTest {
+  private static final int CATALOGUES = 60;
+
+  /** What a build is on the front for: builds that are alike in all three may stand for each other. */
+  private record Point(long objective, long milligrams, long cents) implements Comparable<Point> {
+    boolean surpasses(Point other) {
+      return !equals(other)
+          && objective >= other.objective
+          && milligrams <= other.milligrams
+          && cents <= other.cents;
+    }
+
+    @Override
+    public int compareTo(Point other) {
+      return objective != other.objective
+          ? Long.compare(other.objective, objective)
+          : milligrams != other.milligrams
+              ? Long.compare(milligrams, other.milligrams)
+              : Long.compare(cents, other.cents);
+    }
+  }
+
+  private static Point point(Assessment build, Question question) {
+    return new Point(
+        build.objective(),
+        build.mass().neededMilligrams(question.assessor().deviations()),
+        build.cost().cents());
+  }
+
+  private static List<Point> enumerated(Question question) {
+    var all = new TreeSet<Point>();
+    Enumeration.each(question, build -> {
+      if (build.isFeasible()) {
+        all.add(point(build, question));
+      }
+    });
+    return all.stream()
+        .filter(one -> all.stream().noneMatch(other -> other.surpasses(one)))
+        .toList();
+  }
+
+  private static FrontSearch.Found run(Question question, double share, int threads) {
+    return new FrontSearch(question, threads).run(share, Long.MAX_VALUE, done -> {});
+  }
+
+  private static List<Point> found(Question question, double share, int threads) {
+    return run(question, share, threads).builds().stream()
+        .map(build -> point(build, question))
+        .sorted()
+        .toList();
+  }
+
+  @Test
+  void isThatOfTryingEveryBuild() {
+    var points = 0;
+    for (var seed = 0; seed < CATALOGUES; seed++) {
+      var question = RandomQuestions.of(seed);
+      var all = enumerated(question);
+      points += all.size();
+
+      assertThat(found(question, 0, 2)).as("catalogue %s", seed).isEqualTo(all);
+    }
+    assertThat(points).isGreaterThan(2 * CATALOGUES);
+  }
+
+  @Test
+  void oneTwoAndEightThreadsGiveTheSame() {
+    for (var seed = 0; seed < 10; seed++) {
+      var question = RandomQuestions.of(seed);
+      var two = found(question, 0, 2);
+
+      assertThat(found(question, 0, 1)).isEqualTo(two);
+      assertThat(found(question, 0, 8)).isEqualTo(two);
+      assertThat(run(question, 0, 8).nodes()).isEqualTo(run(question, 0, 1).nodes());
+    }
+  }
+
+  @Test
+  void isWholeDownToTheShareAskedFor() {
+    for (var seed = 0; seed < 15; seed++) {
+      var question = RandomQuestions.of(seed);
+      var all = enumerated(question);
+      if (all.isEmpty()) {
+        continue;
+      }
+      var least = Math.ceil(0.8 * all.get(0).objective());
+
+      assertThat(found(question, 0.8, 2))
+          .containsExactlyElementsOf(
+              all.stream().filter(point -> point.objective() >= least).toList());
+    }
+  }
+
+  @Test
+  void saysWhatIsLeftWhereItEndsEarly() {
+    var question = SmallShop.question(SmallShop.few(), "");
+    var all = enumerated(question);
+
+    var found = new FrontSearch(question, 2).run(0, 20, done -> {});
+
+    assertThat(found.ending()).isEqualTo(Ending.EFFORT);
+    var most = found.atMost().orElseThrow();
+    var told = new ArrayList<Point>();
+    found.builds().forEach(build -> told.add(point(build, question)));
+    assertThat(told)
+        .containsAll(all.stream().filter(one -> one.objective() > most).toList());
+    assertThat(most).isGreaterThanOrEqualTo(all.get(all.size() - 1).objective());
+  }
+
+  @Test
+  void nothingIsOnAnEmptyFront() {
+    var question =
+        SmallShop.question(SmallShop.few(), ", \"budget\": {\"amount\": 1, \"currency\": \"EUR\"}");
+
+    var found = run(question, 0, 2);
+
+    assertThat(found.builds()).isEmpty();
+    assertThat(found.ending()).isEqualTo(Ending.PROVEN);
+  }
+}
