@@ -58,6 +58,7 @@ final class ArchitectureTest {
             JACKSON),
         Layer.of(
             "pappus.whatif",
+            "pappus.change",
             "pappus.quantity",
             "pappus.files",
             "pappus.catalog",

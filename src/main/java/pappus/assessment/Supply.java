@@ -1,7 +1,9 @@
 package pappus.assessment;
 
+import java.util.ArrayList;
 import java.util.List;
 import pappus.catalog.Catalog;
+import pappus.catalog.Part;
 import pappus.catalog.Shelf;
 import pappus.compatibility.Rules;
 import pappus.compatibility.Stock;
@@ -14,6 +16,18 @@ import pappus.scenario.Scenario;
  * @param shelf what is owned, and how much of what can be bought
  */
 public record Supply(Catalog catalog, Shelf shelf) {
+
+  /** What there is for a scenario: its draft frame too, in the place of any frame of the same id. */
+  public static Supply of(Catalog catalog, Shelf shelf, Scenario scenario) {
+    var draft = scenario.draftFrame();
+    if (draft == null) {
+      return new Supply(catalog, shelf);
+    }
+    var parts = new ArrayList<Part>(catalog.parts());
+    parts.removeIf(part -> part.id().equals(draft.id()));
+    parts.add(draft);
+    return new Supply(Catalog.of(parts), shelf);
+  }
 
   /** Who judges builds from it for a scenario. */
   public Assessor assessor(Scenario scenario) {

@@ -128,9 +128,10 @@ abstract class CatalogCommand implements JsonAnswer {
     if (scenario == null || catalog == null) {
       throw new InputException(kind, problems);
     }
-    problems.addAll(scenario.problemsWith(catalog.catalog()));
+    var supply = Supply.of(catalog.catalog(), catalog.shelf(), scenario.scenario());
+    problems.addAll(scenario.problemsWith(supply.catalog()));
     problems.addAll(scenario.problemsWithRules(Rules.waivableIds()));
-    problems.addAll(currencyProblems(scenario, catalog.catalog()));
+    problems.addAll(currencyProblems(scenario, supply.catalog()));
     if (!problems.isEmpty()) {
       throw new InputException(InputException.Kind.BAD_DATA, problems);
     }
@@ -143,7 +144,6 @@ abstract class CatalogCommand implements JsonAnswer {
     var files = new ArrayList<Fingerprint>();
     files.add(scenario.input());
     files.addAll(catalog.inputs());
-    var supply = new Supply(catalog.catalog(), catalog.shelf());
     return new Inputs(
         scenario.scenario(), supply, supply.assessor(scenario.scenario()), catalogs.names(), files);
   }

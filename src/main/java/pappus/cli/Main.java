@@ -3,6 +3,7 @@ package pappus.cli;
 import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import pappus.explanation.Spoken;
 import pappus.files.CannotCreateException;
 import pappus.files.InputException;
 import pappus.report.RankingJson;
@@ -23,6 +24,7 @@ import picocli.CommandLine.ParseResult;
       CompareCommand.class,
       AlternativesCommand.class,
       RelaxCommand.class,
+      VaryCommand.class,
       VerifyCommand.class,
       CheckCommand.class,
       DescribeCommand.class,
@@ -70,7 +72,17 @@ public final class Main {
             .exitCodeListHeading(usage.exitCodeListHeading())
             .exitCodeList(usage.exitCodeList()));
     return line.setCaseInsensitiveEnumValuesAllowed(true)
+        .setParameterExceptionHandler(Main::usage)
         .setExecutionExceptionHandler(Main::report);
+  }
+
+  /** What is typed wrongly is one line, and where to read more. */
+  private static int usage(CommandLine.ParameterException wrong, String[] args) {
+    var command = wrong.getCommandLine();
+    var more = "; " + command.getCommandSpec().qualifiedName() + " --help says more.";
+    var message = String.valueOf(wrong.getMessage()).replaceAll("\\s*\\R\\s*", " ");
+    command.getErr().println(Spoken.safe(message.replaceAll("\\.$", "") + more));
+    return ExitCode.USAGE;
   }
 
   /** The user's mistakes are one line each; ours keep their stack trace. */

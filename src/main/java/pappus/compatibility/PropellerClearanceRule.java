@@ -13,7 +13,7 @@ public final class PropellerClearanceRule implements CompatibilityRule {
   private static final double INCH_TOLERANCE = 0.1;
 
   /** Tip to tip (common practice, no published source). */
-  private static final double USUAL_MM = 3;
+  static final double USUAL_MM = 3;
 
   static final double LEAST_MM = 2;
 

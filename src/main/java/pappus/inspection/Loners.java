@@ -25,9 +25,6 @@ import pappus.compatibility.Fitter;
 import pappus.compatibility.Rules;
 import pappus.compatibility.Stock;
 import pappus.compatibility.Verdict;
-import pappus.scenario.Air;
-import pappus.scenario.Flight;
-import pappus.scenario.MassCap;
 import pappus.scenario.Scenario;
 
 /** Parts that go with nothing of another role, two by two. */
@@ -49,7 +46,7 @@ final class Loners {
   private final Map<Role, List<Part>> byRole = new EnumMap<>(Role.class);
 
   Loners(Catalog catalog) {
-    fitter = new Fitter(anything(), Stock.of(List.copyOf(catalog.parts())));
+    fitter = new Fitter(Scenario.anything(), Stock.of(List.copyOf(catalog.parts())));
     for (var part : catalog.parts()) {
       if (part instanceof Antenna) {
         continue;
@@ -58,29 +55,6 @@ final class Loners {
         byRole.computeIfAbsent(part.fills().get(0), role -> new ArrayList<>()).add(part);
       }
     }
-  }
-
-  /** A scenario that asks for nothing. */
-  private static Scenario anything() {
-    return new Scenario(
-        "check",
-        "Any flight.",
-        new MassCap(25_000, false, "none", null),
-        1,
-        null,
-        new Air(0, null, null),
-        Flight.HOVERING,
-        null,
-        null,
-        null,
-        null,
-        null,
-        null,
-        null,
-        null,
-        null,
-        null,
-        null);
   }
 
   /** Of some parts those that fit no part of a role they must meet, and why not, in their order. */

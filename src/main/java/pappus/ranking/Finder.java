@@ -11,6 +11,7 @@ import pappus.search.Pool;
 import pappus.search.Question;
 import pappus.search.Reach;
 import pappus.search.exact.ExactSearch;
+import pappus.search.exact.FrontSearch;
 import pappus.search.timefold.TimefoldSearch;
 
 /**
@@ -63,6 +64,11 @@ public final class Finder {
     if (now != null) {
       now.run();
     }
+  }
+
+  /** Says what is being done. */
+  public void tell(String what) {
+    progress.accept(what);
   }
 
   /** Whether it was stopped. */
@@ -129,6 +135,30 @@ public final class Finder {
     var found = running(search::stop, () -> look.apply(search, pool));
     var reach = new Reach(found.ending(), found.atMost(), found.nodes(), Optional.empty());
     return Best.of(pool, reach);
+  }
+
+  /**
+   * Every build that no other surpasses in flight, mass and price at once.
+   *
+   * @param share of the best flight that one must have to be looked for, 0 to 1
+   */
+  public Frontier front(Question question, double share) {
+    var obstacle = ExactSearch.obstacle(question);
+    if (way == Way.HEURISTIC || obstacle.isPresent()) {
+      var pool = new Pool();
+      var reach = Reach.of(tryChanges(question, pool, new Ranker(question, pool), 1));
+      return Frontier.of(pool.bestFirst(), question, share, reach.because(obstacle));
+    }
+    var search = new FrontSearch(question, Runtime.getRuntime().availableProcessors());
+    var found = running(
+        search::stop,
+        () -> search.run(
+            share,
+            effort,
+            done -> progress.accept(
+                String.format(Locale.ROOT, "trading off, %,d choices looked into", done))));
+    var reach = new Reach(found.ending(), found.atMost(), found.nodes(), Optional.empty());
+    return new Frontier(found.builds(), share, reach);
   }
 
   private ExactSearch.Found prove(Question question, Pool pool, int wanted) {

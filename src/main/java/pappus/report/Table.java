@@ -49,6 +49,13 @@ record Table(List<Column> columns, List<List<Object>> rows) {
     }
   }
 
+  /** The same without its last column. */
+  Table withoutLast() {
+    return new Table(
+        columns.subList(0, columns.size() - 1),
+        rows.stream().map(row -> row.subList(0, row.size() - 1)).toList());
+  }
+
   /** Every digit, with titles that say the unit. */
   String csv() {
     return CsvText.of(columns.stream().map(Column::key).toList(), rows);

@@ -1,6 +1,7 @@
 package pappus.scenario;
 
 import com.fasterxml.jackson.annotation.JsonPropertyDescription;
+import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import pappus.catalog.Role;
@@ -40,6 +41,19 @@ public record Choice(
       Require.present("role", role);
       parts = Require.notEmpty("parts", Require.list("parts", parts));
     }
+  }
+
+  /** The same with one more part fixed, and nothing in it that leaves that out. */
+  Choice fixing(String id, Role role) {
+    var all = new ArrayList<>(fixedIds());
+    if (!all.contains(id)) {
+      all.add(id);
+    }
+    return new Choice(
+        all,
+        allowedParts().stream().filter(allowed -> allowed.role() != role).toList(),
+        excludedIds().stream().filter(other -> !other.equals(id)).toList(),
+        ownedIds());
   }
 
   public List<String> fixedIds() {

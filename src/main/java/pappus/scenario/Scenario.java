@@ -3,6 +3,7 @@ package pappus.scenario;
 import com.fasterxml.jackson.annotation.JsonPropertyDescription;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import pappus.catalog.Frame;
 import pappus.catalog.Role;
 import pappus.quantity.Money;
 import pappus.quantity.Require;
@@ -38,6 +39,11 @@ public record Scenario(
 
     @JsonPropertyDescription("Which parts may be used; absent: all.") @Nullable
     Choice parts,
+
+    @JsonPropertyDescription(
+        "A frame of the designer's own that every build is to have, not in any catalogue; absent: none.")
+    @Nullable
+    Frame draftFrame,
 
     @JsonPropertyDescription("What the pilot has on the ground; absent: anything goes.") @Nullable
     Pilot pilot,
@@ -103,14 +109,39 @@ public record Scenario(
     }
   }
 
+  /** A scenario that asks for nothing: a hover at sea level, however heavy. */
+  public static Scenario anything() {
+    return new Scenario(
+        "anything",
+        "Any flight.",
+        new MassCap(25_000, false, "none", null),
+        1,
+        null,
+        new Air(0, null, null),
+        Flight.HOVERING,
+        null,
+        null,
+        null,
+        null,
+        null,
+        null,
+        null,
+        null,
+        null,
+        null,
+        null,
+        null);
+  }
+
   /** What builds are ranked by. */
   public Goal goalOrEndurance() {
     return goal == null ? Goal.ENDURANCE : goal;
   }
 
-  /** Which parts may be used. */
+  /** Which parts may be used; a draft frame is fixed. */
   public Choice choice() {
-    return parts == null ? Choice.ANY : parts;
+    var choice = parts == null ? Choice.ANY : parts;
+    return draftFrame == null ? choice : choice.fixing(draftFrame.id(), Role.FRAME);
   }
 
   /** What the pilot has. */

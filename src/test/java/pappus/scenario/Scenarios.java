@@ -27,6 +27,7 @@ public final class Scenarios {
         null,
         null,
         null,
+        null,
         null);
   }
 

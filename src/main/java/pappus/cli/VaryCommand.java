@@ -1,0 +1,149 @@
+package pappus.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import pappus.ranking.Finder;
+import pappus.ranking.Frontier;
+import pappus.report.SweepReport;
+import pappus.whatif.Asked;
+import pappus.whatif.Axes;
+import pappus.whatif.Axis;
+import pappus.whatif.FrameAdvice;
+import pappus.whatif.FrameAdvisor;
+import pappus.whatif.Sweep;
+import pappus.whatif.Sweeper;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+
+/** What if a limit, or the frame, were otherwise. */
+@Command(
+    name = "vary",
+    description =
+        "Finds the best build at each step of one or two limits, or of a property of the frame; with --front, every build that no other surpasses in flight, mass and price at once.")
+final class VaryCommand extends ScenarioCommand implements Callable<Integer> {
+  private static final int MOST_AXES = 2;
+
+  /** What flies less than half as long as the best is no trade that anybody makes. */
+  private static final double FRONT_SHARE = 0.5;
+
+  @Option(
+      names = "--over",
+      paramLabel = "LIMIT=FROM:TO:STEP",
+      description =
+          "What varies, once or twice: mass-cap, budget, thrust-to-weight, altitude, temperature, transmitter-power, payload or cells; or frame.spacing, .mass, .arm-thickness, .inner-height, .camera-width, .largest-propeller, .bolt-circle, .drag-area or .stack-pattern. Values may be listed too: cells=2,3,4.")
+  private List<String> over = new ArrayList<>();
+
+  @Option(
+      names = "--front",
+      description =
+          "What is traded for what: flight, mass and price, down to half of the best flight.")
+  private boolean withFront;
+
+  @Option(
+      names = "--effort",
+      paramLabel = "N",
+      description = "How many choices each search looks into at most.")
+  private @Nullable Long effort;
+
+  /** What was found, as far as it was asked for. */
+  private record Found(
+      @Nullable Sweep sweep,
+      @Nullable Frontier front,
+      @Nullable FrameAdvice advice) {}
+
+  @Override
+  public Integer call() {
+    var format = format(Format.CSV, Format.MARKDOWN);
+    check(format);
+    var inputs = read();
+    var asked = new Asked(inputs.scenario(), inputs.supply());
+    var axes = axes(asked);
+    var found = finding(
+        Finder.Way.AUTO,
+        effort == null ? Finder.EFFORT : effort,
+        Finder.FEWER_MOVES,
+        finder -> find(asked, axes, finder));
+    var currency = inputs.catalog().parts().stream()
+        .map(part -> part.price().currency())
+        .findFirst()
+        .orElse("");
+    var report = new SweepReport(
+        inputs.scenario(),
+        currency,
+        inputs.assessor().deviations(),
+        found.sweep(),
+        found.front(),
+        found.advice());
+    print(
+        inputs,
+        "variation",
+        () -> report.json(run(inputs)),
+        format == Format.CSV
+            ? report::csv
+            : format == Format.MARKDOWN ? report::markdown : () -> report.text(columns()));
+    return isNothing(found) ? ExitCode.NO : ExitCode.OK;
+  }
+
+  private static boolean isNothing(Found found) {
+    var sweep = found.sweep();
+    var front = found.front();
+    return (sweep == null
+            || sweep.steps().stream().allMatch(step -> step.best().build().isEmpty()))
+        && (front == null || front.builds().isEmpty());
+  }
+
+  private void check(Format format) {
+    if (over.isEmpty() && !withFront) {
+      throw usage("--over or --front must be given.");
+    }
+    if (over.size() > MOST_AXES) {
+      throw usage(
+          "--over must be given at most twice, but is given %s times.".formatted(over.size()));
+    }
+    if (effort != null && effort < 1) {
+      throw usage("--effort must be at least 1, but is " + effort + ".");
+    }
+    if (!over.isEmpty() && withFront && format != Format.TEXT && format != Format.JSON) {
+      throw usage("--front must be left out where --over is printed as a table.");
+    }
+  }
+
+  private ParameterException usage(String message) {
+    return new ParameterException(spec().commandLine(), message);
+  }
+
+  private List<Axis> axes(Asked asked) {
+    var axes = new ArrayList<Axis>();
+    for (var typed : over) {
+      try {
+        axes.add(Axes.of(typed, asked));
+      } catch (IllegalArgumentException wrong) {
+        throw usage("--over " + wrong.getMessage());
+      }
+    }
+    if (axes.size() == MOST_AXES && axes.get(0).id().equals(axes.get(1).id())) {
+      throw usage(
+          "--over must be over two things, but is twice over " + axes.get(0).id() + ".");
+    }
+    return axes;
+  }
+
+  private Found find(Asked asked, List<Axis> axes, Finder finder) {
+    Sweep sweep = null;
+    FrameAdvice advice = null;
+    if (!axes.isEmpty()) {
+      try {
+        sweep = new Sweeper(asked, axes, finder, finder::tell).sweep();
+      } catch (IllegalArgumentException wrong) {
+        throw usage("--over " + wrong.getMessage());
+      }
+    }
+    if (axes.stream().anyMatch(axis -> axis.id().startsWith("frame."))) {
+      advice = FrameAdvisor.of(asked, finder);
+    }
+    return new Found(sweep, withFront ? finder.front(asked.question(), FRONT_SHARE) : null, advice);
+  }
+}

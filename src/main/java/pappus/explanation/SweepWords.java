@@ -1,0 +1,101 @@
+package pappus.explanation;
+
+import java.util.Optional;
+import java.util.stream.Collectors;
+import pappus.assessment.Assessment;
+import pappus.catalog.Part;
+import pappus.catalog.Role;
+import pappus.change.Changed;
+import pappus.ranking.Frontier;
+import pappus.search.Ending;
+import pappus.whatif.Axis;
+import pappus.whatif.Step;
+import pappus.whatif.Sweep;
+
+/** What a sweep and a trade-off say, in sentences. */
+public final class SweepWords {
+  private SweepWords() {}
+
+  /** What the best build of a step is, beside the step before. */
+  public static String winner(Step step, boolean isFirst) {
+    if (step.best().build().isEmpty()) {
+      return step.best().isProof() ? "nothing is feasible" : "nothing was found";
+    }
+    if (isFirst) {
+      return step.best().build().get().build().parts().entrySet().stream()
+          .filter(entry -> isMain(entry.getKey()))
+          .map(entry -> Spoken.safe(entry.getValue().name()))
+          .collect(Collectors.joining(", "));
+    }
+    return step.changed().isEmpty()
+        ? "the same"
+        : step.changed().stream().map(SweepWords::change).collect(Collectors.joining(", "));
+  }
+
+  private static boolean isMain(Role role) {
+    return role.compareTo(Role.BATTERY) <= 0;
+  }
+
+  private static String change(Changed changed) {
+    return changed
+        .after()
+        .map(Part::name)
+        .map(name -> changed.role().label() + " " + Spoken.safe(name))
+        .orElse("no " + changed.role().label());
+  }
+
+  /** What each unit of the one thing that varies is worth in the mean; absent where it is no number, or a limit. */
+  public static Optional<String> slope(Sweep sweep, boolean isForRange) {
+    var axis = sweep.axes().get(0);
+    var feasible =
+        sweep.steps().stream().filter(step -> step.best().build().isPresent()).toList();
+    if (sweep.axes().size() > 1
+        || axis.unit().isEmpty()
+        || axis.tightens() != Axis.Tightens.NEITHER
+        || feasible.size() < 2) {
+      return Optional.empty();
+    }
+    var first = feasible.get(0);
+    var last = feasible.get(feasible.size() - 1);
+    var units = Double.parseDouble(last.values().get(0))
+        - Double.parseDouble(first.values().get(0));
+    var gained = Assessment.figure(last.best().build().orElseThrow().objective()
+        - first.best().build().orElseThrow().objective());
+    var each = new Changes(isForRange, "").longer(gained / units);
+    return Optional.of("From %s to %s %s, the best build flies %s for each %s more in the mean."
+        .formatted(first.values().get(0), last.values().get(0), axis.unit(), each, axis.unit()));
+  }
+
+  /** How far a sweep can be trusted, and what it took. */
+  public static String standing(Sweep sweep) {
+    var steps = sweep.steps().size();
+    var unproven = sweep.steps().stream().filter(step -> !step.best().isProof()).count();
+    var took = " %s %s took %s %s; the others follow from looser ones."
+        .formatted(
+            steps,
+            steps == 1 ? "step" : "steps",
+            sweep.searches(),
+            sweep.searches() == 1 ? "search" : "searches");
+    if (sweep.searches() == steps) {
+      took = "";
+    }
+    return (unproven == 0
+            ? "Proven at each step: no other combination in this catalogue does better."
+            : "Not proven at %s of %s steps: there may be something better."
+                .formatted(unproven, steps))
+        + took;
+  }
+
+  /** How far a trade-off can be trusted. */
+  public static String standing(Frontier front, Against against) {
+    var downTo =
+        "down to %s %% of the longest flight".formatted(Spoken.number(100 * front.share(), 0));
+    if (front.isProof()) {
+      return "Proven: none is missing %s.".formatted(front.share() > 0 ? downTo : "at all");
+    }
+    return front.reach().ending() == Ending.EFFORT || front.reach().ending() == Ending.INTERRUPTED
+        ? "The search ended before its end: what reaches more than it had come to is all here."
+            + against.more(front.reach())
+        : "Not proven: these are of what was met on the way." + against.more(front.reach());
+  }
+}

@@ -1,0 +1,76 @@
+package pappus.ranking;
+
+import java.util.ArrayList;
+import java.util.List;
+import pappus.assessment.Assessment;
+import pappus.search.Ending;
+import pappus.search.Question;
+import pappus.search.Reach;
+
+/**
+ * What is traded for what: builds that no other surpasses in flight, mass and price at once, mass as it is needed at
+ * the scenario's confidence.
+ *
+ * @param builds longest or farthest flight first
+ * @param share of the best flight down to which builds were looked for
+ * @param reach how far the search came
+ */
+public record Frontier(List<Assessment> builds, double share, Reach reach) {
+  public Frontier {
+    builds = List.copyOf(builds);
+  }
+
+  /** Of builds that were met, best first, those that no other of them surpasses. */
+  static Frontier of(List<Assessment> met, Question question, double share, Reach reach) {
+    var deviations = question.assessor().deviations();
+    var front = new ArrayList<Assessment>();
+    for (var build : met) {
+      if (build.objective() < share * met.get(0).objective()) {
+        break;
+      }
+      var milligrams = build.mass().neededMilligrams(deviations);
+      if (front.stream()
+          .noneMatch(other -> other.mass().neededMilligrams(deviations) <= milligrams
+              && other.cost().cents() <= build.cost().cents())) {
+        front.add(build);
+      }
+    }
+    return new Frontier(front, share, reach);
+  }
+
+  /** Whether none is missing down to the share asked for. */
+  public boolean isProof() {
+    return reach.ending() == Ending.PROVEN;
+  }
+
+  /** Builds of it that no other surpasses in flight and price, the dearest first. */
+  public List<Assessment> againstPrice() {
+    var front = new ArrayList<Assessment>();
+    var least = Long.MAX_VALUE;
+    for (var build : builds) {
+      if (build.cost().cents() < least) {
+        least = build.cost().cents();
+        front.add(build);
+      }
+    }
+    return front;
+  }
+
+  /**
+   * Builds of it that no other surpasses in flight and mass, the heaviest first.
+   *
+   * @param deviations kept below the cap
+   */
+  public List<Assessment> againstMass(double deviations) {
+    var front = new ArrayList<Assessment>();
+    var least = Long.MAX_VALUE;
+    for (var build : builds) {
+      var milligrams = build.mass().neededMilligrams(deviations);
+      if (milligrams < least) {
+        least = milligrams;
+        front.add(build);
+      }
+    }
+    return front;
+  }
+}
