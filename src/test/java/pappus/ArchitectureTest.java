@@ -40,6 +40,7 @@ final class ArchitectureTest {
         Layer.of("pappus.cli", "pappus..", "picocli.."),
         Layer.of(
             "pappus.report",
+            "pappus.match",
             "pappus.whatif",
             "pappus.change",
             "pappus.calibration",
@@ -56,6 +57,7 @@ final class ArchitectureTest {
             "pappus.explanation",
             "pappus.physics..",
             JACKSON),
+        Layer.of("pappus.match", "pappus.catalog", "pappus.scenario", "pappus.compatibility"),
         Layer.of(
             "pappus.whatif",
             "pappus.change",
@@ -80,6 +82,7 @@ final class ArchitectureTest {
             "pappus.ranking"),
         Layer.of(
             "pappus.explanation",
+            "pappus.match",
             "pappus.whatif",
             "pappus.change",
             "pappus.quantity",

@@ -25,6 +25,7 @@ import picocli.CommandLine.ParseResult;
       AlternativesCommand.class,
       RelaxCommand.class,
       VaryCommand.class,
+      FitsCommand.class,
       VerifyCommand.class,
       CheckCommand.class,
       DescribeCommand.class,

@@ -1,0 +1,119 @@
+package pappus.cli;
+
+import java.io.PrintWriter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import java.util.function.Supplier;
+import pappus.catalog.Catalog;
+import pappus.catalog.CatalogReader;
+import pappus.catalog.Part;
+import pappus.explanation.Spoken;
+import pappus.files.Closest;
+import pappus.files.InputException;
+import pappus.files.Problem;
+import pappus.files.Shown;
+import pappus.match.Matcher;
+import pappus.report.MatchReport;
+import pappus.report.MatrixReport;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** What goes with a part. */
+@Command(
+    name = "fits",
+    description =
+        "Lists by kind every part that goes with one, or with several together: directly, with an adapter, with something to know, not, not known; --matrix has a column for each part by itself.")
+final class FitsCommand implements JsonAnswer, Callable<Integer> {
+  @Spec
+  private CommandSpec spec;
+
+  @Mixin
+  private CatalogOptions catalogs = new CatalogOptions();
+
+  @Parameters(arity = "1..*", paramLabel = "PART", description = "Ids of parts of the catalogue.")
+  private List<String> ids;
+
+  @Option(names = "--matrix", description = "One column a part, for a product page.")
+  private boolean isMatrix;
+
+  @Option(
+      names = "--format",
+      paramLabel = "text|json|csv|markdown",
+      defaultValue = "text",
+      description = "How to print the answer.")
+  private CatalogCommand.Format format;
+
+  @Option(names = "--quiet", description = "No remarks on standard error.")
+  private boolean quiet;
+
+  @Override
+  public Integer call() {
+    var read = CatalogReader.read(catalogs.folders());
+    if (!quiet) {
+      read.replacements()
+          .forEach(replacement -> err().println(Spoken.safe(replacement.toString())));
+    }
+    var given = parts(read.catalog());
+    var matcher = new Matcher(read.catalog());
+    if (isMatrix) {
+      var matrix = new MatrixReport(
+          given, given.stream().map(part -> matcher.with(List.of(part))).toList());
+      print(
+          matrix::json, matrix::csv, matrix::markdown, () -> matrix.text(CatalogCommand.columns()));
+    } else {
+      var report = new MatchReport(given, matcher.with(given));
+      print(
+          report::json, report::csv, report::markdown, () -> report.text(CatalogCommand.columns()));
+    }
+    return ExitCode.OK;
+  }
+
+  private List<Part> parts(Catalog catalog) {
+    var problems = new ArrayList<Problem>();
+    var parts = new ArrayList<Part>();
+    for (var id : ids) {
+      catalog
+          .part(id)
+          .ifPresentOrElse(
+              parts::add,
+              () -> problems.add(Problem.ofFile(
+                  "PART",
+                  "must be the id of a part in the catalogue, but is %s.%s"
+                      .formatted(Shown.text(id), Closest.advice(id, catalog.ids())))));
+    }
+    if (!problems.isEmpty()) {
+      throw new InputException(InputException.Kind.BAD_DATA, problems);
+    }
+    return parts;
+  }
+
+  private void print(
+      Supplier<String> json,
+      Supplier<String> csv,
+      Supplier<String> markdown,
+      Supplier<String> text) {
+    var out = spec.commandLine().getOut();
+    out.print(
+        switch (format) {
+          case JSON -> json.get();
+          case CSV -> csv.get();
+          case MARKDOWN -> markdown.get();
+          case TEXT -> text.get();
+        });
+    out.flush();
+  }
+
+  private PrintWriter err() {
+    return spec.commandLine().getErr();
+  }
+
+  @Override
+  public boolean wantsJson() {
+    return format == CatalogCommand.Format.JSON;
+  }
+}

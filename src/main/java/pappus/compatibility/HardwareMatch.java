@@ -1,0 +1,149 @@
+package pappus.compatibility;
+
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import pappus.catalog.Adapter;
+import pappus.catalog.Battery;
+import pappus.catalog.Board;
+import pappus.catalog.Camera;
+import pappus.catalog.Frame;
+import pappus.catalog.Motor;
+import pappus.catalog.MountingHoles;
+import pappus.catalog.Part;
+import pappus.catalog.Screw;
+import pappus.catalog.StackPattern;
+import pappus.catalog.Strap;
+import pappus.catalog.Transmitter;
+import pappus.quantity.Require;
+
+/** What small hardware goes with a part, two at a time; a build takes the lightest of what serves by itself. */
+public final class HardwareMatch {
+  private HardwareMatch() {}
+
+  /** What is to be said of small hardware beside a part; absent where the two have nothing to do with each other. */
+  public static Optional<Verdict> of(Part hardware, Part other) {
+    if (hardware instanceof Strap strap) {
+      return Optional.ofNullable(strap(strap, other));
+    }
+    if (hardware instanceof Screw screw) {
+      return Optional.ofNullable(screw(screw, other));
+    }
+    return hardware instanceof Adapter adapter
+        ? Optional.ofNullable(adapter(adapter, other))
+        : Optional.empty();
+  }
+
+  private static @Nullable Verdict strap(Strap strap, Part other) {
+    if (other instanceof Frame frame) {
+      var slots = frame.bay().strapWidthMillimetres();
+      return strap.widthMillimetres() <= slots
+          ? Verdict.FITS
+          : Verdict.clashes(
+              "Strap %s is %s mm wide, but the slots of frame %s take %s mm.",
+              strap.id(), strap.widthMillimetres(), frame.id(), slots);
+    }
+    if (other instanceof Battery battery) {
+      var girth = HardwarePlanner.girth(battery);
+      return strap.lengthMillimetres() >= girth
+          ? Verdict.FITS
+          : Verdict.clashes(
+              "Strap %s is %s mm long, but pack %s needs %s mm.",
+              strap.id(), strap.lengthMillimetres(), battery.id(), girth);
+    }
+    return null;
+  }
+
+  private static @Nullable Verdict screw(Screw screw, Part other) {
+    if (!(other instanceof Motor motor)) {
+      return null;
+    }
+    if (screw.thread() != motor.screw()) {
+      return Verdict.clashes(
+          "Screw %s is %s, but motor %s takes %s.",
+          screw.id(), screw.thread().label(), motor.id(), motor.screw().label());
+    }
+    if (screw.material() == Screw.Material.ALUMINIUM || screw.material() == Screw.Material.NYLON) {
+      return Verdict.clashes(
+          "Screw %s is too soft to hold motor %s: steel or titanium only.", screw.id(), motor.id());
+    }
+    return Verdict.fitsBut(
+        "Screw %s holds motor %s on arms of %s to %s mm.",
+        screw.id(),
+        motor.id(),
+        Math.max(0, screw.lengthMillimetres() - HardwarePlanner.deepest(motor)),
+        screw.lengthMillimetres() - motor.screw().leastMillimetres());
+  }
+
+  private static @Nullable Verdict adapter(Adapter adapter, Part other) {
+    return switch (adapter.purpose()) {
+      case STACK_PLATE -> plate(adapter, other);
+      case CAMERA_SHIMS -> shims(adapter, other);
+      case STEPPED_GROMMETS, REDUCING_RINGS -> null;
+    };
+  }
+
+  private static @Nullable Verdict plate(Adapter adapter, Part other) {
+    if (other instanceof Frame frame) {
+      return pattern(
+          adapter,
+          Require.present("stackPattern", adapter.stackPattern()),
+          "frame " + frame.id(),
+          frame.positions().stream()
+              .flatMap(position -> position.patterns().stream())
+              .map(MountingHoles::pattern)
+              .distinct()
+              .toList());
+    }
+    var mount = other instanceof Board board
+        ? board.mount()
+        : other instanceof Transmitter transmitter ? transmitter.mount() : null;
+    return mount == null
+        ? null
+        : pattern(
+            adapter,
+            Require.present("partPattern", adapter.partPattern()),
+            other.id(),
+            List.of(mount.pattern()));
+  }
+
+  private static Verdict pattern(
+      Adapter adapter, StackPattern side, String what, List<StackPattern> offered) {
+    return offered.stream().anyMatch(pattern -> pattern.takes(side))
+        ? Verdict.FITS
+        : Verdict.clashes(
+            "Adapter %s has %s holes on that side, but %s has %s.",
+            adapter.id(),
+            side.label(),
+            what,
+            String.join(", ", offered.stream().map(StackPattern::label).toList()));
+  }
+
+  private static @Nullable Verdict shims(Adapter adapter, Part other) {
+    if (other instanceof Frame frame) {
+      return width(
+          adapter,
+          Require.present("cageMillimetres", adapter.cageMillimetres()),
+          "frame " + frame.id() + " takes",
+          frame.cameraWidthsMillimetres());
+    }
+    return other instanceof Camera camera
+        ? width(
+            adapter,
+            Require.present("cameraMillimetres", adapter.cameraMillimetres()),
+            "camera " + camera.id() + " is",
+            List.of(camera.widthMillimetres()))
+        : null;
+  }
+
+  private static Verdict width(Adapter adapter, double side, String what, List<Double> offered) {
+    return offered.stream().anyMatch(width -> Math.abs(width - side) <= CameraCageRule.TOLERANCE_MM)
+        ? Verdict.FITS
+        : Verdict.clashes(
+            "Shims %s are for %s mm on that side, but %s %s mm.",
+            adapter.id(),
+            side,
+            what,
+            String.join(", ", offered.stream().map(Require::plain).toList()));
+  }
+}
