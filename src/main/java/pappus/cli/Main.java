@@ -30,7 +30,8 @@ import picocli.CommandLine.ParseResult;
       CheckCommand.class,
       DescribeCommand.class,
       CalibrateCommand.class,
-      ImportCommand.class
+      ImportCommand.class,
+      CompletionCommand.class
     },
     exitCodeListHeading = "%nExit codes:%n",
     exitCodeList = {
@@ -80,7 +81,11 @@ public final class Main {
   /** What is typed wrongly is one line, and where to read more. */
   private static int usage(CommandLine.ParameterException wrong, String[] args) {
     var command = wrong.getCommandLine();
-    var more = "; " + command.getCommandSpec().qualifiedName() + " --help says more.";
+    var near = wrong instanceof CommandLine.UnmatchedArgumentException unknown
+            && !unknown.getSuggestions().isEmpty()
+        ? ". Maybe " + unknown.getSuggestions().get(0) + " was meant"
+        : "";
+    var more = near + "; " + command.getCommandSpec().qualifiedName() + " --help says more.";
     var message = String.valueOf(wrong.getMessage()).replaceAll("\\s*\\R\\s*", " ");
     command.getErr().println(Spoken.safe(message.replaceAll("\\.$", "") + more));
     return ExitCode.USAGE;

@@ -14,6 +14,10 @@ public final class MatchWords {
   public static final String CAUTION =
       "Two parts that fit make no quad: currents, ports, balance and mass are judged with all of it, which assess does. Check before you buy, and mind what lithium packs, propellers and radio power can do.";
 
+  /** What stands behind it. */
+  public static final String STANDING =
+      "Every part of the catalogue was asked about by every fit rule that can tell from these parts alone.";
+
   /** In the place of a part's own id, where the same is said of several. */
   private static final String ITSELF = "…";
 

@@ -57,7 +57,12 @@ public final class MatchReport {
         }
       }
     });
-    return lines.blank().caution(MatchWords.CAUTION).text();
+    return lines
+        .blank()
+        .say(MatchWords.STANDING)
+        .blank()
+        .caution(MatchWords.CAUTION)
+        .text();
   }
 
   private Table table() {
@@ -94,11 +99,20 @@ public final class MatchReport {
     var parts = new TreeMap<String, Part>();
     var document = new LinkedHashMap<String, Object>();
     document.put("status", "matched");
+    document.put("standing", standing());
     document.put("with", given.stream().map(Part::id).toList());
     document.put("kinds", kinds(matches, parts));
     given.forEach(part -> parts.put(part.id(), part));
     document.put("parts", parts);
     return JsonText.of(document);
+  }
+
+  /** What stands behind what is told. */
+  static Map<String, Object> standing() {
+    var standing = new LinkedHashMap<String, Object>();
+    standing.put("proven", true);
+    standing.put("text", MatchWords.STANDING);
+    return standing;
   }
 
   static Map<String, Object> kinds(Map<Kind, List<Match>> matches, Map<String, Part> parts) {

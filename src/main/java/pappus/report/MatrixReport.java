@@ -66,7 +66,12 @@ public final class MatrixReport {
   public String text(int width) {
     var lines = new Lines(width);
     table().lines(width).forEach(line -> lines.row(line, 4));
-    return lines.blank().caution(MatchWords.CAUTION).text();
+    return lines
+        .blank()
+        .say(MatchWords.STANDING)
+        .blank()
+        .caution(MatchWords.CAUTION)
+        .text();
   }
 
   /** For a spreadsheet. */
@@ -92,6 +97,7 @@ public final class MatrixReport {
     }
     var document = new LinkedHashMap<String, Object>();
     document.put("status", "matched");
+    document.put("standing", MatchReport.standing());
     document.put("columns", columns);
     document.put("parts", parts);
     return JsonText.of(document);
