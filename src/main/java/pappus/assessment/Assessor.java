@@ -56,12 +56,27 @@ public final class Assessor {
    * @param rules fit rules, in the order of reports
    */
   public Assessor(Scenario scenario, Stock stock, Shelf shelf, List<CompatibilityRule> rules) {
+    this(scenario, stock, shelf, rules, 1);
+  }
+
+  /**
+   * @param stock small hardware at hand
+   * @param shelf what is owned, and how much of what can be bought
+   * @param rules fit rules, in the order of reports
+   * @param powerFactor power that propellers need over what is computed, by the builder's own flights; 1 without any
+   */
+  public Assessor(
+      Scenario scenario,
+      Stock stock,
+      Shelf shelf,
+      List<CompatibilityRule> rules,
+      double powerFactor) {
     this.scenario = scenario;
     this.rules = List.copyOf(rules);
     this.fitter = new Fitter(scenario, stock);
-    this.expected = new Flights(scenario, Weighing.EXPECTED);
+    this.expected = new Flights(scenario, Weighing.EXPECTED, powerFactor);
     this.flights = scenario.outlookOrExpected() == Outlook.CAUTIOUS
-        ? new Flights(scenario, Weighing.CAUTIOUS)
+        ? new Flights(scenario, Weighing.CAUTIOUS, powerFactor)
         : expected;
     this.purse = new Purse(Set.copyOf(scenario.choice().ownedIds()), shelf);
     this.deviations = MassChance.deviationsFor(scenario.massCap().confidenceOrUsual());

@@ -28,6 +28,7 @@ import pappus.physics.motor.SpeedController;
 import pappus.physics.propeller.BladeElements;
 import pappus.physics.propeller.PropellerInAir;
 import pappus.physics.propeller.StaticPoint;
+import pappus.quantity.Require;
 import pappus.quantity.Units;
 import pappus.scenario.Flight;
 import pappus.scenario.Scenario;
@@ -55,11 +56,15 @@ public final class FlightModels {
   private final Map<String, pappus.physics.motor.Motor> motors = new ConcurrentHashMap<>();
   private final Map<String, Cell> cells = new ConcurrentHashMap<>();
   private final Weighing weighing;
+  private final double powerFactor;
 
   /**
    * @param weighing which number stands for an uncertain figure of a record
+   * @param powerFactor power that propellers need over what is computed; it goes into their figure of merit, so that
+   *     bounds and full throttle follow it
    */
-  FlightModels(Scenario scenario, Weighing weighing) {
+  FlightModels(Scenario scenario, Weighing weighing, double powerFactor) {
+    this.powerFactor = Require.positive("powerFactor", powerFactor);
     this.weighing = weighing;
     var place = scenario.air();
     var celsius = place.temperatureCelsius();
@@ -181,7 +186,11 @@ public final class FlightModels {
   }
 
   private pappus.physics.propeller.Propeller curve(Propeller propeller) {
-    return curves.computeIfAbsent(propeller.id(), id -> newCurve(propeller));
+    return curves.computeIfAbsent(
+        propeller.id(),
+        id -> powerFactor == 1
+            ? newCurve(propeller)
+            : scaled(newCurve(propeller), 1, 1 / powerFactor));
   }
 
   private pappus.physics.propeller.Propeller newCurve(Propeller propeller) {

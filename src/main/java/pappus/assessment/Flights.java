@@ -26,9 +26,9 @@ final class Flights {
   private final FlightModels models;
   private final CoursePlanner courses;
 
-  Flights(Scenario scenario, Weighing weighing) {
+  Flights(Scenario scenario, Weighing weighing, double powerFactor) {
     this.scenario = scenario;
-    this.models = new FlightModels(scenario, weighing);
+    this.models = new FlightModels(scenario, weighing, powerFactor);
     this.courses = new CoursePlanner(scenario);
   }
 

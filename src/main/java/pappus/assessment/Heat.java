@@ -22,7 +22,7 @@ public record Heat(double steadyCelsius, double burstCelsius, double burstSecond
   /** Of a build that flies. */
   public static Heat of(Scenario scenario, Assessment assessment) {
     var flight = assessment.flight().orElseThrow();
-    var models = new FlightModels(scenario, Weighing.EXPECTED);
+    var models = new FlightModels(scenario, Weighing.EXPECTED, 1);
     var motor = models.rotor(assessment.build(), Factors.NONE).motor();
     var airK = models.air().temperatureK();
     var massKg = assessment.build().motor().orElseThrow().mass().grams() / 1000;

@@ -1,9 +1,14 @@
 package pappus.assessment;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import pappus.catalog.Catalog;
+import pappus.catalog.Flown;
 import pappus.catalog.Part;
+import pappus.catalog.ReadCatalog;
 import pappus.catalog.Shelf;
 import pappus.compatibility.Rules;
 import pappus.compatibility.Stock;
@@ -14,19 +19,39 @@ import pappus.scenario.Scenario;
  *
  * @param catalog every part, at the shelf's prices
  * @param shelf what is owned, and how much of what can be bought
+ * @param flown what own flights say of the power needed, by way of flying
  */
-public record Supply(Catalog catalog, Shelf shelf) {
+public record Supply(Catalog catalog, Shelf shelf, Map<String, Flown> flown) {
+  public Supply {
+    flown = Collections.unmodifiableMap(new TreeMap<>(flown));
+  }
+
+  /** Without flights of one's own. */
+  public Supply(Catalog catalog, Shelf shelf) {
+    this(catalog, shelf, Map.of());
+  }
+
+  /** The same with other parts. */
+  public Supply with(List<? extends Part> parts) {
+    return new Supply(Catalog.of(parts), shelf, flown);
+  }
+
+  /** The same with as much as wanted of everything. */
+  public Supply uncounted() {
+    return new Supply(catalog, Shelf.EMPTY, flown);
+  }
 
   /** What there is for a scenario: its draft frame too, in the place of any frame of the same id. */
-  public static Supply of(Catalog catalog, Shelf shelf, Scenario scenario) {
+  public static Supply of(ReadCatalog read, Scenario scenario) {
+    var supply = new Supply(read.catalog(), read.shelf(), read.flown());
     var draft = scenario.draftFrame();
     if (draft == null) {
-      return new Supply(catalog, shelf);
+      return supply;
     }
-    var parts = new ArrayList<Part>(catalog.parts());
+    var parts = new ArrayList<Part>(read.catalog().parts());
     parts.removeIf(part -> part.id().equals(draft.id()));
     parts.add(draft);
-    return new Supply(Catalog.of(parts), shelf);
+    return supply.with(parts);
   }
 
   /** Who judges builds from it for a scenario. */
@@ -37,6 +62,8 @@ public record Supply(Catalog catalog, Shelf shelf) {
         .filter(part -> !excluded.contains(part.id()))
         .filter(part -> owned.contains(part.id()) || shelf.has(part, 1))
         .toList();
-    return new Assessor(scenario, Stock.of(stock), shelf, Rules.ALL);
+    var own = flown.get(scenario.flight().style().word());
+    return new Assessor(
+        scenario, Stock.of(stock), shelf, Rules.ALL, own == null ? 1 : own.powerFactor());
   }
 }

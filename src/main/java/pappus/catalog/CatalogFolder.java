@@ -21,7 +21,7 @@ import pappus.files.Source;
 public abstract sealed class CatalogFolder {
   private static final String COPY = "/pappus/catalog/";
   private static final List<String> FILE_NAMES = Stream.concat(
-          Stream.of(Kind.values()).map(Kind::fileName), Stream.of(Shelf.FILE_NAME))
+          Stream.of(Kind.values()).map(Kind::fileName), Stream.of(Shelf.FILE_NAME, Flown.FILE_NAME))
       .toList();
 
   private CatalogFolder() {}
@@ -60,8 +60,8 @@ public abstract sealed class CatalogFolder {
   /** The files by kind; what is wrong with the folder or its files is added to the problems. */
   abstract Map<Kind, Source> sources(Problems problems);
 
-  /** The file of what is at hand and what can be bought, if there is one. */
-  abstract Optional<Source> shelf(Problems problems);
+  /** The file of what is at hand and what can be bought, or of what own flights say, if there is one. */
+  abstract Optional<Source> other(String fileName, Problems problems);
 
   private static final class InJar extends CatalogFolder {
     @Override
@@ -80,7 +80,7 @@ public abstract sealed class CatalogFolder {
     }
 
     @Override
-    Optional<Source> shelf(Problems problems) {
+    Optional<Source> other(String fileName, Problems problems) {
       return Optional.empty();
     }
   }
@@ -102,8 +102,8 @@ public abstract sealed class CatalogFolder {
     }
 
     @Override
-    Optional<Source> shelf(Problems problems) {
-      return name().equals(Shelf.FILE_NAME) ? Source.find(file, problems) : Optional.empty();
+    Optional<Source> other(String fileName, Problems problems) {
+      return name().equals(fileName) ? Source.find(file, problems) : Optional.empty();
     }
 
     private String name() {
@@ -133,7 +133,9 @@ public abstract sealed class CatalogFolder {
             folder.resolve(name).toString(),
             "is not a file of a catalogue." + Closest.advice(name, FILE_NAMES)));
       }
-      var isCatalogue = !strangers.isEmpty() || names.get().contains(Shelf.FILE_NAME);
+      var isCatalogue = !strangers.isEmpty()
+          || names.get().contains(Shelf.FILE_NAME)
+          || names.get().contains(Flown.FILE_NAME);
       for (var kind : Kind.values()) {
         if (names.get().contains(kind.fileName())) {
           isCatalogue = true;
@@ -150,8 +152,8 @@ public abstract sealed class CatalogFolder {
     }
 
     @Override
-    Optional<Source> shelf(Problems problems) {
-      var file = folder.resolve(Shelf.FILE_NAME);
+    Optional<Source> other(String fileName, Problems problems) {
+      var file = folder.resolve(fileName);
       return Files.exists(file) ? Source.find(file, problems) : Optional.empty();
     }
 

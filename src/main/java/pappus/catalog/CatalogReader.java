@@ -28,6 +28,8 @@ public final class CatalogReader {
   private final List<Fingerprint> inputs = new ArrayList<>();
   private final List<Replacement> replacements = new ArrayList<>();
   private final Map<String, OnShelf> shelf = new TreeMap<>();
+  private final Map<String, Flown> flown = new TreeMap<>();
+  private final Map<String, String> flownAt = new TreeMap<>();
 
   /** A part and where it came from. */
   private record Entry(Source source, Listed<? extends Part> listed) {
@@ -102,6 +104,7 @@ public final class CatalogReader {
     return new ReadCatalog(
         Catalog.of(byId.values().stream().map(wanted).toList()),
         Shelf.of(shelf.values().stream().map(each -> each.listed().value()).toList()),
+        Collections.unmodifiableMap(flown),
         List.copyOf(inputs),
         List.copyOf(replacements),
         Collections.unmodifiableMap(places),
@@ -153,7 +156,32 @@ public final class CatalogReader {
         }
       }
     });
-    folder.shelf(problems).ifPresent(this::readShelf);
+    folder.other(Shelf.FILE_NAME, problems).ifPresent(this::readShelf);
+    folder.other(Flown.FILE_NAME, problems).ifPresent(this::readFlown);
+  }
+
+  /** One factor a way of flying; those of earlier folders give way, which is told. */
+  private void readFlown(Source source) {
+    inputs.add(source.fingerprint());
+    var inFile = new TreeMap<String, Integer>();
+    for (var listed : JsonReader.readList(source, Flown.NAME, Flown.NAME, Flown.class, problems)) {
+      var style = listed.value().style();
+      var twin = inFile.putIfAbsent(style, listed.line());
+      var place = source.name() + ":" + listed.line();
+      if (twin != null) {
+        var record = Flown.NAME + "[" + listed.index() + "]";
+        problems.add(JsonPlaces.of(source, listed, record)
+            .problem(
+                record + ".style",
+                "must be there once, but %s is in line %s too.".formatted(style, twin)));
+        continue;
+      }
+      var earlier = flown.put(style, listed.value());
+      var before = flownAt.put(style, place);
+      if (earlier != null && before != null) {
+        replacements.add(new Replacement("The power factor of a " + style, before, place));
+      }
+    }
   }
 
   /** Entries of one folder; those of earlier ones give way, which is told. */

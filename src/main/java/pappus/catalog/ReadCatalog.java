@@ -9,6 +9,7 @@ import pappus.files.Problem;
  * A catalogue and what it was read from.
  *
  * @param shelf what is at hand and what can be bought; prices on it are those of the catalogue's parts already
+ * @param flown what own flights say, by way of flying
  * @param inputs every file, in the order of reading
  * @param replacements every part that took the place of an earlier one
  * @param places where each part stands, by id
@@ -17,6 +18,7 @@ import pappus.files.Problem;
 public record ReadCatalog(
     Catalog catalog,
     Shelf shelf,
+    Map<String, Flown> flown,
     List<Fingerprint> inputs,
     List<Replacement> replacements,
     Map<String, Place> places,

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import pappus.catalog.Flown;
 import pappus.catalog.Kind;
 import pappus.catalog.Shelf;
 import pappus.files.CsvText;
@@ -66,26 +67,28 @@ final class DescribeCommand implements Callable<Integer> {
   }
 
   private void printColumns(PrintWriter out, String format) {
-    if (format.equals(SCENARIO)) {
+    if (format.equals(SCENARIO) || format.equals(Flown.NAME)) {
       throw new ParameterException(
-          spec.commandLine(), "--columns must be asked of a kind of part, but is of a scenario.");
+          spec.commandLine(),
+          "--columns must be asked of a kind of part, but is of " + format + ".");
     }
     out.print(CsvText.of(RecordSheet.titles(format), List.of()));
   }
 
   /** Name of the schema of the kind. */
   private String format() {
-    if (kind.equals(SCENARIO) || kind.equals(Shelf.NAME)) {
+    if (kind.equals(SCENARIO) || kind.equals(Shelf.NAME) || kind.equals(Flown.NAME)) {
       return kind;
     }
     return Kind.ofKey(kind)
         .map(Kind::listName)
         .orElseThrow(() -> new ParameterException(
             spec.commandLine(),
-            "KIND must be %s, %s or %s, but is %s."
+            "KIND must be %s, %s, %s or %s, but is %s."
                 .formatted(
                     Stream.of(Kind.values()).map(Kind::key).collect(Collectors.joining(", ")),
                     Shelf.NAME,
+                    Flown.NAME,
                     SCENARIO,
                     kind)));
   }

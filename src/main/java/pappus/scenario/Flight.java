@@ -95,7 +95,8 @@ public record Flight(
     @JsonProperty("profile")
     PROFILE;
 
-    String word() {
+    /** As it stands in files. */
+    public String word() {
       return name().toLowerCase(Locale.ROOT);
     }
   }

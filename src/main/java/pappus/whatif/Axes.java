@@ -7,9 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.Function;
-import pappus.assessment.Supply;
 import pappus.catalog.Battery;
-import pappus.catalog.Catalog;
 import pappus.catalog.Part;
 import pappus.files.Closest;
 import pappus.files.Shown;
@@ -181,6 +179,6 @@ public final class Axes {
     Function<Part, Boolean> stays =
         part -> !(part instanceof Battery battery) || battery.cellsInSeries() == cells;
     var left = from.supply().catalog().parts().stream().filter(stays::apply).toList();
-    return new Asked(from.scenario(), new Supply(Catalog.of(left), from.supply().shelf()));
+    return new Asked(from.scenario(), from.supply().with(left));
   }
 }

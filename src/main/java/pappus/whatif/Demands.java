@@ -6,8 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import pappus.assessment.Supply;
-import pappus.catalog.Shelf;
 import pappus.quantity.Money;
 import pappus.quantity.Require;
 import pappus.scenario.Choice;
@@ -173,8 +171,7 @@ final class Demands {
           "in-stock",
           "what is in stock",
           "order what is not in stock",
-          without ->
-              new Asked(without.scenario(), new Supply(without.supply().catalog(), Shelf.EMPTY)));
+          without -> new Asked(without.scenario(), without.supply().uncounted()));
     }
   }
 

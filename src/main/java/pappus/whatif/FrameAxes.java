@@ -6,8 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
-import pappus.assessment.Supply;
-import pappus.catalog.Catalog;
 import pappus.catalog.Frame;
 import pappus.catalog.MountingHoles;
 import pappus.catalog.Part;
@@ -122,7 +120,7 @@ final class FrameAxes {
         .filter(part -> !part.id().equals(frame.id()))
         .toList());
     others.add(changed);
-    return new Asked(scenario, new Supply(Catalog.of(others), asked.supply().shelf()));
+    return new Asked(scenario, asked.supply().with(others));
   }
 
   /** The lesser distance between neighbouring motors; the other keeps its proportion. */

@@ -34,7 +34,8 @@ class LuckOfTheWinnerTest {
   private static final int CATALOGUES = 40;
   private static final int PARTS = 24;
   private static final double AIRFRAME_GRAMS = 60;
-  private static final FlightModels STATED = new FlightModels(Scenarios.plain(), Weighing.STATED);
+  private static final FlightModels STATED =
+      new FlightModels(Scenarios.plain(), Weighing.STATED, 1);
   private static final LandingRule LANDING = new LandingRule(0.2, 3.5);
   /** A part as its record says and as it is. */
   private record Twin(Part record, Part truth) {}
@@ -56,7 +57,7 @@ class LuckOfTheWinnerTest {
               propellers,
               batteries,
               Twin::record,
-              new FlightModels(Scenarios.plain(), Weighing.STATED)),
+              new FlightModels(Scenarios.plain(), Weighing.STATED, 1)),
           possible);
       counted.add(
           best(
@@ -64,7 +65,7 @@ class LuckOfTheWinnerTest {
               propellers,
               batteries,
               Twin::record,
-              new FlightModels(Scenarios.plain(), Weighing.EXPECTED)),
+              new FlightModels(Scenarios.plain(), Weighing.EXPECTED, 1)),
           possible);
     }
     System.out.printf(

@@ -9,6 +9,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import pappus.catalog.Flown;
 import pappus.catalog.Kind;
 import pappus.catalog.SchemaWriter;
 import pappus.catalog.Shelf;
@@ -53,13 +54,17 @@ class SchemaTest {
 
   private static Stream<String> names() {
     return Stream.concat(
-        Stream.of(Kind.values()).map(Kind::listName), Stream.of(Shelf.NAME, "scenario"));
+        Stream.of(Kind.values()).map(Kind::listName),
+        Stream.of(Shelf.NAME, Flown.NAME, "scenario"));
   }
 
   private static String fresh(String name) {
     var writer = new SchemaWriter();
     if (name.equals(Shelf.NAME)) {
       return writer.ofList(name, ShelfEntry.class);
+    }
+    if (name.equals(Flown.NAME)) {
+      return writer.ofList(name, Flown.class);
     }
     return name.equals("scenario")
         ? writer.ofRecord("scenario", Scenario.class)
