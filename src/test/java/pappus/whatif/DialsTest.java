@@ -83,6 +83,15 @@ class DialsTest {
     assertThat(budget("190.33").first(BUILD)).isEqualTo(1);
   }
 
+  /** As much as a price may be, since units of some currencies are small. */
+  @Test
+  void aBudgetOfSmallUnitsGoesUpToo() {
+    var dial = budget("150000");
+
+    assertThat(shown(dial, 0, 1, dial.steps())).isEqualTo("150000 EUR, 150001 EUR, 1000000 EUR");
+    assertThat(budget("1000000").steps()).isZero();
+  }
+
   @Test
   void confidenceGoesDownByHundredthsToAHalf() {
     var dial = Dials.confidence(capped(250, true));
