@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import pappus.assessment.Supply;
 import pappus.catalog.Shelf;
+import pappus.catalog.ShelfEntry;
 import pappus.quantity.Money;
 import pappus.quantity.Require;
 import pappus.scenario.Choice;
@@ -173,9 +174,18 @@ final class Demands {
           "in-stock",
           "what is in stock",
           "order what is not in stock",
-          without ->
-              new Asked(without.scenario(), new Supply(without.supply().catalog(), Shelf.EMPTY)));
+          without -> new Asked(
+              without.scenario(),
+              new Supply(without.supply().catalog(), uncounted(without.supply().shelf()))));
     }
+  }
+
+  /** What is at hand stays there; prices are in the parts already. */
+  private static Shelf uncounted(Shelf shelf) {
+    return Shelf.of(shelf.entries().stream()
+        .filter(entry -> entry.owned() != null)
+        .map(entry -> new ShelfEntry(entry.id(), entry.owned(), null, entry.price(), entry.note()))
+        .toList());
   }
 
   private void addLimits() {

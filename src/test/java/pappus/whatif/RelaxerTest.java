@@ -356,6 +356,22 @@ class RelaxerTest {
         .isEqualTo(Asking.best(SmallShop.scenario("")).orElseThrow().build());
   }
 
+  /** The pack is at hand and costs nothing: with it the cheapest build is 166.44, without it 178.84. */
+  @Test
+  void whatIsAtHandStaysAtHandWhereTheRestIsOrdered() {
+    var owned = new ShelfEntry("tidewell-2s-3500", 1, null, null, null);
+    var asked = new Asked(
+        SmallShop.scenario(Asking.budget(170)),
+        shelf(owned, stock("spikerush-1303-3400", 0), stock("cypsela-1404-2800", 0)));
+    assertThat(Asking.best(asked)).isEmpty();
+
+    var relaxation = Asking.relax(asked);
+
+    assertThat(Asking.ids(relaxation.conflict())).containsExactly("in-stock");
+    assertThat(Asking.changes(relaxation)).containsExactly("in-stock");
+    assertThat(relaxation.reliefs().get(0).build().cost().cents()).isEqualTo(16_644);
+  }
+
   private static int first(Scenario[] steps) {
     for (var step = 0; step < steps.length; step++) {
       if (Asking.best(steps[step]).isPresent()) {
