@@ -71,7 +71,7 @@ class DemandsTest {
   }
 
   @Test
-  void whatHasNoStepsSaysWhatIsDoneAboutIt() {
+  void whatHasNoStepsThatHelpSaysWhatIsDoneAboutIt() {
     assertThat(all().stream().filter(demand -> demand.dial().isEmpty()))
         .extracting(Demand::givenUp)
         .containsExactly(
@@ -87,15 +87,15 @@ class DemandsTest {
             "fly with another radio",
             "order what is not in stock");
     assertThat(all().stream().filter(demand -> demand.dial().isPresent()))
-        .extracting(Demand::id)
+        .extracting(demand -> demand.id() + ": " + demand.givenUp())
         .containsExactly(
-            "transmitter-power",
-            "payload",
-            "airspeed",
-            "wind",
-            "budget",
-            "thrust-to-weight",
-            "mass-cap");
+            "transmitter-power: ",
+            "payload: carry no payload",
+            "airspeed: leave the airspeed open",
+            "wind: ",
+            "budget: ",
+            "thrust-to-weight: ",
+            "mass-cap: ");
   }
 
   @Test

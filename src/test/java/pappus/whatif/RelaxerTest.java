@@ -403,6 +403,36 @@ class RelaxerTest {
         .isEqualTo(Asking.best(carrying.apply(60 - step)).orElseThrow().build());
   }
 
+  /** It reaches into the discs of every propeller, however light it is. */
+  @Test
+  void aPayloadThatNoGramLessHelpsIsLeftOut() {
+    var relaxation = Asking.relax(
+        SmallShop.scenario(
+            ", \"payload\": {\"name\": \"reed\", \"massGrams\": 5, \"watts\": 0, \"xMillimetres\": 0, \"lengthMillimetres\": 300, \"widthMillimetres\": 300}"));
+
+    assertThat(Asking.ids(relaxation.conflict())).containsExactly("payload");
+    assertThat(Asking.changes(relaxation)).containsExactly("payload");
+    assertThat(relaxation.reliefs().get(0).demand().givenUp()).isEqualTo("carry no payload");
+    assertThat(relaxation.reliefs().get(0).isLeast()).isTrue();
+    assertThat(relaxation.reliefs().get(0).build().build())
+        .isEqualTo(Asking.best(SmallShop.scenario("")).orElseThrow().build());
+    assertThat(relaxation.pairs()).isEmpty();
+  }
+
+  /** What flies slower than the wind comes never back: a slower flight is no help. */
+  @Test
+  void anAirspeedThatIsTooSlowForTheWindIsLeftOpen() {
+    var relaxation =
+        Asking.relax(cruising(metresPerSecond("airspeed", 5), metresPerSecond("wind", 8)));
+
+    assertThat(Asking.ids(relaxation.conflict())).containsExactly("airspeed", "wind");
+    assertThat(Asking.changes(relaxation)).containsExactly("airspeed", "wind 8 m/s 4.5 m/s");
+    assertThat(relaxation.reliefs().get(0).demand().givenUp()).isEqualTo("leave the airspeed open");
+    assertThat(relaxation.reliefs().get(0).build().objective())
+        .isEqualTo(
+            Asking.best(cruising("", metresPerSecond("wind", 8))).orElseThrow().objective());
+  }
+
   private static Scenario cruising(String airspeed, String wind) {
     return SmallShop.flying("{\"style\": \"cruise\"" + airspeed + wind + "}", "");
   }
