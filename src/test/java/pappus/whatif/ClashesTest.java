@@ -31,7 +31,11 @@ class ClashesTest {
     return Clashes.of(question).stream()
         .map(count -> "%s %s %s: %s of %s"
             .formatted(
-                count.rule(), count.one().key(), count.other().key(), count.clashes(), count.pairs()))
+                count.rule(),
+                count.one().key(),
+                count.other().key(),
+                count.clashes(),
+                count.pairs()))
         .toList();
   }
 
@@ -69,7 +73,8 @@ class ClashesTest {
 
   @Test
   void whatIsSetAsideIsNoClash() {
-    var waiver = ", \"waivers\": [{\"rule\": \"%s\", \"parts\": [\"%s\"], \"reason\": \"We cut it.\"}]";
+    var waiver =
+        ", \"waivers\": [{\"rule\": \"%s\", \"parts\": [\"%s\"], \"reason\": \"We cut it.\"}]";
 
     assertThat(told(SmallShop.question(
             few(CAMERA), waiver.formatted("propeller-clearance", "awn-4.5x2.5x2"))))
@@ -169,7 +174,8 @@ class ClashesTest {
   void aChangedScenarioIsAskedWithTheSameParts() {
     var asked = Asking.asked(SmallShop.scenario(""));
 
-    var changed = asked.with(Map.of("leastThrustToWeight", 3, "parts.excluded", List.of("awn-4.5x2.5x2")));
+    var changed =
+        asked.with(Map.of("leastThrustToWeight", 3, "parts.excluded", List.of("awn-4.5x2.5x2")));
 
     assertThat(changed.supply()).isSameAs(asked.supply());
     assertThat(changed.scenario())
