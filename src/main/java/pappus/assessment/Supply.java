@@ -10,6 +10,7 @@ import pappus.catalog.Flown;
 import pappus.catalog.Part;
 import pappus.catalog.ReadCatalog;
 import pappus.catalog.Shelf;
+import pappus.catalog.ShelfEntry;
 import pappus.compatibility.Rules;
 import pappus.compatibility.Stock;
 import pappus.scenario.Scenario;
@@ -36,9 +37,13 @@ public record Supply(Catalog catalog, Shelf shelf, Map<String, Flown> flown) {
     return new Supply(Catalog.of(parts), shelf, flown);
   }
 
-  /** The same with as much as wanted of everything. */
+  /** The same with as much as wanted of everything; what is at hand stays there, and prices are in the parts already. */
   public Supply uncounted() {
-    return new Supply(catalog, Shelf.EMPTY, flown);
+    var left = shelf.entries().stream()
+        .filter(entry -> entry.owned() != null)
+        .map(entry -> new ShelfEntry(entry.id(), entry.owned(), null, entry.price(), entry.note()))
+        .toList();
+    return new Supply(catalog, Shelf.of(left), flown);
   }
 
   /** What there is for a scenario: its draft frame too, in the place of any frame of the same id. */

@@ -76,6 +76,8 @@ public final class RelaxWords {
     return (relaxation.isProof()
             ? "Proven: what is called impossible was searched to the end"
             : "Not proven: where nothing was found, there may be something all the same")
-        + ", in %s searches.".formatted(relaxation.searches());
+        + (relaxation.searches() == 1
+            ? ", in 1 search."
+            : ", in %s searches.".formatted(relaxation.searches()));
   }
 }

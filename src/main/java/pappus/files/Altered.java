@@ -4,8 +4,10 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import tools.jackson.core.JacksonException;
+import tools.jackson.databind.exc.UnrecognizedPropertyException;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -26,6 +28,8 @@ public final class Altered {
     var bytes = root.toString().getBytes(UTF_8);
     try {
       return StrictMapper.bind(StrictMapper.readerFor(record), record, bytes, 0, bytes.length);
+    } catch (UnrecognizedPropertyException unknown) {
+      throw new IllegalArgumentException(path(unknown) + ": is no field here.", unknown);
     } catch (JacksonException refused) {
       var paths = String.join(", ", changes.keySet().stream().sorted().toList());
       throw new IllegalArgumentException(paths + ": " + reason(refused), refused);
@@ -44,6 +48,14 @@ public final class Altered {
     } else {
       at.set(last, JsonMapper.shared().readTree(JsonText.of(value)));
     }
+  }
+
+  private static String path(JacksonException refused) {
+    return refused.getPath().stream()
+        .map(step -> step.getPropertyName() == null
+            ? String.valueOf(step.getIndex())
+            : step.getPropertyName())
+        .collect(Collectors.joining("."));
   }
 
   /** What the record itself says, which knows the range. */

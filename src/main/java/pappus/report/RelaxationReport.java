@@ -83,8 +83,12 @@ public final class RelaxationReport {
         run,
         best.build().isPresent() ? "feasible" : relaxation.helps() ? "relaxed" : "infeasible");
     var standing = new LinkedHashMap<String, Object>();
-    standing.put("proven", relaxation.isProof());
-    standing.put("text", RelaxWords.standing(relaxation));
+    standing.put("proven", best.build().isPresent() ? best.isProof() : relaxation.isProof());
+    standing.put(
+        "text",
+        best.build()
+            .map(build -> new Against(scenario).of(build, best))
+            .orElseGet(() -> RelaxWords.standing(relaxation)));
     standing.put("searches", relaxation.searches());
     answer.put("standing", standing);
     best.build().ifPresent(build -> answer.put("best", answer.brief(build)));

@@ -7,7 +7,8 @@ import java.util.Optional;
  *
  * @param id its name in results
  * @param text what it asks for, in words
- * @param givenUp what is done about it where it has no steps, in words
+ * @param givenUp what is done about it where it has no steps, or none of them helps, in words; empty where its last
+ *     step allows as much as giving it up
  * @param dial to loosen it by steps; absent if it is kept or not
  * @param change takes it out of what is asked
  */

@@ -134,6 +134,7 @@ final class Demands {
       dial(
           "transmitter-power",
           "video power of " + Require.plain(milliwatts) + " mW",
+          "",
           Dials.transmitterPower(asked, milliwatts),
           "transmitterMilliwatts");
     }
@@ -141,10 +142,11 @@ final class Demands {
 
   private void addFlight() {
     var flight = scenario.flight();
-    if (scenario.payloadGrams() > 0) {
+    if (scenario.payload() != null) {
       dial(
           "payload",
           "a payload of " + Require.plain(scenario.payloadGrams()) + " g",
+          "carry no payload",
           Dials.payload(asked),
           "payload");
     }
@@ -153,6 +155,7 @@ final class Demands {
       dial(
           "airspeed",
           "an airspeed of " + Require.plain(airspeed) + " m/s",
+          "leave the airspeed open",
           Dials.airspeed(asked, airspeed),
           "flight.airspeedMetresPerSecond");
     }
@@ -160,6 +163,7 @@ final class Demands {
       dial(
           "wind",
           "wind of " + Require.plain(flight.windOrCalm()) + " m/s",
+          "",
           Dials.wind(asked),
           "flight.windMetresPerSecond");
     }
@@ -182,6 +186,7 @@ final class Demands {
           "budget",
           "a budget of " + budget.currency() + " "
               + Require.plain(budget.amount().doubleValue()),
+          "",
           Dials.budget(asked, budget),
           "budget");
     }
@@ -213,8 +218,8 @@ final class Demands {
     add(id, text, givenUp, null, leavingOut(field));
   }
 
-  private void dial(String id, String text, Dial dial, String field) {
-    add(id, text, "", dial, leavingOut(field));
+  private void dial(String id, String text, String givenUp, Dial dial, String field) {
+    add(id, text, givenUp, dial, leavingOut(field));
   }
 
   private static Demand.Change leavingOut(String field) {

@@ -16,7 +16,8 @@ import pappus.quantity.Money;
 
 /** Demands that have a number. */
 final class Dials {
-  private static final double DEAREST = 100_000;
+  /** What money can be at most. */
+  private static final double DEAREST = 1_000_000;
 
   private Dials() {}
 

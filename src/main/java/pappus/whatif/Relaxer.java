@@ -139,11 +139,17 @@ public final class Relaxer {
       return Optional.empty();
     }
     var dial = demand.dial();
-    return dial.isPresent()
-        ? least(demand, dial.get())
-        : best(demand.change().without(asked))
-            .build()
-            .map(build -> new Relief(demand, "", "", build, true));
+    if (dial.isEmpty()) {
+      return whole(demand, true);
+    }
+    var least = least(demand, dial.get());
+    return least.isPresent() || demand.givenUp().isEmpty() ? least : whole(demand, isProof);
+  }
+
+  private Optional<Relief> whole(Demand demand, boolean isLeast) {
+    return best(demand.change().without(asked))
+        .build()
+        .map(build -> new Relief(demand, "", "", build, isLeast));
   }
 
   /** The first step that makes a build possible: by doubling, then by halving. */

@@ -97,18 +97,26 @@ class AlteredTest {
 
   @Test
   void anUnknownFieldAndAWrongTypeAreRefused() {
+    assertRefused("massCap.gram", 250, "massCap.gram: is no field here.");
+    assertRefused("weight", 250, "weight: is no field here.");
+    assertRefused("mass.cap.grams", 250, "mass: is no field here.");
+    assertRefused("parts", Map.of("owns", List.of("a")), "parts.owns: is no field here.");
     assertRefused(
-        "massCap.gram",
-        250,
-        "massCap.gram: Unrecognized property \"gram\" (class pappus.scenario.MassCap), not marked as ignorable");
-    assertRefused(
-        "weight",
-        250,
-        "weight: Unrecognized property \"weight\" (class pappus.scenario.Scenario), not marked as ignorable");
+        "parts.allowed",
+        List.of(Map.of("role", "motor", "parts", List.of("a"), "part", "a")),
+        "parts.allowed.0.part: is no field here.");
     assertRefused("name.first", "a", "name.first: must be text, but is an object.");
     assertRefused("candidates", 2.5, "candidates: must be a whole number, but is 2.5.");
     assertRefused(
         "massCap.grams", "much", "massCap.grams: must be a number, but is the text \"much\".");
+  }
+
+  @Test
+  void ofSeveralChangesTheOneThatIsNoFieldIsNamed() {
+    assertThatThrownBy(() -> Altered.record(
+            Scenario.class, PLAIN, Map.of("massCap.grams", 249, "leastThrustToWeigth", 3)))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessage("leastThrustToWeigth: is no field here.");
   }
 
   private static void assertRefused(String path, @Nullable Object value, String message) {

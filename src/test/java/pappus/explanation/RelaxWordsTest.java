@@ -1,0 +1,112 @@
+package pappus.explanation;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalLong;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import pappus.assessment.Assessment;
+import pappus.catalog.BuildText;
+import pappus.catalog.Catalog;
+import pappus.catalog.Role;
+import pappus.ranking.Best;
+import pappus.search.Ending;
+import pappus.search.Reach;
+import pappus.shop.SmallShop;
+import pappus.whatif.ClashCount;
+import pappus.whatif.Demand;
+import pappus.whatif.Demanded;
+import pappus.whatif.Relaxation;
+import pappus.whatif.Relief;
+
+class RelaxWordsTest {
+  private static final Catalog FEW = SmallShop.few();
+  private static final Assessment BUILD = SmallShop.assessor(FEW, "")
+      .assess(BuildText.parse(String.join(",", SmallShop.ONE_BUILD), FEW));
+
+  private static final Demand GPS = Demanded.of("wants-gps", "a GPS", "do without a GPS");
+  private static final Demand CAP = Demanded.of("mass-cap", "below 190 g", "");
+
+  private static Relaxation relaxation(boolean isProof, int searches) {
+    var none = new Best(
+        Optional.empty(), new Reach(Ending.PROVEN, OptionalLong.empty(), 1, Optional.empty()));
+    return new Relaxation(none, List.of(), List.of(), List.of(), List.of(), isProof, searches);
+  }
+
+  @Test
+  void saysWhichDemandsAreInConflict() {
+    assertThat(RelaxWords.conflict(List.of()))
+        .isEqualTo(
+            "No build goes together even if nothing is asked for: the parts themselves do not fit.");
+    assertThat(RelaxWords.conflict(List.of(CAP)))
+        .isEqualTo("One demand alone leaves no build: below 190 g.");
+    assertThat(RelaxWords.conflict(List.of(GPS, CAP)))
+        .isEqualTo(
+            "These demands together leave no build, whatever else is asked; without any one of them there would be one: a GPS; below 190 g.");
+  }
+
+  @ParameterizedTest
+  @CsvSource(delimiter = '|', textBlock = """
+      mass-cap         | 190 g    | 190.6 g  | true  | Mass cap 190 g → 190.6 g
+      mass-cap         | 190 g    | 190.6 g  | false | Mass cap 190 g → 190.6 g (maybe less)
+      thrust-to-weight | 3        | 2.55     | true  | Thrust to weight 3 → 2.55
+      budget           | 170 EUR  | 179 EUR  | true  | Budget 170 EUR → 179 EUR
+      confidence       | 0.95     | 0.8      | false | Confidence 0.95 → 0.8 (maybe less)
+      transmitter-power | 500 mW  | 200 mW   | true  | Transmitter power 500 mW → 200 mW
+      """)
+  void saysHowFarADemandHasToMove(
+      String id, String from, String to, boolean isLeast, String sentence) {
+    assertThat(RelaxWords.relief(new Relief(Demanded.of(id, "", ""), from, to, BUILD, isLeast)))
+        .isEqualTo(sentence);
+  }
+
+  @Test
+  void saysWhatIsGivenUpWhole() {
+    assertThat(RelaxWords.relief(new Relief(GPS, "", "", BUILD, true)))
+        .isEqualTo("Do without a GPS");
+  }
+
+  @Test
+  void saysWhatIsGivenUpTogether() {
+    assertThat(RelaxWords.pair(new Relaxation.PairRelief(CAP, GPS, BUILD)))
+        .isEqualTo("Together: give up below 190 g, and do without a GPS");
+  }
+
+  @Test
+  void countsPairsThatAreSetApart() {
+    assertThat(RelaxWords.clashes(
+            new ClashCount("propeller-clearance", Role.FRAME, Role.PROPELLER, 2, 6)))
+        .isEqualTo("propeller-clearance: 2 of 6 pairs of frame and propeller (33 %).");
+    assertThat(RelaxWords.clashes(
+            new ClashCount("video-family", Role.BOARD, Role.VIDEO_ANTENNA, 12_345, 1_234_500)))
+        .isEqualTo(
+            "video-family: 12,345 of 1,234,500 pairs of flight board and video antenna (1 %).");
+  }
+
+  @Test
+  void saysHowFarItCanBeTrusted() {
+    assertThat(RelaxWords.standing(relaxation(true, 12)))
+        .isEqualTo("Proven: what is called impossible was searched to the end, in 12 searches.");
+    assertThat(RelaxWords.standing(relaxation(false, 1)))
+        .isEqualTo(
+            "Not proven: where nothing was found, there may be something all the same, in 1 search.");
+  }
+
+  @Test
+  void controlCharactersOfAScenarioComeOutVisible() {
+    var hostile =
+        Demanded.of("pilot-video", "video for a\u001B[2J goggles", "fly\u202E with others");
+
+    assertThat(RelaxWords.conflict(List.of(hostile)))
+        .isEqualTo("One demand alone leaves no build: video for a\\u001b[2J goggles.");
+    assertThat(RelaxWords.conflict(List.of(GPS, hostile)))
+        .endsWith("there would be one: a GPS; video for a\\u001b[2J goggles.");
+    assertThat(RelaxWords.relief(new Relief(hostile, "", "", BUILD, true)))
+        .isEqualTo("Fly\\u202e with others");
+    assertThat(RelaxWords.pair(new Relaxation.PairRelief(GPS, hostile, BUILD)))
+        .isEqualTo("Together: do without a GPS, and fly\\u202e with others");
+  }
+}
