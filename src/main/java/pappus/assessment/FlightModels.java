@@ -75,6 +75,11 @@ public final class FlightModels {
     this.packK = place.packTemperatureOrWarm() + CELSIUS;
   }
 
+  /** Power that propellers need over what is computed, by the builder's own flights; 1 without any. */
+  double powerFactor() {
+    return powerFactor;
+  }
+
   private Condition condition(Chemistry chemistry) {
     var volts = flight.chargedToVoltsPerCell();
     var ageing = switch (flight.packAgeOrNew()) {

@@ -82,6 +82,7 @@ final class Flights {
         full.thrustToWeight(airframe),
         endurance.seconds());
     var hints = new ArrayList<>(disbelief);
+    hints.addAll(Hints.ownFlights(models.powerFactor()));
     hints.addAll(Hints.knownBadly(build, rotor, hover, full, volts));
     flown.ifPresent(course -> hints.addAll(Hints.course(course.course(), drag == null)));
     return new FlightEstimate(

@@ -2,6 +2,7 @@ package pappus.assessment;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import pappus.catalog.Build;
 import pappus.physics.flight.EfficiencyBand;
 import pappus.physics.flight.ForwardFlight;
@@ -22,6 +23,16 @@ final class Hints {
   private static final double MOST_LIGHT_THRUST = 10;
 
   private Hints() {}
+
+  /** That the builder's own flights count. */
+  static List<String> ownFlights(double powerFactor) {
+    return powerFactor == 1
+        ? List.of()
+        : List.of(String.format(
+            Locale.ROOT,
+            "The propellers' power counts %.2f times what is computed, by flights of your own.",
+            powerFactor));
+  }
 
   /** Numbers of the build that are known less well than others. */
   static List<String> knownBadly(

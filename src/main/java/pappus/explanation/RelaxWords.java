@@ -11,8 +11,15 @@ import pappus.whatif.Relief;
 public final class RelaxWords {
   private RelaxWords() {}
 
-  /** Demands in conflict. */
-  public static String conflict(List<Demand> conflict) {
+  /**
+   * Demands in conflict.
+   *
+   * @param isProof whether what is called impossible was searched to the end
+   */
+  public static String conflict(List<Demand> conflict, boolean isProof) {
+    if (conflict.isEmpty() && !isProof) {
+      return "No build was found even if nothing is asked for; that is no proof.";
+    }
     if (conflict.isEmpty()) {
       return "No build goes together even if nothing is asked for: the parts themselves do not fit.";
     }
@@ -48,11 +55,7 @@ public final class RelaxWords {
 
   /** Two demands given up together. */
   public static String pair(Relaxation.PairRelief pair) {
-    return "Together: " + givenUp(pair.one()) + ", and " + givenUp(pair.other());
-  }
-
-  private static String givenUp(Demand demand) {
-    return Spoken.safe(demand.givenUp().isEmpty() ? "give up " + demand.text() : demand.givenUp());
+    return "Without both of these: " + text(pair.one()) + "; " + text(pair.other());
   }
 
   /** Pairs of parts that a rule sets apart. */

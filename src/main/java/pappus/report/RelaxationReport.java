@@ -39,7 +39,7 @@ public final class RelaxationReport {
           .say(new Against(scenario).of(best.build().get(), best))
           .text();
     }
-    lines.say(RelaxWords.conflict(relaxation.conflict()));
+    lines.say(RelaxWords.conflict(relaxation.conflict(), relaxation.isProof()));
     if (!relaxation.reliefs().isEmpty()) {
       lines
           .blank()
@@ -111,6 +111,7 @@ public final class RelaxationReport {
       var content = new LinkedHashMap<String, Object>();
       content.put("one", demand(pair.one()));
       content.put("other", demand(pair.other()));
+      content.put("text", RelaxWords.pair(pair));
       content.put("build", answer.brief(pair.build()));
       pairs.add(content);
     }

@@ -46,7 +46,7 @@ final class Demands {
           "keep parts of which not enough is known",
           "unknownFacts");
     }
-    for (var wish : scenario.wants() == null ? List.<Wish>of() : scenario.wants()) {
+    for (var wish : distinct(wishes(asked))) {
       var label = wish.role().label();
       add("wants-" + wish.role().key(), "a " + label, "do without a " + label, without -> {
         var left = wishes(without).stream().filter(other -> other != wish).toList();
@@ -61,7 +61,7 @@ final class Demands {
   }
 
   private void addChoice() {
-    for (var id : scenario.choice().excludedIds()) {
+    for (var id : distinct(scenario.choice().excludedIds())) {
       add(
           "excluded-" + id,
           "no " + id,
@@ -90,7 +90,7 @@ final class Demands {
                   choice.excluded(),
                   choice.owned())));
     }
-    for (var id : scenario.choice().fixedIds()) {
+    for (var id : distinct(scenario.choice().fixedIds())) {
       add(
           "fixed-" + id,
           "the part " + id,
@@ -103,6 +103,11 @@ final class Demands {
                   choice.excluded(),
                   choice.owned())));
     }
+  }
+
+  /** What is asked twice is one demand. */
+  private static <T> List<T> distinct(List<T> asked) {
+    return asked.stream().distinct().toList();
   }
 
   private static List<String> minus(List<String> ids, String id) {

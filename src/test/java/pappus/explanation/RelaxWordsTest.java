@@ -38,12 +38,14 @@ class RelaxWordsTest {
 
   @Test
   void saysWhichDemandsAreInConflict() {
-    assertThat(RelaxWords.conflict(List.of()))
+    assertThat(RelaxWords.conflict(List.of(), true))
         .isEqualTo(
             "No build goes together even if nothing is asked for: the parts themselves do not fit.");
-    assertThat(RelaxWords.conflict(List.of(CAP)))
+    assertThat(RelaxWords.conflict(List.of(), false))
+        .isEqualTo("No build was found even if nothing is asked for; that is no proof.");
+    assertThat(RelaxWords.conflict(List.of(CAP), true))
         .isEqualTo("One demand alone leaves no build: below 190 g.");
-    assertThat(RelaxWords.conflict(List.of(GPS, CAP)))
+    assertThat(RelaxWords.conflict(List.of(GPS, CAP), true))
         .isEqualTo(
             "These demands together leave no build, whatever else is asked; without any one of them there would be one: a GPS; below 190 g.");
   }
@@ -72,7 +74,7 @@ class RelaxWordsTest {
   @Test
   void saysWhatIsGivenUpTogether() {
     assertThat(RelaxWords.pair(new Relaxation.PairRelief(CAP, GPS, BUILD)))
-        .isEqualTo("Together: give up below 190 g, and do without a GPS");
+        .isEqualTo("Without both of these: below 190 g; a GPS");
   }
 
   @Test
@@ -100,13 +102,13 @@ class RelaxWordsTest {
     var hostile =
         Demanded.of("pilot-video", "video for a\u001B[2J goggles", "fly\u202E with others");
 
-    assertThat(RelaxWords.conflict(List.of(hostile)))
+    assertThat(RelaxWords.conflict(List.of(hostile), true))
         .isEqualTo("One demand alone leaves no build: video for a\\u001b[2J goggles.");
-    assertThat(RelaxWords.conflict(List.of(GPS, hostile)))
+    assertThat(RelaxWords.conflict(List.of(GPS, hostile), true))
         .endsWith("there would be one: a GPS; video for a\\u001b[2J goggles.");
     assertThat(RelaxWords.relief(new Relief(hostile, "", "", BUILD, true)))
         .isEqualTo("Fly\\u202e with others");
     assertThat(RelaxWords.pair(new Relaxation.PairRelief(GPS, hostile, BUILD)))
-        .isEqualTo("Together: do without a GPS, and fly\\u202e with others");
+        .isEqualTo("Without both of these: a GPS; video for a\\u001b[2J goggles");
   }
 }

@@ -100,7 +100,7 @@ class RelaxationReportTest {
             One demand alone leaves no build: below 190 g.
 
             No change of one demand alone helps.
-            - Together: give up below 190 g, and do without a GPS: %s
+            - Without both of these: below 190 g; a GPS: %s
 
             Proven: what is called impossible was searched to the end, in 9 searches.
             """.formatted(WORDS))
