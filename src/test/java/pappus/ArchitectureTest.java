@@ -40,6 +40,7 @@ final class ArchitectureTest {
         Layer.of("pappus.cli", "pappus..", "picocli.."),
         Layer.of(
             "pappus.report",
+            "pappus.weighing",
             "pappus.match",
             "pappus.whatif",
             "pappus.change",
@@ -57,6 +58,13 @@ final class ArchitectureTest {
             "pappus.explanation",
             "pappus.physics..",
             JACKSON),
+        Layer.of(
+            "pappus.weighing",
+            "pappus.quantity",
+            "pappus.files",
+            "pappus.catalog",
+            "pappus.scenario",
+            "pappus.assessment"),
         Layer.of("pappus.match", "pappus.catalog", "pappus.scenario", "pappus.compatibility"),
         Layer.of(
             "pappus.whatif",
@@ -82,6 +90,7 @@ final class ArchitectureTest {
             "pappus.ranking"),
         Layer.of(
             "pappus.explanation",
+            "pappus.weighing",
             "pappus.match",
             "pappus.whatif",
             "pappus.change",

@@ -253,6 +253,16 @@ public final class Assessor {
     return factors -> expected.fly(fitting, grams, factors, Limits.NONE).figure();
   }
 
+  /**
+   * Charge that an assessed build takes from its pack in so long, mAh, by the likeliest figures and without ratings.
+   *
+   * @throws IllegalArgumentException if the physics refuses what is asked
+   */
+  public double milliampHours(Assessment assessment, Factors factors, double seconds) {
+    return expected.milliampHours(
+        assessment.fitting(), assessment.mass().grams(), factors, seconds);
+  }
+
   /** What an assessed build that flies is ranked by at the likeliest figures, whatever the outlook. */
   public double likeliest(Assessment assessment) {
     return flights == expected

@@ -34,4 +34,9 @@ public record Factors(
   public static Factors added(double grams, double watts) {
     return new Factors(1, 1, 1, 1, 1, 1, 1, 1, 1, grams, watts);
   }
+
+  /** The numbers as they are, but for the power that propellers need and for what is added to the mass. */
+  public static Factors powered(double power, double grams) {
+    return new Factors(1, 1 / power, 1, 1, 1, 1, 1, 1, 1, grams, 0);
+  }
 }

@@ -8,6 +8,8 @@ import pappus.compatibility.Fitting;
 import pappus.evidence.Weighing;
 import pappus.physics.airframe.Airframe;
 import pappus.physics.battery.Delivery;
+import pappus.physics.battery.Discharge;
+import pappus.physics.battery.Until;
 import pappus.physics.flight.Aircraft;
 import pappus.physics.flight.Endurance;
 import pappus.physics.flight.FullThrottle;
@@ -102,6 +104,21 @@ final class Flights {
         burst,
         hints,
         !disbelief.isEmpty());
+  }
+
+  /**
+   * Charge out of the pack after so long in the air, mAh: a hover to the end, other flights by their mean current; where
+   * the pack would be empty before, as if it went on alike.
+   */
+  double milliampHours(Fitting fitting, double grams, Factors factors, double seconds) {
+    var flown = fly(fitting, grams, factors, Limits.NONE);
+    var used = flown.course().isPresent()
+        ? flown.endurance().discharge()
+        : Discharge.of(
+            models.pack(fitting.build(), factors),
+            flown.hover().steady().load(),
+            new Until(0, 0, seconds));
+    return used.seconds() > 0 ? used.usedCoulomb() / 3.6 * seconds / used.seconds() : 0;
   }
 
   /** What a build only begun can reach at most; see {@link Prospect}. */

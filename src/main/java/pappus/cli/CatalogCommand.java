@@ -255,6 +255,10 @@ abstract class CatalogCommand implements JsonAnswer {
     return format == Format.JSON;
   }
 
+  boolean isForced() {
+    return force;
+  }
+
   boolean isQuiet() {
     return quiet;
   }

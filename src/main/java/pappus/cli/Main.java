@@ -26,6 +26,7 @@ import picocli.CommandLine.ParseResult;
       RelaxCommand.class,
       VaryCommand.class,
       FitsCommand.class,
+      WeighCommand.class,
       VerifyCommand.class,
       CheckCommand.class,
       DescribeCommand.class,

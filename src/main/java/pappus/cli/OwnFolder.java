@@ -8,6 +8,7 @@ import java.util.TreeMap;
 import pappus.catalog.Catalog;
 import pappus.catalog.CatalogFolder;
 import pappus.catalog.CatalogReader;
+import pappus.catalog.Flown;
 import pappus.catalog.Part;
 import pappus.catalog.Shelf;
 import pappus.catalog.ShelfEntry;
@@ -19,11 +20,13 @@ final class OwnFolder {
   private final Path folder;
   private final Catalog parts;
   private final Shelf shelf;
+  private final Map<String, Flown> flown;
 
-  private OwnFolder(Path folder, Catalog parts, Shelf shelf) {
+  private OwnFolder(Path folder, Catalog parts, Shelf shelf, Map<String, Flown> flown) {
     this.folder = folder;
     this.parts = parts;
     this.shelf = shelf;
+    this.flown = flown;
   }
 
   /**
@@ -33,10 +36,10 @@ final class OwnFolder {
    */
   static OwnFolder at(Path folder) {
     if (!CatalogFolder.isCatalogue(folder)) {
-      return new OwnFolder(folder, Catalog.of(List.of()), Shelf.EMPTY);
+      return new OwnFolder(folder, Catalog.of(List.of()), Shelf.EMPTY, Map.of());
     }
     var read = CatalogReader.records(List.of(CatalogFolder.of(folder)));
-    return new OwnFolder(folder, read.catalog(), read.shelf());
+    return new OwnFolder(folder, read.catalog(), read.shelf(), read.flown());
   }
 
   /** Parts it held before. */
@@ -61,6 +64,11 @@ final class OwnFolder {
    * @throws pappus.files.CannotCreateException if one of the files is not to be replaced; then none is
    */
   void add(List<? extends Part> added, boolean force) {
+    new OutputFolder(folder, force).write(texts(added));
+  }
+
+  /** Files with the parts it holds and those that are added. */
+  private Map<String, String> texts(List<? extends Part> added) {
     var texts = new TreeMap<String, String>();
     for (var kind : added.stream().map(Part::kind).distinct().toList()) {
       var byId = new TreeMap<String, Part>();
@@ -69,7 +77,26 @@ final class OwnFolder {
       texts.put(
           kind.fileName(), JsonText.of(Map.of(kind.listName(), new ArrayList<>(byId.values()))));
     }
-    new OutputFolder(folder, force).write(texts);
+    return texts;
+  }
+
+  /**
+   * Adds weighed parts and power factors, all of them or nothing.
+   *
+   * @return names of the files written
+   */
+  List<String> add(List<? extends Part> added, List<Flown> factors, boolean force) {
+    var texts = texts(added);
+    if (!factors.isEmpty()) {
+      var byStyle = new TreeMap<>(flown);
+      factors.forEach(factor -> byStyle.put(factor.style(), factor));
+      texts.put(
+          Flown.FILE_NAME, JsonText.of(Map.of(Flown.NAME, new ArrayList<>(byStyle.values()))));
+    }
+    if (!texts.isEmpty()) {
+      new OutputFolder(folder, force).write(texts);
+    }
+    return texts.keySet().stream().map(name -> file(name).toString()).toList();
   }
 
   /** As {@link #add}, for what was counted. */

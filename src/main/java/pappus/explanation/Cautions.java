@@ -38,7 +38,12 @@ public final class Cautions {
 
   /** For answers that compare builds: {@link #of} has all that goes with one. */
   public static String brief() {
-    return "Estimates: nothing of this was measured. Packs, propellers and radio power can hurt: assess prints the cautions that go with a build, and local rules come first.";
+    return "Estimates: nothing of this was measured. " + general();
+  }
+
+  /** For answers that rest on measurements. */
+  public static String general() {
+    return "Packs, propellers and radio power can hurt: assess prints the cautions that go with a build, and local rules come first.";
   }
 
   /** How warm windings get, and what that rests on. */

@@ -1,0 +1,148 @@
+package pappus.cli;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import pappus.catalog.Battery;
+import pappus.catalog.Build;
+import pappus.files.Closest;
+import pappus.files.InputException;
+import pappus.files.Problem;
+import pappus.files.Problems;
+import pappus.files.Shown;
+import pappus.files.Source;
+import pappus.report.WeighReport;
+import pappus.weighing.FlightRow;
+import pappus.weighing.MassRow;
+import pappus.weighing.WeighIn;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+
+/** Estimate against scale and flights. */
+@Command(
+    name = "weigh",
+    description =
+        "Sets the estimate of a build against what a scale and flights say, and keeps both in a folder of the builder's own.")
+final class WeighCommand extends ScenarioCommand implements Callable<Integer> {
+  @Parameters(index = "1", paramLabel = "BUILD", description = BuildArgument.DESCRIPTION)
+  private String buildText;
+
+  @Option(
+      names = "--masses",
+      paramLabel = "CSV",
+      description =
+          "What was weighed: columns what (id of a part, dry or ready), grams, and where wanted pieces and step_g.")
+  private @Nullable Path massFile;
+
+  @Option(
+      names = "--flights",
+      paramLabel = "CSV",
+      description =
+          "What was flown: columns style, minutes, charged_mah, and where wanted pack, age, air_c, pack_c, landing_v, sensor_mah.")
+  private @Nullable Path flightFile;
+
+  @Option(
+      names = "--into",
+      paramLabel = "FOLDER",
+      description = "Folder of one's own for weighed masses and power factors.")
+  private @Nullable Path into;
+
+  @Override
+  public Integer call() {
+    var format = format(Format.CSV, Format.MARKDOWN);
+    if (massFile == null && flightFile == null) {
+      throw new ParameterException(spec().commandLine(), "--masses or --flights must be given.");
+    }
+    var inputs = read();
+    var build = BuildArgument.read(buildText, inputs.catalog());
+    var problems = new Problems();
+    var files = new ArrayList<>(inputs.files());
+    List<MassRow> masses = List.of();
+    List<FlightRow> flights = List.of();
+    if (massFile != null) {
+      var source = Source.read(massFile);
+      files.add(source.fingerprint());
+      masses = MassRow.read(source, problems);
+      check(masses, inputs, build, problems);
+    }
+    if (flightFile != null) {
+      var source = Source.read(flightFile);
+      files.add(source.fingerprint());
+      flights = FlightRow.read(source, problems);
+      check(flights, inputs, problems);
+    }
+    problems.throwIfAny();
+    WeighIn result;
+    try {
+      result = WeighIn.of(inputs.scenario(), inputs.supply(), build, masses, flights);
+    } catch (IllegalArgumentException outsideTheModel) {
+      throw new InputException(
+          InputException.Kind.BAD_DATA,
+          List.of(Problem.ofFile("BUILD", String.valueOf(outsideTheModel.getMessage()))));
+    }
+    var written = write(result);
+    var report = new WeighReport(inputs.scenario(), result);
+    var told =
+        new Inputs(inputs.scenario(), inputs.supply(), inputs.assessor(), inputs.folders(), files);
+    print(
+        told,
+        "weighed",
+        () -> report.json(run(told), written),
+        format == Format.CSV
+            ? report::csv
+            : format == Format.MARKDOWN ? report::markdown : () -> report.text(written, columns()));
+    return ExitCode.OK;
+  }
+
+  private List<String> write(WeighIn result) {
+    if (into == null) {
+      return List.of();
+    }
+    return OwnFolder.at(into).add(result.records(), result.flown(), isForced());
+  }
+
+  /** What was weighed must be of the build. */
+  private static void check(List<MassRow> rows, Inputs inputs, Build build, Problems problems) {
+    var known = new ArrayList<String>();
+    inputs.assessor().assess(build).mass().lines().stream()
+        .flatMap(line -> line.part().stream())
+        .forEach(part -> known.add(part.id()));
+    known.add(MassRow.DRY);
+    known.add(MassRow.READY);
+    for (var row : rows) {
+      if (!known.contains(row.what())) {
+        problems.add(new Problem(
+            row.file(),
+            row.line(),
+            "what must be a part of the build, dry or ready, but is %s.%s"
+                .formatted(Shown.text(row.what()), Closest.advice(row.what(), known))));
+      }
+    }
+    if (build.battery().isEmpty()) {
+      problems.add(Problem.ofFile("BUILD", "must have a battery, but has none."));
+    }
+  }
+
+  private static void check(List<FlightRow> rows, Inputs inputs, Problems problems) {
+    for (var row : rows) {
+      row.pack()
+          .filter(id -> !(inputs.catalog().part(id).orElse(null) instanceof Battery))
+          .ifPresent(id -> problems.add(new Problem(
+              row.file(),
+              row.line(),
+              "pack must be the id of a battery in the catalogue, but is %s.%s"
+                  .formatted(Shown.text(id), Closest.advice(id, inputs.catalog().ids())))));
+      if (!WeighIn.canBeFlown(row.style(), inputs.scenario())) {
+        problems.add(
+            new Problem(
+                row.file(),
+                row.line(),
+                "style must be that of a scenario with legs, but is profile where the scenario has none."));
+      }
+    }
+  }
+}

@@ -1,0 +1,77 @@
+package pappus.explanation;
+
+import java.util.Locale;
+import pappus.weighing.FlightFit;
+import pappus.weighing.MassRow;
+import pappus.weighing.StyleFit;
+import pappus.weighing.WeighIn;
+import pappus.weighing.Weighed;
+
+/** What scale and flights say, in sentences. */
+public final class WeighWords {
+  private WeighWords() {}
+
+  /** What a line of the comparison is about. */
+  public static String what(Weighed one) {
+    return switch (one.what()) {
+      case MassRow.DRY -> "dry, without its pack";
+      case MassRow.READY -> "ready to fly";
+      default ->
+        one.what()
+            + one.part().map(part -> ", " + Spoken.safe(part.name())).orElse("")
+            + (one.isDerived() ? " (ready less dry)" : "");
+    };
+  }
+
+  /** Whether estimate and measurement agree. */
+  public static String agreement(Weighed one) {
+    return one.agrees() ? "within the doubt" : "more than the doubt explains";
+  }
+
+  /** What is left between estimate and scale once the weighed parts count. */
+  public static String left(WeighIn result) {
+    var ready = result.weighed().stream()
+        .filter(one -> one.what().equals(MassRow.READY))
+        .findFirst();
+    if (ready.isEmpty()) {
+      return "The aircraft ready to fly was not weighed: that is what the law asks about.";
+    }
+    var left = ready.get().measuredGrams() - result.after().mass().grams();
+    return "With the weighed masses the estimate is %s g ready to fly; %s g %s lie in what was not weighed by itself."
+        .formatted(
+            Spoken.number(result.after().mass().grams(), 1),
+            Spoken.number(Math.abs(left), 1),
+            left < 0 ? "less" : "more");
+  }
+
+  /** What flights of one style say. */
+  public static String fit(StyleFit fit) {
+    return String.format(
+        Locale.ROOT,
+        "%s: the propellers need %.2f times the power computed, ±%.2f, by %d %s.",
+        Spoken.sentence(fit.style()),
+        fit.factor(),
+        fit.doubt(),
+        fit.flights().size(),
+        fit.flights().size() == 1 ? "flight" : "flights");
+  }
+
+  /** One flight. */
+  public static String flight(FlightFit flight) {
+    return String.format(
+        Locale.ROOT,
+        "%.1f min took %.0f mAh by the charger, %.0f by the estimate: %.2f.",
+        flight.row().minutes(),
+        flight.row().chargedMilliampHours(),
+        flight.computedMilliampHours(),
+        flight.factor());
+  }
+
+  /** What the current sensor should be set to. */
+  public static String sensor(double scale) {
+    var error = Math.abs(1 / scale - 1);
+    return "The current sensor reads %s %% too %s against the charger, which is trusted to 3 %%: set it so that it shows %s times what it shows now."
+        .formatted(
+            Spoken.number(100 * error, 0), scale < 1 ? "much" : "little", Spoken.number(scale, 3));
+  }
+}

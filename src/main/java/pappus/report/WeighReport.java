@@ -1,0 +1,132 @@
+package pappus.report;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import pappus.explanation.Cautions;
+import pappus.explanation.WeighWords;
+import pappus.scenario.Scenario;
+import pappus.weighing.WeighIn;
+
+/** Estimate against scale and flights, for a terminal, a machine or to paste elsewhere. */
+public final class WeighReport {
+  private final Scenario scenario;
+  private final WeighIn result;
+
+  public WeighReport(Scenario scenario, WeighIn result) {
+    this.scenario = scenario;
+    this.result = result;
+  }
+
+  private Table masses() {
+    var rows = new ArrayList<List<Object>>();
+    for (var one : result.weighed()) {
+      rows.add(List.of(
+          one.estimatedGrams(),
+          one.estimatedDoubt(),
+          one.measuredGrams(),
+          one.measuredDoubt(),
+          one.differenceGrams(),
+          WeighWords.what(one),
+          WeighWords.agreement(one)));
+    }
+    return new Table(
+        List.of(
+            Table.Column.number("estimate g", "estimated_g", 1),
+            Table.Column.number("±", "estimated_doubt_g", 1),
+            Table.Column.number("scale g", "measured_g", 1),
+            Table.Column.number("±", "measured_doubt_g", 1),
+            Table.Column.number("more", "difference_g", 1),
+            Table.Column.text("what", "what"),
+            Table.Column.text("", "agreement")),
+        rows);
+  }
+
+  /**
+   * For a terminal.
+   *
+   * @param written names of the files that were written; empty where none was asked for
+   * @param width columns
+   */
+  public String text(List<String> written, int width) {
+    var lines = new Lines(width);
+    Heading.brief(scenario).forEach(lines::say);
+    lines.say(BuildWords.of(result.assessment()));
+    if (!result.weighed().isEmpty()) {
+      lines.blank();
+      masses().lines(width).forEach(line -> lines.row(line, 4));
+      lines.blank().say(WeighWords.left(result));
+    }
+    for (var fit : result.fits()) {
+      lines.blank().say(WeighWords.fit(fit));
+      fit.flights().forEach(flight -> lines.item(WeighWords.flight(flight)));
+    }
+    result.sensorScale().ifPresent(scale -> lines.blank().say(WeighWords.sensor(scale)));
+    lines
+        .blank()
+        .say(
+            written.isEmpty()
+                ? "Nothing was written; --into FOLDER keeps what was weighed and flown for --catalog FOLDER."
+                : "Written: " + String.join(", ", written)
+                    + ". Give the folder with --catalog, and all commands count with it.");
+    return lines.blank().caution(Cautions.general()).text();
+  }
+
+  /** For a spreadsheet. */
+  public String csv() {
+    return masses().csv();
+  }
+
+  /** For a page. */
+  public String markdown() {
+    return masses().markdown();
+  }
+
+  /** With every digit. */
+  public String json(Run run, List<String> written) {
+    var answer = new AnswerJson(scenario, run, "weighed");
+    answer.put("build", answer.brief(result.assessment()));
+    answer.put("buildAfter", answer.brief(result.after()));
+    var masses = new ArrayList<Object>();
+    for (var one : result.weighed()) {
+      var content = new LinkedHashMap<String, Object>();
+      content.put("what", one.what());
+      one.part().ifPresent(part -> content.put("part", answer.named(part)));
+      content.put("estimatedGrams", one.estimatedGrams());
+      content.put("estimatedDoubt", one.estimatedDoubt());
+      content.put("measuredGrams", one.measuredGrams());
+      content.put("measuredDoubt", one.measuredDoubt());
+      content.put("differenceGrams", one.differenceGrams());
+      content.put("agrees", one.agrees());
+      content.put("derived", one.isDerived());
+      masses.add(content);
+    }
+    answer.put("masses", masses);
+    var fits = new ArrayList<Object>();
+    for (var fit : result.fits()) {
+      var content = new LinkedHashMap<String, Object>();
+      content.put("style", fit.style());
+      content.put("powerFactor", fit.factor());
+      content.put("doubt", fit.doubt());
+      var flights = new ArrayList<Object>();
+      for (var flight : fit.flights()) {
+        var one = new LinkedHashMap<String, Object>();
+        one.put("line", flight.row().line());
+        one.put("minutes", flight.row().minutes());
+        one.put("chargedMilliampHours", flight.row().chargedMilliampHours());
+        one.put("computedMilliampHours", flight.computedMilliampHours());
+        one.put("factor", flight.factor());
+        flights.add(one);
+      }
+      content.put("flights", flights);
+      content.put("text", WeighWords.fit(fit));
+      fits.add(content);
+    }
+    answer.put("styles", fits);
+    result.sensorScale().ifPresent(scale -> {
+      answer.put("sensorScale", scale);
+      answer.put("sensor", WeighWords.sensor(scale));
+    });
+    return answer.put("written", written).text();
+  }
+}

@@ -1,0 +1,81 @@
+package pappus.weighing;
+
+import java.util.ArrayList;
+import java.util.List;
+import pappus.files.CsvTable;
+import pappus.files.Problem;
+import pappus.files.Problems;
+import pappus.files.Source;
+import pappus.quantity.Require;
+
+/**
+ * One reading of a scale.
+ *
+ * @param file where it stands
+ * @param line in it
+ * @param what id of a part, {@code dry} for the aircraft without its pack, or {@code ready} for all that takes off
+ * @param grams read, of all pieces together
+ * @param pieces on the scale
+ * @param stepGrams step of the scale
+ */
+public record MassRow(
+    String file, int line, String what, double grams, int pieces, double stepGrams) {
+  /** The aircraft without its pack. */
+  public static final String DRY = "dry";
+
+  /** All that takes off. */
+  public static final String READY = "ready";
+
+  private static final String PIECES = "pieces";
+  private static final String STEP = "step_g";
+
+  /** Pocket scales read so. */
+  private static final double USUAL_STEP_GRAMS = 0.1;
+
+  /** Pocket scales err so at least: common practice, no published source. */
+  private static final double LEAST_ERROR_GRAMS = 0.2;
+
+  /**
+   * One standard deviation of one piece, g: the rounding of the step, and an error of the scale as large as its step or
+   * 0.2 g (common practice, no published source), over the pieces weighed together.
+   */
+  public double deviationGrams() {
+    var rounding = stepGrams / Math.sqrt(12);
+    var error = Math.max(stepGrams, LEAST_ERROR_GRAMS);
+    return Math.sqrt(rounding * rounding + error * error) / pieces;
+  }
+
+  /** Of one piece, g. */
+  public double gramsEach() {
+    return grams / pieces;
+  }
+
+  /** The rows of a file in its order; what is wrong with it is added to the problems. */
+  public static List<MassRow> read(Source source, Problems problems) {
+    var found = new Problems();
+    var table = CsvTable.read(source, List.of("what", "grams"), List.of(PIECES, STEP), found);
+    var rows = new ArrayList<MassRow>();
+    if (table.has("what") && table.has("grams")) {
+      for (var row : table.rows()) {
+        var bad = new Problems();
+        var what = table.text(row, "what", bad);
+        var grams = table.number(row, "grams", 0.01, 25_000, bad);
+        var pieces = !table.isBlank(row, PIECES) ? table.number(row, PIECES, 1, 1000, bad) : 1;
+        var step =
+            !table.isBlank(row, STEP) ? table.number(row, STEP, 0.001, 10, bad) : USUAL_STEP_GRAMS;
+        if (bad.isEmpty() && pieces != Math.rint(pieces)) {
+          bad.add(new Problem(
+              source.name(),
+              row.line(),
+              PIECES + " must be a whole number, but is " + Require.plain(pieces) + "."));
+        }
+        if (bad.isEmpty()) {
+          rows.add(new MassRow(source.name(), row.line(), what, grams, (int) pieces, step));
+        }
+        found.addAll(bad.sorted());
+      }
+    }
+    problems.addAll(found.sorted());
+    return rows;
+  }
+}
