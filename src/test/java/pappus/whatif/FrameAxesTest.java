@@ -238,7 +238,8 @@ class FrameAxesTest {
             "armThicknessMillimetres: armThicknessMillimetres must be from 1 to 12, but is 0.5.");
     assertThatThrownBy(() -> at(DRAFTED, "frame.mass=0"))
         .isInstanceOf(IllegalArgumentException.class)
-        .hasMessageContaining("mass.grams: ");
+        .hasMessage(
+            "mass.grams: grams must be from 0.01 to 5000, but is 0. Maybe it is not in grams.");
   }
 
   /** Each step is that of a scenario that draws the frame so. */
