@@ -97,9 +97,7 @@ final class FrameAxes {
   /** The frame with what another axis changed of it before. */
   private static Frame asItIs(Asked asked, String id) {
     var draft = asked.scenario().draftFrame();
-    return draft != null
-        ? draft
-        : (Frame) asked.supply().catalog().part(id).orElseThrow();
+    return draft != null ? draft : (Frame) asked.supply().catalog().part(id).orElseThrow();
   }
 
   /**

@@ -87,7 +87,8 @@ class DraftFrameTest {
     var json = run("recommend", "--format", "json").json();
 
     assertThat(json.path("candidates").get(0).path("build").asString()).isEqualTo(best(fields));
-    assertThat(json.path("parts").path("cottongrass-4").path("mass").path("grams").asDouble())
+    assertThat(
+            json.path("parts").path("cottongrass-4").path("mass").path("grams").asDouble())
         .isEqualTo(35);
     var supply = Supply.of(SmallShop.few(), Shelf.EMPTY, SmallShop.scenario(fields));
     assertThat(supply.catalog().part("cottongrass-4"))
@@ -146,9 +147,7 @@ class DraftFrameTest {
         .forEach(step -> seconds.add(step.path("best").path("milliseconds").asDouble() / 1000));
     // A lighter frame flies longer, by what the advice says of a gram.
     assertThat((seconds.get(0) - seconds.get(2)) / 10)
-        .isCloseTo(
-            json.path("frame").path("lostPerGram").asDouble(),
-            within(0.2));
+        .isCloseTo(json.path("frame").path("lostPerGram").asDouble(), within(0.2));
   }
 
   @Test

@@ -140,7 +140,8 @@ class FitsCommandTest {
             "| --- | --- | --- | --- | --- |")
         .contains("| propeller | Ligule 4×1.9×2 | ligule-4x1.9x2 | yes | yes |");
     // Kinds that only one of them has something to say of leave the other's cell empty.
-    assertThat(run("--matrix", "cottongrass-4", "ligule-4x1.9x2", "--format", "csv").out())
+    assertThat(run("--matrix", "cottongrass-4", "ligule-4x1.9x2", "--format", "csv")
+            .out())
         .contains("\nbattery,Tidewell 2S 3400,tidewell-2s-3400,yes,")
         .contains("\nstrap,Bindweed 10×130,bindweed-10x130,yes,\n");
   }
@@ -187,8 +188,7 @@ class FitsCommandTest {
 
     assertThat(run.exitCode()).isEqualTo(ExitCode.USAGE);
     assertThat(run.errors())
-        .containsExactly(
-            "Missing required parameter: 'PART'; pappus fits --help says more.");
+        .containsExactly("Missing required parameter: 'PART'; pappus fits --help says more.");
   }
 
   @Test

@@ -85,8 +85,7 @@ class VaryCommandTest {
       var build = best(175 + 10 * i);
       var line = lines.get(i + 1);
       assertThat(line).startsWith((175 + 10 * i) + ",");
-      assertThat(line)
-          .endsWith(build.isEmpty() ? ",nothing is feasible," : ",\"" + build + "\"");
+      assertThat(line).endsWith(build.isEmpty() ? ",nothing is feasible," : ",\"" + build + "\"");
     }
     assertThat(lines.get(1)).isEqualTo("175,,,,,,,,nothing is feasible,");
     assertThat(lines.get(5)).contains("thistledown-5");
@@ -94,8 +93,7 @@ class VaryCommandTest {
 
   @Test
   void twoLimitsHaveARowForEachOfBoth() {
-    var run = run(
-        "--over", "mass-cap=190,200", "--over", "budget=180,220", "--format", "markdown");
+    var run = run("--over", "mass-cap=190,200", "--over", "budget=180,220", "--format", "markdown");
 
     assertThat(run.exitCode()).isEqualTo(ExitCode.OK);
     assertThat(run.out()).isEqualTo("""
@@ -123,8 +121,7 @@ class VaryCommandTest {
     var csv = run("--front", "--format", "csv").out().lines().toList();
     assertThat(csv).hasSize(6);
     assertThat(csv.get(0))
-        .isEqualTo(
-            "flight_min,all_up_g,needed_g,thrust_over_weight,flown_w,price_eur,names,build");
+        .isEqualTo("flight_min,all_up_g,needed_g,thrust_over_weight,flown_w,price_eur,names,build");
     assertThat(csv.get(1)).endsWith(",\"" + best(1000) + "\"");
     assertThat(run("--front", "--format", "markdown").out().lines()).hasSize(7);
   }
@@ -207,8 +204,7 @@ class VaryCommandTest {
     assertUsage(
         run("--over", "mass-cap=1,2", "--over", "mass-cap=3"),
         "--over must be over two things, but is twice over mass-cap");
-    assertUsage(
-        run("--front", "--effort", "0"), "--effort must be at least 1, but is 0");
+    assertUsage(run("--front", "--effort", "0"), "--effort must be at least 1, but is 0");
     for (var format : List.of("csv", "markdown")) {
       assertUsage(
           run("--over", "mass-cap=1,2", "--front", "--format", format),
@@ -226,8 +222,7 @@ class VaryCommandTest {
     assertUsage(
         run("--over", "mass-cap=1:21:1", "--over", "budget=1:20:1"),
         "--over must have at most 400 steps in all, but has 420");
-    assertUsage(
-        run("--over", "cells=9"), "--over cells must be from 1 to 8, but is \"9\"");
+    assertUsage(run("--over", "cells=9"), "--over cells must be from 1 to 8, but is \"9\"");
     assertUsage(
         run("--over", "frame.mass=30"),
         "--over must be over a limit where the scenario has no draftFrame and leaves 2 frames open");
@@ -239,7 +234,8 @@ class VaryCommandTest {
 
     var csv = run("--over", "mass-cap=198", "--format", "csv");
     assertThat(csv.out())
-        .contains("\"<script>alert(1)</script>, Spikerush 1303-3400, Ligule 4×1.9×2, Tidewell | 2S\"");
+        .contains(
+            "\"<script>alert(1)</script>, Spikerush 1303-3400, Ligule 4×1.9×2, Tidewell | 2S\"");
     var page = run("--front", "--format", "markdown");
     assertThat(page.out())
         .contains(

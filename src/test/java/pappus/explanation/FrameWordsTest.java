@@ -61,7 +61,8 @@ class FrameWordsTest {
             "Cottongrass 4 as it is drawn: proven, no build with it keeps every rule and limit.");
     assertThat(words(FRAME, null, Ending.EFFORT, false).frame())
         .isEqualTo("Cottongrass 4 as it is drawn: no build with it was found.");
-    assertThat(words(with(FRAME, "name", "A\u001B[2J"), null, Ending.EFFORT, false).frame())
+    assertThat(
+            words(with(FRAME, "name", "A\u001B[2J"), null, Ending.EFFORT, false).frame())
         .isEqualTo("A\\u001b[2J as it is drawn: no build with it was found.");
   }
 
@@ -84,8 +85,8 @@ class FrameWordsTest {
     "104.61, 104.61, fits"
   })
   void saysWhetherAPropellerFitsBetweenTheMotors(double front, double side, String said) {
-    var frame = with(
-        with(Parts.frame(), "frontSpacingMillimetres", front), "sideSpacingMillimetres", side);
+    var frame =
+        with(with(Parts.frame(), "frontSpacingMillimetres", front), "sideSpacingMillimetres", side);
 
     assertThat(FrameWords.room(PropellerRoom.of(4), frame)).isEqualTo(said);
   }
@@ -99,13 +100,7 @@ class FrameWordsTest {
         .isEqualTo(
             "bolt circle of 16 mm: 51 of 120 motors go on it in place of 30 (43 in place of 25 %); the best build flies 1.5 min longer.");
     assertThat(words.addition(new FrameAdvice.Addition(
-            "holes 20x20 at the middle position",
-            "flight boards",
-            0,
-            0,
-            0,
-            Optional.empty(),
-            0)))
+            "holes 20x20 at the middle position", "flight boards", 0, 0, 0, Optional.empty(), 0)))
         .isEqualTo(
             "holes 20x20 at the middle position: 0 of 0 flight boards go on it in place of 0 (0 in place of 0 %); the best build flies as long.");
     assertThat(words(FRAME, BUILD, Ending.PROVEN, true)

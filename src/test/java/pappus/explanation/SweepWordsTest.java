@@ -86,13 +86,11 @@ class SweepWordsTest {
         step("40", flying(2100), Ending.PROVEN));
 
     assertThat(SweepWords.slope(
-            sweep("payload=0:60:20", 4, steps.get(0), steps.get(1), steps.get(2), nothing),
-            false))
+            sweep("payload=0:60:20", 4, steps.get(0), steps.get(1), steps.get(2), nothing), false))
         .contains("From 0 to 40 g, the best build flies 15 s shorter for each g more in the mean.");
     // Downward the same.
     assertThat(SweepWords.slope(
-            sweep("payload=60:0:20", 4, nothing, steps.get(2), steps.get(1), steps.get(0)),
-            false))
+            sweep("payload=60:0:20", 4, nothing, steps.get(2), steps.get(1), steps.get(0)), false))
         .contains("From 40 to 0 g, the best build flies 15 s shorter for each g more in the mean.");
     assertThat(SweepWords.slope(
             sweep(
@@ -104,8 +102,7 @@ class SweepWordsTest {
         .contains(
             "From 0 to 20 °C, the best build flies 0.5 s longer for each °C more in the mean.");
     // What builds are ranked by counts as metres then.
-    assertThat(SweepWords.slope(
-            sweep("payload=0:20:20", 2, steps.get(0), steps.get(1)), true))
+    assertThat(SweepWords.slope(sweep("payload=0:20:20", 2, steps.get(0), steps.get(1)), true))
         .contains(
             "From 0 to 20 g, the best build flies 0.5 m less far for each g more in the mean.");
     assertThat(SweepWords.slope(
@@ -127,8 +124,8 @@ class SweepWordsTest {
     assertThat(SweepWords.slope(sweep("mass-cap=2,3", 2, one, two), false)).isEmpty();
     assertThat(SweepWords.slope(sweep("budget=2,3", 2, one, two), false)).isEmpty();
     assertThat(SweepWords.slope(sweep("payload=2", 1, one), false)).isEmpty();
-    assertThat(SweepWords.slope(
-            sweep("payload=2,3", 2, one, step("3", null, Ending.PROVEN)), false))
+    assertThat(
+            SweepWords.slope(sweep("payload=2,3", 2, one, step("3", null, Ending.PROVEN)), false))
         .isEmpty();
   }
 
@@ -166,8 +163,8 @@ class SweepWordsTest {
             against))
         .isEqualTo(
             "The search ended before its end: what reaches more than it had come to is all here. What was not seen reaches 40.0 min at most.");
-    assertThat(SweepWords.standing(
-            new Frontier(List.of(), 0.5, reach(Ending.INTERRUPTED)), against))
+    assertThat(
+            SweepWords.standing(new Frontier(List.of(), 0.5, reach(Ending.INTERRUPTED)), against))
         .isEqualTo(
             "The search ended before its end: what reaches more than it had come to is all here. You stopped the search.");
     assertThat(SweepWords.standing(

@@ -51,9 +51,7 @@ class MatcherTest {
   private static Match match(Part given, Part part, Part... more) {
     List<Part> stock = new ArrayList<>(Parts.hardware());
     stock.addAll(List.of(more));
-    return new Matcher(Catalog.of(stock))
-        .match(List.of(given), part)
-        .orElseThrow();
+    return new Matcher(Catalog.of(stock)).match(List.of(given), part).orElseThrow();
   }
 
   private static void assertMatch(Match match, Grade grade, String... text) {
@@ -103,8 +101,7 @@ class MatcherTest {
         Grade.NOT,
         "Motor motor needs guards of 20 mm inside, but those of frame frame are 18 mm.");
     assertMatch(
-        match(
-            with(frame, "guardInnerMillimetres", null), Parts.motor()),
+        match(with(frame, "guardInnerMillimetres", null), Parts.motor()),
         Grade.UNKNOWN,
         "Not known: bolt circles of frame frame.");
   }
@@ -162,12 +159,9 @@ class MatcherTest {
   @Test
   void theLightestLeadBetweenPlugsIsAnAdapter() {
     var battery = with(Parts.battery(), "connector", Connector.XT60);
-    var heavy = with(
-        with(lead(Connector.XT30, Connector.XT60), "id", "a-heavy"), "mass", mass(9));
-    var light = with(
-        with(lead(Connector.XT30, Connector.XT60), "id", "z-light"), "mass", mass(3));
-    var lightest = with(
-        with(lead(Connector.XT60, Connector.XT60), "id", "other"), "mass", mass(1));
+    var heavy = with(with(lead(Connector.XT30, Connector.XT60), "id", "a-heavy"), "mass", mass(9));
+    var light = with(with(lead(Connector.XT30, Connector.XT60), "id", "z-light"), "mass", mass(3));
+    var lightest = with(with(lead(Connector.XT60, Connector.XT60), "id", "other"), "mass", mass(1));
 
     var with = match(Parts.board(), battery, heavy, light, lightest);
     assertThat(with.grade()).isEqualTo(Grade.ADAPTER);
@@ -192,7 +186,8 @@ class MatcherTest {
     // 130 mm less 114.3 mm: the frame takes it, the motor only with care.
     assertThat(matcher.match(List.of(wide), propeller).orElseThrow().grade())
         .isEqualTo(Grade.DIRECT);
-    assertThat(matcher.match(List.of(wide, Parts.motor()), propeller).orElseThrow().grade())
+    assertThat(
+            matcher.match(List.of(wide, Parts.motor()), propeller).orElseThrow().grade())
         .isEqualTo(Grade.WARNING);
     assertThat(matcher.match(List.of(Parts.frame(), Parts.motor()), propeller).orElseThrow())
         .isEqualTo(new Match(
@@ -218,7 +213,8 @@ class MatcherTest {
     var matcher = new Matcher(Catalog.of(List.of()));
 
     assertThat(matcher.match(List.of(Parts.propeller()), Parts.camera())).isEmpty();
-    assertThat(matcher.match(List.of(Parts.propeller()), strap("strap", 15, 200, 4))).isEmpty();
+    assertThat(matcher.match(List.of(Parts.propeller()), strap("strap", 15, 200, 4)))
+        .isEmpty();
     assertThat(matcher.match(List.of(Parts.camera()), Parts.videoAntenna())).isEmpty();
     assertThat(matcher.match(
             List.of(strap("strap", 15, 200, 4)),
@@ -259,8 +255,8 @@ class MatcherTest {
     }
     var none = with(Parts.videoAntenna(), "band", Band.MHZ_900);
     assertThat(matcher.match(both, none).orElseThrow().grade()).isEqualTo(Grade.NOT);
-    var same = with(
-        Parts.receiver(), "antenna", new AntennaPort(AntennaConnector.U_FL, Band.GHZ_5_8, 1));
+    var same =
+        with(Parts.receiver(), "antenna", new AntennaPort(AntennaConnector.U_FL, Band.GHZ_5_8, 1));
     // The port for video is taken first.
     assertThat(matcher.match(
             List.of(Parts.transmitter(), same, Parts.videoAntenna()),
@@ -296,20 +292,37 @@ class MatcherTest {
   @Test
   void agreesWithTheRulesOnEveryPair() {
     var catalog = SmallShop.catalog(List.of(
-        "cottongrass-4", "thistledown-5", "arrowgrass-3", "bulrush-3-ring",
-        "spikerush-1303-3400", "cypsela-1404-2800",
-        "ligule-4x1.9x2", "awn-4.5x2.5x2", "frond-4.5x3.2x3",
-        "tidewell-2s-3500", "tidewell-3s-3400", "neap-2s-350",
-        "culvert-6-whole", "weir-stack-20", "weir-stack-35", "sluice-13",
-        "rushlight-50-wire", "glowmoss-100",
-        "newteye-14", "hernlook-14", "lumfret-eye-14",
-        "osier-t1", "thrennel-leaf",
-        "stipule-wire", "stipule-u", "withy-24-thread",
-        "dewpond-220-16", "cistern-330-25"));
+        "cottongrass-4",
+        "thistledown-5",
+        "arrowgrass-3",
+        "bulrush-3-ring",
+        "spikerush-1303-3400",
+        "cypsela-1404-2800",
+        "ligule-4x1.9x2",
+        "awn-4.5x2.5x2",
+        "frond-4.5x3.2x3",
+        "tidewell-2s-3500",
+        "tidewell-3s-3400",
+        "neap-2s-350",
+        "culvert-6-whole",
+        "weir-stack-20",
+        "weir-stack-35",
+        "sluice-13",
+        "rushlight-50-wire",
+        "glowmoss-100",
+        "newteye-14",
+        "hernlook-14",
+        "lumfret-eye-14",
+        "osier-t1",
+        "thrennel-leaf",
+        "stipule-wire",
+        "stipule-u",
+        "withy-24-thread",
+        "dewpond-220-16",
+        "cistern-330-25"));
     var parts = catalog.parts().stream().filter(part -> !part.fills().isEmpty()).toList();
     var matcher = new Matcher(catalog);
-    var fitter =
-        new Fitter(Scenario.anything(), Stock.of(List.copyOf(catalog.parts())));
+    var fitter = new Fitter(Scenario.anything(), Stock.of(List.copyOf(catalog.parts())));
     var seen = new TreeSet<Grade>();
     var pairs = 0;
     for (var given : parts) {
@@ -344,11 +357,13 @@ class MatcherTest {
           assertThat(match.map(Match::grade)).as(what).contains(Grade.NOT);
           assertThat(match.orElseThrow().text()).as(what).containsAll(clashes);
         } else if (unknown) {
-          assertThat(match.map(Match::grade)).as(what).isIn(
-              Optional.of(Grade.UNKNOWN), Optional.of(Grade.NOT));
+          assertThat(match.map(Match::grade))
+              .as(what)
+              .isIn(Optional.of(Grade.UNKNOWN), Optional.of(Grade.NOT));
         } else if (!notes.isEmpty()) {
-          assertThat(match.map(Match::grade)).as(what).isIn(
-              Optional.of(Grade.ADAPTER), Optional.of(Grade.WARNING), Optional.of(Grade.NOT));
+          assertThat(match.map(Match::grade))
+              .as(what)
+              .isIn(Optional.of(Grade.ADAPTER), Optional.of(Grade.WARNING), Optional.of(Grade.NOT));
           if (match.orElseThrow().grade() != Grade.NOT) {
             assertThat(match.get().text()).as(what).isEqualTo(notes);
           }
@@ -382,8 +397,7 @@ class MatcherTest {
 
   private static Part girth(double length, double width, double height) {
     return with(
-        with(
-            with(Parts.battery(), "lengthMillimetres", length), "widthMillimetres", width),
+        with(with(Parts.battery(), "lengthMillimetres", length), "widthMillimetres", width),
         "heightMillimetres",
         height);
   }
@@ -440,7 +454,9 @@ class MatcherTest {
         Grade.NOT,
         "Adapter plate has 20x20 holes on that side, but frame frame has 16x16, 25x25.");
     assertMatch(
-        match(plate, with(Parts.transmitter(), "mount", new MountingHoles(StackPattern.P25_5, 2.2, false))),
+        match(
+            plate,
+            with(Parts.transmitter(), "mount", new MountingHoles(StackPattern.P25_5, 2.2, false))),
         Grade.DIRECT);
     assertThat(new Matcher(Catalog.of(List.of()))
             .match(List.of(plate), with(Parts.transmitter(), "mount", null)))
@@ -453,14 +469,12 @@ class MatcherTest {
 
     // 20 mm is within the millimetre that sheets are rounded to, 19 is not.
     assertMatch(
-        match(shims, with(Parts.frame(), "cameraWidthsMillimetres", List.of(20.0))),
-        Grade.DIRECT);
+        match(shims, with(Parts.frame(), "cameraWidthsMillimetres", List.of(20.0))), Grade.DIRECT);
     assertMatch(
         match(shims, Parts.frame()),
         Grade.NOT,
         "Shims shims are for 21 mm on that side, but frame frame takes 19 mm.");
-    assertMatch(
-        match(with(Parts.camera(), "widthMillimetres", 14.5), shims), Grade.DIRECT);
+    assertMatch(match(with(Parts.camera(), "widthMillimetres", 14.5), shims), Grade.DIRECT);
     assertMatch(
         match(Parts.camera(), shims),
         Grade.NOT,

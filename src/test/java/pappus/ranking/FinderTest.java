@@ -183,7 +183,8 @@ class FinderTest {
     assertThat(finder.any(question("")).reach().ending()).isEqualTo(Ending.INTERRUPTED);
     assertThat(finder.front(question(""), 0).reach().ending()).isEqualTo(Ending.INTERRUPTED);
     assertThat(finder.front(question(""), 0).isProof()).isFalse();
-    assertThat(finder.rank(question(""), 3).coverage().reach().ending()).isEqualTo(Ending.INTERRUPTED);
+    assertThat(finder.rank(question(""), 3).coverage().reach().ending())
+        .isEqualTo(Ending.INTERRUPTED);
   }
 
   @Test

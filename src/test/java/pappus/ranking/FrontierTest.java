@@ -28,10 +28,8 @@ class FrontierTest {
   private static Assessment build(double seconds, double grams, long cents) {
     var parsed = BuildText.parse(String.join(",", SmallShop.ONE_BUILD), FEW);
     var frame = (Frame) parsed.part(Role.FRAME).orElseThrow();
-    var build =
-        parsed.with(Role.FRAME, with(frame, "mass", with(frame.mass(), "grams", grams)));
-    return Changed.cents(
-        Changed.seconds(QUESTION.assessor().assess(build), seconds), cents);
+    var build = parsed.with(Role.FRAME, with(frame, "mass", with(frame.mass(), "grams", grams)));
+    return Changed.cents(Changed.seconds(QUESTION.assessor().assess(build), seconds), cents);
   }
 
   private static final Assessment LONGEST = build(2700, 45, 20_000);

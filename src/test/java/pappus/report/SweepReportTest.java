@@ -50,7 +50,8 @@ class SweepReportTest {
       Changed.cents(Changed.seconds(assess(BUILD), 2400), 20_000);
   private static final Assessment SMALLER_PACK = Changed.cents(
       Changed.seconds(
-          assess(BUILD.replace("tidewell-2s-3500", "tidewell-2s-3400")
+          assess(BUILD
+              .replace("tidewell-2s-3500", "tidewell-2s-3400")
               .replace("newteye-14-feather", "newteye-14")),
           2140),
       18_050);
@@ -281,8 +282,7 @@ class SweepReportTest {
     for (var i = 0; i < 47; i++) {
       many.add(Changed.cents(Changed.seconds(FIRST, 6000 - 60 * i), 20_000 - 100 * i));
     }
-    var report = report(
-        null, new Frontier(many, 0.5, best(null, Ending.PROVEN).reach()), null);
+    var report = report(null, new Frontier(many, 0.5, best(null, Ending.PROVEN).reach()), null);
 
     // Of 47, every second: 24 rows from the first to the last.
     var rows = report
@@ -339,10 +339,11 @@ class SweepReportTest {
     var far = SmallShop.flying("{\"style\": \"cruise\"}", ", \"goal\": \"range\"");
     var build = SmallShop.assessor(FEW, far).assess(BuildText.parse(BUILD, FEW));
     var metres = build.flight().orElseThrow().course().orElseThrow().rangeMetres();
-    var sweep = new Sweep(
-        axes("payload=0"), List.of(step(best(build, Ending.PROVEN), null, "0")), 1);
+    var sweep =
+        new Sweep(axes("payload=0"), List.of(step(best(build, Ending.PROVEN), null, "0")), 1);
 
-    var lines = new SweepReport(far, "EUR", 1.645, sweep, null, null).csv().lines().toList();
+    var lines =
+        new SweepReport(far, "EUR", 1.645, sweep, null, null).csv().lines().toList();
 
     assertThat(lines.get(0))
         .isEqualTo(
@@ -379,8 +380,8 @@ class SweepReportTest {
         .containsExactly(2_700_000L, 2_400_000L, 2_140_000L, -1L, -1L);
     var changed = steps.get(2).path("changed");
     assertThat(changed)
-        .extracting(one -> one.path("role").asString() + ": " + one.path("before").asString()
-            + " to " + one.path("after").asString())
+        .extracting(one -> one.path("role").asString() + ": "
+            + one.path("before").asString() + " to " + one.path("after").asString())
         .containsExactly(
             "battery: tidewell-2s-3500 to tidewell-2s-3400",
             "camera: newteye-14-feather to newteye-14");
@@ -407,7 +408,8 @@ class SweepReportTest {
         List.of(FIRST),
         0.5,
         new Reach(Ending.EFFORT, OptionalLong.of(2_600_000_000L), 1, Optional.empty()));
-    assertThat(json(report(null, cut, null)).path("standing").path("frontAtMost").asDouble())
+    assertThat(
+            json(report(null, cut, null)).path("standing").path("frontAtMost").asDouble())
         .isEqualTo(2600);
   }
 

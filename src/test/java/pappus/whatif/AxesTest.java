@@ -94,7 +94,8 @@ class AxesTest {
     assertRefused(
         "mass-cap=200:250", "must have FROM:TO:STEP in plain numbers, but has \"200:250\".");
     assertRefused(
-        "mass-cap=200:250:5:1", "must have FROM:TO:STEP in plain numbers, but has \"200:250:5:1\".");
+        "mass-cap=200:250:5:1",
+        "must have FROM:TO:STEP in plain numbers, but has \"200:250:5:1\".");
     assertRefused(
         "mass-cap=200:x:5", "must have FROM:TO:STEP in plain numbers, but has \"200:x:5\".");
     assertRefused(
@@ -164,21 +165,19 @@ class AxesTest {
 
   @Test
   void eachChangesItsOwnFieldAndNothingElse() {
-    assertThat(at("mass-cap=201.5", ""))
-        .isEqualTo(read("\"grams\": 250", "\"grams\": 201.5"));
+    assertThat(at("mass-cap=201.5", "")).isEqualTo(read("\"grams\": 250", "\"grams\": 201.5"));
     assertThat(at("thrust-to-weight=2.5", ""))
         .isEqualTo(read("\"leastThrustToWeight\": 2", "\"leastThrustToWeight\": 2.5"));
     assertThat(at("altitude=1500", ""))
         .isEqualTo(read("\"altitudeMetres\": 5", "\"altitudeMetres\": 1500"));
     assertThat(at("temperature=-10", ""))
-        .isEqualTo(read(
-            "\"altitudeMetres\": 5", "\"altitudeMetres\": 5, \"temperatureCelsius\": -10"));
+        .isEqualTo(
+            read("\"altitudeMetres\": 5", "\"altitudeMetres\": 5, \"temperatureCelsius\": -10"));
     assertThat(at("transmitter-power=25", ""))
         .isEqualTo(SmallShop.scenario(", \"transmitterMilliwatts\": 25"));
     assertThat(at("budget=199.5", "").budget()).isEqualTo(Money.ofCents(19_950, "EUR"));
     assertThat(at("budget=199.5", ""))
-        .isEqualTo(
-            SmallShop.scenario(", \"budget\": {\"amount\": 199.5, \"currency\": \"EUR\"}"));
+        .isEqualTo(SmallShop.scenario(", \"budget\": {\"amount\": 199.5, \"currency\": \"EUR\"}"));
   }
 
   private static Scenario read(String old, String now) {
@@ -214,8 +213,10 @@ class AxesTest {
             .toList());
     assertThat(three.supply().catalog().parts())
         .filteredOn(part -> !(part instanceof Battery))
-        .isEqualTo(all.parts().stream().filter(part -> !(part instanceof Battery)).toList());
-    assertThat(axis.change().at(asked, "8").supply().catalog().ofKind(Battery.class)).isEmpty();
+        .isEqualTo(
+            all.parts().stream().filter(part -> !(part instanceof Battery)).toList());
+    assertThat(axis.change().at(asked, "8").supply().catalog().ofKind(Battery.class))
+        .isEmpty();
   }
 
   @ParameterizedTest(name = "{0}")
@@ -237,7 +238,6 @@ class AxesTest {
   void namesTheFieldOfAValueThatTheScenarioRefuses() {
     assertThatThrownBy(() -> at("thrust-to-weight=0.5", ""))
         .isInstanceOf(IllegalArgumentException.class)
-        .hasMessage(
-            "leastThrustToWeight: leastThrustToWeight must be from 1 to 20, but is 0.5.");
+        .hasMessage("leastThrustToWeight: leastThrustToWeight must be from 1 to 20, but is 0.5.");
   }
 }

@@ -39,11 +39,7 @@ class FrameAdvisorTest {
   private static final Catalog SHOP = Catalog.of(SmallShop.all().parts().stream()
       .filter(part -> SmallShop.few().part(part.id()).isPresent()
           || List.of(
-                  "weir-stack-20",
-                  "weir-stack-35",
-                  "lockkeeper-12-link",
-                  "sluice-13",
-                  "culvert-8")
+                  "weir-stack-20", "weir-stack-35", "lockkeeper-12-link", "sluice-13", "culvert-8")
               .contains(part.id())
           || (part instanceof Motor motor && !motor.boltCirclesMillimetres().contains(9.0)))
       .toList());
@@ -56,10 +52,7 @@ class FrameAdvisorTest {
           with((Frame) SHOP.part("cottongrass-4").orElseThrow(), "id", "draft"),
           "positions",
           List.of(new Frame.Position(
-              "middle",
-              0,
-              List.of(new MountingHoles(StackPattern.P25_5, 2.2, false)),
-              false))),
+              "middle", 0, List.of(new MountingHoles(StackPattern.P25_5, 2.2, false)), false))),
       "motorBoltCirclesMillimetres",
       List.of(circle(12)));
 
@@ -89,12 +82,11 @@ class FrameAdvisorTest {
     var assessor = asked(SHOP, frame).supply().assessor(asked(SHOP, frame).scenario());
     var count = 0;
     for (var part : parts) {
-      var findings =
-          assessor.assess(Build.empty().with(Role.FRAME, frame).with(role, part)).findings();
-      count += findings.stream()
-              .noneMatch(one -> one.rule().equals(rule.id()) && one.breaks())
-          ? 1
-          : 0;
+      var findings = assessor
+          .assess(Build.empty().with(Role.FRAME, frame).with(role, part))
+          .findings();
+      count +=
+          findings.stream().noneMatch(one -> one.rule().equals(rule.id()) && one.breaks()) ? 1 : 0;
     }
     return count;
   }
@@ -113,8 +105,8 @@ class FrameAdvisorTest {
             "holes 25x25 at the middle position",
             "holes 30.5x30.5 at the middle position");
     var boards = SHOP.ofKind(Board.class);
-    for (var pattern : List.of(
-        StackPattern.P16, StackPattern.P20, StackPattern.P25, StackPattern.P30_5)) {
+    for (var pattern :
+        List.of(StackPattern.P16, StackPattern.P20, StackPattern.P25, StackPattern.P30_5)) {
       var hole = pattern == StackPattern.P30_5 ? 3.2 : 2.2;
       var after = with(
           DRAFT,
@@ -130,8 +122,7 @@ class FrameAdvisorTest {
 
       assertThat(told.parts()).isEqualTo("flight boards");
       assertThat(told.of()).isEqualTo(boards.size());
-      assertThat(told.fitBefore())
-          .isEqualTo(fit(DRAFT, new StackPlacesRule(), Role.BOARD, boards));
+      assertThat(told.fitBefore()).isEqualTo(fit(DRAFT, new StackPlacesRule(), Role.BOARD, boards));
       assertThat(told.fitAfter())
           .as(told.what())
           .isEqualTo(fit(after, new StackPlacesRule(), Role.BOARD, boards));
@@ -160,8 +151,7 @@ class FrameAdvisorTest {
                 + " mm")
             .toList());
     var nine = addition(advice, "bolt circle of 9 mm");
-    var after =
-        with(DRAFT, "motorBoltCirclesMillimetres", List.of(circle(12), new Span(9, 9)));
+    var after = with(DRAFT, "motorBoltCirclesMillimetres", List.of(circle(12), new Span(9, 9)));
     assertThat(nine.parts()).isEqualTo("motors");
     assertThat(nine.of()).isEqualTo(motors.size());
     assertThat(nine.fitBefore())
@@ -187,8 +177,7 @@ class FrameAdvisorTest {
 
     var before = best(catalog, DRAFT).orElseThrow();
     var after = best(
-            catalog,
-            with(DRAFT, "motorBoltCirclesMillimetres", List.of(circle(12), circle(9))))
+            catalog, with(DRAFT, "motorBoltCirclesMillimetres", List.of(circle(12), circle(9))))
         .orElseThrow();
     var nine = addition(advice, "bolt circle of 9 mm");
     assertThat(advice.best().build().orElseThrow().build()).isEqualTo(before.build());
@@ -217,8 +206,7 @@ class FrameAdvisorTest {
     assertThat(advice.best().build()).isEmpty();
     assertThat(advice.best().isProof()).isTrue();
     assertThat(advice.rates()).isEmpty();
-    assertThat(addition(advice, "bolt circle of 9 mm").gained())
-        .isEqualTo(after.objective() / 1e6);
+    assertThat(addition(advice, "bolt circle of 9 mm").gained()).isEqualTo(after.objective() / 1e6);
     assertThat(addition(advice, "holes 16x16 at the middle position").gained()).isZero();
   }
 
@@ -235,8 +223,7 @@ class FrameAdvisorTest {
     assertThat(light.orElseThrow().build().motor())
         .isEqualTo(heavy.orElseThrow().build().motor());
     assertThat(rates.perGram())
-        .isEqualTo(
-            (light.get().objective() - heavy.get().objective()) / 2e6, within(0.05))
+        .isEqualTo((light.get().objective() - heavy.get().objective()) / 2e6, within(0.05))
         .isGreaterThan(5);
   }
 

@@ -48,8 +48,7 @@ class FrameAxesTest {
 
   private static final Asked FIXED = new Asked(
       with(PLAIN, "parts", new Choice(List.of("cottongrass-4"), null, null, null)), supply(FEW));
-  private static final Asked DRAFTED =
-      new Asked(DRAWN, Supply.of(FEW, Shelf.EMPTY, DRAWN));
+  private static final Asked DRAFTED = new Asked(DRAWN, Supply.of(FEW, Shelf.EMPTY, DRAWN));
 
   private static Supply supply(Catalog catalog) {
     return new Supply(catalog, Shelf.EMPTY);
@@ -103,8 +102,8 @@ class FrameAxesTest {
       var frame = asked == FIXED ? COTTONGRASS : DRAFT;
 
       assertThat(changed(asked, "frame.mass=30"))
-          .isEqualTo(
-              with(frame, "mass", new Mass(30, frame.mass().known(), frame.mass().doubtGrams())));
+          .isEqualTo(with(
+              frame, "mass", new Mass(30, frame.mass().known(), frame.mass().doubtGrams())));
       assertThat(changed(asked, "frame.arm-thickness=3.5"))
           .isEqualTo(with(frame, "armThicknessMillimetres", 3.5));
       assertThat(changed(asked, "frame.inner-height=21"))
@@ -127,8 +126,7 @@ class FrameAxesTest {
     assertThat(COTTONGRASS.diagonalMillimetres()).isEqualTo(186.0);
     assertThat(changed(FIXED, "frame.spacing=90"))
         .isEqualTo(with(
-            with(
-                with(COTTONGRASS, "diagonalMillimetres", null), "frontSpacingMillimetres", 125.83),
+            with(with(COTTONGRASS, "diagonalMillimetres", null), "frontSpacingMillimetres", 125.83),
             "sideSpacingMillimetres",
             90.0));
     assertThat(changed(DRAFTED, "frame.spacing=162"))
@@ -160,8 +158,8 @@ class FrameAxesTest {
     var after = at(DRAFTED, "frame.mass=30");
 
     assertThat(after.scenario())
-        .isEqualTo(with(
-            DRAWN, "draftFrame", with(DRAFT, "mass", with(DRAFT.mass(), "grams", 30.0))));
+        .isEqualTo(
+            with(DRAWN, "draftFrame", with(DRAFT, "mass", with(DRAFT.mass(), "grams", 30.0))));
     assertThat(after.supply().catalog().parts())
         .filteredOn(part -> !(part instanceof Frame))
         .containsExactlyElementsOf(
@@ -195,8 +193,8 @@ class FrameAxesTest {
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessage(
             "must be over a limit where the scenario has no draftFrame and leaves 2 frames open.");
-    var none = Catalog.of(
-        FEW.parts().stream().filter(part -> !(part instanceof Frame)).toList());
+    var none =
+        Catalog.of(FEW.parts().stream().filter(part -> !(part instanceof Frame)).toList());
     assertThatThrownBy(() -> Axes.of("frame.mass=30", new Asked(PLAIN, supply(none))))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessage(
@@ -206,9 +204,8 @@ class FrameAxesTest {
   /** A frame that another stands for is no way round what is changed. */
   @Test
   void aTwinOfTheFrameIsNotLeftBesideIt() {
-    List<Part> parts = new ArrayList<>(FEW.parts().stream()
-        .filter(part -> !part.id().equals("thistledown-5"))
-        .toList());
+    List<Part> parts = new ArrayList<>(
+        FEW.parts().stream().filter(part -> !part.id().equals("thistledown-5")).toList());
     parts.add(with(with(COTTONGRASS, "id", "cottongrass-4-b"), "name", "Cottongrass 4 B"));
     var asked = new Asked(PLAIN, supply(Catalog.of(parts)));
 

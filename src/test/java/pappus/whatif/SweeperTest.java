@@ -51,13 +51,13 @@ class SweeperTest {
 
   /** The best of all builds, by trying each. */
   private static Optional<Assessment> best(Catalog catalog, Scenario scenario) {
-    var question =
-        Question.of(catalog, new Supply(catalog, Shelf.EMPTY).assessor(scenario));
+    var question = Question.of(catalog, new Supply(catalog, Shelf.EMPTY).assessor(scenario));
     return Enumeration.of(question).bestFirst().stream().findFirst();
   }
 
   private static String told(Optional<Assessment> build) {
-    return build.map(one -> one.objective() + " " + one.cost().cents() + " " + one.build())
+    return build
+        .map(one -> one.objective() + " " + one.cost().cents() + " " + one.build())
         .orElse("nothing");
   }
 
@@ -72,14 +72,13 @@ class SweeperTest {
       all.add(expected);
     }
     assertThat(sweep.isProof()).isTrue();
-    assertThat(sweep.searches())
-        .isEqualTo((int) sweep.steps().stream().filter(step -> !step.isCarriedOver()).count());
+    assertThat(sweep.searches()).isEqualTo((int)
+        sweep.steps().stream().filter(step -> !step.isCarriedOver()).count());
     return all;
   }
 
   private static Scenario cap(Scenario scenario, String grams) {
-    return with(
-        scenario, "massCap", with(scenario.massCap(), "grams", Double.parseDouble(grams)));
+    return with(scenario, "massCap", with(scenario.massCap(), "grams", Double.parseDouble(grams)));
   }
 
   private static Scenario budget(Scenario scenario, String amount) {
@@ -186,7 +185,9 @@ class SweeperTest {
   @Test
   void cellsAreSearchedWithPacksOfThatMany() {
     var catalog = SmallShop.catalog(Stream.of(
-            SmallShop.ONE_BUILD, SmallShop.MORE, List.of("tidewell-3s-3400", "culvert-12-whole", "cistern-220-25"))
+            SmallShop.ONE_BUILD,
+            SmallShop.MORE,
+            List.of("tidewell-3s-3400", "culvert-12-whole", "cistern-220-25"))
         .flatMap(List::stream)
         .toList());
 
@@ -212,8 +213,8 @@ class SweeperTest {
   void twoLimitsTightenTogether() {
     var sweep = sweep("mass-cap=190:202:4", "budget=180:220:10");
 
-    var found = assertEach(
-        sweep, values -> best(FEW, budget(cap(PLAIN, values.get(0)), values.get(1))));
+    var found =
+        assertEach(sweep, values -> best(FEW, budget(cap(PLAIN, values.get(0)), values.get(1))));
     assertThat(sweep.steps()).hasSize(20);
     assertThat(sweep.steps().get(6).values()).containsExactly("194", "190");
     assertThat(new TreeSet<>(found)).hasSizeGreaterThan(4);
@@ -276,9 +277,7 @@ class SweeperTest {
     assertEach(sweep, values -> best(FEW, cap(far, values.get(0))));
     var last = sweep.steps().get(3).best().build().orElseThrow();
     assertThat(Assessment.figure(last.objective()))
-        .isEqualTo(
-            last.flight().orElseThrow().course().orElseThrow().rangeMetres(),
-            within(0.001));
+        .isEqualTo(last.flight().orElseThrow().course().orElseThrow().rangeMetres(), within(0.001));
   }
 
   @Test
@@ -290,8 +289,7 @@ class SweeperTest {
     assertThat(sweep.searches()).isEqualTo(3);
     assertThat(sweep.isProof()).isFalse();
     assertThat(sweep.steps()).noneMatch(Step::isCarriedOver);
-    assertThat(sweep.steps())
-        .allMatch(step -> step.best().reach().ending() == Ending.MOVES);
+    assertThat(sweep.steps()).allMatch(step -> step.best().reach().ending() == Ending.MOVES);
   }
 
   @Test
