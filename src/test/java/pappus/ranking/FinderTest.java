@@ -3,6 +3,7 @@ package pappus.ranking;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -112,7 +113,7 @@ class FinderTest {
   }
 
   /** Builds by trying each, without those that another surpasses. */
-  private static ArrayList<String> front(Question question, double share) {
+  private static List<String> front(Question question, double share) {
     var deviations = question.assessor().deviations();
     var all = new ArrayList<Assessment>();
     Enumeration.each(question, build -> {
@@ -164,7 +165,7 @@ class FinderTest {
     assertThat(told(found.builds().stream().findFirst())).isEqualTo(enumerated(question));
     for (var one : found.builds()) {
       assertThat(found.builds())
-          .filteredOn(other -> other != one)
+          .filteredOn(other -> !other.build().toString().equals(one.build().toString()))
           .noneMatch(other -> other.objective() >= one.objective()
               && other.mass().neededMilligrams(question.assessor().deviations())
                   <= one.mass().neededMilligrams(question.assessor().deviations())
