@@ -86,7 +86,16 @@ final class FrameAxes {
         property.unit(),
         name.equals("stack-pattern") ? words(values) : Axes.numbers(values),
         Tightens.NEITHER,
-        (from, value) -> with(from, frame, property.fields().of(frame, value)));
+        (from, value) -> {
+          var now = asItIs(from, frame.id());
+          return with(from, now, property.fields().of(now, value));
+        });
+  }
+
+  /** The frame with what another axis changed of it before. */
+  private static Frame asItIs(Asked asked, String id) {
+    var draft = asked.scenario().draftFrame();
+    return draft != null ? draft : (Frame) asked.supply().catalog().part(id).orElseThrow();
   }
 
   /**
@@ -108,7 +117,7 @@ final class FrameAxes {
     return (Frame) left.get(0);
   }
 
-  /** What is asked with a frame changed. */
+  /** What is asked with a frame changed; no other is left, not even one that it stood for. */
   static Asked with(Asked asked, Frame frame, Map<String, Object> fields) {
     var changed = Altered.record(Frame.class, frame, fields);
     var scenario = asked.scenario();
@@ -117,7 +126,7 @@ final class FrameAxes {
           Altered.record(pappus.scenario.Scenario.class, scenario, Map.of("draftFrame", changed));
     }
     List<Part> others = new ArrayList<>(asked.supply().catalog().parts().stream()
-        .filter(part -> !part.id().equals(frame.id()))
+        .filter(part -> !(part instanceof Frame))
         .toList());
     others.add(changed);
     return new Asked(scenario, asked.supply().with(others));

@@ -1,0 +1,174 @@
+package pappus.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import pappus.assessment.Supply;
+import pappus.catalog.Frame;
+import pappus.catalog.Role;
+import pappus.catalog.Shelf;
+import pappus.files.JsonText;
+import pappus.search.Enumeration;
+import pappus.search.Question;
+import pappus.shop.SmallShop;
+
+/** A frame of the designer's own, in a scenario. */
+class DraftFrameTest {
+  @TempDir
+  private Path folder;
+
+  @BeforeEach
+  void writeFewParts() throws IOException {
+    CommandRun.write(folder, SmallShop.few(), fields("draft", "Draft", 35, ""));
+  }
+
+  /** A catalogue frame under another id, name and mass. */
+  private static String fields(String id, String name, int grams, String more) {
+    var frame = (Frame) SmallShop.few().part("cottongrass-4").orElseThrow();
+    var text = JsonText.of(frame)
+        .replace("\"cottongrass-4\"", "\"" + id + "\"")
+        .replace("\"Cottongrass 4\"", "\"" + name + "\"")
+        .replaceFirst("\"grams\": *41(\\.0)?", "\"grams\": " + grams);
+    return ", \"draftFrame\": " + text.strip() + more;
+  }
+
+  private CommandRun run(String command, String... more) {
+    var typed = CommandRun.typed(folder);
+    var args = new ArrayList<>(List.of(command, typed.resolve("marsh.json").toString()));
+    args.addAll(List.of(more));
+    args.addAll(List.of(
+        "--no-shipped-catalog",
+        "--catalog",
+        typed.resolve("parts").toString(),
+        "--out",
+        typed.resolve("out").toString()));
+    return CommandRun.of(args);
+  }
+
+  /** The best build by trying each. */
+  private static String best(String fields) {
+    var scenario = SmallShop.scenario(fields);
+    var supply = Supply.of(SmallShop.few(), Shelf.EMPTY, scenario);
+    return Enumeration.of(Question.of(supply.catalog(), supply.assessor(scenario)))
+        .bestFirst()
+        .get(0)
+        .build()
+        .toString();
+  }
+
+  @Test
+  void isTheFrameOfEveryBuild() {
+    var run = run("recommend", "--format", "json");
+
+    assertThat(run.exitCode()).isEqualTo(ExitCode.OK);
+    assertThat(run.err()).isEmpty();
+    var candidates = run.json().path("candidates");
+    assertThat(candidates).isNotEmpty();
+    assertThat(candidates)
+        .allMatch(candidate -> candidate.path("roles").path("frame").asString().equals("draft"));
+    assertThat(candidates.get(0).path("build").asString())
+        .isEqualTo(best(fields("draft", "Draft", 35, "")))
+        .startsWith("draft,");
+  }
+
+  @Test
+  void replacesAFrameOfTheSameId() throws IOException {
+    var fields = fields("cottongrass-4", "Cottongrass 4", 35, "");
+    Files.writeString(folder.resolve("marsh.json"), SmallShop.scenarioText(fields));
+
+    var json = run("recommend", "--format", "json").json();
+
+    assertThat(json.path("candidates").get(0).path("build").asString()).isEqualTo(best(fields));
+    assertThat(
+            json.path("parts").path("cottongrass-4").path("mass").path("grams").asDouble())
+        .isEqualTo(35);
+    var supply = Supply.of(SmallShop.few(), Shelf.EMPTY, SmallShop.scenario(fields));
+    assertThat(supply.catalog().part("cottongrass-4"))
+        .containsInstanceOf(Frame.class)
+        .hasValueSatisfying(frame -> assertThat(frame.mass().grams()).isEqualTo(35));
+    assertThat(supply.catalog().ofKind(Frame.class)).hasSize(2);
+  }
+
+  @Test
+  void standsBeforeWhatTheScenarioChooses() throws IOException {
+    var fields = fields(
+        "draft",
+        "Draft",
+        35,
+        ", \"parts\": {\"allowed\": [{\"role\": \"frame\", \"parts\": [\"thistledown-5\"]}, {\"role\": \"battery\", \"parts\": [\"tidewell-2s-3400\"]}], \"excluded\": [\"draft\", \"newteye-14-feather\"]}");
+    var scenario = SmallShop.scenario(fields);
+    assertThat(scenario.choice().fixedIds()).containsExactly("draft");
+    assertThat(scenario.choice().excludedIds()).containsExactly("newteye-14-feather");
+    assertThat(scenario.choice().allowedParts())
+        .extracting(allowed -> allowed.role())
+        .containsExactly(Role.BATTERY);
+    Files.writeString(folder.resolve("marsh.json"), SmallShop.scenarioText(fields));
+
+    var build =
+        run("recommend", "--format", "json").json().path("candidates").get(0).path("build");
+
+    assertThat(build.asString())
+        .startsWith("draft,")
+        .contains(",tidewell-2s-3400,", ",newteye-14,")
+        .isEqualTo(best(fields));
+  }
+
+  @Test
+  void isAssessedByItsId() {
+    var build = String.join(",", SmallShop.ONE_BUILD).replace("cottongrass-4", "draft");
+
+    var run = run("assess", build, "--format", "json");
+
+    assertThat(run.exitCode()).isEqualTo(ExitCode.OK);
+    assertThat(run.json().path("build").path("roles").path("frame").asString()).isEqualTo("draft");
+  }
+
+  @Test
+  void isVariedAndAdvisedOn() {
+    var run = run("vary", "--over", "frame.mass=30,35,40", "--format", "json");
+
+    assertThat(run.exitCode()).isEqualTo(ExitCode.OK);
+    var json = run.json();
+    assertThat(json.path("frame").path("frame").path("id").asString()).isEqualTo("draft");
+    for (var i = 0; i < 3; i++) {
+      var step = json.path("steps").get(i).path("best").path("build").asString();
+      assertThat(step).isEqualTo(best(fields("draft", "Draft", 30 + 5 * i, "")));
+    }
+    var seconds = new ArrayList<Double>();
+    json.path("steps")
+        .forEach(step -> seconds.add(step.path("best").path("milliseconds").asDouble() / 1000));
+    // A lighter frame flies longer, by what the advice says of a gram.
+    assertThat((seconds.get(0) - seconds.get(2)) / 10)
+        .isCloseTo(json.path("frame").path("lostPerGram").asDouble(), within(0.2));
+  }
+
+  @Test
+  void withoutADraftNothingIsFixed() {
+    var scenario = SmallShop.scenario("");
+
+    assertThat(scenario.draftFrame()).isNull();
+    assertThat(scenario.choice().fixedIds()).isEmpty();
+    assertThat(Supply.of(SmallShop.few(), Shelf.EMPTY, scenario).catalog().parts())
+        .containsExactlyElementsOf(SmallShop.few().parts());
+  }
+
+  @Test
+  void aWrongDraftIsToldWithItsPlace() throws IOException {
+    Files.writeString(
+        folder.resolve("marsh.json"),
+        SmallShop.scenarioText(fields("draft", "a\\u001b[2Jb", 35, "")));
+
+    var run = run("recommend");
+
+    assertThat(run.exitCode()).isEqualTo(ExitCode.BAD_DATA);
+    assertThat(run.err()).contains("draftFrame").doesNotContain("\u001B");
+  }
+}
