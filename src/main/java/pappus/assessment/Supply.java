@@ -46,17 +46,21 @@ public record Supply(Catalog catalog, Shelf shelf, Map<String, Flown> flown) {
     return new Supply(catalog, Shelf.of(left), flown);
   }
 
-  /** What there is for a scenario: its draft frame too, in the place of any frame of the same id. */
-  public static Supply of(ReadCatalog read, Scenario scenario) {
-    var supply = new Supply(read.catalog(), read.shelf(), read.flown());
+  /** What was read. */
+  public static Supply of(ReadCatalog read) {
+    return new Supply(read.catalog(), read.shelf(), read.flown());
+  }
+
+  /** The same with a scenario's draft frame, in the place of any frame of the same id. */
+  public Supply drafting(Scenario scenario) {
     var draft = scenario.draftFrame();
     if (draft == null) {
-      return supply;
+      return this;
     }
-    var parts = new ArrayList<Part>(read.catalog().parts());
+    var parts = new ArrayList<Part>(catalog.parts());
     parts.removeIf(part -> part.id().equals(draft.id()));
     parts.add(draft);
-    return supply.with(parts);
+    return with(parts);
   }
 
   /** Who judges builds from it for a scenario. */

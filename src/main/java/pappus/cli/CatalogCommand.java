@@ -128,7 +128,7 @@ abstract class CatalogCommand implements JsonAnswer {
     if (scenario == null || catalog == null) {
       throw new InputException(kind, problems);
     }
-    var supply = Supply.of(catalog, scenario.scenario());
+    var supply = Supply.of(catalog).drafting(scenario.scenario());
     problems.addAll(scenario.problemsWith(supply.catalog()));
     problems.addAll(scenario.problemsWithRules(Rules.waivableIds()));
     problems.addAll(currencyProblems(scenario, supply.catalog()));

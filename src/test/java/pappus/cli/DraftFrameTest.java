@@ -56,7 +56,7 @@ class DraftFrameTest {
   /** The best build by trying each. */
   private static String best(String fields) {
     var scenario = SmallShop.scenario(fields);
-    var supply = Supply.of(SmallShop.few(), Shelf.EMPTY, scenario);
+    var supply = new Supply(SmallShop.few(), Shelf.EMPTY).drafting(scenario);
     return Enumeration.of(Question.of(supply.catalog(), supply.assessor(scenario)))
         .bestFirst()
         .get(0)
@@ -90,7 +90,7 @@ class DraftFrameTest {
     assertThat(
             json.path("parts").path("cottongrass-4").path("mass").path("grams").asDouble())
         .isEqualTo(35);
-    var supply = Supply.of(SmallShop.few(), Shelf.EMPTY, SmallShop.scenario(fields));
+    var supply = new Supply(SmallShop.few(), Shelf.EMPTY).drafting(SmallShop.scenario(fields));
     assertThat(supply.catalog().part("cottongrass-4"))
         .containsInstanceOf(Frame.class)
         .hasValueSatisfying(frame -> assertThat(frame.mass().grams()).isEqualTo(35));
@@ -156,7 +156,10 @@ class DraftFrameTest {
 
     assertThat(scenario.draftFrame()).isNull();
     assertThat(scenario.choice().fixedIds()).isEmpty();
-    assertThat(Supply.of(SmallShop.few(), Shelf.EMPTY, scenario).catalog().parts())
+    assertThat(new Supply(SmallShop.few(), Shelf.EMPTY)
+            .drafting(scenario)
+            .catalog()
+            .parts())
         .containsExactlyElementsOf(SmallShop.few().parts());
   }
 

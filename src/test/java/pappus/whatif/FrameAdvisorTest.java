@@ -62,7 +62,7 @@ class FrameAdvisorTest {
 
   private static Asked asked(Catalog catalog, Frame draft) {
     var scenario = with(PLAIN, "draftFrame", draft);
-    return new Asked(scenario, Supply.of(catalog, Shelf.EMPTY, scenario));
+    return new Asked(scenario, new Supply(catalog, Shelf.EMPTY).drafting(scenario));
   }
 
   private static Optional<Assessment> best(Catalog catalog, Frame draft) {

@@ -48,7 +48,8 @@ class FrameAxesTest {
 
   private static final Asked FIXED = new Asked(
       with(PLAIN, "parts", new Choice(List.of("cottongrass-4"), null, null, null)), supply(FEW));
-  private static final Asked DRAFTED = new Asked(DRAWN, Supply.of(FEW, Shelf.EMPTY, DRAWN));
+  private static final Asked DRAFTED =
+      new Asked(DRAWN, new Supply(FEW, Shelf.EMPTY).drafting(DRAWN));
 
   private static Supply supply(Catalog catalog) {
     return new Supply(catalog, Shelf.EMPTY);
@@ -261,7 +262,7 @@ class FrameAxesTest {
                   with(DRAFT.mass(), "grams", Double.parseDouble(step.values().get(0)))),
               "largestPropellerInches",
               Double.parseDouble(step.values().get(1))));
-      var question = new Asked(drawn, Supply.of(FEW, Shelf.EMPTY, drawn)).question();
+      var question = new Asked(drawn, new Supply(FEW, Shelf.EMPTY).drafting(drawn)).question();
       var best = Enumeration.of(question).bestFirst().stream().findFirst();
       assertThat(step.best().build().map(build -> build.objective() + " " + build.build()))
           .as(step.values().toString())
