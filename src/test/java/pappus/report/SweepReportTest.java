@@ -294,7 +294,7 @@ class SweepReportTest {
         .toList();
     assertThat(rows).hasSize(24);
     for (var i = 0; i < 24; i++) {
-      assertThat(rows.get(i).strip()).startsWith("%d.0  ".formatted(100 - 2 * i));
+      assertThat(rows.get(i).strip()).startsWith((100 - 2 * i) + ".0  ");
     }
     assertThat(report.csv().lines()).hasSize(48);
   }

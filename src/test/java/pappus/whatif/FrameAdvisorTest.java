@@ -146,9 +146,7 @@ class FrameAdvisorTest {
         .extracting(FrameAdvice.Addition::what)
         .filteredOn(what -> what.startsWith("bolt"))
         .containsExactlyInAnyOrderElementsOf(missing.stream()
-            .map(circle -> "bolt circle of "
-                + (circle == Math.rint(circle) ? "%.0f".formatted(circle) : circle.toString())
-                + " mm")
+            .map(circle -> "bolt circle of " + circle.toString().replaceAll("\\.0$", "") + " mm")
             .toList());
     var nine = addition(advice, "bolt circle of 9 mm");
     var after = with(DRAFT, "motorBoltCirclesMillimetres", List.of(circle(12), new Span(9, 9)));

@@ -100,7 +100,7 @@ class FrameAxesTest {
   @Test
   void eachChangesWhatItSaysAndNothingElse() {
     for (var asked : List.of(FIXED, DRAFTED)) {
-      var frame = asked == FIXED ? COTTONGRASS : DRAFT;
+      var frame = asked.equals(FIXED) ? COTTONGRASS : DRAFT;
 
       assertThat(changed(asked, "frame.mass=30"))
           .isEqualTo(with(
