@@ -76,7 +76,7 @@ final class FitsCommand implements JsonAnswer, Callable<Integer> {
   private List<Part> parts(Catalog catalog) {
     var problems = new ArrayList<Problem>();
     var parts = new ArrayList<Part>();
-    for (var id : ids) {
+    for (var id : ids.stream().distinct().toList()) {
       catalog
           .part(id)
           .ifPresentOrElse(
@@ -85,6 +85,16 @@ final class FitsCommand implements JsonAnswer, Callable<Integer> {
                   "PART",
                   "must be the id of a part in the catalogue, but is %s.%s"
                       .formatted(Shown.text(id), Closest.advice(id, catalog.ids())))));
+    }
+    for (var i = 1; i < parts.size() && !isMatrix; i++) {
+      var part = parts.get(i);
+      parts.subList(0, i).stream()
+          .filter(other -> other.kind() == part.kind())
+          .findFirst()
+          .ifPresent(other -> problems.add(Problem.ofFile(
+              "PART",
+              "must be of different kinds, but %s and %s are both of the kind %s. Maybe --matrix was meant."
+                  .formatted(other.id(), part.id(), part.kind().key()))));
     }
     if (!problems.isEmpty()) {
       throw new InputException(InputException.Kind.BAD_DATA, problems);

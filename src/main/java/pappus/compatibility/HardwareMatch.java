@@ -67,12 +67,19 @@ public final class HardwareMatch {
       return Verdict.clashes(
           "Screw %s is too soft to hold motor %s: steel or titanium only.", screw.id(), motor.id());
     }
-    return Verdict.fitsBut(
-        "Screw %s holds motor %s on arms of %s to %s mm.",
-        screw.id(),
-        motor.id(),
-        Math.max(0, screw.lengthMillimetres() - HardwarePlanner.deepest(motor)),
-        screw.lengthMillimetres() - motor.screw().leastMillimetres());
+    var thinnest = Math.max(0, screw.lengthMillimetres() - HardwarePlanner.deepest(motor));
+    var thickest = screw.lengthMillimetres() - motor.screw().leastMillimetres();
+    return thickest >= thinnest
+        ? Verdict.fitsBut(
+            "Screw %s holds motor %s on arms of %s to %s mm.",
+            screw.id(), motor.id(), thinnest, thickest)
+        : Verdict.clashes(
+            "Screw %s of %s mm holds motor %s on no arm: it must go in %s to %s mm.",
+            screw.id(),
+            screw.lengthMillimetres(),
+            motor.id(),
+            motor.screw().leastMillimetres(),
+            HardwarePlanner.deepest(motor));
   }
 
   private static @Nullable Verdict adapter(Adapter adapter, Part other) {

@@ -19,7 +19,7 @@ public final class MatchWords {
       "Every part of the catalogue was asked about by every fit rule that can tell from these parts alone.";
 
   /** In the place of a part's own id, where the same is said of several. */
-  private static final String ITSELF = "…";
+  private static final String ITSELF = "\uE000";
 
   private MatchWords() {}
 
@@ -66,7 +66,7 @@ public final class MatchWords {
     }
     var lines = new ArrayList<String>();
     ids.forEach((said, same) -> lines.add(
-        String.join(", ", same) + (same.size() == 1 ? said.replace(ITSELF, same.get(0)) : said)));
+        String.join(", ", same) + said.replace(ITSELF, same.size() == 1 ? same.get(0) : "…")));
     return lines;
   }
 

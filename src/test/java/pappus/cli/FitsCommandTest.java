@@ -60,6 +60,8 @@ class FitsCommandTest {
             "\nAdapters: 6 directly, 4 not.\n")
         .endsWith("""
 
+            Every part of the catalogue was asked about by every fit rule that can tell from these parts alone.
+
             ! Two parts that fit make no quad: currents, ports, balance and mass are judged with all of it,
               which assess does. Check before you buy, and mind what lithium packs, propellers and radio power
               can do.

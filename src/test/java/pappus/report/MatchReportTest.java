@@ -63,6 +63,8 @@ class MatchReportTest {
             - frond with Rings, light (0.2 g, EUR 1.5). frond sits with rings.
             - awn, not: Motor motor is small.
 
+            Every part of the catalogue was asked about by every fit rule that can tell from these parts alone.
+
             ! Two parts that fit make no quad: currents, ports, balance and mass are judged with all of it,
               which assess does. Check before you buy, and mind what lithium packs, propellers and radio power
               can do.
@@ -73,7 +75,9 @@ class MatchReportTest {
   void withoutAnythingToSayItSaysSo() {
     assertThat(new MatchReport(List.of(MOTOR, OTHER), Map.of()).text(200))
         .isEqualTo("What goes with Motor | one [motor] and Motor [other], whatever the scenario:\n"
-            + "No rule has anything to say of any part beside it.\n\n! "
+            + "No rule has anything to say of any part beside it.\n\n"
+            + MatchWords.STANDING
+            + "\n\n! "
             + MatchWords.CAUTION
             + "\n");
   }
