@@ -212,9 +212,8 @@ public record WeighIn(
     var assessment = assessor.assess(flown);
     var seconds = 60 * row.minutes();
     var computed = assessor.milliampHours(assessment, Factors.added(unexplained, 0), seconds);
-    var factor = factor(
-        power -> row.chargedMilliampHours()
-            - assessor.milliampHours(assessment, Factors.powered(power, unexplained), seconds));
+    var factor = factor(power -> row.chargedMilliampHours()
+        - assessor.milliampHours(assessment, Factors.powered(power, unexplained), seconds));
     if (factor.isEmpty()) {
       throw new IllegalArgumentException(String.format(
           Locale.ROOT,

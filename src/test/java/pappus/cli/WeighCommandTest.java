@@ -15,9 +15,8 @@ import org.junit.jupiter.api.io.TempDir;
 import pappus.shop.SmallShop;
 
 class WeighCommandTest {
-  private static final String BUILD = String.join(",", SmallShop.ONE_BUILD)
-      .replace("3400,", "3400*4,")
-      .replace("x2,", "x2*4,");
+  private static final String BUILD =
+      String.join(",", SmallShop.ONE_BUILD).replace("3400,", "3400*4,").replace("x2,", "x2*4,");
 
   @TempDir
   private Path folder;
@@ -76,10 +75,13 @@ class WeighCommandTest {
     assertThat(run.exitCode()).isZero();
     assertThat(run.err()).isEmpty();
     assertThat(run.out())
-        .contains("      17.6  0.4     18.4  0.2   0.8  motor, Spikerush 1303-3400                  within the doubt\n")
-        .contains("     107.7  3.2    109.0  0.3   1.3  battery, Tidewell 2S 3500 (ready less dry)  within the doubt\n")
+        .contains(
+            "      17.6  0.4     18.4  0.2   0.8  motor, Spikerush 1303-3400                  within the doubt\n")
+        .contains(
+            "     107.7  3.2    109.0  0.3   1.3  battery, Tidewell 2S 3500 (ready less dry)  within the doubt\n")
         .contains("- 10.0 min took 700 mAh by the charger, 614 by the estimate: 1.16.\n")
-        .contains("Nothing was written; --into FOLDER keeps what was weighed and flown for --catalog FOLDER.");
+        .contains(
+            "Nothing was written; --into FOLDER keeps what was weighed and flown for --catalog FOLDER.");
     assertThat(texts()).isEqualTo(before);
   }
 
@@ -109,7 +111,8 @@ class WeighCommandTest {
     var massesAlone = run("assess", "--catalog", path("mine"), "--format", "json");
     assertThat(grams(massesAlone)).isEqualTo(grams(own));
     // 614 mAh in ten minutes become 700: all else equal the pack lasts so much shorter
-    assertThat(milliseconds(own) / milliseconds(massesAlone)).isCloseTo(614.344 / 700, within(0.005));
+    assertThat(milliseconds(own) / milliseconds(massesAlone))
+        .isCloseTo(614.344 / 700, within(0.005));
   }
 
   private static double milliseconds(CommandRun run) {
@@ -146,8 +149,9 @@ class WeighCommandTest {
     assertThat(run.exitCode()).isEqualTo(ExitCode.CANNOT_CREATE);
     assertThat(run.out()).isEmpty();
     assertThat(run.errors())
-        .containsExactly(path("mine/motors.json")
-            + ": must be as this tool wrote it, but was changed since. Maybe move it away, or replace it with --force.");
+        .containsExactly(
+            path("mine/motors.json")
+                + ": must be as this tool wrote it, but was changed since. Maybe move it away, or replace it with --force.");
     assertThat(texts()).isEqualTo(before);
 
     assertThat(weighInto("--force").exitCode()).isZero();
@@ -183,8 +187,10 @@ class WeighCommandTest {
             + ":2: what must be a part of the build, dry or ready, but is \"thistledown-5\"."))
         .anyMatch(line -> line.startsWith(path("f.csv")
             + ":2: pack must be the id of a battery in the catalogue, but is \"cottongrass-4\"."))
-        .anyMatch(line -> line.startsWith(path("f.csv")
-            + ":4: pack must be the id of a battery in the catalogue, but is \"tidewell-2s-3600\"."));
+        .anyMatch(
+            line -> line.startsWith(
+                path("f.csv")
+                    + ":4: pack must be the id of a battery in the catalogue, but is \"tidewell-2s-3600\"."));
     assertThat(folder.resolve("mine")).doesNotExist();
   }
 

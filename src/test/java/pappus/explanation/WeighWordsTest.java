@@ -74,8 +74,7 @@ class WeighWordsTest {
   void saysWhetherTheDoubtExplainsTheDifference() {
     assertThat(WeighWords.agreement(weighed("dry", Optional.empty(), false)))
         .isEqualTo("within the doubt");
-    assertThat(WeighWords.agreement(
-            new Weighed("dry", Optional.empty(), 100, 3, 110.1, 4, false)))
+    assertThat(WeighWords.agreement(new Weighed("dry", Optional.empty(), 100, 3, 110.1, 4, false)))
         .isEqualTo("more than the doubt explains");
     assertThat(WeighWords.agreement(new Weighed("dry", Optional.empty(), 100, 3, 89.9, 4, false)))
         .isEqualTo("more than the doubt explains");
@@ -90,16 +89,14 @@ class WeighWordsTest {
         .isEqualTo(
             "With the weighed masses the estimate is 190.9 g ready to fly; 5.9 g less lie in what was not weighed by itself.");
     assertThat(left(row("dry", 84)))
-        .isEqualTo(
-            "The aircraft ready to fly was not weighed: that is what the law asks about.");
+        .isEqualTo("The aircraft ready to fly was not weighed: that is what the law asks about.");
   }
 
   @Test
   void saysWhatFlightsSay() {
     assertThat(WeighWords.fit(new StyleFit("hover", 1.117, 0.0599, List.of(FLIGHT))))
         .isEqualTo("Hover: the propellers need 1.12 times the power computed, ±0.06, by 1 flight.");
-    assertThat(WeighWords.fit(
-            new StyleFit("cruise", 0.934, 0.041, Collections.nCopies(3, FLIGHT))))
+    assertThat(WeighWords.fit(new StyleFit("cruise", 0.934, 0.041, Collections.nCopies(3, FLIGHT))))
         .isEqualTo(
             "Cruise: the propellers need 0.93 times the power computed, ±0.04, by 3 flights.");
     assertThat(WeighWords.flight(FLIGHT))

@@ -40,15 +40,13 @@ class WeighReportTest {
     var build = BuildText.parse(String.join(",", SmallShop.ONE_BUILD), catalog);
     return new WeighReport(
         scenario,
-        WeighIn.of(
-            scenario, new Supply(catalog, Shelf.EMPTY), build, masses, List.of(flights)));
+        WeighIn.of(scenario, new Supply(catalog, Shelf.EMPTY), build, masses, List.of(flights)));
   }
 
   @Test
   void tellsMassesAlone() {
     assertThat(report(List.of(mass("spikerush-1303-3400", 18.4, 4))).text(List.of(), 200))
-        .contains(
-            """
+        .contains("""
             estimate g    ±  scale g    ±  more  what
                   17.6  0.4     18.4  0.2   0.8  motor, Spikerush 1303-3400  within the doubt
 

@@ -60,8 +60,9 @@ class FlightRowTest {
 
   @Test
   void namesEveryWrongCellByItsLine() {
-    var rows = read(ALL
-        + "glide,0,0,,old,-31,-11,0,0\nhover,601,60001,,,51,51,61,60001\n,1,1,,,,,,\nprofile,1,1,,tired,,,,\n");
+    var rows = read(
+        ALL
+            + "glide,0,0,,old,-31,-11,0,0\nhover,601,60001,,,51,51,61,60001\n,1,1,,,,,,\nprofile,1,1,,tired,,,,\n");
 
     assertThat(rows).extracting(FlightRow::line).containsExactly(5);
     assertThat(problems.sorted())

@@ -38,20 +38,8 @@ class WeighInTest {
   private static final double POCKET = Math.sqrt(0.01 / 12 + 0.04);
 
   /** Frame 41, motors 4 × 4.4, propellers 4 × 1.5, board 5.3, camera 1.5, antenna 0.4, capacitor 0.8, and so on. */
-  private static final double DRY = 41
-      + 17.6
-      + 6
-      + 5.3
-      + 1.5
-      + 0.4
-      + 0.8
-      + 16 * 0.09
-      + 1.6
-      + 0.7
-      + 2.8
-      + 1
-      + 1.8
-      + 1.293885;
+  private static final double DRY =
+      41 + 17.6 + 6 + 5.3 + 1.5 + 0.4 + 0.8 + 16 * 0.09 + 1.6 + 0.7 + 2.8 + 1 + 1.8 + 1.293885;
 
   /** The record of the pack has no leads: 2.37 g are added. */
   private static final double READY = DRY + 105.3 + 2.37;
@@ -182,9 +170,9 @@ class WeighInTest {
 
   @Test
   void leavesThePayloadOutOfTheAircraft() {
-    var carrying = SmallShop.scenario(", \"payload\": {\"name\": \"sensor\", \"massGrams\": 10, \"watts\": 0, \"xMillimetres\": 0}");
-    var result =
-        of(SUPPLY, carrying, List.of(mass("dry", 84, 1), mass("ready", 203, 1)));
+    var carrying = SmallShop.scenario(
+        ", \"payload\": {\"name\": \"sensor\", \"massGrams\": 10, \"watts\": 0, \"xMillimetres\": 0}");
+    var result = of(SUPPLY, carrying, List.of(mass("dry", 84, 1), mass("ready", 203, 1)));
 
     assertThat(result.weighed().get(0).measuredGrams()).isCloseTo(109, within(LAST_DIGIT));
     assertThat(result.weighed().get(1).estimatedGrams()).isCloseTo(DRY, within(LAST_DIGIT));
@@ -201,8 +189,8 @@ class WeighInTest {
     assertThat(fit.factor()).isCloseTo(1, within(1e-9));
     // scatter 0.05 and charger 0.03
     assertThat(result.flown())
-        .containsExactly(
-            new Flown("hover", 1, 0.0583, 1, "Fitted to what the charger put back after 1 flight."));
+        .containsExactly(new Flown(
+            "hover", 1, 0.0583, 1, "Fitted to what the charger put back after 1 flight."));
   }
 
   @ParameterizedTest
@@ -239,11 +227,11 @@ class WeighInTest {
   @Test
   void fliesWithTheMassOnTheScale() {
     var result = of(List.of(mass("ready", READY + 10, 1)), flight(charge()));
-    var heavier = SmallShop.scenario(", \"payload\": {\"name\": \"sensor\", \"massGrams\": 10, \"watts\": 0, \"xMillimetres\": 0}");
+    var heavier = SmallShop.scenario(
+        ", \"payload\": {\"name\": \"sensor\", \"massGrams\": 10, \"watts\": 0, \"xMillimetres\": 0}");
 
     var fit = result.fits().get(0).flights().get(0);
-    assertThat(fit.computedMilliampHours())
-        .isCloseTo(charge(SUPPLY, heavier, BUILD), within(1e-4));
+    assertThat(fit.computedMilliampHours()).isCloseTo(charge(SUPPLY, heavier, BUILD), within(1e-4));
     assertThat(fit.factor()).isLessThan(1);
   }
 
@@ -286,8 +274,7 @@ class WeighInTest {
     assertThat(computed(tired)).isCloseTo(charge(SUPPLY, old, BUILD), within(1e-9));
     assertThat(computed(cold)).isCloseTo(charge(SUPPLY, winter, BUILD), within(1e-9));
     assertThat(computed(other))
-        .isCloseTo(
-            charge(SUPPLY, HOVER, BUILD.replace(PACK, "tidewell-2s-3400")), within(1e-9));
+        .isCloseTo(charge(SUPPLY, HOVER, BUILD.replace(PACK, "tidewell-2s-3400")), within(1e-9));
     assertThat(List.of(charge(), computed(tired), computed(cold), computed(other)))
         .doesNotHaveDuplicates();
     assertThat(computed(tired)).isGreaterThan(charge());
