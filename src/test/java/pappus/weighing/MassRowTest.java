@@ -39,8 +39,14 @@ class MassRowTest {
 
   @Test
   void namesEveryWrongCellByItsLine() {
-    var rows = read("what,grams,pieces,step_g\n"
-        + ",0,0,0\nreed,12 g,1001,11\nreed,12,2.5,1\nrush,25001,1,1\nrush,7,2,1\n");
+    var rows = read("""
+        what,grams,pieces,step_g
+        ,0,0,0
+        reed,12 g,1001,11
+        reed,12,2.5,1
+        rush,25001,1,1
+        rush,7,2,1
+        """);
 
     assertThat(rows).containsExactly(new MassRow("m.csv", 6, "rush", 7, 2, 1));
     assertThat(problems.sorted())

@@ -205,12 +205,12 @@ class WeighInTest {
   }
 
   @ParameterizedTest
-  @ValueSource(doubles = {20, 5000})
-  void refusesAFlightThatNoFactorExplains(double charged) {
+  @ValueSource(ints = {20, 5000})
+  void refusesAFlightThatNoFactorExplains(int charged) {
     assertThatThrownBy(() -> of(List.of(), flight(charged)))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessage(
-            "the flight of line 2 must take what 0.5 to 2 times the power computed can take, but took %.0f mAh where 606 are computed."
+            "the flight of line 2 must take what 0.5 to 2 times the power computed can take, but took %s mAh where 606 are computed."
                 .formatted(charged));
   }
 
