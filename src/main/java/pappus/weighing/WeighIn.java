@@ -4,10 +4,12 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
+import java.util.function.DoubleUnaryOperator;
 import pappus.assessment.Assessment;
 import pappus.assessment.Factors;
 import pappus.assessment.Supply;
@@ -45,6 +47,7 @@ public record WeighIn(
     List<Flown> flown) {
   private static final double LEAST_FACTOR = 0.5;
   private static final double MOST_FACTOR = 2;
+  private static final double FACTOR_STEP = 0.02;
 
   public WeighIn {
     weighed = List.copyOf(weighed);
@@ -209,13 +212,45 @@ public record WeighIn(
     var assessment = assessor.assess(flown);
     var seconds = 60 * row.minutes();
     var computed = assessor.milliampHours(assessment, Factors.added(unexplained, 0), seconds);
-    var factor = Root.ofFalling(
-        power -> row.chargedMilliampHours()
-            - assessor.milliampHours(assessment, Factors.powered(power, unexplained), seconds),
-        LEAST_FACTOR,
-        MOST_FACTOR,
-        1);
-    return new FlightFit(row, computed, factor);
+    var factor = factor(power -> row.chargedMilliampHours()
+        - assessor.milliampHours(assessment, Factors.powered(power, unexplained), seconds));
+    if (factor.isEmpty()) {
+      throw new IllegalArgumentException(String.format(
+          Locale.ROOT,
+          "the flight of line %d must take what 0.5 to 2 times the power computed can take, but took %.0f mAh where %.0f are computed.",
+          row.line(),
+          row.chargedMilliampHours(),
+          computed));
+    }
+    return new FlightFit(row, computed, factor.getAsDouble());
+  }
+
+  /**
+   * The factor where nothing is left. Found in steps from 1: far below it the physics refuses a figure of merit above
+   * one.
+   *
+   * @param left charged less computed, which falls with the factor
+   */
+  private static OptionalDouble factor(DoubleUnaryOperator left) {
+    try {
+      var low = 1.0;
+      while (left.applyAsDouble(low) < 0) {
+        if (low <= LEAST_FACTOR) {
+          return OptionalDouble.empty();
+        }
+        low = Math.max(LEAST_FACTOR, low - FACTOR_STEP);
+      }
+      var high = 1.0;
+      while (left.applyAsDouble(high) > 0) {
+        if (high >= MOST_FACTOR) {
+          return OptionalDouble.empty();
+        }
+        high = Math.min(MOST_FACTOR, high + FACTOR_STEP);
+      }
+      return OptionalDouble.of(Root.ofFalling(left, low, high, 1));
+    } catch (IllegalArgumentException outsideTheModel) {
+      return OptionalDouble.empty();
+    }
   }
 
   /** The scenario as a flight was flown. */
