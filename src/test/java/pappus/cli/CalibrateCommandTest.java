@@ -264,7 +264,7 @@ class CalibrateCommandTest {
     assertThat(noKey.exitCode()).isEqualTo(ExitCode.USAGE);
     assertThat(noKey.err())
         .contains(
-            "--part zz=awn-5x2x2 must begin with a motor or propeller of the rows, but is none of 1, 2, 3, 4, 5, 6, 7, 8, a, c, j, k.");
+            "--part zz=awn-5x2x2 must begin with a motor or propeller of the rows, but is none of 1, 2, 3, 4, 5, 6, 7, 8, a, c, j, k; ");
     var noId = CommandRun.of("calibrate", BENCH, "--into", mine, "--part", "a=achene-2105-265");
     assertThat(noId.exitCode()).isEqualTo(ExitCode.BAD_DATA);
     assertThat(noId.errors())

@@ -127,7 +127,9 @@ class CompareCommandTest {
     seven.add(BUILD);
     var run = run(seven);
     assertThat(run.exitCode()).isEqualTo(ExitCode.USAGE);
-    assertThat(run.errors().get(0)).isEqualTo("At most 6 builds can be compared, but 7 are given.");
+    assertThat(run.errors())
+        .containsExactly(
+            "At most 6 builds can be compared, but 7 are given; pappus compare --help says more.");
   }
 
   @Test

@@ -134,7 +134,7 @@ class ImportCommandTest {
   void refusesAKindThatIsNone() {
     var run = CommandRun.of("import", "a.csv", "--kind", "rope", "--into", folder.toString());
     assertThat(run.exitCode()).isEqualTo(ExitCode.USAGE);
-    assertThat(run.err()).startsWith("--kind must be frame, motor, ").contains("but is \"rope\".");
+    assertThat(run.err()).startsWith("--kind must be frame, motor, ").contains("but is \"rope\"; ");
   }
 
   @Test

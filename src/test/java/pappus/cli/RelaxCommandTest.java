@@ -134,7 +134,8 @@ class RelaxCommandTest {
       assertThat(run.exitCode()).isEqualTo(ExitCode.USAGE);
       assertThat(run.out()).isEmpty();
       assertThat(run.errors().get(0))
-          .isEqualTo("--format must be one of text, json here, but is " + format + ".");
+          .isEqualTo("--format must be one of text, json here, but is " + format
+              + "; pappus relax --help says more.");
     }
   }
 
