@@ -263,6 +263,17 @@ public final class Assessor {
         assessment.fitting(), assessment.mass().grams(), factors, seconds);
   }
 
+  /**
+   * Volts of an assessed build's pack in flight after so much charge, by the likeliest figures; empty where the pack
+   * has not so much.
+   *
+   * @throws IllegalArgumentException if the physics refuses what is asked
+   */
+  public OptionalDouble voltsAfter(Assessment assessment, Factors factors, double milliampHours) {
+    return expected.voltsAfter(
+        assessment.fitting(), assessment.mass().grams(), factors, milliampHours);
+  }
+
   /** What an assessed build that flies is ranked by at the likeliest figures, whatever the outlook. */
   public double likeliest(Assessment assessment) {
     return flights == expected

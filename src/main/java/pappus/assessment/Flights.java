@@ -2,6 +2,7 @@ package pappus.assessment;
 
 import java.util.ArrayList;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import pappus.catalog.Build;
 import pappus.catalog.Frame;
 import pappus.compatibility.Fitting;
@@ -9,6 +10,7 @@ import pappus.evidence.Weighing;
 import pappus.physics.airframe.Airframe;
 import pappus.physics.battery.Delivery;
 import pappus.physics.battery.Discharge;
+import pappus.physics.battery.Load;
 import pappus.physics.battery.Until;
 import pappus.physics.flight.Aircraft;
 import pappus.physics.flight.Endurance;
@@ -119,6 +121,25 @@ final class Flights {
             flown.hover().steady().load(),
             new Until(0, 0, seconds));
     return used.seconds() > 0 ? used.usedCoulomb() / 3.6 * seconds / used.seconds() : 0;
+  }
+
+  /**
+   * Volts of the pack in flight once so much charge is taken from it, under the mean power of the flight; empty where
+   * the pack has not so much or cannot carry it any more.
+   */
+  OptionalDouble voltsAfter(Fitting fitting, double grams, Factors factors, double milliampHours) {
+    var flown = fly(fitting, grams, factors, Limits.NONE);
+    var pack = models.pack(fitting.build(), factors);
+    var charge = pack.startCharge() - 3.6 * milliampHours / pack.capacityCoulomb();
+    if (charge < 0) {
+      return OptionalDouble.empty();
+    }
+    var load = flown.course().isPresent()
+        ? Load.ofPower(flown.endurance().discharge().meanPowerW())
+        : flown.hover().steady().load();
+    return pack.deliver(load, charge) instanceof Delivery.Delivered now
+        ? OptionalDouble.of(now.terminalVolts())
+        : OptionalDouble.empty();
   }
 
   /** What a build only begun can reach at most; see {@link Prospect}. */

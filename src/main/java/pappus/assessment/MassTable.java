@@ -18,11 +18,15 @@ import pappus.scenario.MassCap;
  * @param doubtGrams one standard deviation of the sum, g
  */
 public record MassTable(List<MassLine> lines, double grams, double doubtGrams) {
+  /** Label of what is carried besides. */
+  public static final String PAYLOAD = "payload";
+
   public MassTable {
     lines = List.copyOf(lines);
   }
 
-  static MassTable of(List<MassLine> lines) {
+  /** Some lines and their sum. */
+  public static MassTable of(List<MassLine> lines) {
     var grams = 0.0;
     var variance = 0.0;
     for (var line : lines) {
@@ -59,7 +63,7 @@ public record MassTable(List<MassLine> lines, double grams, double doubtGrams) {
           line(item.label(), item.part(), item.pieces(), item.each(), item.cutOff() ? -1 : 1));
     }
     if (payloadGrams > 0) {
-      lines.add(line("payload", Optional.empty(), 1, Mass.of(payloadGrams, Known.MAKER), 1));
+      lines.add(line(PAYLOAD, Optional.empty(), 1, Mass.of(payloadGrams, Known.MAKER), 1));
     }
     return of(lines);
   }

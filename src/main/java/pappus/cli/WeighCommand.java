@@ -2,7 +2,9 @@ package pappus.cli;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import pappus.catalog.Battery;
@@ -13,6 +15,7 @@ import pappus.files.Problem;
 import pappus.files.Problems;
 import pappus.files.Shown;
 import pappus.files.Source;
+import pappus.quantity.Require;
 import pappus.report.WeighReport;
 import pappus.weighing.FlightRow;
 import pappus.weighing.MassRow;
@@ -113,7 +116,16 @@ final class WeighCommand extends ScenarioCommand implements Callable<Integer> {
         .forEach(part -> known.add(part.id()));
     known.add(MassRow.DRY);
     known.add(MassRow.READY);
+    var lines = new HashMap<String, Integer>();
     for (var row : rows) {
+      var earlier = lines.putIfAbsent(row.what(), row.line());
+      if (earlier != null) {
+        problems.add(new Problem(
+            row.file(),
+            row.line(),
+            "what must be there once, but %s is in line %s already."
+                .formatted(Shown.text(row.what()), earlier)));
+      }
       if (!known.contains(row.what())) {
         problems.add(new Problem(
             row.file(),
@@ -122,12 +134,33 @@ final class WeighCommand extends ScenarioCommand implements Callable<Integer> {
                 .formatted(Shown.text(row.what()), Closest.advice(row.what(), known))));
       }
     }
+    var dry = row(rows, MassRow.DRY);
+    var ready = row(rows, MassRow.READY);
+    if (dry.isPresent()
+        && ready.isPresent()
+        && ready.get().gramsEach() <= dry.get().gramsEach()) {
+      problems.add(new Problem(
+          ready.get().file(),
+          ready.get().line(),
+          "grams must be more than the dry aircraft's %s, but is %s."
+              .formatted(
+                  Require.plain(dry.get().gramsEach()),
+                  Require.plain(ready.get().gramsEach()))));
+    }
     if (build.battery().isEmpty()) {
       problems.add(Problem.ofFile("BUILD", "must have a battery, but has none."));
     }
   }
 
+  private static Optional<MassRow> row(List<MassRow> rows, String what) {
+    return rows.stream().filter(row -> row.what().equals(what)).findFirst();
+  }
+
   private static void check(List<FlightRow> rows, Inputs inputs, Problems problems) {
+    var batteries = inputs.catalog().parts().stream()
+        .filter(Battery.class::isInstance)
+        .map(part -> part.id())
+        .toList();
     for (var row : rows) {
       row.pack()
           .filter(id -> !(inputs.catalog().part(id).orElse(null) instanceof Battery))
@@ -135,7 +168,7 @@ final class WeighCommand extends ScenarioCommand implements Callable<Integer> {
               row.file(),
               row.line(),
               "pack must be the id of a battery in the catalogue, but is %s.%s"
-                  .formatted(Shown.text(id), Closest.advice(id, inputs.catalog().ids())))));
+                  .formatted(Shown.text(id), Closest.advice(id, batteries)))));
       if (!WeighIn.canBeFlown(row.style(), inputs.scenario())) {
         problems.add(
             new Problem(

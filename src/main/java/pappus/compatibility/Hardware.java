@@ -16,6 +16,9 @@ import pappus.catalog.Strap;
  * @param strap strap that goes round the pack, if one suits
  */
 public record Hardware(List<Item> items, Optional<Screw> motorScrew, Optional<Strap> strap) {
+  /** Label of leads and plug where the pack's record is without them. */
+  public static final String PACK_LEADS = "pack leads and plug";
+
   public Hardware {
     items = List.copyOf(items);
   }

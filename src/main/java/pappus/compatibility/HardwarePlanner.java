@@ -208,7 +208,7 @@ final class HardwarePlanner {
   private static void addPackLeads(Battery battery, List<Hardware.Item> items) {
     if (!battery.massIncludesLeads()) {
       items.add(Hardware.Item.usual(
-          "pack leads and plug",
+          Hardware.PACK_LEADS,
           2
                   * battery.leadMillimetres()
                   / 1000

@@ -1,6 +1,7 @@
 package pappus.explanation;
 
 import java.util.Locale;
+import java.util.Optional;
 import pappus.weighing.FlightFit;
 import pappus.weighing.MassRow;
 import pappus.weighing.StyleFit;
@@ -9,6 +10,9 @@ import pappus.weighing.Weighed;
 
 /** What scale and flights say, in sentences. */
 public final class WeighWords {
+  /** Less than this is not shown, g. */
+  private static final double SHOWN = 0.05;
+
   private WeighWords() {}
 
   /** What a line of the comparison is about. */
@@ -36,12 +40,18 @@ public final class WeighWords {
     if (ready.isEmpty()) {
       return "The aircraft ready to fly was not weighed: that is what the law asks about.";
     }
+    var after = "With the weighed masses the estimate is %s g ready to fly"
+        .formatted(Spoken.number(result.after().mass().grams(), 1));
     var left = ready.get().measuredGrams() - result.after().mass().grams();
-    return "With the weighed masses the estimate is %s g ready to fly; %s g %s lie in what was not weighed by itself."
-        .formatted(
-            Spoken.number(result.after().mass().grams(), 1),
-            Spoken.number(Math.abs(left), 1),
-            left < 0 ? "less" : "more");
+    if (Math.abs(left) < SHOWN) {
+      return after + ", as the scale says.";
+    }
+    return after
+        + "; %s g %s lie in what was not weighed by itself"
+            .formatted(Spoken.number(Math.abs(left), 1), left < 0 ? "less" : "more")
+        + (left < 0
+            ? "."
+            : ": payloadGrams of a scenario makes them count, if they cannot be found.");
   }
 
   /** What flights of one style say. */
@@ -67,9 +77,36 @@ public final class WeighWords {
         flight.factor());
   }
 
+  /** Whether the pack at landing is as computed; empty where no volts were read. */
+  public static Optional<String> landing(FlightFit flight) {
+    if (flight.row().landingVolts().isEmpty()) {
+      return Optional.empty();
+    }
+    var read = Spoken.number(flight.row().landingVolts().getAsDouble(), 2);
+    if (flight.computedLandingVolts().isEmpty()) {
+      return Optional.of(
+          "It landed at %s V, where the record of its pack has nothing left after so much charge: the pack holds more than its record says."
+              .formatted(read));
+    }
+    var sentence = "It landed at %s V, where the estimate has %s V after so much charge"
+        .formatted(read, Spoken.number(flight.computedLandingVolts().getAsDouble(), 2));
+    var difference = flight.landingDifference().getAsDouble();
+    if (Math.abs(difference) <= FlightFit.LANDING_DOUBT) {
+      return Optional.of(sentence + ".");
+    }
+    return Optional.of(sentence
+        + (difference < 0
+            ? ": the pack holds less or sags more than its record says; maybe it is older than \"%s\"."
+                .formatted(flight.row().age())
+            : ": the pack holds more or sags less than its record says."));
+  }
+
   /** What the current sensor should be set to. */
   public static String sensor(double scale) {
     var error = Math.abs(1 / scale - 1);
+    if (error <= StyleFit.CHARGER) {
+      return "The current sensor agrees with the charger within the 3 % to which that is trusted.";
+    }
     return "The current sensor reads %s %% too %s against the charger, which is trusted to 3 %%: set it so that it shows %s times what it shows now."
         .formatted(
             Spoken.number(100 * error, 0), scale < 1 ? "much" : "little", Spoken.number(scale, 3));

@@ -3,9 +3,13 @@ package pappus.report;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.OptionalDouble;
 import pappus.explanation.Cautions;
 import pappus.explanation.WeighWords;
+import pappus.files.Shown;
 import pappus.scenario.Scenario;
+import pappus.weighing.FlightFit;
+import pappus.weighing.StyleFit;
 import pappus.weighing.WeighIn;
 
 /** Estimate against scale and flights, for a terminal, a machine or to paste elsewhere. */
@@ -59,7 +63,10 @@ public final class WeighReport {
     }
     for (var fit : result.fits()) {
       lines.blank().say(WeighWords.fit(fit));
-      fit.flights().forEach(flight -> lines.item(WeighWords.flight(flight)));
+      for (var flight : fit.flights()) {
+        lines.item(WeighWords.flight(flight)
+            + WeighWords.landing(flight).map(landed -> " " + landed).orElse(""));
+      }
     }
     result.sensorScale().ifPresent(scale -> lines.blank().say(WeighWords.sensor(scale)));
     lines
@@ -72,14 +79,79 @@ public final class WeighReport {
     return lines.blank().caution(Cautions.general()).text();
   }
 
+  /** Masses, charges and volts in one table: a spreadsheet wants no second one. */
+  private Table everything() {
+    var rows = new ArrayList<List<Object>>();
+    for (var one : result.weighed()) {
+      rows.add(List.of(
+          WeighWords.what(one),
+          "g",
+          one.estimatedGrams(),
+          one.estimatedDoubt(),
+          one.measuredGrams(),
+          one.measuredDoubt(),
+          WeighWords.agreement(one)));
+    }
+    for (var fit : result.fits()) {
+      for (var flight : fit.flights()) {
+        var row = flight.row();
+        var which = "%s, %s, line %s".formatted(row.style(), Shown.name(row.file()), row.line());
+        var charged = row.chargedMilliampHours();
+        rows.add(List.of(
+            which,
+            "mAh",
+            flight.computedMilliampHours(),
+            "",
+            charged,
+            StyleFit.CHARGER * charged,
+            WeighWords.flight(flight)));
+        WeighWords.landing(flight)
+            .ifPresent(landed -> rows.add(List.of(
+                which,
+                "V",
+                some(flight.computedLandingVolts()),
+                FlightFit.LANDING_DOUBT * flight.cells(),
+                row.landingVolts().getAsDouble(),
+                "",
+                landed)));
+      }
+      rows.add(List.of(
+          fit.style(), "times the power", 1, "", fit.factor(), fit.doubt(), WeighWords.fit(fit)));
+    }
+    result
+        .sensorScale()
+        .ifPresent(scale -> rows.add(List.of(
+            "current sensor",
+            "times its scale",
+            1,
+            "",
+            scale,
+            StyleFit.CHARGER,
+            WeighWords.sensor(scale))));
+    return new Table(
+        List.of(
+            Table.Column.text("what", "what"),
+            Table.Column.text("in", "unit"),
+            Table.Column.number("estimate", "estimate", 2),
+            Table.Column.number("±", "estimate_doubt", 2),
+            Table.Column.number("measured", "measured", 2),
+            Table.Column.number("±", "measured_doubt", 2),
+            Table.Column.text("says", "says")),
+        rows);
+  }
+
+  private static Object some(OptionalDouble value) {
+    return value.isPresent() ? (Object) value.getAsDouble() : "";
+  }
+
   /** For a spreadsheet. */
   public String csv() {
-    return masses().csv();
+    return everything().csv();
   }
 
   /** For a page. */
   public String markdown() {
-    return masses().markdown();
+    return everything().markdown();
   }
 
   /** With every digit. */
@@ -116,6 +188,9 @@ public final class WeighReport {
         one.put("chargedMilliampHours", flight.row().chargedMilliampHours());
         one.put("computedMilliampHours", flight.computedMilliampHours());
         one.put("factor", flight.factor());
+        flight.row().landingVolts().ifPresent(volts -> one.put("landingVolts", volts));
+        flight.computedLandingVolts().ifPresent(volts -> one.put("computedLandingVolts", volts));
+        WeighWords.landing(flight).ifPresent(landed -> one.put("landing", landed));
         flights.add(one);
       }
       content.put("flights", flights);

@@ -12,7 +12,7 @@ import java.util.List;
  */
 public record StyleFit(String style, double factor, double doubt, List<FlightFit> flights) {
   /** A charger's own error, one standard deviation: common practice, no published source. */
-  static final double CHARGER = 0.03;
+  public static final double CHARGER = 0.03;
 
   /** Scatter of single flights where there are too few to tell: engineering estimate. */
   static final double USUAL_SCATTER = 0.05;

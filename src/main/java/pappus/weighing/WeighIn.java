@@ -10,8 +10,11 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
 import java.util.function.DoubleUnaryOperator;
+import java.util.function.Predicate;
 import pappus.assessment.Assessment;
 import pappus.assessment.Factors;
+import pappus.assessment.MassLine;
+import pappus.assessment.MassTable;
 import pappus.assessment.Supply;
 import pappus.catalog.Battery;
 import pappus.catalog.Build;
@@ -21,7 +24,11 @@ import pappus.catalog.Known;
 import pappus.catalog.Mass;
 import pappus.catalog.Part;
 import pappus.catalog.Role;
+import pappus.compatibility.Hardware;
 import pappus.files.Altered;
+import pappus.files.InputException;
+import pappus.files.Problem;
+import pappus.quantity.Require;
 import pappus.quantity.Root;
 import pappus.scenario.Flight;
 import pappus.scenario.Scenario;
@@ -45,6 +52,7 @@ public record WeighIn(
     OptionalDouble sensorScale,
     List<Part> records,
     List<Flown> flown) {
+  private static final String WEIGHED = " Its mass: weighed by the builder.";
   private static final double LEAST_FACTOR = 0.5;
   private static final double MOST_FACTOR = 2;
   private static final double FACTOR_STEP = 0.02;
@@ -59,9 +67,10 @@ public record WeighIn(
   /**
    * Sets measurement against estimate.
    *
-   * @param masses readings; of several of one thing the last counts
+   * @param masses readings, of one thing once
    * @param flights as they were logged
-   * @throws IllegalArgumentException if the physics refuses a flight
+   * @throws IllegalArgumentException if the physics refuses the build
+   * @throws InputException at its line, if no factor explains a flight
    */
   public static WeighIn of(
       Scenario scenario,
@@ -107,12 +116,14 @@ public record WeighIn(
     for (var line : before.mass().lines()) {
       var row = line.part().map(part -> readings.get(part.id()));
       // Nobody takes the leads off a pack to weigh it.
-      var leads = line.part().filter(Battery.class::isInstance).isPresent() ? leads(before) : 0;
+      var leads = line.part().filter(Battery.class::isInstance).isPresent()
+          ? leads(before)
+          : MassTable.of(List.of());
       row.ifPresent(reading -> weighed.add(new Weighed(
           line.label(),
           line.part(),
-          line.grams() + leads,
-          line.doubtGrams(),
+          line.grams() + leads.grams(),
+          Math.hypot(line.doubtGrams(), leads.doubtGrams()),
           line.pieces() * reading.gramsEach(),
           line.pieces() * reading.deviationGrams(),
           false)));
@@ -127,58 +138,63 @@ public record WeighIn(
           .ifPresent(line -> weighed.add(new Weighed(
               line.label(),
               line.part(),
-              line.grams() + leads(before),
-              line.doubtGrams(),
-              ready.gramsEach() - dry.gramsEach() - payload(before),
-              Math.hypot(ready.deviationGrams(), dry.deviationGrams()),
+              line.grams() + leads(before).grams(),
+              Math.hypot(line.doubtGrams(), leads(before).doubtGrams()),
+              ready.gramsEach() - dry.gramsEach() - payload(before).grams(),
+              Math.hypot(
+                  Math.hypot(ready.deviationGrams(), dry.deviationGrams()),
+                  payload(before).doubtGrams()),
               true)));
     }
     if (dry != null) {
-      weighed.add(whole(MassRow.DRY, dry, dryGrams(before), dryDoubt(before)));
+      weighed.add(whole(MassRow.DRY, dry, dry(before)));
     }
     if (ready != null) {
-      weighed.add(
-          whole(MassRow.READY, ready, before.mass().grams(), before.mass().doubtGrams()));
+      weighed.add(whole(MassRow.READY, ready, before.mass()));
     }
     return weighed;
   }
 
-  private static Weighed whole(String what, MassRow row, double estimated, double doubt) {
+  private static Weighed whole(String what, MassRow row, MassTable estimate) {
     return new Weighed(
-        what, Optional.empty(), estimated, doubt, row.gramsEach(), row.deviationGrams(), false);
+        what,
+        Optional.empty(),
+        estimate.grams(),
+        estimate.doubtGrams(),
+        row.gramsEach(),
+        row.deviationGrams(),
+        false);
   }
 
   private static Battery pack(Assessment assessment) {
     return assessment.build().battery().orElseThrow();
   }
 
-  /** Estimate of the aircraft without its pack, g. */
-  public static double dryGrams(Assessment assessment) {
-    return assessment.mass().grams()
-        - pack(assessment).mass().grams()
-        - leads(assessment)
-        - payload(assessment);
+  /** The aircraft without its pack, the pack's leads and the payload. */
+  public static MassTable dry(Assessment assessment) {
+    return part(
+        assessment,
+        line -> !line.label().equals(Role.BATTERY.label()) && !isLeads(line) && !isPayload(line));
   }
 
-  private static double dryDoubt(Assessment assessment) {
-    var pack = pack(assessment).mass().standardDeviationGrams();
-    var all = assessment.mass().doubtGrams();
-    return Math.sqrt(Math.max(0, all * all - pack * pack));
+  private static MassTable leads(Assessment assessment) {
+    return part(assessment, WeighIn::isLeads);
   }
 
-  private static double leads(Assessment assessment) {
-    return grams(assessment, "pack leads and plug");
+  private static MassTable payload(Assessment assessment) {
+    return part(assessment, WeighIn::isPayload);
   }
 
-  private static double payload(Assessment assessment) {
-    return grams(assessment, "payload");
+  private static boolean isLeads(MassLine line) {
+    return line.part().isEmpty() && line.label().equals(Hardware.PACK_LEADS);
   }
 
-  private static double grams(Assessment assessment, String label) {
-    return assessment.mass().lines().stream()
-        .filter(line -> line.part().isEmpty() && line.label().equals(label))
-        .mapToDouble(line -> line.grams())
-        .sum();
+  private static boolean isPayload(MassLine line) {
+    return line.part().isEmpty() && line.label().equals(MassTable.PAYLOAD);
+  }
+
+  private static MassTable part(Assessment assessment, Predicate<MassLine> counts) {
+    return MassTable.of(assessment.mass().lines().stream().filter(counts).toList());
   }
 
   /** The record of a part with its weighed mass. */
@@ -192,6 +208,9 @@ public record WeighIn(
     var doubt = Math.min(grams, Math.rint(weighed.measuredDoubt() / pieces * 1000) / 1000);
     var changes = new TreeMap<String, Object>();
     changes.put("mass", new Mass(grams, Known.MEASURED, doubt));
+    if (!part.source().endsWith(WEIGHED)) {
+      changes.put("source", part.source() + WEIGHED);
+    }
     if (part instanceof Battery) {
       changes.put("massIncludesLeads", true);
     }
@@ -203,6 +222,9 @@ public record WeighIn(
     return (Class<Part>) part.kind().recordClass();
   }
 
+  /**
+   * @throws InputException at the flight's line, if no factor explains it
+   */
   private static FlightFit fit(
       FlightRow row, Scenario scenario, Supply supply, Build build, double unexplained) {
     var assessor = supply.assessor(asFlown(row, scenario));
@@ -215,14 +237,27 @@ public record WeighIn(
     var factor = factor(power -> row.chargedMilliampHours()
         - assessor.milliampHours(assessment, Factors.powered(power, unexplained), seconds));
     if (factor.isEmpty()) {
-      throw new IllegalArgumentException(String.format(
-          Locale.ROOT,
-          "the flight of line %d must take what 0.5 to 2 times the power computed can take, but took %.0f mAh where %.0f are computed.",
-          row.line(),
-          row.chargedMilliampHours(),
-          computed));
+      throw new InputException(
+          InputException.Kind.BAD_DATA,
+          List.of(new Problem(
+              row.file(),
+              row.line(),
+              String.format(
+                  Locale.ROOT,
+                  "charged_mah must be what %.1f to %.0f times the power computed can take, but is %s where %.0f are computed.",
+                  LEAST_FACTOR,
+                  MOST_FACTOR,
+                  Require.plain(row.chargedMilliampHours()),
+                  computed))));
     }
-    return new FlightFit(row, computed, factor.getAsDouble());
+    var found = factor.getAsDouble();
+    return new FlightFit(
+        row,
+        computed,
+        found,
+        assessor.voltsAfter(
+            assessment, Factors.powered(found, unexplained), row.chargedMilliampHours()),
+        assessment.build().battery().orElseThrow().cellsInSeries());
   }
 
   /**

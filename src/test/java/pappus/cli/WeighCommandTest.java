@@ -211,10 +211,45 @@ class WeighCommandTest {
 
     assertThat(run.exitCode()).isZero();
     assertThat(run.out().lines().toList().get(0))
-        .isEqualTo(
-            "estimated_g,estimated_doubt_g,measured_g,measured_doubt_g,difference_g,what,agreement");
+        .isEqualTo("what,unit,estimate,estimate_doubt,measured,measured_doubt,says");
     assertThat(run.out().lines().toList().get(1))
-        .startsWith("17.6,0.4,18.4,0.2020725942163690")
-        .endsWith(",\"motor, Spikerush 1303-3400\",within the doubt");
+        .startsWith("\"motor, Spikerush 1303-3400\",g,17.6,0.4,18.4,0.2020725942163690")
+        .endsWith(",within the doubt");
+  }
+
+  @Test
+  void refusesReadingsThatCannotBe() throws IOException {
+    write("m.csv", "what,grams\ndry,193\nready,84\ndry,190\n");
+    var run = weigh("--masses", path("m.csv"));
+
+    assertThat(run.exitCode()).isEqualTo(ExitCode.BAD_DATA);
+    assertThat(run.errors())
+        .containsExactly(
+            path("m.csv") + ":3: grams must be more than the dry aircraft's 193, but is 84.",
+            path("m.csv") + ":4: what must be there once, but \"dry\" is in line 2 already.");
+  }
+
+  @Test
+  void namesTheLineOfAFlightThatNothingExplains() throws IOException {
+    write("f.csv", "style,minutes,charged_mah\nhover,10,700\nhover,10,7000\n");
+    var run = weigh("--flights", path("f.csv"));
+
+    assertThat(run.exitCode()).isEqualTo(ExitCode.BAD_DATA);
+    assertThat(run.errors())
+        .singleElement()
+        .asString()
+        .startsWith(
+            path("f.csv")
+                + ":3: charged_mah must be what 0.5 to 2 times the power computed can take, but is 7000 where ");
+  }
+
+  @Test
+  void saysWhereTheLogLandedOtherThanComputed() throws IOException {
+    write("f.csv", "style,minutes,charged_mah,landing_v\nhover,10,700,6.5\n");
+    var run = weigh("--flights", path("f.csv"));
+
+    assertThat(run.out().replaceAll("\\s+", " "))
+        .contains("1.18. It landed at 6.50 V, where the estimate has 7.")
+        .contains("the pack holds less or sags more than its record says;");
   }
 }

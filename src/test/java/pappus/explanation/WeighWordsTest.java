@@ -21,21 +21,27 @@ import pappus.weighing.WeighIn;
 import pappus.weighing.Weighed;
 
 class WeighWordsTest {
-  private static final FlightFit FLIGHT = new FlightFit(
-      new FlightRow(
-          "f.csv",
-          2,
-          "hover",
-          10,
-          660,
-          Optional.empty(),
-          "new",
-          OptionalDouble.empty(),
-          OptionalDouble.empty(),
-          OptionalDouble.empty(),
-          OptionalDouble.empty()),
-      600,
-      1.117);
+  private static final FlightFit FLIGHT = flight(OptionalDouble.empty(), OptionalDouble.empty());
+
+  private static FlightFit flight(OptionalDouble landing, OptionalDouble computed) {
+    return new FlightFit(
+        new FlightRow(
+            "f.csv",
+            2,
+            "hover",
+            10,
+            660,
+            Optional.empty(),
+            "used",
+            OptionalDouble.empty(),
+            OptionalDouble.empty(),
+            landing,
+            OptionalDouble.empty()),
+        600,
+        1.117,
+        computed,
+        2);
+  }
 
   private static Weighed weighed(String what, Optional<Part> part, boolean isDerived) {
     return new Weighed(what, part, 100, 3, 110, 4, isDerived);
@@ -84,10 +90,13 @@ class WeighWordsTest {
   void saysWhatIsLeftForThatWhichWasNotWeighed() {
     assertThat(left(row("ready", 195)))
         .isEqualTo(
-            "With the weighed masses the estimate is 190.9 g ready to fly; 4.1 g more lie in what was not weighed by itself.");
+            "With the weighed masses the estimate is 190.9 g ready to fly; 4.1 g more lie in what was not weighed by itself: payloadGrams of a scenario makes them count, if they cannot be found.");
     assertThat(left(row("ready", 185)))
         .isEqualTo(
             "With the weighed masses the estimate is 190.9 g ready to fly; 5.9 g less lie in what was not weighed by itself.");
+    assertThat(left(row("ready", 190.9)))
+        .isEqualTo(
+            "With the weighed masses the estimate is 190.9 g ready to fly, as the scale says.");
     assertThat(left(row("dry", 84)))
         .isEqualTo("The aircraft ready to fly was not weighed: that is what the law asks about.");
   }
@@ -103,6 +112,22 @@ class WeighWordsTest {
         .isEqualTo("10.0 min took 660 mAh by the charger, 600 by the estimate: 1.12.");
   }
 
+  @Test
+  void saysWhatTheVoltsAtLandingTell() {
+    assertThat(WeighWords.landing(FLIGHT)).isEmpty();
+    assertThat(WeighWords.landing(flight(OptionalDouble.of(7.02), OptionalDouble.of(7.2))))
+        .contains("It landed at 7.02 V, where the estimate has 7.20 V after so much charge.");
+    assertThat(WeighWords.landing(flight(OptionalDouble.of(6.98), OptionalDouble.of(7.2))))
+        .contains(
+            "It landed at 6.98 V, where the estimate has 7.20 V after so much charge: the pack holds less or sags more than its record says; maybe it is older than \"used\".");
+    assertThat(WeighWords.landing(flight(OptionalDouble.of(7.42), OptionalDouble.of(7.2))))
+        .contains(
+            "It landed at 7.42 V, where the estimate has 7.20 V after so much charge: the pack holds more or sags less than its record says.");
+    assertThat(WeighWords.landing(flight(OptionalDouble.of(6.5), OptionalDouble.empty())))
+        .contains(
+            "It landed at 6.50 V, where the record of its pack has nothing left after so much charge: the pack holds more than its record says.");
+  }
+
   /** A sensor that counts 1000 of 1100 mAh shows 9 % too little, one that counts 1250 of 1000 shows 25 % too much. */
   @Test
   void saysWhatTheSensorIsToBeSetTo() {
@@ -112,5 +137,8 @@ class WeighWordsTest {
     assertThat(WeighWords.sensor(0.8))
         .isEqualTo(
             "The current sensor reads 25 % too much against the charger, which is trusted to 3 %: set it so that it shows 0.800 times what it shows now.");
+    assertThat(WeighWords.sensor(1.029))
+        .isEqualTo(
+            "The current sensor agrees with the charger within the 3 % to which that is trusted.");
   }
 }

@@ -79,12 +79,41 @@ class WeighReportTest {
 
     assertThat(rows).hasSize(4);
     assertThat(rows.get(0))
-        .isEqualTo(
-            "estimated_g,estimated_doubt_g,measured_g,measured_doubt_g,difference_g,what,agreement");
+        .isEqualTo("what,unit,estimate,estimate_doubt,measured,measured_doubt,says");
     assertThat(rows.get(1))
-        .contains(",\"battery, Tidewell 2S 3500 (ready less dry)\",more than the doubt explains");
-    assertThat(rows.get(2)).endsWith(",\"dry, without its pack\",within the doubt");
-    assertThat(rows.get(3)).endsWith(",ready to fly,more than the doubt explains");
+        .startsWith("\"battery, Tidewell 2S 3500 (ready less dry)\",g,107.")
+        .endsWith(",more than the doubt explains");
+    assertThat(rows.get(2))
+        .startsWith("\"dry, without its pack\",g,")
+        .endsWith(",within the doubt");
+    assertThat(rows.get(3)).startsWith("ready to fly,g,").endsWith(",more than the doubt explains");
+  }
+
+  /** Charge, volts, what the style and the sensor say: one row each. */
+  @Test
+  void givesFlightsTheSameColumns() {
+    var landed = new FlightRow(
+        "=f.csv",
+        2,
+        "hover",
+        10,
+        700,
+        Optional.empty(),
+        "new",
+        OptionalDouble.empty(),
+        OptionalDouble.empty(),
+        OptionalDouble.of(6.5),
+        OptionalDouble.of(560));
+    var report = report(List.of(), landed);
+    var rows = report.csv().lines().toList();
+
+    assertThat(rows).hasSize(5);
+    assertThat(rows.get(1)).startsWith("\"hover, =f.csv, line 2\",mAh,605.8734").contains(",700,21,");
+    assertThat(rows.get(2)).startsWith("\"hover, =f.csv, line 2\",V,").contains(",0.2,6.5,,It");
+    assertThat(rows.get(3)).startsWith("hover,times the power,1,,1.");
+    assertThat(rows.get(4)).startsWith("current sensor,times its scale,1,,1.25,0.03,");
+    assertThat(report.markdown().lines()).hasSize(7);
+    assertThat(report.text(List.of(), 200)).contains(": 1.18. It landed at 6.50 V, where");
   }
 
   @Test

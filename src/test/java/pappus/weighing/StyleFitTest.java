@@ -28,7 +28,9 @@ class StyleFitTest {
                     none,
                     none),
                 600,
-                factor))
+                factor,
+                none,
+                2))
             .toList());
   }
 

@@ -106,16 +106,9 @@ class WeighInTest {
     // a quarter of 0.202 g
     assertThat(result.records().get(0).mass()).isEqualTo(new Mass(4.6, Known.MEASURED, 0.051));
     assertThat(result.records().get(0).source())
-        .isEqualTo(FEW.part(MOTOR).orElseThrow().source());
+        .isEqualTo(FEW.part(MOTOR).orElseThrow().source() + " Its mass: weighed by the builder.");
     assertThat(result.assessment().mass().grams()).isCloseTo(READY, within(LAST_DIGIT));
     assertThat(result.after().mass().grams()).isCloseTo(READY + 0.8, within(LAST_DIGIT));
-  }
-
-  @Test
-  void takesTheLastReadingOfOneThing() {
-    assertThat(of(List.of(mass(MOTOR, 19.2, 4), mass(MOTOR, 18.4, 4))).records())
-        .extracting(part -> part.mass().grams())
-        .containsExactly(4.6);
   }
 
   @Test
@@ -208,10 +201,59 @@ class WeighInTest {
   @ValueSource(ints = {20, 5000})
   void refusesAFlightThatNoFactorExplains(int charged) {
     assertThatThrownBy(() -> of(List.of(), flight(charged)))
-        .isInstanceOf(IllegalArgumentException.class)
+        .isInstanceOf(pappus.files.InputException.class)
         .hasMessage(
-            "the flight of line 2 must take what 0.5 to 2 times the power computed can take, but took %s mAh where 606 are computed."
+            "f.csv:2: charged_mah must be what 0.5 to 2 times the power computed can take, but is %s where 606 are computed."
                 .formatted(charged));
+  }
+
+  /** What the discharge took, in as long: the volts are those with which it ended. */
+  @Test
+  void landsAtTheVoltsWithWhichTheDischargeEnds() {
+    var flight =
+        SUPPLY.assessor(HOVER).assess(BuildText.parse(BUILD, FEW)).flight().orElseThrow();
+    var discharge = flight.endurance().discharge();
+    var none = OptionalDouble.empty();
+    var row = new FlightRow(
+        "f.csv",
+        2,
+        "hover",
+        discharge.seconds() / 60,
+        discharge.usedCoulomb() / 3.6,
+        Optional.empty(),
+        "new",
+        none,
+        none,
+        OptionalDouble.of(discharge.endVolts() - 0.3),
+        none);
+    var fit = of(List.of(), row).fits().get(0).flights().get(0);
+
+    assertThat(fit.factor()).isCloseTo(1, within(1e-6));
+    assertThat(fit.computedLandingVolts().getAsDouble())
+        .isCloseTo(discharge.endVolts(), within(1e-6));
+    assertThat(fit.landingDifference().getAsDouble()).isCloseTo(-0.15, within(1e-6));
+  }
+
+  /** More than is in the pack by its record. */
+  @Test
+  void computesNoVoltsWhereTheRecordHasNothingLeft() {
+    var capacity = ((Battery) FEW.part(PACK).orElseThrow()).capacityMilliampHours();
+    var none = OptionalDouble.empty();
+    var row = new FlightRow(
+        "f.csv",
+        2,
+        "hover",
+        10 * 1.05 * capacity / charge(),
+        1.05 * capacity,
+        Optional.empty(),
+        "new",
+        none,
+        none,
+        OptionalDouble.of(6),
+        none);
+
+    assertThat(of(List.of(), row).fits().get(0).flights().get(0).computedLandingVolts())
+        .isEmpty();
   }
 
   /** What is known from earlier flights does not count, else a second fit would undo the first. */
