@@ -108,7 +108,9 @@ class WeighReportTest {
     var rows = report.csv().lines().toList();
 
     assertThat(rows).hasSize(5);
-    assertThat(rows.get(1)).startsWith("\"hover, =f.csv, line 2\",mAh,605.8734").contains(",700,21,");
+    assertThat(rows.get(1))
+        .startsWith("\"hover, =f.csv, line 2\",mAh,605.8734")
+        .contains(",700,21,");
     assertThat(rows.get(2)).startsWith("\"hover, =f.csv, line 2\",V,").contains(",0.2,6.5,,It");
     assertThat(rows.get(3)).startsWith("hover,times the power,1,,1.");
     assertThat(rows.get(4)).startsWith("current sensor,times its scale,1,,1.25,0.03,");
