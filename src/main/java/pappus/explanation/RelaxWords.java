@@ -53,9 +53,13 @@ public final class RelaxWords {
     return Spoken.sentence(demand.id().replace('-', ' '));
   }
 
-  /** Two demands given up together. */
-  public static String pair(Relaxation.PairRelief pair) {
-    return "Without both of these: " + text(pair.one()) + "; " + text(pair.other());
+  /** Demands given up together. */
+  public static String together(Relaxation.Together together) {
+    var texts = together.demands().stream().map(RelaxWords::text).collect(Collectors.joining("; "));
+    return (together.demands().size() == 2
+            ? "Without both of these: "
+            : "No two do; without all of these, none of which can stay: ")
+        + texts;
   }
 
   /** Pairs of parts that a rule sets apart. */

@@ -52,8 +52,8 @@ public final class RelaxationReport {
       lines.blank().say("No change of one demand alone helps.");
     }
     relaxation
-        .pairs()
-        .forEach(pair -> lines.item(RelaxWords.pair(pair) + ": " + BuildWords.of(pair.build())));
+        .together()
+        .forEach(one -> lines.item(RelaxWords.together(one) + ": " + BuildWords.of(one.build())));
     if (!relaxation.clashes().isEmpty()) {
       lines.blank().say("Fit rules that set apart the parts this scenario leaves open:");
       relaxation.clashes().stream()
@@ -106,16 +106,15 @@ public final class RelaxationReport {
       reliefs.add(content);
     }
     answer.put("reliefs", reliefs);
-    var pairs = new ArrayList<Object>();
-    for (var pair : relaxation.pairs()) {
+    var together = new ArrayList<Object>();
+    for (var one : relaxation.together()) {
       var content = new LinkedHashMap<String, Object>();
-      content.put("one", demand(pair.one()));
-      content.put("other", demand(pair.other()));
-      content.put("text", RelaxWords.pair(pair));
-      content.put("build", answer.brief(pair.build()));
-      pairs.add(content);
+      content.put("demands", one.demands().stream().map(this::demand).toList());
+      content.put("text", RelaxWords.together(one));
+      content.put("build", answer.brief(one.build()));
+      together.add(content);
     }
-    return answer.put("pairs", pairs).put("clashes", relaxation.clashes()).text();
+    return answer.put("together", together).put("clashes", relaxation.clashes()).text();
   }
 
   private Map<String, Object> demand(Demand demand) {

@@ -1,6 +1,7 @@
 package pappus.whatif;
 
 import java.util.List;
+import pappus.assessment.Assessment;
 import pappus.ranking.Best;
 
 /**
@@ -10,7 +11,8 @@ import pappus.ranking.Best;
  * @param conflict demands that together leave no build, and no one of which can be taken out without one becoming
  *     possible, all other demands set aside; empty if no build goes together even without any demand
  * @param reliefs the smallest change of each demand that helps by itself
- * @param pairs where none helps by itself: two demands of which giving up both makes a build possible
+ * @param together where none helps by itself: pairs of demands of which giving up both makes a build possible; where no
+ *     pair does, demands of which none can be kept once the others are
  * @param clashes which rules set parts apart
  * @param isProof whether every "no" in it is proven
  * @param searches how many searches it took
@@ -19,22 +21,26 @@ public record Relaxation(
     Best best,
     List<Demand> conflict,
     List<Relief> reliefs,
-    List<PairRelief> pairs,
+    List<Together> together,
     List<ClashCount> clashes,
     boolean isProof,
     int searches) {
   public Relaxation {
     conflict = List.copyOf(conflict);
     reliefs = List.copyOf(reliefs);
-    pairs = List.copyOf(pairs);
+    together = List.copyOf(together);
     clashes = List.copyOf(clashes);
   }
 
-  /** Two demands given up together, and the best build then. */
-  public record PairRelief(Demand one, Demand other, pappus.assessment.Assessment build) {}
+  /** Demands given up together, and the best build then. */
+  public record Together(List<Demand> demands, Assessment build) {
+    public Together {
+      demands = List.copyOf(demands);
+    }
+  }
 
   /** Whether anything was found that makes a build possible. */
   public boolean helps() {
-    return best.build().isPresent() || !reliefs.isEmpty() || !pairs.isEmpty();
+    return best.build().isPresent() || !reliefs.isEmpty() || !together.isEmpty();
   }
 }

@@ -52,7 +52,7 @@ public final class Relaxer {
         best,
         conflict,
         reliefs,
-        reliefs.isEmpty() ? pairs(conflict, demands) : List.of(),
+        reliefs.isEmpty() ? together(conflict, demands) : List.of(),
         Clashes.of(asked.question()),
         isProof && !finder.isStopped(),
         searches);
@@ -188,8 +188,31 @@ public final class Relaxer {
     return best(dial.at(yes)).build().map(build -> new Relief(demand, from, to, build, isLeast));
   }
 
-  private List<Relaxation.PairRelief> pairs(List<Demand> conflict, List<Demand> demands) {
-    var pairs = new ArrayList<Relaxation.PairRelief>();
+  private List<Relaxation.Together> together(List<Demand> conflict, List<Demand> demands) {
+    var pairs = pairs(conflict, demands);
+    return pairs.isEmpty() && !conflict.isEmpty() ? many(demands) : pairs;
+  }
+
+  /** All demands given up, and one after another kept as long as a build is left. */
+  private List<Relaxation.Together> many(List<Demand> demands) {
+    var givenUp = new ArrayList<>(demands);
+    for (var demand : demands) {
+      if (finder.isStopped()) {
+        return List.of();
+      }
+      var fewer = new ArrayList<>(givenUp);
+      fewer.remove(demand);
+      if (any(without(fewer)).isPresent()) {
+        givenUp = fewer;
+      }
+    }
+    var all = List.copyOf(givenUp);
+    return best(without(all)).build().map(build -> new Relaxation.Together(all, build)).stream()
+        .toList();
+  }
+
+  private List<Relaxation.Together> pairs(List<Demand> conflict, List<Demand> demands) {
+    var pairs = new ArrayList<Relaxation.Together>();
     var tried = 0;
     for (var one : conflict) {
       for (var other : demands) {
@@ -201,7 +224,7 @@ public final class Relaxer {
         tried++;
         best(without(List.of(one, other)))
             .build()
-            .ifPresent(build -> pairs.add(new Relaxation.PairRelief(one, other, build)));
+            .ifPresent(build -> pairs.add(new Relaxation.Together(List.of(one, other), build)));
       }
     }
     return pairs;

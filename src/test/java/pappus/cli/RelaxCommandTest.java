@@ -81,16 +81,25 @@ class RelaxCommandTest {
   }
 
   @Test
-  void whatNoChangeHelpsIsANo() throws IOException {
+  void whatHelpsTogetherIsAYes() throws IOException {
     ask(HOPELESS);
+    var run = run();
+
+    assertThat(run.exitCode()).isEqualTo(ExitCode.OK);
+    assertThat(unwrapped(run))
+        .contains(
+            "One demand alone leaves no build: a budget of EUR 170.",
+            "No change of one demand alone helps.\n- No two do; without all of these, none of which can stay: a GPS; a buzzer; a budget of EUR 170: ");
+  }
+
+  @Test
+  void partsThatDoNotFitAtAllAreANo() throws IOException {
+    Files.delete(folder.resolve("parts/motors.json"));
     var run = run();
     var json = run("--format", "json");
 
     assertThat(run.exitCode()).isEqualTo(ExitCode.NO);
-    assertThat(unwrapped(run))
-        .contains(
-            "One demand alone leaves no build: a budget of EUR 170.",
-            "No change of one demand alone helps.");
+    assertThat(unwrapped(run)).contains("No build goes together even if nothing is asked for");
     assertThat(json.exitCode()).isEqualTo(ExitCode.NO);
     assertThat(json.json().path("status").asString()).isEqualTo("infeasible");
     assertThat(json.json().path("standing").path("proven").asBoolean()).isTrue();

@@ -73,8 +73,11 @@ class RelaxWordsTest {
 
   @Test
   void saysWhatIsGivenUpTogether() {
-    assertThat(RelaxWords.pair(new Relaxation.PairRelief(CAP, GPS, BUILD)))
+    assertThat(RelaxWords.together(new Relaxation.Together(List.of(CAP, GPS), BUILD)))
         .isEqualTo("Without both of these: below 190 g; a GPS");
+    assertThat(RelaxWords.together(new Relaxation.Together(List.of(CAP, GPS, CAP), BUILD)))
+        .isEqualTo(
+            "No two do; without all of these, none of which can stay: below 190 g; a GPS; below 190 g");
   }
 
   @Test
@@ -108,7 +111,7 @@ class RelaxWordsTest {
         .endsWith("there would be one: a GPS; video for a\\u001b[2J goggles.");
     assertThat(RelaxWords.relief(new Relief(hostile, "", "", BUILD, true)))
         .isEqualTo("Fly\\u202e with others");
-    assertThat(RelaxWords.pair(new Relaxation.PairRelief(GPS, hostile, BUILD)))
+    assertThat(RelaxWords.together(new Relaxation.Together(List.of(GPS, hostile), BUILD)))
         .isEqualTo("Without both of these: a GPS; video for a\\u001b[2J goggles");
   }
 }

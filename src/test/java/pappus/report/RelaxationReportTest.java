@@ -42,7 +42,7 @@ class RelaxationReportTest {
       new ClashCount("propeller-clearance", Role.FRAME, Role.PROPELLER, 2, 6);
   private static final Relief LIGHTER = new Relief(CAP, "190 g", "196.7 g", BUILD, true);
   private static final Relief NO_GPS = new Relief(GPS, "", "", BUILD, false);
-  private static final Relaxation.PairRelief PAIR = new Relaxation.PairRelief(CAP, GPS, BUILD);
+  private static final Relaxation.Together PAIR = new Relaxation.Together(List.of(CAP, GPS), BUILD);
 
   private static Best best(Optional<Assessment> build, Ending ending) {
     return new Best(build, new Reach(ending, OptionalLong.empty(), 1, Optional.empty()));
@@ -51,7 +51,7 @@ class RelaxationReportTest {
   private static Relaxation relaxation(
       List<Demand> conflict,
       List<Relief> reliefs,
-      List<Relaxation.PairRelief> pairs,
+      List<Relaxation.Together> pairs,
       List<ClashCount> clashes) {
     return new Relaxation(
         best(Optional.empty(), Ending.PROVEN), conflict, reliefs, pairs, clashes, true, 9);
@@ -180,7 +180,7 @@ class RelaxationReportTest {
             "standing",
             "conflict",
             "reliefs",
-            "pairs",
+            "together",
             "clashes",
             "cautions",
             "parts");
@@ -204,7 +204,7 @@ class RelaxationReportTest {
     assertThat(step.path("text").asString()).isEqualTo("Mass cap 190 g → 196.7 g");
     assertThat(step.path("build").path("build").asString())
         .isEqualTo(BUILD.build().toString());
-    assertThat(json.path("pairs")).isEmpty();
+    assertThat(json.path("together")).isEmpty();
     assertThat(json.path("clashes").toString())
         .isEqualTo(
             "[{\"rule\":\"propeller-clearance\",\"one\":\"frame\",\"other\":\"propeller\",\"clashes\":2,\"pairs\":6}]");
@@ -212,13 +212,13 @@ class RelaxationReportTest {
   }
 
   @Test
-  void theDocumentHasPairs() {
+  void theDocumentHasWhatGoesTogether() {
     var json = json(relaxation(List.of(CAP), List.of(), List.of(PAIR), List.of()));
 
     assertThat(json.path("status").asString()).isEqualTo("relaxed");
-    var pair = json.path("pairs").get(0);
-    assertThat(pair.path("one").path("demand").asString()).isEqualTo("mass-cap");
-    assertThat(pair.path("other").path("demand").asString()).isEqualTo("wants-gps");
+    var pair = json.path("together").get(0);
+    assertThat(pair.path("demands").get(0).path("demand").asString()).isEqualTo("mass-cap");
+    assertThat(pair.path("demands").get(1).path("demand").asString()).isEqualTo("wants-gps");
     assertThat(pair.path("build").path("milliseconds").asLong()).isEqualTo(BUILD.milliseconds());
   }
 

@@ -111,7 +111,9 @@ class WeighReportTest {
     assertThat(rows.get(1))
         .startsWith("\"hover, =f.csv, line 2\",mAh,605.8734")
         .contains(",700,21,");
-    assertThat(rows.get(2)).startsWith("\"hover, =f.csv, line 2\",V,").contains(",0.2,6.5,,\"It landed");
+    assertThat(rows.get(2))
+        .startsWith("\"hover, =f.csv, line 2\",V,")
+        .contains(",0.2,6.5,,\"It landed");
     assertThat(rows.get(3)).startsWith("hover,times the power,1,,1.");
     assertThat(rows.get(4)).startsWith("current sensor,times its scale,1,,1.25,0.03,");
     assertThat(report.markdown().lines()).hasSize(7);

@@ -63,7 +63,7 @@ class RelaxerTest {
         .isPresent();
     assertThat(relaxation.conflict()).isEmpty();
     assertThat(relaxation.reliefs()).isEmpty();
-    assertThat(relaxation.pairs()).isEmpty();
+    assertThat(relaxation.together()).isEmpty();
     assertThat(relaxation.clashes()).isEmpty();
     assertThat(relaxation.isProof()).isTrue();
     assertThat(relaxation.searches()).isEqualTo(1);
@@ -420,7 +420,7 @@ class RelaxerTest {
     assertThat(relaxation.reliefs().get(0).isLeast()).isTrue();
     assertThat(relaxation.reliefs().get(0).build().build())
         .isEqualTo(Asking.best(SmallShop.scenario("")).orElseThrow().build());
-    assertThat(relaxation.pairs()).isEmpty();
+    assertThat(relaxation.together()).isEmpty();
   }
 
   /** What flies slower than the wind comes never back: a slower flight is no help. */
@@ -481,23 +481,25 @@ class RelaxerTest {
     assertThat(Asking.ids(relaxation.conflict())).hasSize(1);
     assertThat(relaxation.reliefs()).isEmpty();
     assertThat(relaxation.helps()).isTrue();
-    assertThat(relaxation.pairs()).hasSize(1);
-    var pair = relaxation.pairs().get(0);
-    assertThat(List.of(pair.one().id(), pair.other().id()))
-        .containsExactlyInAnyOrder("mass-cap", "wants-gps");
+    assertThat(relaxation.together()).hasSize(1);
+    var pair = relaxation.together().get(0);
+    assertThat(Asking.ids(pair.demands())).containsExactlyInAnyOrder("mass-cap", "wants-gps");
     assertThat(pair.build().build())
         .isEqualTo(best(NO_CAP, 2, 185).orElseThrow().build());
   }
 
   @Test
-  void threeDemandsThatHaveToGoTogetherAreNotFound() {
+  void moreDemandsAreGivenUpTogetherWhereNoTwoHelp() {
     var relaxation = Asking.relax(Asking.hover(
         190, 2, ", \"wants\": [\"gps\", \"buzzer\"], \"pilot\": {\"radio\": \"callowhit\"}"));
 
     assertThat(Asking.ids(relaxation.conflict())).containsExactly("mass-cap");
     assertThat(relaxation.reliefs()).isEmpty();
-    assertThat(relaxation.pairs()).isEmpty();
-    assertThat(relaxation.helps()).isFalse();
+    assertThat(relaxation.together()).hasSize(1);
+    var demands = relaxation.together().get(0).demands();
+    assertThat(Asking.ids(demands))
+        .containsExactly("wants-gps", "wants-buzzer", "pilot-radio", "mass-cap");
+    assertThat(relaxation.helps()).isTrue();
     assertThat(relaxation.isProof()).isTrue();
   }
 
@@ -512,7 +514,7 @@ class RelaxerTest {
     assertThat(relaxation.best().build()).isEmpty();
     assertThat(relaxation.conflict()).isEmpty();
     assertThat(relaxation.reliefs()).isEmpty();
-    assertThat(relaxation.pairs()).isEmpty();
+    assertThat(relaxation.together()).isEmpty();
     assertThat(relaxation.helps()).isFalse();
     assertThat(relaxation.isProof()).isTrue();
     assertThat(relaxation.clashes())
