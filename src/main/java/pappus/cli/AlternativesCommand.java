@@ -30,7 +30,7 @@ final class AlternativesCommand extends ScenarioCommand implements Callable<Inte
 
   @Override
   public Integer call() {
-    var format = format(Format.CSV, Format.MARKDOWN);
+    format(Format.CSV, Format.MARKDOWN);
     var role = Stream.of(Role.values())
         .filter(each -> each.key().equals(kind))
         .findFirst()
@@ -48,9 +48,9 @@ final class AlternativesCommand extends ScenarioCommand implements Callable<Inte
         inputs,
         "alternatives-" + role.key(),
         () -> report.json(run(inputs)),
-        format == Format.CSV
-            ? report::csv
-            : format == Format.MARKDOWN ? report::markdown : () -> report.text(columns()));
+        () -> report.text(columns()),
+        report::csv,
+        report::markdown);
     return found.stream().anyMatch(one -> one.swap().assessment().isFeasible())
         ? ExitCode.OK
         : ExitCode.NO;

@@ -240,6 +240,25 @@ abstract class CatalogCommand implements JsonAnswer {
     out().flush();
   }
 
+  /** The same where the answer is a table, too. */
+  void print(
+      Inputs inputs,
+      String name,
+      Supplier<String> json,
+      Supplier<String> text,
+      Supplier<String> csv,
+      Supplier<String> markdown) {
+    print(
+        inputs,
+        name,
+        json,
+        switch (format) {
+          case TEXT, JSON -> text;
+          case CSV -> csv;
+          case MARKDOWN -> markdown;
+        });
+  }
+
   /** Where result files of a scenario go. */
   OutputFolder output(Scenario scenario) {
     return new OutputFolder(outFolder == null ? Path.of("out", scenario.name()) : outFolder, force);

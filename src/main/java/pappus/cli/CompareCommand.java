@@ -29,7 +29,7 @@ final class CompareCommand extends ScenarioCommand implements Callable<Integer> 
 
   @Override
   public Integer call() {
-    var format = format(Format.CSV, Format.MARKDOWN);
+    format(Format.CSV, Format.MARKDOWN);
     if (buildTexts.size() > MOST) {
       throw new ParameterException(
           spec().commandLine(),
@@ -56,9 +56,9 @@ final class CompareCommand extends ScenarioCommand implements Callable<Integer> 
         inputs,
         "comparison",
         () -> ComparisonJson.of(inputs.scenario(), run(inputs), builds, bands, best, standing),
-        format == Format.CSV
-            ? text::csv
-            : format == Format.MARKDOWN ? text::markdown : () -> text.text(standing, columns()));
+        () -> text.text(standing, columns()),
+        text::csv,
+        text::markdown);
     return builds.stream().allMatch(Assessment::isFeasible) ? ExitCode.OK : ExitCode.NO;
   }
 }

@@ -81,9 +81,9 @@ final class VaryCommand extends ScenarioCommand implements Callable<Integer> {
         inputs,
         "variation",
         () -> report.json(run(inputs)),
-        format == Format.CSV
-            ? report::csv
-            : format == Format.MARKDOWN ? report::markdown : () -> report.text(columns()));
+        () -> report.text(columns()),
+        report::csv,
+        report::markdown);
     return isNothing(found) ? ExitCode.NO : ExitCode.OK;
   }
 

@@ -56,7 +56,7 @@ final class WeighCommand extends ScenarioCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    var format = format(Format.CSV, Format.MARKDOWN);
+    format(Format.CSV, Format.MARKDOWN);
     if (massFile == null && flightFile == null) {
       throw new ParameterException(spec().commandLine(), "--masses or --flights must be given.");
     }
@@ -95,9 +95,9 @@ final class WeighCommand extends ScenarioCommand implements Callable<Integer> {
         told,
         "weighed",
         () -> report.json(run(told), written),
-        format == Format.CSV
-            ? report::csv
-            : format == Format.MARKDOWN ? report::markdown : () -> report.text(written, columns()));
+        () -> report.text(written, columns()),
+        report::csv,
+        report::markdown);
     return ExitCode.OK;
   }
 
