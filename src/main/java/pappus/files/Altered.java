@@ -31,9 +31,18 @@ public final class Altered {
     } catch (UnrecognizedPropertyException unknown) {
       throw new IllegalArgumentException(path(unknown) + ": is no field here.", unknown);
     } catch (JacksonException refused) {
-      var paths = String.join(", ", changes.keySet().stream().sorted().toList());
-      throw new IllegalArgumentException(paths + ": " + reason(refused), refused);
+      throw new IllegalArgumentException(
+          told(changes.keySet().stream().sorted().toList(), reason(refused)), refused);
     }
+  }
+
+  /** What records say begins with the field's own name: one path says as much. */
+  private static String told(List<String> paths, String reason) {
+    var first = paths.get(0);
+    var name = first.substring(first.lastIndexOf('.') + 1) + " ";
+    return paths.size() == 1 && reason.startsWith(name)
+        ? first + " " + reason.substring(name.length())
+        : String.join(", ", paths) + ": " + reason;
   }
 
   private static void set(ObjectNode root, String path, @Nullable Object value) {

@@ -44,6 +44,9 @@ public final class CsvText {
   private static String guarded(String text) {
     var first = text.isEmpty() ? ' ' : text.charAt(0);
     var seen = withoutBlanksBefore(text);
+    if (CsvTable.isPlainNumber(text)) {
+      return text;
+    }
     return "\t\r\n".indexOf(first) >= 0
             || (!seen.isEmpty() && "=+-@\uFF1D\uFF0B\uFF0D\uFF20".indexOf(seen.charAt(0)) >= 0)
         ? "'" + text

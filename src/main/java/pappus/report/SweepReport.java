@@ -16,6 +16,7 @@ import pappus.explanation.SweepWords;
 import pappus.ranking.Frontier;
 import pappus.scenario.Goal;
 import pappus.scenario.Scenario;
+import pappus.whatif.Axis;
 import pappus.whatif.FrameAdvice;
 import pappus.whatif.Step;
 import pappus.whatif.Sweep;
@@ -156,13 +157,20 @@ public final class SweepReport {
     return cells;
   }
 
+  /** Small letters, with the unit: mass_cap_g, frame_drag_area_m2. */
+  private static String key(Axis axis) {
+    return (axis.id() + " " + axis.unit())
+        .strip()
+        .replace('²', '2')
+        .replaceAll("[^a-zA-Z0-9]+", "_")
+        .toLowerCase(Locale.ROOT);
+  }
+
   private Table table(Sweep shown) {
     var columns = new ArrayList<Table.Column>();
     for (var axis : shown.axes()) {
       columns.add(Table.Column.text(
-          axis.id() + (axis.unit().isEmpty() ? "" : " " + axis.unit()),
-          (axis.id() + (axis.unit().isEmpty() ? "" : "_" + axis.unit()))
-              .replaceAll("[^a-zA-Z0-9]+", "_")));
+          axis.id() + (axis.unit().isEmpty() ? "" : " " + axis.unit()), key(axis)));
     }
     columns.addAll(numbers());
     columns.add(Table.Column.text("", "proven"));

@@ -83,11 +83,8 @@ class AlteredTest {
     assertRefused(
         "massCap.grams",
         19,
-        "massCap.grams: grams must be from 20 to 25000, but is 19. Maybe it was written in kilograms.");
-    assertRefused(
-        "leastThrustToWeight",
-        0,
-        "leastThrustToWeight: leastThrustToWeight must be from 1 to 20, but is 0.");
+        "massCap.grams must be from 20 to 25000, but is 19. Maybe it was written in kilograms.");
+    assertRefused("leastThrustToWeight", 0, "leastThrustToWeight must be from 1 to 20, but is 0.");
     assertThatThrownBy(() -> Altered.record(
             Battery.class, Parts.battery(), Map.of("mass.grams", 500, "cellsInSeries", 4)))
         .isInstanceOf(IllegalArgumentException.class)

@@ -41,6 +41,13 @@ class CsvTextTest {
     assertThat(first("\n=a")).isEqualTo("\"'\n=a\"");
   }
 
+  /** As the steps of a sweep below zero are. */
+  @Test
+  void aPlainNumberIsNoFormula() {
+    assertThat(CsvText.of(List.of("at"), List.of(List.of("-5"), List.of("-5+1"), List.of("-A1"))))
+        .isEqualTo("at\n-5\n'-5+1\n'-A1\n");
+  }
+
   @Test
   void whatIsNoFormulaStaysAsItIs() {
     assertThat(first("a-b")).isEqualTo("a-b");

@@ -238,6 +238,6 @@ class AxesTest {
   void namesTheFieldOfAValueThatTheScenarioRefuses() {
     assertThatThrownBy(() -> at("thrust-to-weight=0.5", ""))
         .isInstanceOf(IllegalArgumentException.class)
-        .hasMessage("leastThrustToWeight: leastThrustToWeight must be from 1 to 20, but is 0.5.");
+        .hasMessage("leastThrustToWeight must be from 1 to 20, but is 0.5.");
   }
 }

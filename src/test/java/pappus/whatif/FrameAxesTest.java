@@ -232,12 +232,10 @@ class FrameAxesTest {
   void whatAFrameRefusesIsNamed() {
     assertThatThrownBy(() -> at(DRAFTED, "frame.arm-thickness=0.5"))
         .isInstanceOf(IllegalArgumentException.class)
-        .hasMessage(
-            "armThicknessMillimetres: armThicknessMillimetres must be from 1 to 12, but is 0.5.");
+        .hasMessage("armThicknessMillimetres must be from 1 to 12, but is 0.5.");
     assertThatThrownBy(() -> at(DRAFTED, "frame.mass=0"))
         .isInstanceOf(IllegalArgumentException.class)
-        .hasMessage(
-            "mass.grams: grams must be from 0.01 to 5000, but is 0. Maybe it is not in grams.");
+        .hasMessage("mass.grams must be from 0.01 to 5000, but is 0. Maybe it is not in grams.");
   }
 
   /** Each step is that of a scenario that draws the frame so. */
