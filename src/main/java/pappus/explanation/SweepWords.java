@@ -32,6 +32,14 @@ public final class SweepWords {
         : step.changed().stream().map(SweepWords::change).collect(Collectors.joining(", "));
   }
 
+  /** In what a build of the same frame, motor, propeller and battery differs from the one before. */
+  public static String beside(Assessment before, Assessment after) {
+    return "the same with "
+        + Changed.between(before.build(), after.build()).stream()
+            .map(SweepWords::change)
+            .collect(Collectors.joining(", "));
+  }
+
   private static boolean isMain(Role role) {
     return role.compareTo(Role.BATTERY) <= 0;
   }

@@ -1,6 +1,7 @@
 package pappus.ranking;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import pappus.assessment.Assessment;
 import pappus.search.Ending;
@@ -24,8 +25,16 @@ public record Frontier(List<Assessment> builds, double share, Reach reach) {
   static Frontier of(List<Assessment> met, Question question, double share, Reach reach) {
     var deviations = question.assessor().deviations();
     var front = new ArrayList<Assessment>();
-    for (var build : met) {
-      if (build.objective() < share * met.get(0).objective()) {
+    // Of equal flights the lighter and then the cheaper comes first: what surpasses another is
+    // before it.
+    var ordered = met.stream()
+        .sorted(Comparator.comparingLong(Assessment::objective)
+            .reversed()
+            .thenComparingLong(build -> build.mass().neededMilligrams(deviations))
+            .thenComparingLong(build -> build.cost().cents()))
+        .toList();
+    for (var build : ordered) {
+      if (build.objective() < share * ordered.get(0).objective()) {
         break;
       }
       var milligrams = build.mass().neededMilligrams(deviations);

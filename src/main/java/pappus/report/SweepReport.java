@@ -91,12 +91,12 @@ public final class SweepReport {
                 .formatted(shown.builds().size()));
     lines.say(SweepWords.standing(shown, new Against(scenario)));
     lines.blank().say("Against price, whatever the mass:");
-    table(some(shown.againstPrice()))
+    table(some(shown.againstPrice()), true)
         .withoutLast()
         .lines(width)
         .forEach(line -> lines.row(line, 4));
     lines.blank().say("Against mass, whatever the price:");
-    table(some(shown.againstMass(deviations)))
+    table(some(shown.againstMass(deviations)), true)
         .withoutLast()
         .lines(width)
         .forEach(line -> lines.row(line, 4));
@@ -117,16 +117,18 @@ public final class SweepReport {
 
   /** For a spreadsheet. */
   public String csv() {
-    return whole().csv();
+    return whole(false).csv();
   }
 
   /** For a page. */
   public String markdown() {
-    return whole().withoutLast().markdown();
+    return whole(true).withoutLast().markdown();
   }
 
-  private Table whole() {
-    return sweep != null ? table(sweep) : table(front == null ? List.of() : front.builds());
+  private Table whole(boolean inOrder) {
+    return sweep != null
+        ? table(sweep)
+        : table(front == null ? List.of() : front.builds(), inOrder);
   }
 
   private List<Table.Column> numbers() {
@@ -196,14 +198,20 @@ public final class SweepReport {
         || sweep.steps().get(before).best().build().isEmpty();
   }
 
-  private Table table(List<Assessment> builds) {
+  /**
+   * @param inOrder whether each row is read after the one before, and need not repeat what both have
+   */
+  private Table table(List<Assessment> builds, boolean inOrder) {
     var columns = new ArrayList<>(numbers());
     columns.add(Table.Column.text("build", "names"));
     columns.add(Table.Column.text("", "build"));
     var rows = new ArrayList<List<Object>>();
-    for (var build : builds) {
+    for (var i = 0; i < builds.size(); i++) {
+      var build = builds.get(i);
       var cells = new ArrayList<>(numbers(Optional.of(build)));
-      cells.add(BuildLines.names(build));
+      var names = BuildLines.names(build);
+      var isAlike = inOrder && i > 0 && names.equals(BuildLines.names(builds.get(i - 1)));
+      cells.add(isAlike ? SweepWords.beside(builds.get(i - 1), build) : names);
       cells.add(build.build().toString());
       rows.add(cells);
     }

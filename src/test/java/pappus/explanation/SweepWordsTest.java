@@ -54,6 +54,18 @@ class SweepWordsTest {
   }
 
   @Test
+  void whatIsAlikeButForAFewPartsIsNamedByThose() {
+    var lighter = SmallShop.assessor(FEW, "")
+        .assess(BuildText.parse(
+            String.join(",", SmallShop.ONE_BUILD)
+                .replace("newteye-14-feather", "newteye-14")
+                .replace(",dewpond-220-16", ""),
+            FEW));
+    assertThat(SweepWords.beside(FIRST, lighter))
+        .isEqualTo("the same with camera Newteye 14, no capacitor");
+  }
+
+  @Test
   void theNextByWhatChanges() {
     var best = new Best(Optional.of(FIRST), reach(Ending.PROVEN));
     var changed = List.of(
