@@ -6,12 +6,12 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import pappus.assessment.Assessment;
-import pappus.assessment.Assessor;
 import pappus.assessment.Supply;
 import pappus.catalog.Antenna;
 import pappus.catalog.Part;
 import pappus.catalog.Role;
 import pappus.files.Altered;
+import pappus.quantity.Money;
 import pappus.ranking.Best;
 import pappus.ranking.Finder;
 import pappus.scenario.Choice;
@@ -27,7 +27,7 @@ import pappus.search.Question;
  * @param swap the build with the part put in, and nothing more changed than has to be
  * @param cures for each rule that it breaks there, parts that would cure that
  * @param best the best build that has the part
- * @param keptDown limits without which the part would be in a build better than the one it is not in, with that build
+ * @param keptDown limits that, a fifth looser, would let the part into a build better than the one it is not in
  */
 public record WhyNot(
     Part part,
@@ -42,19 +42,19 @@ public record WhyNot(
     keptDown = List.copyOf(keptDown);
   }
 
-  /** Limits of a scenario that can be lifted to see what they keep down. */
-  private static final Map<String, Map<String, ?>> LIFTED = new TreeMap<>(Map.of(
-      "mass-cap", Map.of("massCap.grams", 25_000),
-      "thrust-to-weight", Map.of("leastThrustToWeight", 1)));
+  /**
+   * How much looser limits are tried. Without any limit the longest flights are giants, beside which every part of a
+   * small quad would look kept down.
+   */
+  static final double LOOSER = 1.2;
 
   /** Whether the build has it. */
   public boolean isIn() {
-    return swap.base()
-        .build()
-        .part(role)
-        .map(Part::id)
-        .filter(part.id()::equals)
-        .isPresent();
+    return isIn(swap.base(), part, role);
+  }
+
+  private static boolean isIn(Assessment winner, Part part, Role role) {
+    return winner.build().part(role).map(Part::id).filter(part.id()::equals).isPresent();
   }
 
   /**
@@ -70,8 +70,15 @@ public record WhyNot(
     }
   }
 
-  /** A limit, and the best build with the part without it. */
-  public record KeptDown(String limit, Assessment build) {}
+  /**
+   * A limit that keeps the part down.
+   *
+   * @param limit its name in results
+   * @param at what it is a fifth looser, in its own unit: g, gf a gf, or money
+   * @param build the best build with the part then
+   * @param isBest whether no build without the part is better then
+   */
+  public record KeptDown(String limit, double at, Assessment build, boolean isBest) {}
 
   /**
    * Looks for it.
@@ -95,8 +102,14 @@ public record WhyNot(
         swap,
         cures(part, role, swap.assessment(), open),
         best,
-        keptDown(
-            fixed, supply, finder, isBetter(best, winner) ? best.build().orElseThrow() : winner));
+        isIn(winner, part, role)
+            ? List.of()
+            : keptDown(
+                scenario,
+                fixed,
+                supply,
+                finder,
+                isBetter(best, winner) ? best.build().orElseThrow() : winner));
   }
 
   /** The scenario with the part fixed, and nothing in it that leaves the part out. */
@@ -163,21 +176,39 @@ public record WhyNot(
   }
 
   private static List<KeptDown> keptDown(
-      Scenario fixed, Supply supply, Finder finder, Assessment surpassed) {
-    var changes = new TreeMap<>(LIFTED);
+      Scenario scenario, Scenario fixed, Supply supply, Finder finder, Assessment surpassed) {
     var down = new ArrayList<KeptDown>();
-    if (fixed.budget() != null) {
-      var without = new java.util.HashMap<String, Object>();
-      without.put("budget", null);
-      changes.put("budget", without);
-    }
-    changes.forEach((limit, change) -> {
-      Assessor assessor = supply.assessor(Altered.record(Scenario.class, fixed, change));
-      Optional<Assessment> free =
-          finder.best(Question.of(supply.catalog(), assessor)).build();
-      free.filter(build -> build.objective() > surpassed.objective())
-          .ifPresent(build -> down.add(new KeptDown(limit, build)));
+    looser(scenario).forEach((limit, change) -> {
+      var with = best(Altered.record(Scenario.class, fixed, change.fields()), supply, finder);
+      with.filter(build -> build.objective() > surpassed.objective()).ifPresent(build -> {
+        var any = best(Altered.record(Scenario.class, scenario, change.fields()), supply, finder);
+        var isBest = any.stream().noneMatch(other -> other.objective() > build.objective());
+        down.add(new KeptDown(limit, change.at(), build, isBest));
+      });
     });
     return down;
+  }
+
+  private static Optional<Assessment> best(Scenario scenario, Supply supply, Finder finder) {
+    return finder.best(Question.of(supply.catalog(), supply.assessor(scenario))).build();
+  }
+
+  /** A limit a fifth looser. */
+  private record Looser(double at, Map<String, ?> fields) {}
+
+  private static Map<String, Looser> looser(Scenario scenario) {
+    var looser = new TreeMap<String, Looser>();
+    var grams = LOOSER * scenario.massCap().grams();
+    looser.put("mass-cap", new Looser(grams, Map.of("massCap.grams", grams)));
+    var thrust = scenario.leastThrustToWeight() / LOOSER;
+    if (thrust >= 1) {
+      looser.put("thrust-to-weight", new Looser(thrust, Map.of("leastThrustToWeight", thrust)));
+    }
+    var budget = scenario.budget();
+    if (budget != null) {
+      var more = Money.ofCents(Math.round(LOOSER * budget.cents()), budget.currency());
+      looser.put("budget", new Looser(more.cents() / 100.0, Map.of("budget", more)));
+    }
+    return looser;
   }
 }

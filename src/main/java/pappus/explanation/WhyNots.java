@@ -44,7 +44,7 @@ public final class WhyNots {
     why.keptDown().forEach(down -> sentences.add(keptDown(down)));
     if (why.keptDown().isEmpty() && !why.isBetter()) {
       sentences.add(
-          "Neither a higher mass cap, nor less thrust, nor a larger budget alone would bring it into a build that does better than this one.");
+          "Neither a mass cap nor a budget a fifth higher, nor a fifth less thrust, would bring it into a build that does better than this one.");
     }
     return sentences;
   }
@@ -124,7 +124,18 @@ public final class WhyNots {
   }
 
   private String keptDown(WhyNot.KeptDown down) {
-    return "Kept down by the limit %s: without it, its best build is %s."
-        .formatted(down.limit(), beside(down.build()));
+    var at = switch (down.limit()) {
+      case "mass-cap" -> Spoken.number(down.at(), 1) + " g";
+      case "budget" -> Spoken.price(Math.round(100 * down.at()), Reasons.currency(winner));
+      default -> Spoken.number(down.at(), 2);
+    };
+    return "Kept down by the limit %s: at %s its best build is %s%s."
+        .formatted(
+            down.limit(),
+            at,
+            beside(down.build()),
+            down.isBest()
+                ? ", and none without it is better then"
+                : "; builds without it gain more then");
   }
 }

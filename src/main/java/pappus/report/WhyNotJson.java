@@ -40,7 +40,9 @@ public final class WhyNotJson {
     for (var one : why.keptDown()) {
       var content = new LinkedHashMap<String, Object>();
       content.put("limit", one.limit());
-      content.put("bestWithoutIt", answer.brief(one.build()));
+      content.put("at", one.at());
+      content.put("bestWithIt", answer.brief(one.build()));
+      content.put("bestOfAll", one.isBest());
       down.add(content);
     }
     return answer.put("keptDownBy", down).put("text", sentences).text();

@@ -156,7 +156,8 @@ class WhyNotTest {
     assertThat(bestWith(capped, "awn-4.5x2.5x2")).isEmpty();
     assertThat(why.best().build()).isEmpty();
     assertThat(why.best().isProof()).isTrue();
-    assertKeptDown(why, "mass-cap", bestWith(PLAIN, "awn-4.5x2.5x2"));
+    var looser = with(PLAIN, "massCap", with(PLAIN.massCap(), "grams", 237.0));
+    assertKeptDown(why, "mass-cap", 237, looser, "awn-4.5x2.5x2");
   }
 
   @Test
@@ -168,7 +169,9 @@ class WhyNotTest {
     assertKeptDown(
         why,
         "thrust-to-weight",
-        bestWith(with(PLAIN, "leastThrustToWeight", 1.0), "spikerush-1303-3400"));
+        2.42 / 1.2,
+        with(PLAIN, "leastThrustToWeight", 2.42 / 1.2),
+        "spikerush-1303-3400");
   }
 
   @Test
@@ -177,15 +180,27 @@ class WhyNotTest {
     var why = of("thistledown-5", poor);
 
     assertThat(bestWith(poor, "thistledown-5")).isEmpty();
-    assertKeptDown(why, "budget", bestWith(PLAIN, "thistledown-5"));
+    assertKeptDown(
+        why, "budget", 240, with(PLAIN, "budget", Money.ofCents(24_000, "EUR")), "thistledown-5");
   }
 
-  private static void assertKeptDown(WhyNot why, String limit, Optional<Assessment> best) {
-    assertThat(best).isPresent();
-    assertThat(best.get().objective()).isGreaterThan(why.swap().base().objective());
-    assertThat(why.keptDown())
-        .extracting(down -> down.limit() + ": " + down.build().build())
-        .containsExactly(limit + ": " + best.get().build());
+  private static void assertKeptDown(
+      WhyNot why, String limit, double at, Scenario looser, String id) {
+    var best = bestWith(looser, id).orElseThrow();
+    assertThat(best.objective()).isGreaterThan(why.swap().base().objective());
+    assertThat(why.keptDown()).hasSize(1);
+    var down = why.keptDown().get(0);
+    assertThat(down.limit()).isEqualTo(limit);
+    assertThat(down.at()).isEqualTo(at);
+    assertThat(down.build().build()).isEqualTo(best.build());
+    assertThat(down.isBest()).isEqualTo(best.objective() >= winner(looser).objective());
+  }
+
+  @Test
+  void aPartThatIsInIsKeptDownByNothing() {
+    var capped = with(PLAIN, "massCap", with(PLAIN.massCap(), "grams", 197.5));
+    assertThat(of("cottongrass-4", capped).isIn()).isTrue();
+    assertThat(of("cottongrass-4", capped).keptDown()).isEmpty();
   }
 
   @Test

@@ -128,7 +128,7 @@ class ExplainCommandTest {
     assertThat(unwrapped(run))
         .contains(
             "\n- Proven: no build with Thistledown 5 keeps every rule and limit.",
-            "\n- Kept down by the limit budget: without it, its best build is 4.7 s longer, ");
+            "\n- Kept down by the limit budget: at EUR 234 its best build is 4.7 s longer, ");
     var json = run(BUILD, "--part", "thistledown-5", "--format", "json").json();
     assertThat(json.path("status").asString()).isEqualTo("infeasible");
     assertThat(json.path("keptDownBy").get(0).path("limit").asString()).isEqualTo("budget");

@@ -28,7 +28,7 @@ class WhyNotsTest {
   private static final Assessment BASE = told("tidewell-2s-3500", 1000, 20_000);
   private static final Best NONE = new Best(Optional.empty(), Reach.of(Ending.PROVEN));
   private static final String NEITHER =
-      "Neither a higher mass cap, nor less thrust, nor a larger budget alone would bring it into a build that does better than this one.";
+      "Neither a mass cap nor a budget a fifth higher, nor a fifth less thrust, would bring it into a build that does better than this one.";
   private static final String NO_BUILD =
       "Proven: no build with Tidewell 2S 3400 keeps every rule and limit.";
 
@@ -152,11 +152,21 @@ class WhyNotsTest {
   void saysWhichLimitsKeepItDown() {
     var dearer = told("tidewell-2s-3400", 1120, 22_000);
 
-    assertThat(say(false, SWAP, List.of(), NONE, new WhyNot.KeptDown("budget", dearer)))
+    assertThat(say(false, SWAP, List.of(), NONE, new WhyNot.KeptDown("budget", 240, dearer, true)))
         .contains(
-            "Kept down by the limit budget: without it, its best build is 2.0 min longer, 2.8 g lighter, "
-                + watts() + " W less, EUR 20 dearer.")
+            "Kept down by the limit budget: at EUR 240 its best build is 2.0 min longer, 2.8 g lighter, "
+                + watts() + " W less, EUR 20 dearer, and none without it is better then.")
         .doesNotContain(NEITHER);
+    assertThat(say(
+            false,
+            SWAP,
+            List.of(),
+            NONE,
+            new WhyNot.KeptDown("mass-cap", 300, dearer, false),
+            new WhyNot.KeptDown("thrust-to-weight", 1.8333, dearer, false)))
+        .anyMatch(line -> line.startsWith("Kept down by the limit mass-cap: at 300.0 g its best")
+            && line.endsWith(" dearer; builds without it gain more then."))
+        .anyMatch(line -> line.startsWith("Kept down by the limit thrust-to-weight: at 1.83 its"));
   }
 
   @Test
