@@ -129,13 +129,11 @@ public final class WhyNots {
       case "budget" -> Spoken.price(Math.round(100 * down.at()), Reasons.currency(winner));
       default -> Spoken.number(down.at(), 2);
     };
-    return "Kept down by the limit %s: at %s its best build is %s%s."
-        .formatted(
-            down.limit(),
-            at,
-            beside(down.build()),
-            down.isBest()
-                ? ", and none without it is better then"
-                : "; builds without it gain more then");
+    var then = "at %s its best build is %s".formatted(at, beside(down.build()));
+    return down.isBest()
+        ? "Kept down by the limit %s: %s, and none without it is better then."
+            .formatted(down.limit(), then)
+        : "Not kept down by the limit %s alone: %s, but builds without it gain more then."
+            .formatted(down.limit(), then);
   }
 }

@@ -164,9 +164,11 @@ class WhyNotsTest {
             NONE,
             new WhyNot.KeptDown("mass-cap", 300, dearer, false),
             new WhyNot.KeptDown("thrust-to-weight", 1.8333, dearer, false)))
-        .anyMatch(line -> line.startsWith("Kept down by the limit mass-cap: at 300.0 g its best")
-            && line.endsWith(" dearer; builds without it gain more then."))
-        .anyMatch(line -> line.startsWith("Kept down by the limit thrust-to-weight: at 1.83 its"));
+        .anyMatch(line ->
+            line.startsWith("Not kept down by the limit mass-cap alone: at 300.0 g its best")
+                && line.endsWith(" dearer, but builds without it gain more then."))
+        .anyMatch(line ->
+            line.startsWith("Not kept down by the limit thrust-to-weight alone: at 1.83 its"));
   }
 
   @Test
