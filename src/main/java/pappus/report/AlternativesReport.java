@@ -68,6 +68,13 @@ public final class AlternativesReport {
                 base.build().part(role).map(Part::id).orElse("-"),
                 role.label()));
     lines.say(BuildWords.of(base));
+    // Flights are told to what they are known to; what is to be compared, to the tenth.
+    base.flight()
+        .ifPresent(flight -> lines.say("To compare with: %s %s, %s g."
+            .formatted(
+                Spoken.number(flight.figure() / (isForRange() ? 1000 : 60), 1),
+                isForRange() ? "km" : "min",
+                Spoken.number(base.mass().grams(), 0))));
     for (var grade : Alternative.Grade.values()) {
       var some = alternatives.stream().filter(one -> one.grade() == grade).toList();
       if (!some.isEmpty()) {
