@@ -1,6 +1,7 @@
 package pappus.compatibility;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import pappus.catalog.Adapter;
@@ -17,7 +18,7 @@ import pappus.catalog.Strap;
 import pappus.catalog.Transmitter;
 import pappus.quantity.Require;
 
-/** What small hardware goes with a part, two at a time; a build takes the lightest of what serves by itself. */
+/** What small hardware goes with a part, two at a time but for screws through arms; a build takes the lightest of what serves by itself. */
 public final class HardwareMatch {
   private HardwareMatch() {}
 
@@ -80,6 +81,23 @@ public final class HardwareMatch {
             motor.id(),
             motor.screw().leastMillimetres(),
             HardwarePlanner.deepest(motor));
+  }
+
+  /** Whether a screw holds a motor on the arms of a frame. */
+  public static Verdict onArms(Screw screw, Motor motor, Frame frame) {
+    var alone = Objects.requireNonNull(screw(screw, motor));
+    if (alone instanceof Verdict.Clashes || HardwarePlanner.serves(screw, frame, motor)) {
+      return alone instanceof Verdict.Clashes ? alone : Verdict.FITS;
+    }
+    return Verdict.clashes(
+        "Screw %s goes %s mm into motor %s on the %s mm arms of frame %s, but must go in %s to %s mm.",
+        screw.id(),
+        Math.max(0, screw.lengthMillimetres() - frame.armThicknessMillimetres()),
+        motor.id(),
+        frame.armThicknessMillimetres(),
+        frame.id(),
+        motor.screw().leastMillimetres(),
+        HardwarePlanner.deepest(motor));
   }
 
   private static @Nullable Verdict adapter(Adapter adapter, Part other) {

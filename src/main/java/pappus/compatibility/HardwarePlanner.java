@@ -76,7 +76,7 @@ final class HardwarePlanner {
     return stock.screw(screw -> serves(screw, frame, motor));
   }
 
-  private static boolean serves(Screw screw, Frame frame, Motor motor) {
+  static boolean serves(Screw screw, Frame frame, Motor motor) {
     var arm = frame.armThicknessMillimetres();
     return screw.thread() == motor.screw()
         && screw.material() != Screw.Material.ALUMINIUM

@@ -99,7 +99,9 @@ public final class MatchWords {
     return switch (match.grade()) {
       case DIRECT -> "yes";
       case ADAPTER -> "with " + adapters(match);
-      case WARNING, NOT, UNKNOWN -> word(match.grade()) + ": " + String.join(" ", match.text());
+      // Its text says by itself that it is not known.
+      case UNKNOWN -> String.join(" ", match.text());
+      case WARNING, NOT -> word(match.grade()) + ": " + String.join(" ", match.text());
     };
   }
 }

@@ -10,11 +10,14 @@ import pappus.catalog.Adapter;
 import pappus.catalog.Antenna;
 import pappus.catalog.Build;
 import pappus.catalog.Catalog;
+import pappus.catalog.Frame;
 import pappus.catalog.Kind;
 import pappus.catalog.Lead;
+import pappus.catalog.Motor;
 import pappus.catalog.Part;
 import pappus.catalog.RadioReceiver;
 import pappus.catalog.Role;
+import pappus.catalog.Screw;
 import pappus.catalog.VideoSender;
 import pappus.compatibility.BatteryPlugRule;
 import pappus.compatibility.CompatibilityRule;
@@ -62,10 +65,10 @@ public final class Matcher {
 
   /** How a part goes with others; absent where no rule has anything to say of them together. */
   public Optional<Match> match(List<Part> given, Part part) {
-    var hardware = given.stream()
-        .flatMap(
-            other -> HardwareMatch.of(part, other).or(() -> HardwareMatch.of(other, part)).stream())
-        .toList();
+    var hardware = new ArrayList<Verdict>();
+    for (var other : given) {
+      hardware(part, other, given).or(() -> hardware(other, part, given)).ifPresent(hardware::add);
+    }
     if (!hardware.isEmpty()) {
       return Optional.of(graded(part, hardware, List.of()));
     }
@@ -89,6 +92,20 @@ public final class Matcher {
         .filter(Adapter.class::isInstance)
         .forEach(adapters::add);
     return verdicts.isEmpty() ? Optional.empty() : Optional.of(graded(part, verdicts, adapters));
+  }
+
+  /** What is to be said of small hardware beside another part; of screws, on the arms of a frame that is given. */
+  private static Optional<Verdict> hardware(Part small, Part other, List<Part> given) {
+    if (small instanceof Screw screw && other instanceof Motor motor) {
+      var onArms = given.stream()
+          .filter(Frame.class::isInstance)
+          .findFirst()
+          .map(frame -> HardwareMatch.onArms(screw, motor, (Frame) frame));
+      if (onArms.isPresent()) {
+        return onArms;
+      }
+    }
+    return HardwareMatch.of(small, other);
   }
 
   private static boolean isHardware(Part part) {

@@ -98,6 +98,6 @@ class MatchWordsTest {
         .isEqualTo("with care: Mind it. It hums.");
     assertThat(MatchWords.cell(match("awn", Grade.NOT, "Too large."))).isEqualTo("no: Too large.");
     assertThat(MatchWords.cell(match("awn", Grade.UNKNOWN, "Not known: its seat.")))
-        .isEqualTo("not known: Not known: its seat.");
+        .isEqualTo("Not known: its seat.");
   }
 }

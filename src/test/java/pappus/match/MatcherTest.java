@@ -402,6 +402,40 @@ class MatcherTest {
         height);
   }
 
+  /** The motor takes 1.5 to 2.5 mm of thread. */
+  @Test
+  void screwsAreJudgedOnTheArmsOfAFrameThatIsGiven() {
+    var frame = with(Parts.frame(), "armThicknessMillimetres", 4.0);
+    var catalog = new Matcher(Catalog.of(List.of(frame, Parts.motor())));
+    assertMatch(
+        catalog
+            .match(
+                List.of(frame, Parts.motor()), screw(ScrewThread.M2, 6, Screw.Material.STEEL, 0.2))
+            .orElseThrow(),
+        Grade.DIRECT);
+    assertMatch(
+        catalog
+            .match(
+                List.of(Parts.motor(), frame), screw(ScrewThread.M2, 5, Screw.Material.STEEL, 0.2))
+            .orElseThrow(),
+        Grade.NOT,
+        "Screw m2-5.0-steel goes 1 mm into motor motor on the 4 mm arms of frame frame, but must go in 1.5 to 2.5 mm.");
+    assertMatch(
+        catalog
+            .match(
+                List.of(frame, screw(ScrewThread.M2, 5, Screw.Material.STEEL, 0.2)), Parts.motor())
+            .orElseThrow(),
+        Grade.NOT,
+        "Screw m2-5.0-steel goes 1 mm into motor motor on the 4 mm arms of frame frame, but must go in 1.5 to 2.5 mm.");
+    assertMatch(
+        catalog
+            .match(
+                List.of(frame, Parts.motor()), screw(ScrewThread.M3, 6, Screw.Material.STEEL, 0.2))
+            .orElseThrow(),
+        Grade.NOT,
+        "Screw m3-6.0-steel is M3, but motor motor takes M2.");
+  }
+
   @Test
   void screwsSayForWhichArms() {
     // M2 holds from 1.5 mm; this motor takes 2.5 mm: 6 mm are for arms of 3.5 to 4.5.

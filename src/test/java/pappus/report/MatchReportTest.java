@@ -104,7 +104,7 @@ class MatchReportTest {
             """);
     assertThat(MATRIX.csv()).isEqualTo("""
             kind,name,id,motor,other
-            frame,Frame,frame,not known: Not known: its circles.,
+            frame,Frame,frame,Not known: its circles.,
             propeller,Propeller awn,awn,no: Motor motor is small.,
             propeller,Propeller frond,frond,"with Rings, light (0.2 g, EUR 1.5)",
             propeller,Propeller ligule,ligule,yes,yes
@@ -124,7 +124,7 @@ class MatchReportTest {
     assertThat(MATRIX.markdown()).isEqualTo("""
             | kind | part | id | Motor \\| one | Motor |
             | --- | --- | --- | --- | --- |
-            | frame | Frame | frame | not known&#58; Not known&#58; its circles. |  |
+            | frame | Frame | frame | Not known&#58; its circles. |  |
             | propeller | Propeller awn | awn | no&#58; Motor motor is small. |  |
             | propeller | Propeller frond | frond | with Rings, light \\(0.2 g, EUR 1.5\\) |  |
             | propeller | Propeller ligule | ligule | yes | yes |
@@ -136,7 +136,7 @@ class MatchReportTest {
     assertThat(MATRIX.text(200).lines().limit(5).toList())
         .containsExactly(
             "kind       part              id      Motor | one                         Motor",
-            "frame      Frame             frame   not known: Not known: its circles.",
+            "frame      Frame             frame   Not known: its circles.",
             "propeller  Propeller awn     awn     no: Motor motor is small.",
             "propeller  Propeller frond   frond   with Rings, light (0.2 g, EUR 1.5)",
             "propeller  Propeller ligule  ligule  yes                                 yes");
