@@ -75,9 +75,14 @@ public final class Savings {
         .toList();
   }
 
+  /** What so much less is worth; 0 where the physics refuses the lighter aircraft. */
   private double lighter(double grams) {
     var flown = assessor.whatIf(base);
-    return flown.applyAsDouble(Factors.added(-grams, 0)) - flown.applyAsDouble(Factors.NONE);
+    try {
+      return flown.applyAsDouble(Factors.added(-grams, 0)) - flown.applyAsDouble(Factors.NONE);
+    } catch (IllegalArgumentException outsideTheModel) {
+      return 0;
+    }
   }
 
   /** Both wires of whatever lies between pack and board. */

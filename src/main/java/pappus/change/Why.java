@@ -58,7 +58,7 @@ public record Why(
         assessment.flight().filter(flight -> flight.endurance().seconds() > 0).isPresent();
     return new Why(
         Margins.of(assessment, assessor),
-        flies ? Optional.of(Rates.of(assessment, assessor)) : Optional.empty(),
+        flies ? Rates.of(assessment, assessor) : Optional.empty(),
         forMoney(all),
         toGiveUp(assessment, all),
         flies ? Savings.of(assessor, assessment, all) : List.of(),

@@ -24,29 +24,38 @@ import pappus.search.Question;
  * @param part the part
  * @param role what it would be for
  * @param isLeftOut whether the scenario itself leaves it out, by exclusion, a list of others or another part fixed
+ * @param isOutOfStock whether there are too few of it
  * @param swap the build with the part put in, and nothing more changed than has to be
  * @param cures for each rule that it breaks there, parts that would cure that
  * @param best the best build that has the part
- * @param keptDown limits that, a fifth looser, would let the part into a build better than the one it is not in
+ * @param loosened each limit a fifth looser, and what that would let in; empty where the part is in already
  */
 public record WhyNot(
     Part part,
     Role role,
     boolean isLeftOut,
+    boolean isOutOfStock,
     Swap swap,
     List<Cure> cures,
     Best best,
-    List<KeptDown> keptDown) {
+    List<Loosened> loosened) {
   public WhyNot {
     cures = List.copyOf(cures);
-    keptDown = List.copyOf(keptDown);
+    loosened = List.copyOf(loosened);
   }
 
   /**
    * How much looser limits are tried. Without any limit the longest flights are giants, beside which every part of a
    * small quad would look kept down.
    */
-  static final double LOOSER = 1.2;
+  private static final double MORE = 1.2;
+
+  private static final double LESS = 0.8;
+
+  /** A scenario takes no more. */
+  private static final double MOST_GRAMS = 25_000;
+
+  private static final double MOST_CENTS = 100_000_000;
 
   /** Whether the build has it. */
   public boolean isIn() {
@@ -71,14 +80,26 @@ public record WhyNot(
   }
 
   /**
-   * A limit that keeps the part down.
+   * A limit a fifth looser.
    *
    * @param limit its name in results
-   * @param at what it is a fifth looser, in its own unit: g, gf a gf, or money
-   * @param build the best build with the part then
-   * @param isBest whether no build without the part is better then
+   * @param at what it is then, in its own unit: g, gf a gf, or money
+   * @param with the best build with the part then
+   * @param any the best build of all then; absent where none with the part does better than the one it is not in
    */
-  public record KeptDown(String limit, double at, Assessment build, boolean isBest) {}
+  public record Loosened(String limit, double at, Best with, Optional<Best> any) {
+    /** Whether the limit keeps the part down: then no build was found to be better without it. */
+    public boolean keepsDown() {
+      return any.isPresent()
+          && any.get().build().stream()
+              .noneMatch(other -> other.objective() > with.build().orElseThrow().objective());
+    }
+
+    /** Whether what is said of it is proven. */
+    public boolean isProof() {
+      return with.isProof() && any.stream().allMatch(Best::isProof);
+    }
+  }
 
   /**
    * Looks for it.
@@ -93,23 +114,30 @@ public record WhyNot(
     var open = Question.of(supply.catalog(), supply.assessor(scenario));
     var swap = new Swapper(open).swap(winner, role, part);
     var best = finder.best(question);
+    var surpassed = isBetter(best, winner) ? best.build().orElseThrow() : winner;
     return new WhyNot(
         part,
         role,
-        !open.options(role).contains(part)
-            && open.options(role).stream()
-                .noneMatch(option -> open.twins(option).contains(part)),
+        isLeftOut(scenario, part, role, supply),
+        !open.assessor().purse().canHave(part, role.pieces()),
         swap,
         cures(part, role, swap.assessment(), open),
         best,
         isIn(winner, part, role)
             ? List.of()
-            : keptDown(
-                scenario,
-                fixed,
-                supply,
-                finder,
-                isBetter(best, winner) ? best.build().orElseThrow() : winner));
+            : loosened(scenario, fixed, supply, finder, surpassed));
+  }
+
+  private static boolean isLeftOut(Scenario scenario, Part part, Role role, Supply supply) {
+    var choice = scenario.choice();
+    return !choice.fixedIds().contains(part.id())
+        && (choice.excludedIds().contains(part.id())
+            || choice.allowedParts().stream()
+                .anyMatch(list -> list.role() == role && !list.parts().contains(part.id()))
+            || choice.fixedIds().stream()
+                .anyMatch(id -> supply.catalog().part(id).stream()
+                    .anyMatch(other -> isInItsPlace(other, part, role)))
+            || (Role.EXTRAS.contains(role) && !scenario.wants(role)));
   }
 
   /** The scenario with the part fixed, and nothing in it that leaves the part out. */
@@ -125,10 +153,12 @@ public record WhyNot(
         choice.allowedParts().stream().filter(list -> list.role() != role).toList();
     var excluded =
         choice.excludedIds().stream().filter(id -> !id.equals(part.id())).toList();
-    return Altered.record(
-        Scenario.class,
-        scenario,
-        Map.of("parts", new Choice(fixed, allowed, excluded, choice.ownedIds())));
+    var changes = new TreeMap<String, Object>();
+    changes.put("parts", new Choice(fixed, allowed, excluded, choice.ownedIds()));
+    if (role == Role.FRAME) {
+      changes.put("draftFrame", null);
+    }
+    return Altered.record(Scenario.class, scenario, changes);
   }
 
   /** Whether a fixed part leaves no room for one; antennas of other bands are for another port. */
@@ -175,39 +205,47 @@ public record WhyNot(
     return best.build().filter(build -> build.objective() > winner.objective()).isPresent();
   }
 
-  private static List<KeptDown> keptDown(
+  private static List<Loosened> loosened(
       Scenario scenario, Scenario fixed, Supply supply, Finder finder, Assessment surpassed) {
-    var down = new ArrayList<KeptDown>();
+    var loosened = new ArrayList<Loosened>();
     looser(scenario).forEach((limit, change) -> {
-      var with = best(Altered.record(Scenario.class, fixed, change.fields()), supply, finder);
-      with.filter(build -> build.objective() > surpassed.objective()).ifPresent(build -> {
-        var any = best(Altered.record(Scenario.class, scenario, change.fields()), supply, finder);
-        var isBest = any.stream().noneMatch(other -> other.objective() > build.objective());
-        down.add(new KeptDown(limit, change.at(), build, isBest));
-      });
+      if (finder.isStopped()) {
+        return;
+      }
+      var with = best(fixed, change, supply, finder);
+      var isMore = with.build()
+          .filter(build -> build.objective() > surpassed.objective())
+          .isPresent();
+      var any =
+          isMore ? Optional.of(best(scenario, change, supply, finder)) : Optional.<Best>empty();
+      loosened.add(new Loosened(limit, change.at(), with, any));
     });
-    return down;
+    return loosened;
   }
 
-  private static Optional<Assessment> best(Scenario scenario, Supply supply, Finder finder) {
-    return finder.best(Question.of(supply.catalog(), supply.assessor(scenario))).build();
+  private static Best best(Scenario scenario, Change change, Supply supply, Finder finder) {
+    var looser = Altered.record(Scenario.class, scenario, change.fields());
+    return finder.best(Question.of(supply.catalog(), supply.assessor(looser)));
   }
 
-  /** A limit a fifth looser. */
-  private record Looser(double at, Map<String, ?> fields) {}
+  /** What a limit a fifth looser is, and the fields that make it so. */
+  private record Change(double at, Map<String, ?> fields) {}
 
-  private static Map<String, Looser> looser(Scenario scenario) {
-    var looser = new TreeMap<String, Looser>();
-    var grams = LOOSER * scenario.massCap().grams();
-    looser.put("mass-cap", new Looser(grams, Map.of("massCap.grams", grams)));
-    var thrust = scenario.leastThrustToWeight() / LOOSER;
+  private static Map<String, Change> looser(Scenario scenario) {
+    var looser = new TreeMap<String, Change>();
+    var grams = Math.min(MOST_GRAMS, MORE * scenario.massCap().grams());
+    if (grams > scenario.massCap().grams()) {
+      looser.put("mass-cap", new Change(grams, Map.of("massCap.grams", grams)));
+    }
+    var thrust = LESS * scenario.leastThrustToWeight();
     if (thrust >= 1) {
-      looser.put("thrust-to-weight", new Looser(thrust, Map.of("leastThrustToWeight", thrust)));
+      looser.put("thrust-to-weight", new Change(thrust, Map.of("leastThrustToWeight", thrust)));
     }
     var budget = scenario.budget();
-    if (budget != null) {
-      var more = Money.ofCents(Math.round(LOOSER * budget.cents()), budget.currency());
-      looser.put("budget", new Looser(more.cents() / 100.0, Map.of("budget", more)));
+    if (budget != null && budget.cents() < MOST_CENTS) {
+      var more =
+          Money.ofCents(Math.round(Math.min(MOST_CENTS, MORE * budget.cents())), budget.currency());
+      looser.put("budget", new Change(more.cents() / 100.0, Map.of("budget", more)));
     }
     return looser;
   }

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import pappus.assessment.Assessment;
-import pappus.assessment.FlightEstimate;
 import pappus.catalog.Part;
 import pappus.change.BestSwaps;
 import pappus.change.Changed;
@@ -12,6 +11,8 @@ import pappus.change.Rates;
 import pappus.change.Saving;
 import pappus.change.Savings;
 import pappus.change.Swap;
+import pappus.scenario.Goal;
+import pappus.scenario.Scenario;
 
 /** What a change does to a build, in sentences. */
 public final class Changes {
@@ -22,10 +23,11 @@ public final class Changes {
   private final String currency;
 
   /**
+   * @param scenario says what builds are ranked by: a base that does not fly cannot
    * @param base the build that changes
    */
-  public Changes(Assessment base) {
-    this(base.flight().filter(FlightEstimate::isForRange).isPresent(), Reasons.currency(base));
+  public Changes(Scenario scenario, Assessment base) {
+    this(scenario.goalOrEndurance() == Goal.RANGE, Reasons.currency(base));
   }
 
   /**

@@ -51,7 +51,7 @@ public final class WeighWords {
             .formatted(Spoken.number(Math.abs(left), 1), left < 0 ? "less" : "more")
         + (left < 0
             ? "."
-            : ": payloadGrams of a scenario makes them count, if they cannot be found.");
+            : ": payload.massGrams of a scenario makes them count, if they cannot be found.");
   }
 
   /** What flights of one style say. */

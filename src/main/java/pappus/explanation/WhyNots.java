@@ -8,6 +8,7 @@ import pappus.catalog.Part;
 import pappus.catalog.Role;
 import pappus.change.Changed;
 import pappus.change.WhyNot;
+import pappus.scenario.Scenario;
 
 /** Why a part is not in a build, in sentences. */
 public final class WhyNots {
@@ -20,10 +21,10 @@ public final class WhyNots {
   private final Assessment winner;
   private final Changes changes;
 
-  public WhyNots(WhyNot why) {
+  public WhyNots(Scenario scenario, WhyNot why) {
     this.why = why;
     this.winner = why.swap().base();
-    this.changes = new Changes(winner);
+    this.changes = new Changes(scenario, winner);
   }
 
   /** Every sentence, in order. */
@@ -38,13 +39,16 @@ public final class WhyNots {
           "The scenario itself leaves %s out, or has nothing to choose here; what follows is as if it did not."
               .formatted(name));
     }
+    if (why.isOutOfStock()) {
+      sentences.add("There are too few of %s in stock.".formatted(name));
+    }
     sentences.add(put(name));
     why.cures().forEach(cure -> sentences.add(cure(cure)));
     sentences.add(best(name));
-    why.keptDown().forEach(down -> sentences.add(keptDown(down)));
-    if (why.keptDown().isEmpty() && !why.isBetter()) {
-      sentences.add(
-          "Neither a mass cap nor a budget a fifth higher, nor a fifth less thrust, would bring it into a build that does better than this one.");
+    var more = why.loosened().stream().filter(one -> one.any().isPresent()).toList();
+    more.forEach(one -> sentences.add(looser(one)));
+    if (more.isEmpty() && !why.loosened().isEmpty() && !why.isBetter()) {
+      sentences.add(nothingMore());
     }
     return sentences;
   }
@@ -123,17 +127,33 @@ public final class WhyNots {
     return String.join(", ", words);
   }
 
-  private String keptDown(WhyNot.KeptDown down) {
-    var at = switch (down.limit()) {
-      case "mass-cap" -> Spoken.number(down.at(), 1) + " g";
-      case "budget" -> Spoken.price(Math.round(100 * down.at()), Reasons.currency(winner));
-      default -> Spoken.number(down.at(), 2);
+  private String looser(WhyNot.Loosened one) {
+    var then = "at %s its best build is %s"
+        .formatted(at(one), beside(one.with().build().orElseThrow()));
+    if (one.keepsDown()) {
+      return "Kept down by the limit %s: %s, and none without it %s better then."
+          .formatted(one.limit(), then, one.isProof() ? "is" : "was found to be");
+    }
+    return "Not kept down by the limit %s alone: %s, but builds without it gain more then."
+        .formatted(one.limit(), then);
+  }
+
+  private String at(WhyNot.Loosened one) {
+    return switch (one.limit()) {
+      case "mass-cap" -> Spoken.number(one.at(), 1) + " g";
+      case "budget" -> Spoken.price(Math.round(100 * one.at()), Reasons.currency(winner));
+      default -> Spoken.number(one.at(), 2);
     };
-    var then = "at %s its best build is %s".formatted(at, beside(down.build()));
-    return down.isBest()
-        ? "Kept down by the limit %s: %s, and none without it is better then."
-            .formatted(down.limit(), then)
-        : "Not kept down by the limit %s alone: %s, but builds without it gain more then."
-            .formatted(down.limit(), then);
+  }
+
+  /** Of limits a fifth looser. */
+  private String nothingMore() {
+    var each = why.loosened().stream()
+        .map(one -> one.limit() + " of " + at(one))
+        .collect(Collectors.joining(", nor with "));
+    return why.loosened().stream().allMatch(WhyNot.Loosened::isProof)
+        ? "It is in no build better than this one with %s either.".formatted(each)
+        : "No build with it that is better than this one was found with %s either; that is no proof."
+            .formatted(each);
   }
 }

@@ -47,7 +47,7 @@ public final class ComparisonText {
   /** Each against the first, and whether that is more than doubt. */
   private void differences(Lines lines) {
     var first = builds.get(0);
-    var changes = new Changes(first);
+    var changes = new Changes(scenario, first);
     for (var i = 1; i < builds.size(); i++) {
       var gained = Assessment.figure(builds.get(i).objective() - first.objective());
       var isWithin = bands.get(0).isPresent()

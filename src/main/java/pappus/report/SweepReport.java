@@ -237,11 +237,7 @@ public final class SweepReport {
     }
     answer.put("standing", standing);
     if (sweep != null) {
-      answer.put(
-          "axes",
-          sweep.axes().stream()
-              .map(axis -> Map.of("id", axis.id(), "unit", axis.unit()))
-              .toList());
+      answer.put("axes", sweep.axes().stream().map(SweepReport::axis).toList());
       answer.put("steps", sweep.steps().stream().map(step -> step(step, answer)).toList());
     }
     if (front != null) {
@@ -257,6 +253,13 @@ public final class SweepReport {
       answer.put("frame", new FrameAdviceText(scenario, advice).json(answer));
     }
     return answer.text();
+  }
+
+  private static Map<String, Object> axis(Axis axis) {
+    var content = new LinkedHashMap<String, Object>();
+    content.put("id", axis.id());
+    content.put("unit", axis.unit());
+    return content;
   }
 
   private Map<String, Object> step(Step step, AnswerJson answer) {

@@ -16,7 +16,7 @@ public final class WhyJson {
 
   /** The whole answer. */
   public static String of(Scenario scenario, Run run, Assessment assessment, Why why, Best best) {
-    var changes = new Changes(assessment);
+    var changes = new Changes(scenario, assessment);
     var answer = new AnswerJson(scenario, run, assessment.isFeasible() ? "feasible" : "infeasible");
     answer.standing(best, assessment).put("build", answer.whole(assessment));
     answer.put("margins", why.margins().stream().map(AnswerJson::limit).toList());

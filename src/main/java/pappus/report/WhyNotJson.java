@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import pappus.assessment.Assessment;
 import pappus.change.WhyNot;
 import pappus.explanation.WhyNots;
+import pappus.ranking.Best;
 import pappus.scenario.Scenario;
 
 /** Why a part is not in a build, with every digit. */
@@ -15,12 +16,13 @@ public final class WhyNotJson {
   public static String of(Scenario scenario, Run run, WhyNot why) {
     var answer =
         new AnswerJson(scenario, run, why.best().build().isPresent() ? "found" : "infeasible");
-    var sentences = new WhyNots(why).all();
+    var sentences = new WhyNots(scenario, why).all();
     answer
         .standing(why.best(), why.best().isProof() ? "Proven." : "Not proven.")
         .put("part", answer.named(why.part()))
         .put("role", why.role())
         .put("leftOutByTheScenario", why.isLeftOut())
+        .put("outOfStock", why.isOutOfStock())
         .put("inBuild", answer.brief(why.swap().base()))
         .put("putIn", answer.swap(why.swap()));
     why.best().build().ifPresent(best -> {
@@ -36,16 +38,20 @@ public final class WhyNotJson {
       cures.add(content);
     }
     answer.put("cures", cures);
-    var down = new ArrayList<Object>();
-    for (var one : why.keptDown()) {
+    var looser = new ArrayList<Object>();
+    for (var one : why.loosened()) {
       var content = new LinkedHashMap<String, Object>();
       content.put("limit", one.limit());
       content.put("at", one.at());
-      content.put("bestWithIt", answer.brief(one.build()));
-      content.put("bestOfAll", one.isBest());
-      down.add(content);
+      content.put("keepsDown", one.keepsDown());
+      content.put("proven", one.isProof());
+      one.with().build().ifPresent(build -> content.put("bestWithIt", answer.brief(build)));
+      one.any()
+          .flatMap(Best::build)
+          .ifPresent(build -> content.put("bestOfAll", answer.brief(build)));
+      looser.add(content);
     }
-    return answer.put("keptDownBy", down).put("text", sentences).text();
+    return answer.put("looser", looser).put("text", sentences).text();
   }
 
   private static Object difference(Assessment winner, Assessment other) {

@@ -25,7 +25,7 @@ public final class WhyNotText {
         .say("Why not %s [%s]?"
             .formatted(Spoken.safe(why.part().name()), why.part().id()))
         .say("This build: " + BuildWords.of(why.swap().base()));
-    new WhyNots(why).all().forEach(lines::item);
+    new WhyNots(scenario, why).all().forEach(lines::item);
     why.best().build().ifPresent(best -> {
       lines.blank();
       new SideBySide(

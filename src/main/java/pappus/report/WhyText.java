@@ -29,7 +29,7 @@ public final class WhyText {
    */
   public String of(Assessment assessment, Why why, Best best) {
     var lines = new Lines(width);
-    var changes = new Changes(assessment);
+    var changes = new Changes(scenario, assessment);
     Heading.brief(scenario).forEach(lines::say);
     lines.blank().say(BuildWords.of(assessment)).say(new Against(scenario).of(assessment, best));
     lines.say(Reasons.binding(assessment));

@@ -61,7 +61,7 @@ final class Demands {
   }
 
   private void addChoice() {
-    for (var id : distinct(scenario.choice().excludedIds())) {
+    for (var id : distinct(parts(scenario).excludedIds())) {
       add(
           "excluded-" + id,
           "no " + id,
@@ -74,7 +74,7 @@ final class Demands {
                   minus(choice.excludedIds(), id),
                   choice.owned())));
     }
-    for (var allowed : scenario.choice().allowedParts()) {
+    for (var allowed : parts(scenario).allowedParts()) {
       var label = allowed.role().label();
       add(
           "allowed-" + allowed.role().key(),
@@ -90,7 +90,17 @@ final class Demands {
                   choice.excluded(),
                   choice.owned())));
     }
-    for (var id : distinct(scenario.choice().fixedIds())) {
+    var draft = scenario.draftFrame();
+    if (draft != null) {
+      var nothing = new HashMap<String, Object>();
+      nothing.put("draftFrame", null);
+      add(
+          "draft-frame",
+          "the draft frame " + draft.id(),
+          "take another frame than the draft",
+          without -> without.with(nothing));
+    }
+    for (var id : distinct(parts(scenario).fixedIds())) {
       add(
           "fixed-" + id,
           "the part " + id,
@@ -105,6 +115,12 @@ final class Demands {
     }
   }
 
+  /** As they are asked for; what a draft frame fixes is a demand of its own. */
+  private static Choice parts(Scenario scenario) {
+    var parts = scenario.parts();
+    return parts == null ? Choice.ANY : parts;
+  }
+
   /** What is asked twice is one demand. */
   private static <T> List<T> distinct(List<T> asked) {
     return asked.stream().distinct().toList();
@@ -115,7 +131,7 @@ final class Demands {
   }
 
   private static Asked choice(Asked asked, java.util.function.UnaryOperator<Choice> change) {
-    return asked.with(Map.of("parts", change.apply(asked.scenario().choice())));
+    return asked.with(Map.of("parts", change.apply(parts(asked.scenario()))));
   }
 
   private void addPilot() {

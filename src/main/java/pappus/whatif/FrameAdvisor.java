@@ -63,7 +63,7 @@ public final class FrameAdvisor {
                 .reversed()));
     var assessor = asked.supply().assessor(asked.scenario());
     return new FrameAdvice(
-        frame, best, best.build().map(build -> Rates.of(build, assessor)), rooms(), additions);
+        frame, best, best.build().flatMap(build -> Rates.of(build, assessor)), rooms(), additions);
   }
 
   /** One a tenth of an inch, the largest of it. */

@@ -1,6 +1,7 @@
 package pappus.change;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
 import java.util.Locale;
@@ -8,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import pappus.assessment.Assessor;
+import pappus.assessment.Factors;
 import pappus.catalog.BuildText;
 import pappus.shop.SmallShop;
 
@@ -39,7 +41,7 @@ class RatesTest {
 
   private static void assertRates(String flight, String more) {
     var assessor = assessor(flight, 5, 2, more);
-    var rates = Rates.of(assessor.assess(build()), assessor);
+    var rates = Rates.of(assessor.assess(build()), assessor).orElseThrow();
 
     assertThat(rates.perGram())
         .isPositive()
@@ -61,5 +63,19 @@ class RatesTest {
   @Test
   void theyAreInMetresWhereTheGoalIsRange() {
     assertRates(CRUISE, ", \"goal\": \"range\"");
+  }
+
+  /** A quarter of a watt less than its board draws is none that anything draws: the step up alone tells. */
+  @Test
+  void whatCannotBeLessIsToldByTheStepUp() {
+    var assessor = assessor("{\"style\": \"hover\"}", 5, 0, "");
+    var board = pappus.catalog.Parts.with(build().board().orElseThrow(), "watts", 0.1);
+    var blind = pappus.catalog.Parts.with(
+        pappus.catalog.Parts.with(board, "transmitter", null), "receiver", null);
+    var frugal = build().with(pappus.catalog.Role.BOARD, blind).without(pappus.catalog.Role.CAMERA);
+    var assessment = assessor.assess(frugal);
+    assertThatThrownBy(() -> assessor.whatIf(assessment).applyAsDouble(Factors.added(0, -0.25)))
+        .isInstanceOf(IllegalArgumentException.class);
+    assertThat(Rates.of(assessment, assessor)).isPresent();
   }
 }

@@ -68,7 +68,7 @@ class SavingsTest {
   @Test
   void whatIsGainedIsFlownWithThatMuchLess() {
     var wires = of(WHOLE, Saving.Way.SHORTER_WIRES).get(0);
-    var rate = Rates.of(WHOLE, ASSESSOR).perGram();
+    var rate = Rates.of(WHOLE, ASSESSOR).orElseThrow().perGram();
 
     assertThat(wires.gained()).isCloseTo(rate * wires.grams(), withinPercentage(3));
   }

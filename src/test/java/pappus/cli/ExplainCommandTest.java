@@ -131,7 +131,9 @@ class ExplainCommandTest {
             "\n- Kept down by the limit budget: at EUR 234 its best build is 4.7 s longer, ");
     var json = run(BUILD, "--part", "thistledown-5", "--format", "json").json();
     assertThat(json.path("status").asString()).isEqualTo("infeasible");
-    assertThat(json.path("keptDownBy").get(0).path("limit").asString()).isEqualTo("budget");
+    assertThat(json.path("looser").get(0).path("limit").asString()).isEqualTo("budget");
+    assertThat(json.path("looser").get(0).path("at").asDouble()).isEqualTo(234);
+    assertThat(json.path("looser").get(0).path("keepsDown").asBoolean()).isTrue();
   }
 
   @Test

@@ -29,7 +29,7 @@ class ChangesTest {
   private static final Catalog FEW = SmallShop.few();
   private static final Assessor ASSESSOR = SmallShop.assessor(FEW, "");
   private static final Assessment BASE = told(SmallShop.ONE_BUILD.get(3), 1000, 20_000);
-  private static final Changes SECONDS = new Changes(BASE);
+  private static final Changes SECONDS = new Changes(SmallShop.scenario(""), BASE);
   private static final Changes METRES = new Changes(true, "EUR");
   private static final String PACK = "tidewell-2s-3400";
 

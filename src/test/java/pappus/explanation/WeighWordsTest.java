@@ -90,7 +90,7 @@ class WeighWordsTest {
   void saysWhatIsLeftForThatWhichWasNotWeighed() {
     assertThat(left(row("ready", 195)))
         .isEqualTo(
-            "With the weighed masses the estimate is 190.9 g ready to fly; 4.1 g more lie in what was not weighed by itself: payloadGrams of a scenario makes them count, if they cannot be found.");
+            "With the weighed masses the estimate is 190.9 g ready to fly; 4.1 g more lie in what was not weighed by itself: payload.massGrams of a scenario makes them count, if they cannot be found.");
     assertThat(left(row("ready", 185)))
         .isEqualTo(
             "With the weighed masses the estimate is 190.9 g ready to fly; 5.9 g less lie in what was not weighed by itself.");

@@ -27,8 +27,6 @@ class WhyNotsTest {
   private static final Assessor ASSESSOR = SmallShop.assessor(FEW, "");
   private static final Assessment BASE = told("tidewell-2s-3500", 1000, 20_000);
   private static final Best NONE = new Best(Optional.empty(), Reach.of(Ending.PROVEN));
-  private static final String NEITHER =
-      "Neither a mass cap nor a budget a fifth higher, nor a fifth less thrust, would bring it into a build that does better than this one.";
   private static final String NO_BUILD =
       "Proven: no build with Tidewell 2S 3400 keeps every rule and limit.";
 
@@ -55,9 +53,11 @@ class WhyNotsTest {
       Swap swap,
       List<WhyNot.Cure> cures,
       Best best,
-      WhyNot.KeptDown... keptDown) {
+      WhyNot.Loosened... loosened) {
     return new WhyNots(
-            new WhyNot(swap.part(), Role.BATTERY, isLeftOut, swap, cures, best, List.of(keptDown)))
+            SmallShop.scenario(""),
+            new WhyNot(
+                swap.part(), Role.BATTERY, isLeftOut, false, swap, cures, best, List.of(loosened)))
         .all();
   }
 
@@ -77,8 +77,7 @@ class WhyNotsTest {
         .containsExactly(
             "Put into this build as its battery: 10 s shorter, 2.8 g lighter, EUR 10 cheaper, "
                 + watts() + " W less.",
-            NO_BUILD,
-            NEITHER);
+            NO_BUILD);
   }
 
   @Test
@@ -126,8 +125,7 @@ class WhyNotsTest {
             "That rule (battery-plug) is kept with another battery lead: A.",
             "That rule (capacitor) is kept with another capacitor: A, B, C, D.",
             "That rule (motor-cells) is kept with another motor: A, B, C, D and 2 more.",
-            NO_BUILD,
-            NEITHER);
+            NO_BUILD);
   }
 
   @Test
@@ -148,27 +146,63 @@ class WhyNotsTest {
             "No build with Tidewell 2S 3400 was found that keeps every rule and limit; that is no proof.");
   }
 
+  private static final Assessment DEARER = told("tidewell-2s-3400", 1120, 22_000);
+
+  private static Best best(Assessment build, Ending ending) {
+    return new Best(Optional.of(build), Reach.of(ending));
+  }
+
   @Test
   void saysWhichLimitsKeepItDown() {
-    var dearer = told("tidewell-2s-3400", 1120, 22_000);
+    var with = best(DEARER, Ending.PROVEN);
+    var then = "at EUR 240 its best build is 2.0 min longer, 2.8 g lighter, " + watts()
+        + " W less, EUR 20 dearer";
 
-    assertThat(say(false, SWAP, List.of(), NONE, new WhyNot.KeptDown("budget", 240, dearer, true)))
-        .contains(
-            "Kept down by the limit budget: at EUR 240 its best build is 2.0 min longer, 2.8 g lighter, "
-                + watts() + " W less, EUR 20 dearer, and none without it is better then.")
-        .doesNotContain(NEITHER);
     assertThat(say(
             false,
             SWAP,
             List.of(),
             NONE,
-            new WhyNot.KeptDown("mass-cap", 300, dearer, false),
-            new WhyNot.KeptDown("thrust-to-weight", 1.8333, dearer, false)))
+            new WhyNot.Loosened("budget", 240, with, Optional.of(with))))
+        .contains(
+            "Kept down by the limit budget: " + then + ", and none without it is better then.");
+    assertThat(say(
+            false,
+            SWAP,
+            List.of(),
+            NONE,
+            new WhyNot.Loosened("budget", 240, with, Optional.of(best(DEARER, Ending.EFFORT)))))
+        .contains("Kept down by the limit budget: " + then
+            + ", and none without it was found to be better then.");
+    var better = told("tidewell-2s-3500", 1200, 22_000);
+    assertThat(say(
+            false,
+            SWAP,
+            List.of(),
+            NONE,
+            new WhyNot.Loosened("mass-cap", 300, with, Optional.of(best(better, Ending.EFFORT))),
+            new WhyNot.Loosened(
+                "thrust-to-weight", 1.76, with, Optional.of(best(better, Ending.PROVEN)))))
+        .anyMatch(line -> line.startsWith("Not kept down by the limit mass-cap alone: at 300.0 g")
+            && line.endsWith(" dearer, but builds without it gain more then."))
         .anyMatch(line ->
-            line.startsWith("Not kept down by the limit mass-cap alone: at 300.0 g its best")
-                && line.endsWith(" dearer, but builds without it gain more then."))
-        .anyMatch(line ->
-            line.startsWith("Not kept down by the limit thrust-to-weight alone: at 1.83 its"));
+            line.startsWith("Not kept down by the limit thrust-to-weight alone: at 1.76 its"));
+  }
+
+  @Test
+  void saysWhatWasTriedInVain() {
+    var cap = new WhyNot.Loosened("mass-cap", 300, best(BASE, Ending.PROVEN), Optional.empty());
+    var thrust = new WhyNot.Loosened("thrust-to-weight", 1.76, NONE, Optional.empty());
+    var cut = new WhyNot.Loosened(
+        "budget", 240, new Best(Optional.empty(), Reach.of(Ending.INTERRUPTED)), Optional.empty());
+
+    assertThat(say(false, SWAP, List.of(), NONE, cap, thrust))
+        .contains(
+            "It is in no build better than this one with mass-cap of 300.0 g, nor with thrust-to-weight of 1.76 either.");
+    assertThat(say(false, SWAP, List.of(), NONE, cap, cut))
+        .contains(
+            "No build with it that is better than this one was found with mass-cap of 300.0 g, nor with budget of EUR 240 either; that is no proof.");
+    assertThat(say(false, SWAP, List.of(), NONE)).noneMatch(line -> line.contains("either"));
   }
 
   @Test
@@ -176,6 +210,8 @@ class WhyNotsTest {
     var better =
         new Best(Optional.of(told("tidewell-2s-3400", 1120, 22_000)), Reach.of(Ending.PROVEN));
 
-    assertThat(say(true, SWAP, List.of(), better)).doesNotContain(NEITHER).hasSize(3);
+    assertThat(say(true, SWAP, List.of(), better))
+        .noneMatch(line -> line.contains("either"))
+        .hasSize(3);
   }
 }
