@@ -77,6 +77,7 @@ final class WeighCommand extends ScenarioCommand implements Callable<Integer> {
       files.add(source.fingerprint());
       flights = FlightRow.read(source, problems);
       check(flights, inputs, problems);
+      checkFlies(inputs, build, problems);
     }
     problems.throwIfAny();
     WeighIn result;
@@ -106,6 +107,17 @@ final class WeighCommand extends ScenarioCommand implements Callable<Integer> {
       return List.of();
     }
     return OwnFolder.at(into).add(result.records(), result.flown(), isForced());
+  }
+
+  private static void checkFlies(Inputs inputs, Build build, Problems problems) {
+    inputs
+        .assessor()
+        .assess(build)
+        .whyNoFlight()
+        .ifPresent(why -> problems.add(Problem.ofFile(
+            "BUILD",
+            "must fly to be set beside flights, but does not: %s."
+                .formatted(why.replaceFirst("\\.$", "")))));
   }
 
   /** What was weighed must be of the build. */

@@ -96,8 +96,7 @@ public final class WeighWords {
     }
     return Optional.of(sentence
         + (difference < 0
-            ? ": the pack holds less or sags more than its record says; maybe it is older than \"%s\"."
-                .formatted(flight.row().age())
+            ? ": the pack holds less or sags more than its record says; maybe it is more used up than was counted."
             : ": the pack holds more or sags less than its record says."));
   }
 

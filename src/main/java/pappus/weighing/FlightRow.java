@@ -20,7 +20,7 @@ import pappus.files.Source;
  * @param minutes in the air
  * @param chargedMilliampHours what the charger put back
  * @param pack id of the pack; absent: that of the build
- * @param age new, used or tired
+ * @param age new, used or tired; absent: that of the scenario
  * @param airCelsius absent: that of the scenario
  * @param packCelsius at take-off; absent: that of the scenario
  * @param landingVolts of the pack when it landed
@@ -33,7 +33,7 @@ public record FlightRow(
     double minutes,
     double chargedMilliampHours,
     Optional<String> pack,
-    String age,
+    Optional<String> age,
     OptionalDouble airCelsius,
     OptionalDouble packCelsius,
     OptionalDouble landingVolts,
@@ -57,8 +57,8 @@ public record FlightRow(
             ? Optional.of(table.text(row, "pack", bad))
             : Optional.<String>empty();
         var age = given(table, row, "age")
-            ? word(source, table, row, "age", "new|used|tired", bad)
-            : "new";
+            ? Optional.of(word(source, table, row, "age", "new|used|tired", bad))
+            : Optional.<String>empty();
         var air = number(table, row, "air_c", -30, 50, bad);
         var warm = number(table, row, "pack_c", -10, 50, bad);
         var landing = number(table, row, "landing_v", 1, 60, bad);

@@ -29,6 +29,9 @@ public record MassRow(
   private static final String PIECES = "pieces";
   private static final String STEP = "step_g";
 
+  /** Nothing that flies weighs less. */
+  private static final double LEAST_GRAMS = 0.01;
+
   /** Pocket scales read so. */
   private static final double USUAL_STEP_GRAMS = 0.1;
 
@@ -59,7 +62,7 @@ public record MassRow(
       for (var row : table.rows()) {
         var bad = new Problems();
         var what = table.text(row, "what", bad);
-        var grams = table.number(row, "grams", 0.01, 25_000, bad);
+        var grams = table.number(row, "grams", LEAST_GRAMS, 25_000, bad);
         var pieces = !table.isBlank(row, PIECES) ? table.number(row, PIECES, 1, 1000, bad) : 1;
         var step =
             !table.isBlank(row, STEP) ? table.number(row, STEP, 0.001, 10, bad) : USUAL_STEP_GRAMS;
@@ -68,6 +71,14 @@ public record MassRow(
               source.name(),
               row.line(),
               PIECES + " must be a whole number, but is " + Require.plain(pieces) + "."));
+        }
+        if (bad.isEmpty() && grams / pieces < LEAST_GRAMS) {
+          bad.add(new Problem(
+              source.name(),
+              row.line(),
+              "grams must be at least %s for each of %s pieces, but are %s in all."
+                  .formatted(
+                      Require.plain(LEAST_GRAMS), Require.plain(pieces), Require.plain(grams))));
         }
         if (bad.isEmpty()) {
           rows.add(new MassRow(source.name(), row.line(), what, grams, (int) pieces, step));

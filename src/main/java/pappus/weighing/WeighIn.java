@@ -293,9 +293,13 @@ public record WeighIn(
     var changes = new HashMap<String, Object>();
     if (!scenario.flight().style().word().equals(row.style())) {
       changes.put("goal", null);
-      changes.put("flight", Map.of("style", row.style()));
+      changes.put("flight.style", row.style());
+      // What belongs to the scenario's own way of flying.
+      changes.put("flight.airspeedMetresPerSecond", null);
+      changes.put("flight.windMetresPerSecond", null);
+      changes.put("flight.legs", null);
     }
-    changes.put("flight.packAge", row.age());
+    row.age().ifPresent(age -> changes.put("flight.packAge", age));
     row.airCelsius().ifPresent(celsius -> changes.put("air.temperatureCelsius", celsius));
     row.packCelsius().ifPresent(celsius -> changes.put("air.packTemperatureCelsius", celsius));
     var ordered = new TreeMap<String, Object>(changes);

@@ -230,6 +230,24 @@ class WeighCommandTest {
   }
 
   @Test
+  void setsNothingBesideFlightsThatCannotFly() {
+    var run = CommandRun.of(List.of(
+        "weigh",
+        path("marsh.json"),
+        "tidewell-2s-3500",
+        "--no-shipped-catalog",
+        "--catalog",
+        path("parts"),
+        "--flights",
+        path("f.csv")));
+
+    assertThat(run.exitCode()).isEqualTo(ExitCode.BAD_DATA);
+    assertThat(run.errors())
+        .containsExactly(
+            "BUILD: must fly to be set beside flights, but does not: there is no frame.");
+  }
+
+  @Test
   void namesTheLineOfAFlightThatNothingExplains() throws IOException {
     write("f.csv", "style,minutes,charged_mah\nhover,10,700\nhover,10,7000\n");
     var run = weigh("--flights", path("f.csv"));

@@ -32,7 +32,7 @@ class WeighWordsTest {
             10,
             660,
             Optional.empty(),
-            "used",
+            Optional.of("used"),
             OptionalDouble.empty(),
             OptionalDouble.empty(),
             landing,
@@ -119,7 +119,7 @@ class WeighWordsTest {
         .contains("It landed at 7.02 V, where the estimate has 7.20 V after so much charge.");
     assertThat(WeighWords.landing(flight(OptionalDouble.of(6.98), OptionalDouble.of(7.2))))
         .contains(
-            "It landed at 6.98 V, where the estimate has 7.20 V after so much charge: the pack holds less or sags more than its record says; maybe it is older than \"used\".");
+            "It landed at 6.98 V, where the estimate has 7.20 V after so much charge: the pack holds less or sags more than its record says; maybe it is more used up than was counted.");
     assertThat(WeighWords.landing(flight(OptionalDouble.of(7.42), OptionalDouble.of(7.2))))
         .contains(
             "It landed at 7.42 V, where the estimate has 7.20 V after so much charge: the pack holds more or sags less than its record says.");

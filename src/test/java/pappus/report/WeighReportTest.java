@@ -24,7 +24,7 @@ class WeighReportTest {
       10,
       700,
       Optional.empty(),
-      "new",
+      Optional.of("new"),
       OptionalDouble.empty(),
       OptionalDouble.empty(),
       OptionalDouble.empty(),
@@ -99,7 +99,7 @@ class WeighReportTest {
         10,
         700,
         Optional.empty(),
-        "new",
+        Optional.of("new"),
         OptionalDouble.empty(),
         OptionalDouble.empty(),
         OptionalDouble.of(6.5),
@@ -116,7 +116,7 @@ class WeighReportTest {
         .contains(",0.2,6.5,,\"It landed");
     assertThat(rows.get(3)).startsWith("hover,times the power,1,,1.");
     assertThat(rows.get(4)).startsWith("current sensor,times its scale,1,,1.25,0.03,");
-    assertThat(report.markdown().lines()).hasSize(7);
+    assertThat(report.markdown().lines()).hasSize(6);
     assertThat(report.text(List.of(), 200)).contains(": 1.18. It landed at 6.50 V, where");
   }
 

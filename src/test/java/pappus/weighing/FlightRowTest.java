@@ -31,7 +31,7 @@ class FlightRowTest {
             12.5,
             800,
             Optional.of("reed-pack"),
-            "used",
+            Optional.of("used"),
             OptionalDouble.of(-5),
             OptionalDouble.of(15),
             OptionalDouble.of(6.9),
@@ -40,7 +40,7 @@ class FlightRowTest {
   }
 
   @Test
-  void takesANewPackOfTheBuildInTheAirOfTheScenarioWhereNothingElseIsSaid() {
+  void takesThePackOfTheBuildAndTheScenarioWhereNothingElseIsSaid() {
     var plain = new FlightRow(
         "f.csv",
         2,
@@ -48,7 +48,7 @@ class FlightRowTest {
         10,
         600,
         Optional.empty(),
-        "new",
+        Optional.empty(),
         OptionalDouble.empty(),
         OptionalDouble.empty(),
         OptionalDouble.empty(),

@@ -46,6 +46,7 @@ class MassRowTest {
         reed,12,2.5,1
         rush,25001,1,1
         rush,7,2,1
+        screws,0.5,100,0.1
         """);
 
     assertThat(rows).containsExactly(new MassRow("m.csv", 6, "rush", 7, 2, 1));
@@ -60,7 +61,8 @@ class MassRowTest {
             "m.csv:3: pieces must be a plain number from 1 to 1000, but is \"1001\".",
             "m.csv:3: step_g must be a plain number from 0.001 to 10, but is \"11\".",
             "m.csv:4: pieces must be a whole number, but is 2.5.",
-            "m.csv:5: grams must be a plain number from 0.01 to 25000, but is \"25001\".");
+            "m.csv:5: grams must be a plain number from 0.01 to 25000, but is \"25001\".",
+            "m.csv:7: grams must be at least 0.01 for each of 100 pieces, but are 0.5 in all.");
   }
 
   @Test

@@ -22,7 +22,7 @@ class StyleFitTest {
                     10,
                     600 * factor,
                     Optional.empty(),
-                    "new",
+                    Optional.of("new"),
                     none,
                     none,
                     none,

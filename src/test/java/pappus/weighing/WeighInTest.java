@@ -22,6 +22,8 @@ import pappus.catalog.Mass;
 import pappus.catalog.Part;
 import pappus.catalog.Parts;
 import pappus.catalog.Shelf;
+import pappus.scenario.Flight;
+import pappus.scenario.PackAge;
 import pappus.scenario.Scenario;
 import pappus.shop.SmallShop;
 
@@ -53,7 +55,17 @@ class WeighInTest {
   private static FlightRow flight(double charged) {
     var none = OptionalDouble.empty();
     return new FlightRow(
-        "f.csv", 2, "hover", 10, charged, Optional.empty(), "new", none, none, none, none);
+        "f.csv",
+        2,
+        "hover",
+        10,
+        charged,
+        Optional.empty(),
+        Optional.of("new"),
+        none,
+        none,
+        none,
+        none);
   }
 
   private static WeighIn of(List<MassRow> masses, FlightRow... flights) {
@@ -207,6 +219,46 @@ class WeighInTest {
                 .formatted(charged));
   }
 
+  /** Only what belongs to another way of flying is left behind, and the age is the scenario's if none is told. */
+  @Test
+  void fliesAsTheScenarioSaysWhereTheLogSaysNothing() {
+    var cruise = new Flight(
+        Flight.Style.CRUISE,
+        null,
+        null,
+        null,
+        null,
+        0.2,
+        12.0,
+        3.0,
+        null,
+        null,
+        PackAge.TIRED,
+        null);
+    var hover = new Flight(
+        Flight.Style.HOVER,
+        null,
+        null,
+        null,
+        null,
+        0.2,
+        null,
+        null,
+        null,
+        null,
+        PackAge.TIRED,
+        null);
+    var none = OptionalDouble.empty();
+    var row = new FlightRow(
+        "f.csv", 2, "hover", 10, 700, Optional.empty(), Optional.empty(), none, none, none, none);
+    var fit =
+        of(SUPPLY, Parts.with(HOVER, "flight", cruise), List.of(), row).fits().get(0);
+
+    assertThat(fit.flights().get(0).computedMilliampHours())
+        .isEqualTo(charge(SUPPLY, Parts.with(HOVER, "flight", hover), BUILD))
+        .isGreaterThan(charge() + 10);
+  }
+
   /** What the discharge took, in as long: the volts are those with which it ended. */
   @Test
   void landsAtTheVoltsWithWhichTheDischargeEnds() {
@@ -221,7 +273,7 @@ class WeighInTest {
         discharge.seconds() / 60,
         discharge.usedCoulomb() / 3.6,
         Optional.empty(),
-        "new",
+        Optional.of("new"),
         none,
         none,
         OptionalDouble.of(discharge.endVolts() - 0.3),
@@ -246,7 +298,7 @@ class WeighInTest {
         10 * 1.05 * capacity / charge(),
         1.05 * capacity,
         Optional.empty(),
-        "new",
+        Optional.of("new"),
         none,
         none,
         OptionalDouble.of(6),
@@ -281,7 +333,17 @@ class WeighInTest {
   void fliesAsOldAndAsWarmAndWithThePackThatWasLogged() {
     var none = OptionalDouble.empty();
     var tired = new FlightRow(
-        "f.csv", 2, "hover", 10, 600, Optional.empty(), "tired", none, none, none, none);
+        "f.csv",
+        2,
+        "hover",
+        10,
+        600,
+        Optional.empty(),
+        Optional.of("tired"),
+        none,
+        none,
+        none,
+        none);
     var cold = new FlightRow(
         "f.csv",
         3,
@@ -289,7 +351,7 @@ class WeighInTest {
         10,
         600,
         Optional.empty(),
-        "new",
+        Optional.of("new"),
         OptionalDouble.of(-10),
         OptionalDouble.of(5),
         none,
@@ -301,7 +363,7 @@ class WeighInTest {
         10,
         600,
         Optional.of("tidewell-2s-3400"),
-        "new",
+        Optional.of("new"),
         none,
         none,
         none,
@@ -326,7 +388,17 @@ class WeighInTest {
   void keepsStylesApartInTheOrderOfTheirFirstFlights() {
     var none = OptionalDouble.empty();
     var loiter = new FlightRow(
-        "f.csv", 2, "loiter", 10, 600, Optional.empty(), "new", none, none, none, none);
+        "f.csv",
+        2,
+        "loiter",
+        10,
+        600,
+        Optional.empty(),
+        Optional.of("new"),
+        none,
+        none,
+        none,
+        none);
     var result = of(List.of(), loiter, flight(600), loiter);
 
     assertThat(result.fits()).extracting(StyleFit::style).containsExactly("loiter", "hover");
@@ -349,7 +421,7 @@ class WeighInTest {
         10,
         550,
         Optional.empty(),
-        "new",
+        Optional.of("new"),
         none,
         none,
         none,
