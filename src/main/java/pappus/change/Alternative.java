@@ -59,25 +59,30 @@ public record Alternative(
         : OptionalDouble.empty();
   }
 
-  /** Of parts that the quad has already nothing is bought, nor of lighter screws where its own do. */
+  /** Of parts that the quad has already nothing is bought but what it needs more, nor lighter screws where its own do. */
   private static long cents(Swap swap, List<HardwareChange> hardware) {
     var bought = new TreeSet<String>();
     bought.add(swap.part().id());
     swap.alongside().forEach(change -> change.after().map(Part::id).ifPresent(bought::add));
     hardware.forEach(change -> change.after().map(Part::id).ifPresent(bought::add));
-    return swap.assessment().cost().lines().stream()
-        .filter(line -> bought.contains(line.part().id()))
+    return bought.stream()
+        .mapToLong(id -> Math.max(0, cents(swap.assessment(), id) - cents(swap.base(), id)))
+        .sum();
+  }
+
+  private static long cents(Assessment assessment, String id) {
+    return assessment.cost().lines().stream()
+        .filter(line -> line.part().id().equals(id))
         .mapToLong(line -> line.cents())
         .sum();
   }
 
-  /** How much it asks. */
+  /** How much it asks; what the quad itself breaks is not its fault. */
   public Grade grade() {
-    var assessment = swap.assessment();
-    if (!assessment.broken().isEmpty() || assessment.flight().isEmpty()) {
+    if (!swap.broken().isEmpty() || swap.grounds()) {
       return Grade.DOES_NOT_FIT;
     }
-    if (!assessment.isFeasible()) {
+    if (!swap.missed().isEmpty()) {
       return Grade.BREAKS_LIMIT;
     }
     if (!swap.alongside().isEmpty()) {

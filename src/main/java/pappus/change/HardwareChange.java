@@ -1,9 +1,10 @@
 package pappus.change;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import pappus.assessment.Assessment;
 import pappus.catalog.Part;
 import pappus.compatibility.Hardware;
@@ -22,30 +23,39 @@ public record HardwareChange(String label, Optional<Part> before, Optional<Part>
    * there still goes round.
    */
   static List<HardwareChange> between(Assessment before, Assessment after) {
-    var old = byLabel(before);
-    var now = byLabel(after);
+    var old = items(before);
+    var now = items(after);
     var changes = new ArrayList<HardwareChange>();
-    now.forEach((label, item) -> {
-      var earlier = Optional.ofNullable(old.get(label)).flatMap(Hardware.Item::part);
-      if (!earlier.map(Part::id).equals(item.part().map(Part::id))
-          && earlier.filter(after.fitting()::serves).isEmpty()) {
-        changes.add(new HardwareChange(label, earlier, item.part()));
+    // Of the same thing as many as are there serve on.
+    now.removeIf(item ->
+        old.removeIf(earlier -> isSame(earlier, item) && earlier.pieces() >= item.pieces()));
+    for (var item : now) {
+      var earlier = old.stream()
+          .filter(one -> one.label().equals(item.label()))
+          // More of the same thing, rather than another in its place.
+          .min(Comparator.comparingInt(one -> isSame(one, item) ? 0 : 1));
+      earlier.ifPresent(old::remove);
+      var there = earlier.flatMap(Hardware.Item::part);
+      var stillServes = earlier.filter(one -> !isSame(one, item)).isPresent()
+          && there.filter(after.fitting()::serves).isPresent();
+      if (!stillServes) {
+        changes.add(new HardwareChange(item.label(), there, item.part()));
       }
-    });
-    old.forEach((label, item) -> {
-      if (!now.containsKey(label)) {
-        changes.add(new HardwareChange(label, item.part(), Optional.empty()));
-      }
-    });
+    }
+    old.forEach(
+        item -> changes.add(new HardwareChange(item.label(), item.part(), Optional.empty())));
     return changes;
   }
 
+  private static boolean isSame(Hardware.Item one, Hardware.Item other) {
+    return one.label().equals(other.label())
+        && one.part().map(Part::id).equals(other.part().map(Part::id));
+  }
+
   /** What has no record of its own, such as wire cut off, follows by itself. */
-  private static LinkedHashMap<String, Hardware.Item> byLabel(Assessment assessment) {
-    var items = new LinkedHashMap<String, Hardware.Item>();
-    assessment.fitting().hardware().items().stream()
+  private static List<Hardware.Item> items(Assessment assessment) {
+    return assessment.fitting().hardware().items().stream()
         .filter(item -> item.part().isPresent())
-        .forEach(item -> items.put(item.label(), item));
-    return items;
+        .collect(Collectors.toCollection(ArrayList::new));
   }
 }

@@ -2,6 +2,8 @@ package pappus.change;
 
 import java.util.List;
 import pappus.assessment.Assessment;
+import pappus.assessment.Finding;
+import pappus.assessment.Limit;
 import pappus.catalog.Part;
 import pappus.catalog.Role;
 
@@ -13,14 +15,26 @@ import pappus.catalog.Role;
  * @param base the build before
  * @param assessment the build after
  * @param alongside other roles that changed
+ * @param isCutShort whether more small parts could have been tried to make it go together
  */
 public record Swap(
-    Role role, Part part, Assessment base, Assessment assessment, List<Changed> alongside) {
+    Role role,
+    Part part,
+    Assessment base,
+    Assessment assessment,
+    List<Changed> alongside,
+    boolean isCutShort) {
   public Swap {
     alongside = List.copyOf(alongside);
   }
 
-  static Swap of(Role role, Part part, Assessment base, Assessment assessment) {
+  /** A swap for which all was tried. */
+  public Swap(
+      Role role, Part part, Assessment base, Assessment assessment, List<Changed> alongside) {
+    this(role, part, base, assessment, alongside, false);
+  }
+
+  static Swap of(Role role, Part part, Assessment base, Assessment assessment, boolean isCutShort) {
     return new Swap(
         role,
         part,
@@ -28,7 +42,36 @@ public record Swap(
         assessment,
         Changed.between(base.build(), assessment.build()).stream()
             .filter(changed -> changed.role() != role)
-            .toList());
+            .toList(),
+        isCutShort);
+  }
+
+  /** Rules that are broken after it and were not before. */
+  public List<Finding> broken() {
+    return assessment.broken().stream()
+        .filter(finding ->
+            base.broken().stream().noneMatch(before -> before.rule().equals(finding.rule())))
+        .toList();
+  }
+
+  /** Limits that are missed after it, and were not before or by less. */
+  public List<Limit> missed() {
+    return assessment.limits().stream()
+        .filter(limit -> !limit.met()
+            && base.limits().stream()
+                .noneMatch(before -> before.id().equals(limit.id())
+                    && before.excessMillionths() >= limit.excessMillionths()))
+        .toList();
+  }
+
+  /** Whether it takes the flight away. */
+  public boolean grounds() {
+    return assessment.flight().isEmpty() && base.flight().isPresent();
+  }
+
+  /** Whether nothing is broken after it that was not broken before. */
+  public boolean breaksNothing() {
+    return broken().isEmpty() && missed().isEmpty() && !grounds();
   }
 
   /** What is gained of what builds are ranked by, seconds or metres; below zero for a loss. */

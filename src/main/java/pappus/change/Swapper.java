@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import pappus.assessment.Assessment;
 import pappus.catalog.Build;
 import pappus.catalog.Part;
@@ -79,15 +80,15 @@ public final class Swapper {
     var broken = newlyBroken(swapped, base);
     var free = free(swapped.build(), broken, role);
     var tries = 0;
+    var isCutShort = false;
     for (var changes = 1;
         changes <= Math.min(free.size(), MOST_ALONGSIDE)
             && !newlyBroken(best, base).isEmpty();
         changes++) {
       for (var roles : choose(free, changes)) {
-        for (var way : ways(swapped.build(), roles)) {
-          if (++tries > MOST_TRIES) {
-            return Swap.of(role, part, base, best);
-          }
+        isCutShort |= count(roles) > MOST_TRIES - tries;
+        for (var way : ways(swapped.build(), roles, MOST_TRIES - tries)) {
+          tries++;
           var tidy = tidy(way, role, part);
           if (broken.stream().noneMatch(rule -> question.assessor().isBroken(rule, tidy))) {
             var cured = question.assessor().assess(tidy);
@@ -96,7 +97,15 @@ public final class Swapper {
         }
       }
     }
-    return Swap.of(role, part, base, best);
+    isCutShort |= free.size() > MOST_ALONGSIDE && !newlyBroken(best, base).isEmpty();
+    return Swap.of(role, part, base, best, isCutShort);
+  }
+
+  /** Ways to fill some roles anew. */
+  private long count(List<Role> roles) {
+    return roles.stream()
+        .mapToLong(role -> question.options(role).size())
+        .reduce(1, (one, other) -> one * other);
   }
 
   /** What a swap breaks; what was broken before is none of its business. */
@@ -170,18 +179,13 @@ public final class Swapper {
     return chosen;
   }
 
-  /** Every way to fill some roles of a build anew. */
-  private List<Build> ways(Build build, List<Role> roles) {
-    var ways = List.of(build);
+  /** Ways to fill some roles of a build anew, so many at most. */
+  private List<Build> ways(Build build, List<Role> roles, int most) {
+    var ways = Stream.of(build);
     for (var role : roles) {
-      ways = ways.stream()
-          .flatMap(way -> question.options(role).stream().map(part -> way.with(role, part)))
-          .toList();
-      if (ways.size() > MOST_TRIES) {
-        return ways.subList(0, MOST_TRIES);
-      }
+      ways = ways.flatMap(way -> question.options(role).stream().map(part -> way.with(role, part)));
     }
-    return ways;
+    return ways.limit(most).toList();
   }
 
   /** Roles of a build that have another part to offer, in the order of roles. */

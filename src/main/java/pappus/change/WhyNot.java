@@ -121,7 +121,7 @@ public record WhyNot(
         isLeftOut(scenario, part, role, supply),
         !open.assessor().purse().canHave(part, role.pieces()),
         swap,
-        cures(part, role, swap.assessment(), open),
+        cures(part, role, swap, open),
         best,
         isIn(winner, part, role)
             ? List.of()
@@ -169,10 +169,11 @@ public record WhyNot(
     return fixed.fills().contains(role);
   }
 
-  private static List<Cure> cures(Part part, Role role, Assessment swapped, Question question) {
+  private static List<Cure> cures(Part part, Role role, Swap swap, Question question) {
+    var swapped = swap.assessment().build();
     var assessor = question.assessor();
     var cures = new ArrayList<Cure>();
-    for (var finding : swapped.broken()) {
+    for (var finding : swap.broken()) {
       var rule = assessor.rules().stream()
           .filter(each -> each.id().equals(finding.rule()))
           .findFirst()
@@ -185,8 +186,8 @@ public record WhyNot(
           continue;
         }
         var parts = question.options(other).stream()
-            .filter(option ->
-                !assessor.isBroken(rule, swapped.build().with(role, part).with(other, option)))
+            .filter(
+                option -> !assessor.isBroken(rule, swapped.with(role, part).with(other, option)))
             .toList();
         if (!parts.isEmpty()) {
           cures.add(new Cure(rule.id(), other, parts));

@@ -27,7 +27,7 @@ public final class AlternativeWords {
       words.add("not in stock");
     }
     switch (one.grade()) {
-      case BREAKS_LIMIT, DOES_NOT_FIT -> words.add(Changes.broken(one.swap().assessment()));
+      case BREAKS_LIMIT, DOES_NOT_FIT -> words.add(Changes.broken(one.swap()));
       case DROP_IN, OTHER_HARDWARE, OTHER_PARTS -> {
         one.swap()
             .alongside()
@@ -48,10 +48,11 @@ public final class AlternativeWords {
   }
 
   private static String hardware(HardwareChange change) {
+    var isMore = change.before().map(Part::id).equals(change.after().map(Part::id));
     return change
         .after()
         .map(Part::name)
-        .map(name -> change.label() + " " + Spoken.safe(name))
+        .map(name -> (isMore ? "more " : "") + change.label() + " " + Spoken.safe(name))
         .orElse("no " + change.label());
   }
 }

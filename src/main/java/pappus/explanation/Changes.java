@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import pappus.assessment.Assessment;
+import pappus.assessment.Finding;
+import pappus.assessment.Limit;
 import pappus.catalog.Part;
 import pappus.change.BestSwaps;
 import pappus.change.Changed;
@@ -164,22 +166,48 @@ public final class Changes {
 
   /** The first rule or limit that a build breaks, in words; others are counted. */
   public static String broken(Assessment assessment) {
-    var broken = everyBroken(assessment);
+    return first(everyBroken(assessment));
+  }
+
+  /** The same of what a swap breaks that was not broken before. */
+  static String broken(Swap swap) {
+    return first(everyBroken(swap));
+  }
+
+  private static String first(List<String> broken) {
     return broken.get(0) + (broken.size() == 1 ? "" : " and %s more".formatted(broken.size() - 1));
   }
 
   /** Every rule and limit that a build breaks, in words. */
-  static String allBroken(Assessment assessment) {
+  public static String allBroken(Assessment assessment) {
     return String.join("; ", everyBroken(assessment));
   }
 
+  /** Every rule and limit that a swap breaks and that were not broken before, in words. */
+  static String allBroken(Swap swap) {
+    return String.join("; ", everyBroken(swap));
+  }
+
   private static List<String> everyBroken(Assessment assessment) {
+    return broken(
+        assessment.broken(),
+        assessment.limits().stream().filter(limit -> !limit.met()).toList(),
+        assessment.whyNoFlight());
+  }
+
+  private static List<String> everyBroken(Swap swap) {
+    return broken(
+        swap.broken(),
+        swap.missed(),
+        swap.grounds() ? swap.assessment().whyNoFlight() : Optional.empty());
+  }
+
+  private static List<String> broken(
+      List<Finding> rules, List<Limit> limits, Optional<String> whyNoFlight) {
     var broken = new ArrayList<String>();
-    assessment.broken().forEach(finding -> broken.add("a rule (" + Reasons.said(finding) + ")"));
-    assessment.limits().stream()
-        .filter(limit -> !limit.met())
-        .forEach(limit -> broken.add("a limit (" + Reasons.broken(limit) + ")"));
-    assessment.whyNoFlight().ifPresent(why -> broken.add("the physics (" + Spoken.safe(why) + ")"));
+    rules.forEach(finding -> broken.add("a rule (" + Reasons.said(finding) + ")"));
+    limits.forEach(limit -> broken.add("a limit (" + Reasons.broken(limit) + ")"));
+    whyNoFlight.ifPresent(why -> broken.add("the physics (" + Spoken.safe(why) + ")"));
     return broken.isEmpty() ? List.of("nothing") : broken;
   }
 

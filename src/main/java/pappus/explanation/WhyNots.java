@@ -57,10 +57,10 @@ public final class WhyNots {
   private String put(String name) {
     var swap = why.swap();
     var into = "Put into this build as its " + why.role().label();
-    return swap.assessment().isFeasible()
+    return swap.breaksNothing()
         ? into + ": " + String.join(", ", changes.effects(swap)) + watts(winner, swap.assessment())
             + changes.alongside(swap.alongside()) + "."
-        : into + ", " + name + " breaks " + Changes.allBroken(swap.assessment()) + ".";
+        : into + ", " + name + " breaks " + Changes.allBroken(swap) + ".";
   }
 
   private static String watts(Assessment before, Assessment after) {

@@ -11,6 +11,7 @@ import pappus.catalog.Role;
 import pappus.change.Alternative;
 import pappus.explanation.AlternativeWords;
 import pappus.explanation.Cautions;
+import pappus.explanation.Changes;
 import pappus.explanation.Spoken;
 import pappus.scenario.Goal;
 import pappus.scenario.Scenario;
@@ -42,6 +43,10 @@ public final class AlternativesReport {
     return BuildLines.currency(base);
   }
 
+  private boolean isProof() {
+    return alternatives.stream().noneMatch(one -> one.swap().isCutShort());
+  }
+
   /** What stands behind the answer. */
   private String standing() {
     var many = alternatives.size() == 1
@@ -49,7 +54,9 @@ public final class AlternativesReport {
         : "Each of the %s other parts of the catalogue for this role was assessed in this quad"
             .formatted(alternatives.size());
     return many
-        + "; what does not plug together was tried with every small part that could cure it.";
+        + (isProof()
+            ? "; what does not plug together was tried with every small part that could cure it."
+            : "; what does not plug together was tried with small parts that could cure it, but not with all of them together.");
   }
 
   /**
@@ -75,6 +82,10 @@ public final class AlternativesReport {
                 Spoken.number(flight.figure() / (isForRange() ? 1000 : 60), 1),
                 isForRange() ? "km" : "min",
                 Spoken.number(base.mass().grams(), 0))));
+    if (!base.isFeasible()) {
+      lines.say("As it is, this quad breaks %s; what follows is told beside that."
+          .formatted(Changes.allBroken(base)));
+    }
     for (var grade : Alternative.Grade.values()) {
       var some = alternatives.stream().filter(one -> one.grade() == grade).toList();
       if (!some.isEmpty()) {
@@ -167,11 +178,9 @@ public final class AlternativesReport {
     var answer = new AnswerJson(
         scenario,
         run,
-        alternatives.stream().anyMatch(one -> one.swap().assessment().isFeasible())
-            ? "found"
-            : "infeasible");
+        alternatives.stream().anyMatch(one -> one.swap().breaksNothing()) ? "found" : "infeasible");
     var standing = new LinkedHashMap<String, Object>();
-    standing.put("proven", true);
+    standing.put("proven", isProof());
     standing.put("text", standing());
     answer.put("standing", standing).put("role", role).put("quad", answer.brief(base));
     var rows = new ArrayList<Object>();

@@ -6,9 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import java.util.function.Function;
 import pappus.catalog.Battery;
-import pappus.catalog.Part;
 import pappus.files.Closest;
 import pappus.files.Shown;
 import pappus.quantity.Money;
@@ -169,16 +167,21 @@ public final class Axes {
         : from.with(Map.of("payload.massGrams", new BigDecimal(value)));
   }
 
-  /** Packs of other cells are not there. */
+  /** Packs of other cells are not there; none is, where the one that the scenario fixes has others. */
   private static Asked cells(Asked from, String value) {
     if (!value.matches("[1-8]")) {
       throw new IllegalArgumentException(
           "cells must be from 1 to 8, but is %s.".formatted(Shown.text(value)));
     }
     var cells = Integer.parseInt(value);
-    Function<Part, Boolean> stays =
-        part -> !(part instanceof Battery battery) || battery.cellsInSeries() == cells;
-    var left = from.supply().catalog().parts().stream().filter(stays::apply).toList();
+    var catalog = from.supply().catalog();
+    var isFixed = from.scenario().choice().fixedIds().stream()
+        .flatMap(id -> catalog.part(id).stream())
+        .anyMatch(part -> part instanceof Battery battery && battery.cellsInSeries() != cells);
+    var left = catalog.parts().stream()
+        .filter(part ->
+            !(part instanceof Battery battery) || (battery.cellsInSeries() == cells && !isFixed))
+        .toList();
     return new Asked(from.scenario(), from.supply().with(left));
   }
 }

@@ -82,6 +82,25 @@ class AlternativesTest {
         .contains("BREAKS_LIMIT tidewell-2s-3400");
   }
 
+  /** A quad of 191 g where 150 are allowed: lighter packs are no worse, heavier ones are. */
+  @Test
+  void whatTheQuadItselfBreaksIsNoFaultOfAPart() {
+    var scenario = SmallShop.scenario("");
+    var cap = pappus.catalog.Parts.with(scenario.massCap(), "grams", 150.0);
+    var light = question(pappus.catalog.Parts.with(scenario, "massCap", cap));
+    var base = Quads.assess(Quads.WHOLE.build().toString(), light);
+    var told = told(Alternatives.of(base, Role.BATTERY, WORKSHOP, light));
+
+    assertThat(base.isFeasible()).isFalse();
+    assertThat(told)
+        .contains("DROP_IN tidewell-2s-3400")
+        .noneMatch(one -> one.startsWith("DROP_IN") && one.contains("tidewell-3s"));
+    assertThat(one(Alternatives.of(base, Role.BATTERY, WORKSHOP, light), "tidewell-2s-3400")
+            .swap()
+            .breaksNothing())
+        .isTrue();
+  }
+
   @Test
   void doesNotAskWhatTheScenarioFixesOrAllowsButWhatItExcludes() {
     var fixed = SmallShop.scenario(

@@ -240,4 +240,18 @@ class AxesTest {
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessage("leastThrustToWeight must be from 1 to 20, but is 0.5.");
   }
+
+  /** Else another pack would stand in for the one that the scenario fixes. */
+  @Test
+  void aFixedPackOfOtherCellsLeavesNone() {
+    var fixed =
+        Asking.asked(SmallShop.scenario(", \"parts\": {\"fixed\": [\"tidewell-2s-3500\"]}"));
+    var axis = Axes.of("cells=2,3", fixed);
+
+    assertThat(axis.change().at(fixed, "2").question().options(pappus.catalog.Role.BATTERY))
+        .extracting(pappus.catalog.Part::id)
+        .containsExactly("tidewell-2s-3500");
+    assertThat(axis.change().at(fixed, "3").question().options(pappus.catalog.Role.BATTERY))
+        .isEmpty();
+  }
 }
