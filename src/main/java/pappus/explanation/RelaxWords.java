@@ -24,9 +24,10 @@ public final class RelaxWords {
       return "No build goes together even if nothing is asked for: the parts themselves do not fit.";
     }
     if (conflict.size() == 1) {
-      return "One demand alone leaves no build: " + text(conflict.get(0)) + ".";
+      return "One demand alone leaves no build, even if nothing else were asked: "
+          + text(conflict.get(0)) + ".";
     }
-    return "These demands together leave no build, whatever else is asked; without any one of them there would be one: "
+    return "These demands together leave no build, even if nothing else were asked; of these alone, any one less would leave one: "
         + conflict.stream().map(RelaxWords::text).collect(Collectors.joining("; "))
         + ".";
   }
@@ -58,7 +59,7 @@ public final class RelaxWords {
     var texts = together.demands().stream().map(RelaxWords::text).collect(Collectors.joining("; "));
     return (together.demands().size() == 2
             ? "Without both of these: "
-            : "No two do; without all of these, none of which can stay: ")
+            : "No two were found to; without all of these, none of which can stay: ")
         + texts;
   }
 
@@ -78,9 +79,17 @@ public final class RelaxWords {
     return String.format(java.util.Locale.ROOT, "%,d", count);
   }
 
+  /** That no change of one demand helps, as far as that is known. */
+  public static String nothingAlone(Relaxation relaxation) {
+    return relaxation.isProof()
+        ? "No change of one of them alone helps: other demands stand in the way too."
+        : "No change of one of them alone was found to help.";
+  }
+
   /** How far all of it can be trusted. */
   public static String standing(Relaxation relaxation) {
-    return (relaxation.isProof()
+    return (relaxation.isCutShort() ? "Ended early, with what was found by then. " : "")
+        + (relaxation.isProof()
             ? "Proven: what is called impossible was searched to the end"
             : "Not proven: where nothing was found, there may be something all the same")
         + (relaxation.searches() == 1

@@ -7,7 +7,6 @@ import pappus.catalog.Part;
 import pappus.catalog.Role;
 import pappus.change.Changed;
 import pappus.ranking.Frontier;
-import pappus.search.Ending;
 import pappus.whatif.Axis;
 import pappus.whatif.Step;
 import pappus.whatif.Sweep;
@@ -101,7 +100,7 @@ public final class SweepWords {
     if (front.isProof()) {
       return "Proven: none is missing %s.".formatted(front.share() > 0 ? downTo : "at all");
     }
-    return front.reach().ending() == Ending.EFFORT || front.reach().ending() == Ending.INTERRUPTED
+    return front.reach().atMost().isPresent()
         ? "The search ended before its end: what reaches more than it had come to is all here."
             + against.more(front.reach())
         : "Not proven: these are of what was met on the way." + against.more(front.reach());

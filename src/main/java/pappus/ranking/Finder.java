@@ -107,7 +107,16 @@ public final class Finder {
 
   /** The best build of a question, if any is feasible. */
   public Best best(Question question) {
-    return one(question, (search, pool) -> search.best(effort, pool, done -> {}));
+    return best(question, effort);
+  }
+
+  /**
+   * The same as far as so many looks go.
+   *
+   * @param looks choices to look into at most
+   */
+  public Best best(Question question, long looks) {
+    return one(question, (search, pool) -> search.best(Math.min(effort, looks), pool, done -> {}));
   }
 
   /**

@@ -49,7 +49,7 @@ public final class RelaxationReport {
           .forEach(relief ->
               lines.item(RelaxWords.relief(relief) + ": " + BuildWords.of(relief.build())));
     } else if (!relaxation.conflict().isEmpty()) {
-      lines.blank().say("No change of one demand alone helps.");
+      lines.blank().say(RelaxWords.nothingAlone(relaxation));
     }
     relaxation
         .together()
@@ -89,6 +89,7 @@ public final class RelaxationReport {
         best.build()
             .map(build -> new Against(scenario).of(build, best))
             .orElseGet(() -> RelaxWords.standing(relaxation)));
+    standing.put("endedEarly", relaxation.isCutShort());
     standing.put("searches", relaxation.searches());
     answer.put("standing", standing);
     best.build().ifPresent(build -> answer.put("best", answer.brief(build)));

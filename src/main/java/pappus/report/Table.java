@@ -2,7 +2,6 @@ package pappus.report;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import pappus.explanation.Spoken;
 import pappus.files.CsvText;
 import pappus.files.MarkdownText;
@@ -44,7 +43,7 @@ record Table(List<Column> columns, List<List<Object>> rows) {
 
     private String shown(Object cell) {
       return cell instanceof Number number
-          ? String.format(Locale.ROOT, "%." + Math.max(0, decimals) + "f", number.doubleValue())
+          ? Spoken.number(number.doubleValue(), Math.max(0, decimals))
           : Spoken.safe(cell.toString());
     }
   }
@@ -68,7 +67,7 @@ record Table(List<Column> columns, List<List<Object>> rows) {
       shown.add(List.copyOf(shown(row)));
     }
     return MarkdownText.of(
-        columns.stream().map(Column::title).toList(),
+        columns.stream().map(Column::title).map(Spoken::safe).toList(),
         columns.stream().map(Column::isNumber).toList(),
         shown);
   }
@@ -86,7 +85,7 @@ record Table(List<Column> columns, List<List<Object>> rows) {
    * others leave it no room.
    */
   List<String> lines(int width) {
-    var titles = columns.stream().map(Column::title).toList();
+    var titles = columns.stream().map(Column::title).map(Spoken::safe).toList();
     var all = rows.stream().map(this::shown).toList();
     var widths = new ArrayList<Integer>();
     for (var i = 0; i < columns.size() - 1; i++) {

@@ -2,8 +2,13 @@ package pappus.whatif;
 
 import pappus.assessment.Assessment;
 
-/** A demand that can be loosened step by step, of which each allows all that the one before does. */
+/** A demand that can be loosened step by step. */
 interface Dial {
+  /** Whether each step allows all that the one before does. */
+  default boolean isOrdered() {
+    return true;
+  }
+
   /** How far it goes; step 0 is as asked. */
   int steps();
 

@@ -16,6 +16,9 @@ import pappus.quantity.Money;
 
 /** Demands that have a number. */
 final class Dials {
+  /** A scenario takes no more, m/s. */
+  private static final double MOST_AIRSPEED = 60;
+
   /** What money can be at most. */
   private static final double DEAREST = 1_000_000;
 
@@ -87,15 +90,22 @@ final class Dials {
         value -> Map.of("payload.massGrams", value));
   }
 
-  /** By half metres a second. */
+  /** By half metres a second: upward where the wind is faster, else downward; neither is ever less to ask. */
   static Dial airspeed(Asked asked, double metresPerSecond) {
-    return unmeasured(
+    var to = metresPerSecond <= asked.scenario().flight().windOrCalm() ? MOST_AIRSPEED : 1;
+    return new Line(
         asked,
         metresPerSecond,
-        1,
+        to,
         "0.5",
         " m/s",
-        value -> Map.of("flight.airspeedMetresPerSecond", value));
+        value -> Map.of("flight.airspeedMetresPerSecond", value),
+        build -> to) {
+      @Override
+      public boolean isOrdered() {
+        return false;
+      }
+    };
   }
 
   /** By half metres a second. */
@@ -168,7 +178,7 @@ final class Dials {
   }
 
   /** Equal steps from a value to another, up or down. */
-  private static final class Line implements Dial {
+  private static class Line implements Dial {
     private final BigDecimal from;
     private final BigDecimal to;
     private final BigDecimal step;

@@ -15,6 +15,7 @@ import pappus.ranking.Best;
  *     pair does, demands of which none can be kept once the others are
  * @param clashes which rules set parts apart
  * @param isProof whether every "no" in it is proven
+ * @param isCutShort whether it was ended before it was done
  * @param searches how many searches it took
  */
 public record Relaxation(
@@ -24,6 +25,7 @@ public record Relaxation(
     List<Together> together,
     List<ClashCount> clashes,
     boolean isProof,
+    boolean isCutShort,
     int searches) {
   public Relaxation {
     conflict = List.copyOf(conflict);

@@ -24,6 +24,9 @@ public final class Relaxer {
 
   private static final long FEW_LOOKS = 20_000;
 
+  /** Of many searches none may take longer than some ten seconds: what that leaves open is said. */
+  private static final long LOOKS = 400_000;
+
   private final Asked asked;
   private final Finder finder;
   private boolean isProof = true;
@@ -38,7 +41,8 @@ public final class Relaxer {
   public Relaxation relax() {
     var best = best(asked);
     if (best.build().isPresent()) {
-      return new Relaxation(best, List.of(), List.of(), List.of(), List.of(), isProof, searches);
+      return new Relaxation(
+          best, List.of(), List.of(), List.of(), List.of(), isProof, finder.isStopped(), searches);
     }
     var demands = Demands.of(asked);
     var conflict = conflict(demands);
@@ -55,11 +59,22 @@ public final class Relaxer {
         reliefs.isEmpty() ? together(conflict, demands) : List.of(),
         Clashes.of(asked.question()),
         isProof && !finder.isStopped(),
+        finder.isStopped(),
         searches);
   }
 
   private Best best(Asked one) {
     return counted(finder.best(one.question()));
+  }
+
+  /** The best build, or the better of that and one that was met already where it is not found. */
+  private Optional<Assessment> best(Asked one, Optional<Assessment> met) {
+    searches++;
+    var found = finder.best(one.question(), LOOKS).build();
+    return found.isPresent()
+            && met.stream().noneMatch(other -> other.objective() > found.get().objective())
+        ? found
+        : met;
   }
 
   /**
@@ -74,14 +89,14 @@ public final class Relaxer {
             grams,
             "leastThrustToWeight",
             Math.max(USUAL_THRUST, one.scenario().leastThrustToWeight())));
+        searches++;
         var found = finder.any(usual.question(), FEW_LOOKS).build();
         if (found.isPresent()) {
-          searches++;
           return found;
         }
       }
     }
-    return counted(finder.any(one.question())).build();
+    return counted(finder.any(one.question(), LOOKS)).build();
   }
 
   private Best counted(Best best) {
@@ -143,13 +158,14 @@ public final class Relaxer {
       return whole(demand, true);
     }
     var least = least(demand, dial.get());
-    return least.isPresent() || demand.givenUp().isEmpty() ? least : whole(demand, isProof);
+    return least.isPresent() || demand.givenUp().isEmpty()
+        ? least
+        : whole(demand, isProof && dial.get().isOrdered());
   }
 
   private Optional<Relief> whole(Demand demand, boolean isLeast) {
-    return best(demand.change().without(asked))
-        .build()
-        .map(build -> new Relief(demand, "", "", build, isLeast));
+    var without = demand.change().without(asked);
+    return best(without, any(without)).map(build -> new Relief(demand, "", "", build, isLeast));
   }
 
   /** The first step that makes a build possible: by doubling, then by halving. */
@@ -159,11 +175,13 @@ public final class Relaxer {
     var no = 0;
     var yes = 0;
     Optional<Assessment> found = Optional.empty();
+    var met = found;
     for (var step = 1; found.isEmpty() && no < dial.steps(); step *= 2) {
       var at = Math.min(step, dial.steps());
       found = any(dial.at(at));
       if (found.isPresent()) {
         yes = Math.min(at, dial.first(found.get()));
+        met = found;
       } else {
         no = at;
       }
@@ -177,15 +195,16 @@ public final class Relaxer {
       var better = any(dial.at(middle));
       if (better.isPresent()) {
         yes = Math.min(middle, dial.first(better.get()));
+        met = better;
       } else {
         no = middle;
       }
     }
-    var isLeast = isProof && !finder.isStopped();
+    var isLeast = isProof && !finder.isStopped() && dial.isOrdered();
     isProof &= before;
     var from = dial.shown(0);
     var to = dial.shown(yes);
-    return best(dial.at(yes)).build().map(build -> new Relief(demand, from, to, build, isLeast));
+    return best(dial.at(yes), met).map(build -> new Relief(demand, from, to, build, isLeast));
   }
 
   private List<Relaxation.Together> together(List<Demand> conflict, List<Demand> demands) {
@@ -207,7 +226,8 @@ public final class Relaxer {
       }
     }
     var all = List.copyOf(givenUp);
-    return best(without(all)).build().map(build -> new Relaxation.Together(all, build)).stream()
+    var without = without(all);
+    return best(without, any(without)).map(build -> new Relaxation.Together(all, build)).stream()
         .toList();
   }
 
@@ -218,12 +238,17 @@ public final class Relaxer {
       for (var other : demands) {
         var isMet =
             conflict.contains(other) ? conflict.indexOf(other) <= conflict.indexOf(one) : false;
-        if (isMet || tried == MOST_PAIRS || finder.isStopped()) {
+        if (isMet || finder.isStopped()) {
           continue;
         }
+        if (tried == MOST_PAIRS) {
+          isProof = false;
+          return pairs;
+        }
         tried++;
-        best(without(List.of(one, other)))
-            .build()
+        var without = without(List.of(one, other));
+        var met = any(without);
+        met.flatMap(build -> best(without, met))
             .ifPresent(build -> pairs.add(new Relaxation.Together(List.of(one, other), build)));
       }
     }

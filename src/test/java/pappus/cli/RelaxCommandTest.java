@@ -56,7 +56,7 @@ class RelaxCommandTest {
     assertThat(unwrapped(run))
         .startsWith("marsh: Below 250.0 g (Below 250 g at take-off) with 95 % confidence;")
         .contains(
-            "One demand alone leaves no build: a budget of EUR 170.",
+            "One demand alone leaves no build, even if nothing else were asked: a budget of EUR 170.",
             "The smallest change of each that helps by itself, and the best build then:\n- Budget 170 EUR → 179 EUR: Cottongrass 4, Spikerush 1303-3400, Ligule 4×1.9×2, Tidewell 2S 3400: ",
             ", thrust over weight 2.2, EUR 179.",
             "\n- propeller-clearance: 2 of 6 pairs of frame and propeller (33 %).",
@@ -88,8 +88,8 @@ class RelaxCommandTest {
     assertThat(run.exitCode()).isEqualTo(ExitCode.OK);
     assertThat(unwrapped(run))
         .contains(
-            "One demand alone leaves no build: a budget of EUR 170.",
-            "No change of one demand alone helps.\n- No two do; without all of these, none of which can stay: a GPS; a buzzer; a budget of EUR 170: ");
+            "One demand alone leaves no build, even if nothing else were asked: a budget of EUR 170.",
+            "No change of one of them alone helps: other demands stand in the way too.\n- No two were found to; without all of these, none of which can stay: a GPS; a buzzer; a budget of EUR 170: ");
   }
 
   @Test

@@ -33,7 +33,8 @@ class RelaxWordsTest {
   private static Relaxation relaxation(boolean isProof, int searches) {
     var none = new Best(
         Optional.empty(), new Reach(Ending.PROVEN, OptionalLong.empty(), 1, Optional.empty()));
-    return new Relaxation(none, List.of(), List.of(), List.of(), List.of(), isProof, searches);
+    return new Relaxation(
+        none, List.of(), List.of(), List.of(), List.of(), isProof, false, searches);
   }
 
   @Test
@@ -44,10 +45,11 @@ class RelaxWordsTest {
     assertThat(RelaxWords.conflict(List.of(), false))
         .isEqualTo("No build was found even if nothing is asked for; that is no proof.");
     assertThat(RelaxWords.conflict(List.of(CAP), true))
-        .isEqualTo("One demand alone leaves no build: below 190 g.");
+        .isEqualTo(
+            "One demand alone leaves no build, even if nothing else were asked: below 190 g.");
     assertThat(RelaxWords.conflict(List.of(GPS, CAP), true))
         .isEqualTo(
-            "These demands together leave no build, whatever else is asked; without any one of them there would be one: a GPS; below 190 g.");
+            "These demands together leave no build, even if nothing else were asked; of these alone, any one less would leave one: a GPS; below 190 g.");
   }
 
   @ParameterizedTest
@@ -77,7 +79,7 @@ class RelaxWordsTest {
         .isEqualTo("Without both of these: below 190 g; a GPS");
     assertThat(RelaxWords.together(new Relaxation.Together(List.of(CAP, GPS, CAP), BUILD)))
         .isEqualTo(
-            "No two do; without all of these, none of which can stay: below 190 g; a GPS; below 190 g");
+            "No two were found to; without all of these, none of which can stay: below 190 g; a GPS; below 190 g");
   }
 
   @Test
@@ -106,9 +108,10 @@ class RelaxWordsTest {
         Demanded.of("pilot-video", "video for a\u001B[2J goggles", "fly\u202E with others");
 
     assertThat(RelaxWords.conflict(List.of(hostile), true))
-        .isEqualTo("One demand alone leaves no build: video for a\\u001b[2J goggles.");
+        .isEqualTo(
+            "One demand alone leaves no build, even if nothing else were asked: video for a\\u001b[2J goggles.");
     assertThat(RelaxWords.conflict(List.of(GPS, hostile), true))
-        .endsWith("there would be one: a GPS; video for a\\u001b[2J goggles.");
+        .endsWith("any one less would leave one: a GPS; video for a\\u001b[2J goggles.");
     assertThat(RelaxWords.relief(new Relief(hostile, "", "", BUILD, true)))
         .isEqualTo("Fly\\u202e with others");
     assertThat(RelaxWords.together(new Relaxation.Together(List.of(GPS, hostile), BUILD)))

@@ -54,12 +54,19 @@ class RelaxationReportTest {
       List<Relaxation.Together> pairs,
       List<ClashCount> clashes) {
     return new Relaxation(
-        best(Optional.empty(), Ending.PROVEN), conflict, reliefs, pairs, clashes, true, 9);
+        best(Optional.empty(), Ending.PROVEN), conflict, reliefs, pairs, clashes, true, false, 9);
   }
 
   private static Relaxation found(Ending ending) {
     return new Relaxation(
-        best(Optional.of(BUILD), ending), List.of(), List.of(), List.of(), List.of(), true, 1);
+        best(Optional.of(BUILD), ending),
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        true,
+        false,
+        1);
   }
 
   private static String text(Relaxation relaxation, int width) {
@@ -77,7 +84,7 @@ class RelaxationReportTest {
     assertThat(text(all, 2000)).startsWith("""
         marsh: Below 250.0 g (Below 250 g at take-off) with 95 %% confidence; thrust over weight at least 2.0; 5 m.
 
-        These demands together leave no build, whatever else is asked; without any one of them there would be one: a GPS; below 190 g.
+        These demands together leave no build, even if nothing else were asked; of these alone, any one less would leave one: a GPS; below 190 g.
 
         The smallest change of each that helps by itself, and the best build then:
         - Do without a GPS: %1$s
@@ -97,9 +104,9 @@ class RelaxationReportTest {
     assertThat(text(relaxation(List.of(CAP), List.of(), List.of(PAIR), List.of()), 2000))
         .contains("""
 
-            One demand alone leaves no build: below 190 g.
+            One demand alone leaves no build, even if nothing else were asked: below 190 g.
 
-            No change of one demand alone helps.
+            No change of one of them alone helps: other demands stand in the way too.
             - Without both of these: below 190 g; a GPS: %s
 
             Proven: what is called impossible was searched to the end, in 9 searches.
@@ -187,7 +194,7 @@ class RelaxationReportTest {
     assertThat(json.path("status").asString()).isEqualTo("relaxed");
     assertThat(json.path("standing").toString())
         .isEqualTo(
-            "{\"proven\":true,\"text\":\"Proven: what is called impossible was searched to the end, in 9 searches.\",\"searches\":9}");
+            "{\"proven\":true,\"text\":\"Proven: what is called impossible was searched to the end, in 9 searches.\",\"endedEarly\":false,\"searches\":9}");
     assertThat(json.path("conflict").toString())
         .isEqualTo(
             "[{\"demand\":\"wants-gps\",\"asks\":\"a GPS\"},{\"demand\":\"mass-cap\",\"asks\":\"below 190 g\"}]");
@@ -235,13 +242,13 @@ class RelaxationReportTest {
     assertThat(feasible.path("conflict")).isEmpty();
     assertThat(feasible.path("standing").toString())
         .isEqualTo(
-            "{\"proven\":true,\"text\":\"Proven: no other combination in this catalogue does better.\",\"searches\":1}");
+            "{\"proven\":true,\"text\":\"Proven: no other combination in this catalogue does better.\",\"endedEarly\":false,\"searches\":1}");
   }
 
   @Test
   void aBestBuildThatIsNotProvenIsNotCalledSo() {
     assertThat(json(found(Ending.MOVES)).path("standing").toString())
         .isEqualTo(
-            "{\"proven\":false,\"text\":\"Nothing better was found; that is no proof.\",\"searches\":1}");
+            "{\"proven\":false,\"text\":\"Nothing better was found; that is no proof.\",\"endedEarly\":false,\"searches\":1}");
   }
 }

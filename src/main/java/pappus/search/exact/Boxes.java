@@ -21,11 +21,17 @@ import pappus.scenario.Flight.Style;
 
 /** Motors, propellers and batteries of a question as trees of boxes. */
 final class Boxes {
-  private static final int SPANS = 100;
+  private static final int LEAST_SPANS = 100;
+
+  /** Of a span, its end over its beginning less one: what spans are worth hardly changes within so much thrust. */
+  private static final double SPAN = 0.035;
+
   private static final int ROTORS = 4;
 
-  /** Below so small a share of the cap no build weighs. */
+  /** Below so small a share of the cap, and below so many grams, no build is worth a bound. */
   private static final double LEAST_OF_CAP = 0.15;
+
+  private static final double LEAST_GRAMS = 37.5;
 
   private static final double GRAVITY = 9.80665;
 
@@ -55,10 +61,10 @@ final class Boxes {
     this.models = goods.assessor().models();
     var flight = goods.assessor().scenario().flight();
     var newtons = bounds.capGrams() / 1000 * GRAVITY / (1 - flight.thrustLostOrUsual()) / ROTORS;
-    this.spans = PropellerFloor.Spans.between(
-        LEAST_OF_CAP * newtons,
-        1.01 * Math.max(1, goods.assessor().scenario().leastThrustToWeight()) * newtons,
-        SPANS);
+    var least = Math.min(LEAST_OF_CAP, LEAST_GRAMS / bounds.capGrams()) * newtons;
+    var most = 1.01 * Math.max(1, goods.assessor().scenario().leastThrustToWeight()) * newtons;
+    this.spans = PropellerFloor.Spans.between(least, most, Math.max(LEAST_SPANS, (int)
+        Math.ceil(Math.log(most / least) / SPAN)));
     this.share = flight.style() == Style.HOVER ? 1 : ForwardFlight.LEAST_OF_HOVER;
     this.usualWatts = WATTS_PER_GRAM * bounds.capGrams();
     this.usualThrustN = newtons;
