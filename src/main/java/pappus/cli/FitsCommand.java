@@ -66,7 +66,7 @@ final class FitsCommand implements JsonAnswer, Callable<Integer> {
       print(
           matrix::json, matrix::csv, matrix::markdown, () -> matrix.text(CatalogCommand.columns()));
     } else {
-      var report = new MatchReport(given, matcher.with(given));
+      var report = new MatchReport(given, matcher.among(given), matcher.with(given));
       print(
           report::json, report::csv, report::markdown, () -> report.text(CatalogCommand.columns()));
     }

@@ -9,6 +9,7 @@ import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import pappus.catalog.Battery;
 import pappus.catalog.Build;
+import pappus.catalog.Part;
 import pappus.files.Closest;
 import pappus.files.InputException;
 import pappus.files.Problem;
@@ -31,6 +32,9 @@ import picocli.CommandLine.Parameters;
     description =
         "Sets the estimate of a build against what a scale and flights say, and keeps both in a folder of the builder's own.")
 final class WeighCommand extends ScenarioCommand implements Callable<Integer> {
+  /** Labels are hardly ever too low by more: engineering estimate. */
+  private static final double MOST_OF_LABEL = 1.1;
+
   @Parameters(index = "1", paramLabel = "BUILD", description = BuildArgument.DESCRIPTION)
   private String buildText;
 
@@ -76,7 +80,7 @@ final class WeighCommand extends ScenarioCommand implements Callable<Integer> {
       var source = Source.read(flightFile);
       files.add(source.fingerprint());
       flights = FlightRow.read(source, problems);
-      check(flights, inputs, problems);
+      checkFlights(flights, inputs, build, problems);
       checkFlies(inputs, build, problems);
     }
     problems.throwIfAny();
@@ -168,7 +172,8 @@ final class WeighCommand extends ScenarioCommand implements Callable<Integer> {
     return rows.stream().filter(row -> row.what().equals(what)).findFirst();
   }
 
-  private static void check(List<FlightRow> rows, Inputs inputs, Problems problems) {
+  private static void checkFlights(
+      List<FlightRow> rows, Inputs inputs, Build build, Problems problems) {
     var batteries = inputs.catalog().parts().stream()
         .filter(Battery.class::isInstance)
         .map(part -> part.id())
@@ -181,6 +186,10 @@ final class WeighCommand extends ScenarioCommand implements Callable<Integer> {
               row.line(),
               "pack must be the id of a battery in the catalogue, but is %s.%s"
                   .formatted(Shown.text(id), Closest.advice(id, batteries)))));
+      row.pack()
+          .flatMap(id -> inputs.catalog().part(id))
+          .or(build::battery)
+          .ifPresent(pack -> checkPack(row, pack, problems));
       if (!WeighIn.canBeFlown(row.style(), inputs.scenario())) {
         problems.add(
             new Problem(
@@ -189,5 +198,36 @@ final class WeighCommand extends ScenarioCommand implements Callable<Integer> {
                 "style must be that of a scenario with legs, but is profile where the scenario has none."));
       }
     }
+  }
+
+  /** No pack takes so much more than its label says, nor has so many volts. */
+  private static void checkPack(FlightRow row, Part pack, Problems problems) {
+    if (!(pack instanceof Battery battery)) {
+      return;
+    }
+    var most = MOST_OF_LABEL * battery.capacityMilliampHours();
+    if (row.chargedMilliampHours() > most) {
+      problems.add(new Problem(
+          row.file(),
+          row.line(),
+          "charged_mah must be at most %s, a tenth more than the label of %s, but is %s."
+              .formatted(
+                  Require.plain(Math.rint(most)),
+                  battery.id(),
+                  Require.plain(row.chargedMilliampHours()))));
+    }
+    var full = battery.cellsInSeries() * battery.chemistry().fullVolts();
+    row.landingVolts().ifPresent(volts -> {
+      if (volts > full) {
+        problems.add(new Problem(
+            row.file(),
+            row.line(),
+            "landing_v must be at most the %s V of %s when full, but is %s."
+                .formatted(
+                    Require.plain(Math.rint(100 * full) / 100),
+                    battery.id(),
+                    Require.plain(volts))));
+      }
+    });
   }
 }

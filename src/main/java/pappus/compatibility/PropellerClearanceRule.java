@@ -10,7 +10,7 @@ import pappus.catalog.Role;
 /** The propeller must be within what the frame allows and clear of its neighbours. */
 public final class PropellerClearanceRule implements CompatibilityRule {
   /** Label sizes are rounded; a tenth of an inch more is the same size class. */
-  private static final double INCH_TOLERANCE = 0.1;
+  static final double INCH_TOLERANCE = 0.1;
 
   /** Tip to tip (common practice, no published source). */
   static final double USUAL_MM = 3;

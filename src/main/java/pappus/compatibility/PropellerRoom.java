@@ -26,4 +26,9 @@ public record PropellerRoom(double inches, double leastMillimetres, double usual
     return Math.min(frame.frontSpacingMillimetres(), frame.sideSpacingMillimetres())
         - Units.inchesToMillimetres(inches);
   }
+
+  /** Whether it is larger than a frame says it takes. */
+  public boolean isLargerThanStated(Frame frame) {
+    return inches > frame.largestPropellerInches() + PropellerClearanceRule.INCH_TOLERANCE;
+  }
 }

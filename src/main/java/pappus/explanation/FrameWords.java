@@ -1,8 +1,10 @@
 package pappus.explanation;
 
 import java.util.Optional;
+import pappus.assessment.Assessment;
 import pappus.catalog.Frame;
 import pappus.compatibility.PropellerRoom;
+import pappus.quantity.Require;
 import pappus.whatif.FrameAdvice;
 
 /** What a designer of a frame asks next, in sentences. */
@@ -29,12 +31,17 @@ public final class FrameWords {
             .formatted(
                 name,
                 Spoken.number(advice.frame().mass().grams(), 1),
-                Journey.figure(isForRange, pappus.assessment.Assessment.figure(build.objective())),
+                figure(Assessment.figure(build.objective())),
                 best.isProof() ? ", proven" : ", not proven"))
         .orElse(name + " as it is drawn: "
             + (best.isProof()
                 ? "proven, no build with it keeps every rule and limit."
                 : "no build with it was found."));
+  }
+
+  /** To the tenth, as the steps beside it are told. */
+  private String figure(double figure) {
+    return Spoken.number(figure / (isForRange ? 1000 : 60), 1) + (isForRange ? " km" : " min");
   }
 
   /** What a gram of it is worth. */
@@ -47,6 +54,12 @@ public final class FrameWords {
   /** How a size of propeller fits between the motors. */
   public static String room(PropellerRoom room, Frame frame) {
     var spacing = Math.min(frame.frontSpacingMillimetres(), frame.sideSpacingMillimetres());
+    if (room.isLargerThanStated(frame)) {
+      return spacing < room.leastMillimetres()
+          ? "does not fit"
+          : "has room, but the frame says %s inch at most"
+              .formatted(Require.plain(frame.largestPropellerInches()));
+    }
     return spacing < room.leastMillimetres()
         ? "does not fit"
         : spacing < room.usualMillimetres() ? "fits, tighter than usual" : "fits";
@@ -54,7 +67,7 @@ public final class FrameWords {
 
   /** What one more hole pattern or bolt circle would add. */
   public String addition(FrameAdvice.Addition addition) {
-    return "%s: %s of %s %s go on it in place of %s (%s in place of %s %%); the best build flies %s."
+    return "%s: %s of %s %s go on it in place of %s (%s in place of %s %%); %s."
         .formatted(
             Spoken.safe(addition.what()),
             addition.fitAfter(),
@@ -63,7 +76,23 @@ public final class FrameWords {
             addition.fitBefore(),
             percent(addition.fitAfter(), addition.of()),
             percent(addition.fitBefore(), addition.of()),
-            changes.longer(addition.gained()));
+            flown(addition));
+  }
+
+  private String flown(FrameAdvice.Addition addition) {
+    var isProof = addition.best().isProof();
+    if (addition.best().build().isEmpty()) {
+      return isProof ? "no build keeps every rule and limit" : "no build was found";
+    }
+    return "the best build flies %s%s"
+        .formatted(changes.longer(addition.gained()), isProof ? "" : ", not proven");
+  }
+
+  /** That nothing more on the frame is of use, as far as that is known. */
+  public String nothingToAdd() {
+    return advice.additions().stream().allMatch(addition -> addition.best().isProof())
+        ? "No other hole pattern or bolt circle of this catalogue would add anything."
+        : "No other hole pattern or bolt circle of this catalogue was found to add anything.";
   }
 
   private static String percent(int some, int all) {

@@ -7,13 +7,27 @@ import pappus.catalog.Part;
 import pappus.catalog.Role;
 import pappus.change.Changed;
 import pappus.ranking.Frontier;
+import pappus.scenario.Scenario;
 import pappus.whatif.Axis;
 import pappus.whatif.Step;
 import pappus.whatif.Sweep;
 
 /** What a sweep and a trade-off say, in sentences. */
 public final class SweepWords {
+  /** Less for each unit, in seconds or metres, is told of all of them together. */
+  private static final double LEAST_EACH = 0.5;
+
   private SweepWords() {}
+
+  /** What is not as the scenario has it. */
+  public static String varied(Sweep sweep, Scenario scenario) {
+    var ids = sweep.axes().stream().map(Axis::id).toList();
+    return "In place of what the scenario says, varied here: %s.".formatted(String.join(", ", ids))
+        + (ids.contains("temperature")
+            ? " That is the air; the pack is at %s °C all the same."
+                .formatted(Spoken.number(scenario.air().packTemperatureOrWarm(), 0))
+            : "");
+  }
 
   /** What the best build of a step is, beside the step before. */
   public static String winner(Step step, boolean isFirst) {
@@ -68,7 +82,13 @@ public final class SweepWords {
         - Double.parseDouble(first.values().get(0));
     var gained = Assessment.figure(last.best().build().orElseThrow().objective()
         - first.best().build().orElseThrow().objective());
-    var each = new Changes(isForRange, "").longer(gained / units);
+    var changes = new Changes(isForRange, "");
+    if (Math.abs(gained / units) < LEAST_EACH) {
+      return Optional.of("From %s to %s %s, the best build flies %s in all."
+          .formatted(
+              first.values().get(0), last.values().get(0), axis.unit(), changes.longer(gained)));
+    }
+    var each = changes.longer(gained / units);
     return Optional.of("From %s to %s %s, the best build flies %s for each %s more in the mean."
         .formatted(first.values().get(0), last.values().get(0), axis.unit(), each, axis.unit()));
   }

@@ -2,6 +2,8 @@ package pappus.explanation;
 
 import java.util.Locale;
 import java.util.Optional;
+import pappus.catalog.Battery;
+import pappus.scenario.MassCap;
 import pappus.weighing.FlightFit;
 import pappus.weighing.MassRow;
 import pappus.weighing.StyleFit;
@@ -10,6 +12,9 @@ import pappus.weighing.Weighed;
 
 /** What scale and flights say, in sentences. */
 public final class WeighWords {
+  /** A strap may go on with either: no contradiction, g. */
+  private static final double STRAP_GRAMS = 3;
+
   /** Less than this is not shown, g. */
   private static final double SHOWN = 0.05;
 
@@ -30,6 +35,48 @@ public final class WeighWords {
   /** Whether estimate and measurement agree. */
   public static String agreement(Weighed one) {
     return one.agrees() ? "within the doubt" : "more than the doubt explains";
+  }
+
+  /** Where readings contradict each other: dry and pack are the whole aircraft; empty where they agree. */
+  public static Optional<String> contradiction(WeighIn result) {
+    var dry = one(result, MassRow.DRY);
+    var ready = one(result, MassRow.READY);
+    var pack = result.weighed().stream()
+        .filter(each -> each.part().filter(Battery.class::isInstance).isPresent())
+        .filter(each -> !each.isDerived())
+        .findFirst();
+    if (dry.isEmpty() || ready.isEmpty() || pack.isEmpty()) {
+      return Optional.empty();
+    }
+    var left = ready.get().measuredGrams()
+        - dry.get().measuredGrams()
+        - pack.get().measuredGrams()
+        - result.payloadGrams();
+    var doubt = Math.hypot(
+        Math.hypot(ready.get().measuredDoubt(), dry.get().measuredDoubt()),
+        pack.get().measuredDoubt());
+    return Math.abs(left) <= 2 * doubt + STRAP_GRAMS
+        ? Optional.empty()
+        : Optional.of(
+            "The readings contradict each other: dry, pack and payload are %s g %s than ready to fly. Weigh them again."
+                .formatted(Spoken.number(Math.abs(left), 1), left > 0 ? "less" : "more"));
+  }
+
+  /** Whether the aircraft on the scale keeps the cap; empty where it was not weighed or keeps it. */
+  public static Optional<String> overCap(WeighIn result, MassCap cap) {
+    return one(result, MassRow.READY)
+        .filter(ready -> cap.strict()
+            ? ready.measuredGrams() >= cap.grams()
+            : ready.measuredGrams() > cap.grams())
+        .map(ready -> "On the scale it does not keep the cap: %s g where it must be %s %s g."
+            .formatted(
+                Spoken.number(ready.measuredGrams(), 1),
+                cap.strict() ? "below" : "at most",
+                Spoken.number(cap.grams(), 1)));
+  }
+
+  private static Optional<Weighed> one(WeighIn result, String what) {
+    return result.weighed().stream().filter(each -> each.what().equals(what)).findFirst();
   }
 
   /** What is left between estimate and scale once the weighed parts count. */

@@ -6,6 +6,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import pappus.catalog.Adapter;
 import pappus.catalog.Antenna;
 import pappus.catalog.Build;
@@ -63,35 +64,52 @@ public final class Matcher {
     return matches;
   }
 
+  /** How parts that are to go together do among themselves: each with those before it, but for what fits directly. */
+  public List<Match> among(List<Part> given) {
+    return IntStream.range(1, given.size())
+        .mapToObj(i -> match(given.subList(0, i), given.get(i)))
+        .flatMap(Optional::stream)
+        .filter(match -> match.grade() != Grade.DIRECT)
+        .toList();
+  }
+
   /** How a part goes with others; absent where no rule has anything to say of them together. */
   public Optional<Match> match(List<Part> given, Part part) {
-    var hardware = new ArrayList<Verdict>();
-    for (var other : given) {
-      hardware(part, other, given).or(() -> hardware(other, part, given)).ifPresent(hardware::add);
-    }
-    if (!hardware.isEmpty()) {
-      return Optional.of(graded(part, hardware, List.of()));
-    }
-    if (isHardware(part) || given.stream().anyMatch(Matcher::isHardware)) {
-      return Optional.empty();
-    }
-    var build = build(given, part);
-    if (build.isEmpty()) {
-      return Optional.empty();
-    }
-    var role = role(build.get(), part);
     var verdicts = new ArrayList<Verdict>();
-    var adapters = new ArrayList<Part>();
-    for (var rule : Rules.ALL) {
-      if (judges(rule, build.get(), role)) {
-        verdicts.add(verdict(rule, build.get(), adapters));
-      }
+    for (var other : given) {
+      hardware(part, other, given).or(() -> hardware(other, part, given)).ifPresent(verdicts::add);
     }
-    fitter.fit(build.get()).hardware().items().stream()
+    var adapters = new ArrayList<Part>();
+    var chosen = given.stream().filter(other -> !isHardware(other)).toList();
+    if (!isHardware(part) && !chosen.isEmpty()) {
+      var build = build(chosen, part);
+      if (build.isEmpty()) {
+        return Optional.empty();
+      }
+      var role = role(build.get(), part);
+      for (var rule : Rules.ALL) {
+        if (judges(rule, build.get(), role)) {
+          verdicts.add(verdict(rule, build.get(), adapters));
+        }
+      }
+      addAdapters(chosen, build.get(), adapters);
+    }
+    return verdicts.isEmpty() ? Optional.empty() : Optional.of(graded(part, verdicts, adapters));
+  }
+
+  /** Those that the others do not need among themselves already. */
+  private void addAdapters(List<Part> others, Build build, List<Part> adapters) {
+    var before = build(others.subList(0, others.size() - 1), others.get(others.size() - 1))
+        .map(this::adapters)
+        .orElse(List.of());
+    adapters(build).stream().filter(adapter -> !before.contains(adapter)).forEach(adapters::add);
+  }
+
+  private List<Part> adapters(Build build) {
+    return fitter.fit(build).hardware().items().stream()
         .flatMap(item -> item.part().stream())
         .filter(Adapter.class::isInstance)
-        .forEach(adapters::add);
-    return verdicts.isEmpty() ? Optional.empty() : Optional.of(graded(part, verdicts, adapters));
+        .toList();
   }
 
   /** What is to be said of small hardware beside another part; of screws, on the arms of a frame that is given. */

@@ -30,7 +30,7 @@ final class FrameAdviceText {
         .toList();
     lines.say(
         useful.isEmpty()
-            ? "No other hole pattern or bolt circle of this catalogue would add anything."
+            ? words.nothingToAdd()
             : "What one more hole pattern or bolt circle would add:");
     useful.forEach(addition -> lines.item(words.addition(addition)));
   }
@@ -80,7 +80,8 @@ final class FrameAdviceText {
       one.put("fitAfter", addition.fitAfter());
       one.put("of", addition.of());
       one.put("gained", addition.gained());
-      addition.best().ifPresent(build -> one.put("best", answer.brief(build)));
+      one.put("proven", addition.best().isProof());
+      addition.best().build().ifPresent(build -> one.put("best", answer.brief(build)));
       additions.add(one);
     }
     content.put("additions", additions);

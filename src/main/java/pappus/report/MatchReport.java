@@ -16,13 +16,16 @@ import pappus.match.Match;
 /** What goes with some parts, for a terminal, a machine or to paste elsewhere. */
 public final class MatchReport {
   private final List<Part> given;
+  private final List<Match> among;
   private final Map<Kind, List<Match>> matches;
 
   /**
    * @param given all of them together
+   * @param among what there is to say of them beside each other
    */
-  public MatchReport(List<Part> given, Map<Kind, List<Match>> matches) {
+  public MatchReport(List<Part> given, List<Match> among, Map<Kind, List<Match>> matches) {
     this.given = List.copyOf(given);
+    this.among = List.copyOf(among);
     this.matches = matches;
   }
 
@@ -40,6 +43,10 @@ public final class MatchReport {
   public String text(int width) {
     var lines = new Lines(width);
     lines.say("What goes with " + names() + ", whatever the scenario:");
+    if (!among.isEmpty()) {
+      lines.say("Among themselves:");
+      MatchWords.each(among).forEach(lines::item);
+    }
     if (matches.isEmpty()) {
       lines.say("No rule has anything to say of any part beside it.");
     }
@@ -101,6 +108,7 @@ public final class MatchReport {
     document.put("status", "matched");
     document.put("standing", standing());
     document.put("with", given.stream().map(Part::id).toList());
+    document.put("among", rows(among, parts));
     document.put("kinds", kinds(matches, parts));
     given.forEach(part -> parts.put(part.id(), part));
     document.put("parts", parts);
@@ -117,20 +125,22 @@ public final class MatchReport {
 
   static Map<String, Object> kinds(Map<Kind, List<Match>> matches, Map<String, Part> parts) {
     var kinds = new LinkedHashMap<String, Object>();
-    matches.forEach((kind, list) -> {
-      var rows = new ArrayList<Object>();
-      for (var match : list) {
-        var row = new LinkedHashMap<String, Object>();
-        parts.put(match.part().id(), match.part());
-        match.adapters().forEach(part -> parts.put(part.id(), part));
-        row.put("part", match.part().id());
-        row.put("fits", FlightJson.key(match.grade()));
-        row.put("adapters", match.adapters().stream().map(Part::id).toList());
-        row.put("text", match.text());
-        rows.add(row);
-      }
-      kinds.put(kind.key(), rows);
-    });
+    matches.forEach((kind, list) -> kinds.put(kind.key(), rows(list, parts)));
     return kinds;
+  }
+
+  private static List<Object> rows(List<Match> matches, Map<String, Part> parts) {
+    var rows = new ArrayList<Object>();
+    for (var match : matches) {
+      var row = new LinkedHashMap<String, Object>();
+      parts.put(match.part().id(), match.part());
+      match.adapters().forEach(part -> parts.put(part.id(), part));
+      row.put("part", match.part().id());
+      row.put("fits", FlightJson.key(match.grade()));
+      row.put("adapters", match.adapters().stream().map(Part::id).toList());
+      row.put("text", match.text());
+      rows.add(row);
+    }
+    return rows;
   }
 }

@@ -67,7 +67,7 @@ public final class SweepReport {
     var lines = new Lines(width);
     Heading.brief(scenario).forEach(lines::say);
     if (sweep != null) {
-      lines.blank();
+      lines.say(SweepWords.varied(sweep, scenario)).blank();
       table(sweep).withoutLast().lines(width).forEach(line -> lines.row(line, 4));
       lines.blank();
       SweepWords.slope(sweep, isForRange()).ifPresent(lines::say);

@@ -60,6 +60,8 @@ public final class WeighReport {
       lines.blank();
       masses().lines(width).forEach(line -> lines.row(line, 4));
       lines.blank().say(WeighWords.left(result));
+      WeighWords.contradiction(result).ifPresent(lines::say);
+      WeighWords.overCap(result, scenario.massCap()).ifPresent(lines::say);
     }
     for (var fit : result.fits()) {
       lines.blank().say(WeighWords.fit(fit));
@@ -174,6 +176,8 @@ public final class WeighReport {
       masses.add(content);
     }
     answer.put("masses", masses);
+    WeighWords.contradiction(result).ifPresent(text -> answer.put("contradiction", text));
+    WeighWords.overCap(result, scenario.massCap()).ifPresent(text -> answer.put("overCap", text));
     var fits = new ArrayList<Object>();
     for (var fit : result.fits()) {
       var content = new LinkedHashMap<String, Object>();

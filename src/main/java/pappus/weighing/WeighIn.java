@@ -170,6 +170,11 @@ public record WeighIn(
     return assessment.build().battery().orElseThrow();
   }
 
+  /** Carried besides the aircraft, g. */
+  public double payloadGrams() {
+    return payload(assessment).grams();
+  }
+
   /** The aircraft without its pack, the pack's leads and the payload. */
   public static MassTable dry(Assessment assessment) {
     return part(
@@ -244,9 +249,7 @@ public record WeighIn(
               row.line(),
               String.format(
                   Locale.ROOT,
-                  "charged_mah must be what %.1f to %.0f times the power computed can take, but is %s where %.0f are computed.",
-                  LEAST_FACTOR,
-                  MOST_FACTOR,
+                  "charged_mah must be what such a flight can take, but is %s where %.0f are computed: no propeller is as good, or as bad. Maybe minutes are wrong.",
                   Require.plain(row.chargedMilliampHours()),
                   computed))));
     }

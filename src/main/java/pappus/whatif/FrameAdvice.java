@@ -2,7 +2,6 @@ package pappus.whatif;
 
 import java.util.List;
 import java.util.Optional;
-import pappus.assessment.Assessment;
 import pappus.catalog.Frame;
 import pappus.change.Rates;
 import pappus.compatibility.PropellerRoom;
@@ -36,15 +35,9 @@ public record FrameAdvice(
    * @param fitBefore how many parts of the catalogue go on the frame as it is drawn, with an adapter where one is there
    * @param fitAfter how many go on it with the addition
    * @param of all of them
-   * @param best the best build with it; absent if there is none
+   * @param best the best build with it
    * @param gained of what builds are ranked by, seconds or metres; 0 without a build
    */
   public record Addition(
-      String what,
-      String parts,
-      int fitBefore,
-      int fitAfter,
-      int of,
-      Optional<Assessment> best,
-      double gained) {}
+      String what, String parts, int fitBefore, int fitAfter, int of, Best best, double gained) {}
 }

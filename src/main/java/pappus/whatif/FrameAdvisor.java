@@ -5,7 +5,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import java.util.stream.Stream;
 import pappus.assessment.Assessment;
 import pappus.assessment.Assessor;
 import pappus.catalog.Board;
@@ -54,8 +53,16 @@ public final class FrameAdvisor {
 
   private FrameAdvice advice() {
     var additions = new ArrayList<FrameAdvice.Addition>();
-    patterns().forEach(pattern -> additions.add(pattern(pattern)));
-    circles().forEach(circle -> additions.add(circle(circle)));
+    for (var pattern : patterns()) {
+      if (!finder.isStopped()) {
+        additions.add(pattern(pattern));
+      }
+    }
+    for (var circle : circles()) {
+      if (!finder.isStopped()) {
+        additions.add(circle(circle));
+      }
+    }
     additions.sort(Comparator.comparingDouble(FrameAdvice.Addition::gained)
         .reversed()
         .thenComparing(
@@ -76,12 +83,18 @@ public final class FrameAdvisor {
     return largest.values().stream().map(PropellerRoom::of).toList();
   }
 
+  /** Such as take nothing that is there; one of those that take each other. */
   private List<StackPattern> patterns() {
-    return Stream.of(StackPattern.values())
-        .filter(pattern -> frame.positions().stream()
-            .flatMap(position -> position.patterns().stream())
-            .noneMatch(holes -> holes.pattern().takes(pattern)))
-        .toList();
+    var patterns = new ArrayList<StackPattern>();
+    for (var pattern : StackPattern.values()) {
+      var isThere = frame.positions().stream()
+          .flatMap(position -> position.patterns().stream())
+          .anyMatch(holes -> holes.pattern().takes(pattern));
+      if (!isThere && patterns.stream().noneMatch(other -> other.takes(pattern))) {
+        patterns.add(pattern);
+      }
+    }
+    return patterns;
   }
 
   private FrameAdvice.Addition pattern(StackPattern pattern) {
@@ -99,7 +112,11 @@ public final class FrameAdvisor {
         asked.supply().catalog().ofKind(Board.class));
   }
 
+  /** Of motors that do not go on it; none where it is not known what does. */
   private List<Double> circles() {
+    if (frame.motorBoltCirclesMillimetres().isEmpty()) {
+      return List.of();
+    }
     return asked.supply().catalog().ofKind(Motor.class).stream()
         .flatMap(motor -> motor.boltCirclesMillimetres().stream())
         .distinct()
@@ -131,7 +148,7 @@ public final class FrameAdvisor {
     var changed = FrameAxes.with(asked, frame, fields);
     var after = (Frame) changed.supply().catalog().part(frame.id()).orElseThrow();
     var assessor = changed.supply().assessor(changed.scenario());
-    var found = finder.best(changed.question()).build();
+    var found = finder.best(changed.question());
     return new FrameAdvice.Addition(
         what,
         parts,
@@ -140,6 +157,7 @@ public final class FrameAdvisor {
         catalogue.size(),
         found,
         found
+            .build()
             .map(build -> Assessment.figure(
                 build.objective() - best.build().map(Assessment::objective).orElse(0L)))
             .orElse(0.0));

@@ -12,6 +12,8 @@ import java.util.stream.IntStream;
 import pappus.change.Changed;
 import pappus.ranking.Best;
 import pappus.ranking.Finder;
+import pappus.search.Ending;
+import pappus.search.Reach;
 
 /**
  * Finds the best build at each step of a sweep. The loosest steps come first: where a proven winner keeps a tighter
@@ -129,6 +131,9 @@ public final class Sweeper {
           return new Found(new Best(Optional.of(here), looser.reach()), true);
         }
       }
+    }
+    if (finder.isStopped()) {
+      return new Found(new Best(Optional.empty(), Reach.of(Ending.INTERRUPTED)), false);
     }
     searches++;
     return new Found(finder.best(question), false);

@@ -74,7 +74,7 @@ class FitsCommandTest {
 
     assertThat(run.out())
         .startsWith(
-            "What goes with Thistledown 5 [thistledown-5] and Spikerush 1303-3400 [spikerush-1303-3400], whatever\nthe scenario:\n\nPropellers: 1 directly, 1 with an adapter, 1 with something to know.\n- directly: ligule-4x1.9x2\n- frond-4.5x3.2x3 with Auricle rings (0.1 g, EUR 2.49). Propeller frond-4.5x3.2x3 sits on motor\n")
+            "What goes with Thistledown 5 [thistledown-5] and Spikerush 1303-3400 [spikerush-1303-3400], whatever\nthe scenario:\nAmong themselves:\n- spikerush-1303-3400, to know: The thread depth of motor spikerush-1303-3400 is not known: turn the\n  screws in by hand and see that none goes deeper than 2.5 mm.\n\nPropellers: 1 directly, 1 with an adapter, 1 with something to know.\n- directly: ligule-4x1.9x2\n- frond-4.5x3.2x3 with Auricle rings (0.1 g, EUR 2.49). Propeller frond-4.5x3.2x3 sits on motor\n")
         .doesNotContain("\nMotors: ", "\nFrames: ")
         .contains("\nScrews: ", "\nStraps: ");
   }

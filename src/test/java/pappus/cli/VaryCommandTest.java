@@ -58,6 +58,7 @@ class VaryCommandTest {
     assertThat(run.out()).isEqualTo("""
             marsh: Below 250.0 g (Below 250 g at take-off) with 95 % confidence; thrust over weight at least
             2.0; 5 m.
+            In place of what the scenario says, varied here: mass-cap.
 
             mass-cap g   min    g  g needed  T/W   W  EUR    best build
             190                                              nothing is feasible
@@ -173,7 +174,7 @@ class VaryCommandTest {
     assertThat(run.out())
         .contains(
             "\nFrom 30 to 40 g, the best build flies 18 s shorter for each g more in the mean.\n",
-            "\nCottongrass 4 as it is drawn, 41.0 g: 47.0 min with its best build, proven.\n",
+            "\nCottongrass 4 as it is drawn, 41.0 g: 46.8 min with its best build, proven.\n",
             "\nEach gram less of it gives 17 s.\n",
             "\n4.0     103.6     104.6          6.4  fits\n",
             "\n4.5     116.3     117.3         -6.3  does not fit\n",

@@ -230,6 +230,20 @@ class WeighCommandTest {
   }
 
   @Test
+  void refusesMoreThanAPackHolds() throws IOException {
+    write("f.csv", "style,minutes,charged_mah,landing_v\nhover,70,5200,9.9\n");
+    var run = weigh("--flights", path("f.csv"));
+
+    assertThat(run.exitCode()).isEqualTo(ExitCode.BAD_DATA);
+    assertThat(run.errors())
+        .containsExactly(
+            path("f.csv")
+                + ":2: charged_mah must be at most 3850, a tenth more than the label of tidewell-2s-3500, but is 5200.",
+            path("f.csv")
+                + ":2: landing_v must be at most the 8.4 V of tidewell-2s-3500 when full, but is 9.9.");
+  }
+
+  @Test
   void setsNothingBesideFlightsThatCannotFly() {
     var run = CommandRun.of(List.of(
         "weigh",
@@ -249,16 +263,15 @@ class WeighCommandTest {
 
   @Test
   void namesTheLineOfAFlightThatNothingExplains() throws IOException {
-    write("f.csv", "style,minutes,charged_mah\nhover,10,700\nhover,10,7000\n");
+    write("f.csv", "style,minutes,charged_mah\nhover,10,700\nhover,10,3000\n");
     var run = weigh("--flights", path("f.csv"));
 
     assertThat(run.exitCode()).isEqualTo(ExitCode.BAD_DATA);
     assertThat(run.errors())
         .singleElement()
         .asString()
-        .startsWith(
-            path("f.csv")
-                + ":3: charged_mah must be what 0.5 to 2 times the power computed can take, but is 7000 where ");
+        .startsWith(path("f.csv")
+            + ":3: charged_mah must be what such a flight can take, but is 3000 where ");
   }
 
   @Test

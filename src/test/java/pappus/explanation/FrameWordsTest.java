@@ -32,14 +32,17 @@ class FrameWordsTest {
           .assess(BuildText.parse(String.join(",", SmallShop.ONE_BUILD), FEW)),
       2700);
 
+  private static Best best(@Nullable Assessment build, Ending ending) {
+    return new Best(
+        Optional.ofNullable(build), new Reach(ending, OptionalLong.empty(), 1, Optional.empty()));
+  }
+
   private static FrameWords words(
       Frame frame, @Nullable Assessment build, Ending ending, boolean isForRange) {
     return new FrameWords(
         new FrameAdvice(
             frame,
-            new Best(
-                Optional.ofNullable(build),
-                new Reach(ending, OptionalLong.empty(), 1, Optional.empty())),
+            best(build, ending),
             Optional.ofNullable(build).map(found -> new Rates(17.4, 100)),
             List.of(),
             List.of()),
@@ -55,7 +58,7 @@ class FrameWordsTest {
             "Cottongrass 4 as it is drawn, 41.0 g: 45.0 min with its best build, not proven.");
     // Ranked by metres, the same number is 2.7 km.
     assertThat(words(FRAME, BUILD, Ending.PROVEN, true).frame())
-        .isEqualTo("Cottongrass 4 as it is drawn, 41.0 g: 2.70 km with its best build, proven.");
+        .isEqualTo("Cottongrass 4 as it is drawn, 41.0 g: 2.7 km with its best build, proven.");
     assertThat(words(FRAME, null, Ending.PROVEN, false).frame())
         .isEqualTo(
             "Cottongrass 4 as it is drawn: proven, no build with it keeps every rule and limit.");
@@ -92,17 +95,47 @@ class FrameWordsTest {
   }
 
   @Test
+  void saysThatTheFrameTakesNoLargerPropeller() {
+    var frame = with(
+        with(
+            with(Parts.frame(), "frontSpacingMillimetres", 200.0), "sideSpacingMillimetres", 200.0),
+        "largestPropellerInches",
+        3.5);
+
+    assertThat(FrameWords.room(PropellerRoom.of(4), frame))
+        .isEqualTo("has room, but the frame says 3.5 inch at most");
+    assertThat(FrameWords.room(PropellerRoom.of(3.5), frame)).isEqualTo("fits");
+  }
+
+  @Test
+  void saysWhatIsNotProvenOfAnAddition() {
+    var words = words(FRAME, BUILD, Ending.PROVEN, false);
+    assertThat(words.addition(new FrameAdvice.Addition(
+            "bolt circle of 16 mm", "motors", 3, 5, 10, best(BUILD, Ending.EFFORT), 90)))
+        .endsWith("; the best build flies 1.5 min longer, not proven.");
+    assertThat(words.addition(new FrameAdvice.Addition(
+            "bolt circle of 16 mm", "motors", 3, 5, 10, best(null, Ending.EFFORT), 0)))
+        .endsWith("; no build was found.");
+  }
+
+  @Test
   void saysWhatAnAdditionAdds() {
     var words = words(FRAME, BUILD, Ending.PROVEN, false);
 
     assertThat(words.addition(new FrameAdvice.Addition(
-            "bolt circle of 16 mm", "motors", 30, 51, 120, Optional.of(BUILD), 90)))
+            "bolt circle of 16 mm", "motors", 30, 51, 120, best(BUILD, Ending.PROVEN), 90)))
         .isEqualTo(
             "bolt circle of 16 mm: 51 of 120 motors go on it in place of 30 (43 in place of 25 %); the best build flies 1.5 min longer.");
     assertThat(words.addition(new FrameAdvice.Addition(
-            "holes 20x20 at the middle position", "flight boards", 0, 0, 0, Optional.empty(), 0)))
+            "holes 20x20 at the middle position",
+            "flight boards",
+            0,
+            0,
+            0,
+            best(null, Ending.PROVEN),
+            0)))
         .isEqualTo(
-            "holes 20x20 at the middle position: 0 of 0 flight boards go on it in place of 0 (0 in place of 0 %); the best build flies as long.");
+            "holes 20x20 at the middle position: 0 of 0 flight boards go on it in place of 0 (0 in place of 0 %); no build keeps every rule and limit.");
     assertThat(words(FRAME, BUILD, Ending.PROVEN, true)
             .addition(new FrameAdvice.Addition(
                 "holes 20x20 at the \u202Efront position",
@@ -110,7 +143,7 @@ class FrameWordsTest {
                 1,
                 2,
                 2,
-                Optional.of(BUILD),
+                best(BUILD, Ending.PROVEN),
                 1500)))
         .isEqualTo(
             "holes 20x20 at the \\u202efront position: 2 of 2 flight boards go on it in place of 1 (100 in place of 50 %); the best build flies 1.5 km farther.");

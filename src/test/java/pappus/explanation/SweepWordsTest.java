@@ -124,7 +124,7 @@ class SweepWordsTest {
                 step("0", flying(2100), Ending.PROVEN),
                 step("4000", flying(2000), Ending.PROVEN)),
             false))
-        .contains("From 0 to 4000 m, the best build flies as long for each m more in the mean.");
+        .contains("From 0 to 4000 m, the best build flies 1.7 min shorter in all.");
   }
 
   @Test

@@ -12,6 +12,7 @@ import pappus.catalog.BuildText;
 import pappus.catalog.Part;
 import pappus.catalog.Parts;
 import pappus.catalog.Shelf;
+import pappus.scenario.MassCap;
 import pappus.shop.SmallShop;
 import pappus.weighing.FlightFit;
 import pappus.weighing.FlightRow;
@@ -99,6 +100,47 @@ class WeighWordsTest {
             "With the weighed masses the estimate is 190.9 g ready to fly, as the scale says.");
     assertThat(left(row("dry", 84)))
         .isEqualTo("The aircraft ready to fly was not weighed: that is what the law asks about.");
+  }
+
+  private static WeighIn weighed(MassRow... rows) {
+    var catalog = SmallShop.few();
+    return WeighIn.of(
+        SmallShop.scenario(""),
+        new Supply(catalog, Shelf.EMPTY),
+        BuildText.parse(String.join(",", SmallShop.ONE_BUILD), catalog),
+        List.of(rows),
+        List.of());
+  }
+
+  @Test
+  void saysWhereReadingsContradictEachOther() {
+    assertThat(WeighWords.contradiction(
+            weighed(row("dry", 84), row("tidewell-2s-3500", 108), row("ready", 193))))
+        .isEmpty();
+    assertThat(WeighWords.contradiction(weighed(row("dry", 84), row("ready", 203))))
+        .isEmpty();
+    assertThat(WeighWords.contradiction(
+            weighed(row("dry", 84), row("tidewell-2s-3500", 108), row("ready", 203))))
+        .contains(
+            "The readings contradict each other: dry, pack and payload are 11.0 g less than ready to fly. Weigh them again.");
+    assertThat(WeighWords.contradiction(
+            weighed(row("dry", 94), row("tidewell-2s-3500", 108), row("ready", 193))))
+        .contains(
+            "The readings contradict each other: dry, pack and payload are 9.0 g more than ready to fly. Weigh them again.");
+  }
+
+  @Test
+  void saysWhereTheScaleBreaksTheCap() {
+    var strict = new MassCap(250, true, "a law", null);
+    assertThat(WeighWords.overCap(weighed(row("ready", 249.9)), strict)).isEmpty();
+    assertThat(WeighWords.overCap(weighed(row("ready", 250)), strict))
+        .contains("On the scale it does not keep the cap: 250.0 g where it must be below 250.0 g.");
+    var most = new MassCap(250, false, "a law", null);
+    assertThat(WeighWords.overCap(weighed(row("ready", 250)), most)).isEmpty();
+    assertThat(WeighWords.overCap(weighed(row("ready", 250.1)), most))
+        .contains(
+            "On the scale it does not keep the cap: 250.1 g where it must be at most 250.0 g.");
+    assertThat(WeighWords.overCap(weighed(row("dry", 260)), most)).isEmpty();
   }
 
   @Test

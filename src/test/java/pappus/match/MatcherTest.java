@@ -402,11 +402,52 @@ class MatcherTest {
         height);
   }
 
+  /** A strap that is given does not keep the other rules from judging. */
+  @Test
+  void smallHardwareThatIsGivenHidesNoRule() {
+    var frame = Parts.frame();
+    var propeller = with(Parts.propeller(), "diameterInches", 7.0);
+    var matcher = new Matcher(Catalog.of(List.of(frame, propeller)));
+    var alone = matcher.match(List.of(frame), propeller).orElseThrow();
+
+    assertThat(alone.grade()).isEqualTo(Grade.NOT);
+    assertThat(matcher.match(List.of(frame, strap("band", 10, 200, 3)), propeller))
+        .contains(alone);
+  }
+
+  /** What the given parts need among themselves is no fault of the part that is asked about. */
+  @Test
+  void anAdapterOfTheGivenPartsIsNoOther() {
+    var catalog = SmallShop.all();
+    var matcher = new Matcher(catalog);
+    var given = List.of(
+        catalog.part("cottongrass-2.5").orElseThrow(),
+        catalog.part("lockkeeper-16").orElseThrow());
+
+    assertThat(matcher.match(given.subList(0, 1), given.get(1)).orElseThrow().adapters())
+        .isNotEmpty();
+    assertThat(matcher.with(given).get(Kind.MOTOR))
+        .isNotEmpty()
+        .allMatch(match -> match.adapters().isEmpty());
+  }
+
+  @Test
+  void partsThatClashAmongThemselvesAreNamed() {
+    var propeller = with(Parts.propeller(), "diameterInches", 7.0);
+    var matcher = new Matcher(Catalog.of(List.of(Parts.frame(), Parts.motor(), propeller)));
+
+    assertThat(matcher.among(List.of(Parts.frame()))).isEmpty();
+    assertThat(matcher.among(List.of(Parts.frame(), Parts.motor(), propeller)))
+        .extracting(match -> match.part().id() + " " + match.grade())
+        .contains(propeller.id() + " NOT");
+  }
+
   /** The motor takes 1.5 to 2.5 mm of thread. */
   @Test
   void screwsAreJudgedOnTheArmsOfAFrameThatIsGiven() {
     var frame = with(Parts.frame(), "armThicknessMillimetres", 4.0);
-    var catalog = new Matcher(Catalog.of(List.of(frame, Parts.motor())));
+    var catalog = new Matcher(Catalog.of(
+        List.of(frame, Parts.motor(), screw(ScrewThread.M2, 6, Screw.Material.STEEL, 0.2))));
     assertMatch(
         catalog
             .match(

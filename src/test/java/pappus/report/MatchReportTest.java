@@ -44,7 +44,7 @@ class MatchReportTest {
     return matches;
   }
 
-  private static final MatchReport REPORT = new MatchReport(List.of(MOTOR), matches());
+  private static final MatchReport REPORT = new MatchReport(List.of(MOTOR), List.of(), matches());
 
   /** The second has nothing to say of frames, and of one propeller only. */
   private static final MatrixReport MATRIX = new MatrixReport(
@@ -73,7 +73,7 @@ class MatchReportTest {
 
   @Test
   void withoutAnythingToSayItSaysSo() {
-    assertThat(new MatchReport(List.of(MOTOR, OTHER), Map.of()).text(200))
+    assertThat(new MatchReport(List.of(MOTOR, OTHER), List.of(), Map.of()).text(200))
         .isEqualTo("What goes with Motor | one [motor] and Motor [other], whatever the scenario:\n"
             + "No rule has anything to say of any part beside it.\n\n"
             + MatchWords.STANDING

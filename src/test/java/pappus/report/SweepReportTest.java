@@ -110,14 +110,14 @@ class SweepReportTest {
       List.of(PropellerRoom.of(3.5), PropellerRoom.of(4.15), PropellerRoom.of(4.5)),
       List.of(
           new FrameAdvice.Addition(
-              "bolt circle of 16 mm", "motors", 3, 5, 8, Optional.of(FIRST), 90),
+              "bolt circle of 16 mm", "motors", 3, 5, 8, best(FIRST, Ending.PROVEN), 90),
           new FrameAdvice.Addition(
               "holes 16x16 at the middle position",
               "flight boards",
               1,
               2,
               8,
-              Optional.of(FIRST),
+              best(FIRST, Ending.PROVEN),
               0),
           new FrameAdvice.Addition(
               "holes 30.5x30.5 at the middle position",
@@ -125,7 +125,7 @@ class SweepReportTest {
               2,
               2,
               8,
-              Optional.empty(),
+              best(null, Ending.PROVEN),
               0)));
 
   private static SweepReport report(
@@ -138,6 +138,7 @@ class SweepReportTest {
     assertThat(report(PAYLOAD, null, null).text(100)).isEqualTo("""
             marsh: Below 250.0 g (Below 250 g at take-off) with 95 % confidence; thrust over weight at least
             2.0; 5 m.
+            In place of what the scenario says, varied here: payload.
 
             payload g   min    g  g needed  T/W   W  EUR     best build
             0          45.0  191     196.7  2.2  28  200     Cottongrass 4, Spikerush 1303-3400, Ligule 4×1.9×2,
@@ -161,6 +162,8 @@ class SweepReportTest {
             marsh: Below 250.0 g (Below 250 g at
             take-off) with 95 % confidence; thrust
             over weight at least 2.0; 5 m.
+            In place of what the scenario says,
+            varied here: payload.
 
             payload g   min    g  g needed  T/W   W
                 EUR
@@ -199,6 +202,7 @@ class SweepReportTest {
   void aWideOneHasEachStepInALine() {
     assertThat(report(TWO, null, null).text(200)).isEqualTo("""
             marsh: Below 250.0 g (Below 250 g at take-off) with 95 % confidence; thrust over weight at least 2.0; 5 m.
+            In place of what the scenario says, varied here: mass-cap, budget.
 
             mass-cap g  budget EUR   min    g  g needed  T/W   W  EUR    best build
             190         150                                              nothing is feasible
@@ -254,7 +258,7 @@ class SweepReportTest {
             Spacing of the motors that propellers need:
              in  least mm  usual mm  gap here mm
             3.5      90.9      91.9         19.1  fits
-            4.2     107.4     108.4          2.6  fits, tighter than usual
+            4.2     107.4     108.4          2.6  has room, but the frame says 4 inch at most
             4.5     116.3     117.3         -6.3  does not fit
             What one more hole pattern or bolt circle would add:
             - bolt circle of 16 mm: 5 of 8 motors go on it in place of 3 (63 in place of 38 %); the best build

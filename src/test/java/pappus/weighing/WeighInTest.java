@@ -215,7 +215,7 @@ class WeighInTest {
     assertThatThrownBy(() -> of(List.of(), flight(charged)))
         .isInstanceOf(pappus.files.InputException.class)
         .hasMessage(
-            "f.csv:2: charged_mah must be what 0.5 to 2 times the power computed can take, but is %s where 606 are computed."
+            "f.csv:2: charged_mah must be what such a flight can take, but is %s where 606 are computed: no propeller is as good, or as bad. Maybe minutes are wrong."
                 .formatted(charged));
   }
 

@@ -179,7 +179,7 @@ class FrameAdvisorTest {
         .orElseThrow();
     var nine = addition(advice, "bolt circle of 9 mm");
     assertThat(advice.best().build().orElseThrow().build()).isEqualTo(before.build());
-    assertThat(nine.best().orElseThrow().objective()).isEqualTo(after.objective());
+    assertThat(nine.best().build().orElseThrow().objective()).isEqualTo(after.objective());
     assertThat(nine.gained())
         .isEqualTo((after.objective() - before.objective()) / 1e6)
         .isGreaterThan(100);
