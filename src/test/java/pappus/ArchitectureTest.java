@@ -64,6 +64,7 @@ final class ArchitectureTest {
             "pappus.files",
             "pappus.catalog",
             "pappus.scenario",
+            "pappus.compatibility",
             "pappus.assessment"),
         Layer.of("pappus.match", "pappus.catalog", "pappus.scenario", "pappus.compatibility"),
         Layer.of(
@@ -81,6 +82,7 @@ final class ArchitectureTest {
             "pappus.change",
             "pappus.physics.flight",
             "pappus.physics.battery",
+            "pappus.quantity",
             "pappus.files",
             "pappus.catalog",
             "pappus.scenario",

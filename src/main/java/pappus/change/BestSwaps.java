@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import pappus.catalog.Role;
+import pappus.compatibility.Rules;
 import pappus.search.Pool;
 
 /**
@@ -12,7 +13,8 @@ import pappus.search.Pool;
  * @param role whose part is swapped
  * @param tried how many other parts there are
  * @param best the swap that flies longest or farthest and breaks nothing; absent if all others break something
- * @param tempting a swap that would fly longer than that and than the build, but breaks something; absent if none
+ * @param tempting a swap that would fly longer than that and than the build, but breaks one thing that one
+ *     can think of changing, a limit or a rule that may be set aside; absent if none
  */
 public record BestSwaps(Role role, int tried, Optional<Swap> best, Optional<Swap> tempting) {
 
@@ -26,8 +28,15 @@ public record BestSwaps(Role role, int tried, Optional<Swap> best, Optional<Swap
     var tempting = swaps.stream()
         .filter(swap -> !swap.assessment().isFeasible()
             && swap.assessment().flight().isPresent()
+            && breaksOneThing(swap)
             && swap.gained() > than)
         .min(byRank);
     return new BestSwaps(role, swaps.size(), best, tempting);
+  }
+
+  /** What breaks more, or can never be, tempts nobody: without its video a quad flies long, too. */
+  private static boolean breaksOneThing(Swap swap) {
+    return swap.broken().size() + swap.missed().size() == 1
+        && swap.broken().stream().allMatch(finding -> Rules.waivableIds().contains(finding.rule()));
   }
 }

@@ -23,7 +23,7 @@ class BestSwapsTest {
         Role.BATTERY,
         part(id),
         BASE,
-        pappus.search.Changed.limits(built(id, seconds), List.of(heavy)),
+        pappus.search.Changed.limits(built("tidewell-2s-3400", seconds), List.of(heavy)),
         List.of());
   }
 
