@@ -86,8 +86,11 @@ public final class HardwareMatch {
   /** Whether a screw holds a motor on the arms of a frame. */
   public static Verdict onArms(Screw screw, Motor motor, Frame frame) {
     var alone = Objects.requireNonNull(screw(screw, motor));
-    if (alone instanceof Verdict.Clashes || HardwarePlanner.serves(screw, frame, motor)) {
-      return alone instanceof Verdict.Clashes ? alone : Verdict.FITS;
+    if (alone instanceof Verdict.Clashes) {
+      return alone;
+    }
+    if (HardwarePlanner.serves(screw, frame, motor)) {
+      return Verdict.FITS;
     }
     return Verdict.clashes(
         "Screw %s goes %s mm into motor %s on the %s mm arms of frame %s, but must go in %s to %s mm.",

@@ -68,6 +68,11 @@ class WeighInTest {
         none);
   }
 
+  private static FlightRow landed(double minutes, double charged, double volts) {
+    return Parts.with(
+        Parts.with(flight(charged), "minutes", minutes), "landingVolts", OptionalDouble.of(volts));
+  }
+
   private static WeighIn of(List<MassRow> masses, FlightRow... flights) {
     return of(SUPPLY, HOVER, masses, flights);
   }
@@ -248,9 +253,7 @@ class WeighInTest {
         null,
         PackAge.TIRED,
         null);
-    var none = OptionalDouble.empty();
-    var row = new FlightRow(
-        "f.csv", 2, "hover", 10, 700, Optional.empty(), Optional.empty(), none, none, none, none);
+    var row = Parts.with(flight(700), "age", Optional.empty());
     var fit =
         of(SUPPLY, Parts.with(HOVER, "flight", cruise), List.of(), row).fits().get(0);
 
@@ -265,19 +268,8 @@ class WeighInTest {
     var flight =
         SUPPLY.assessor(HOVER).assess(BuildText.parse(BUILD, FEW)).flight().orElseThrow();
     var discharge = flight.endurance().discharge();
-    var none = OptionalDouble.empty();
-    var row = new FlightRow(
-        "f.csv",
-        2,
-        "hover",
-        discharge.seconds() / 60,
-        discharge.usedCoulomb() / 3.6,
-        Optional.empty(),
-        Optional.of("new"),
-        none,
-        none,
-        OptionalDouble.of(discharge.endVolts() - 0.3),
-        none);
+    var row =
+        landed(discharge.seconds() / 60, discharge.usedCoulomb() / 3.6, discharge.endVolts() - 0.3);
     var fit = of(List.of(), row).fits().get(0).flights().get(0);
 
     assertThat(fit.factor()).isCloseTo(1, within(1e-6));
@@ -290,19 +282,7 @@ class WeighInTest {
   @Test
   void computesNoVoltsWhereTheRecordHasNothingLeft() {
     var capacity = ((Battery) FEW.part(PACK).orElseThrow()).capacityMilliampHours();
-    var none = OptionalDouble.empty();
-    var row = new FlightRow(
-        "f.csv",
-        2,
-        "hover",
-        10 * 1.05 * capacity / charge(),
-        1.05 * capacity,
-        Optional.empty(),
-        Optional.of("new"),
-        none,
-        none,
-        OptionalDouble.of(6),
-        none);
+    var row = landed(10 * 1.05 * capacity / charge(), 1.05 * capacity, 6);
 
     assertThat(of(List.of(), row).fits().get(0).flights().get(0).computedLandingVolts())
         .isEmpty();
@@ -331,43 +311,12 @@ class WeighInTest {
 
   @Test
   void fliesAsOldAndAsWarmAndWithThePackThatWasLogged() {
-    var none = OptionalDouble.empty();
-    var tired = new FlightRow(
-        "f.csv",
-        2,
-        "hover",
-        10,
-        600,
-        Optional.empty(),
-        Optional.of("tired"),
-        none,
-        none,
-        none,
-        none);
-    var cold = new FlightRow(
-        "f.csv",
-        3,
-        "hover",
-        10,
-        600,
-        Optional.empty(),
-        Optional.of("new"),
-        OptionalDouble.of(-10),
-        OptionalDouble.of(5),
-        none,
-        none);
-    var other = new FlightRow(
-        "f.csv",
-        4,
-        "hover",
-        10,
-        600,
-        Optional.of("tidewell-2s-3400"),
-        Optional.of("new"),
-        none,
-        none,
-        none,
-        none);
+    var tired = Parts.with(flight(600), "age", Optional.of("tired"));
+    var cold = Parts.with(
+        Parts.with(flight(600), "airCelsius", OptionalDouble.of(-10)),
+        "packCelsius",
+        OptionalDouble.of(5));
+    var other = Parts.with(flight(600), "pack", Optional.of("tidewell-2s-3400"));
     var old = SmallShop.flying("{\"style\": \"hover\", \"packAge\": \"tired\"}", "");
     var winter = Parts.with(
         HOVER,
@@ -386,19 +335,7 @@ class WeighInTest {
 
   @Test
   void keepsStylesApartInTheOrderOfTheirFirstFlights() {
-    var none = OptionalDouble.empty();
-    var loiter = new FlightRow(
-        "f.csv",
-        2,
-        "loiter",
-        10,
-        600,
-        Optional.empty(),
-        Optional.of("new"),
-        none,
-        none,
-        none,
-        none);
+    var loiter = Parts.with(flight(600), "style", "loiter");
     var result = of(List.of(), loiter, flight(600), loiter);
 
     assertThat(result.fits()).extracting(StyleFit::style).containsExactly("loiter", "hover");
@@ -413,19 +350,7 @@ class WeighInTest {
   /** 550 and 500 mAh by the charger, 500 and 450 by the sensor; the third flight has no reading. */
   @Test
   void scalesTheSensorByAllThatBothCounted() {
-    var none = OptionalDouble.empty();
-    var first = new FlightRow(
-        "f.csv",
-        2,
-        "hover",
-        10,
-        550,
-        Optional.empty(),
-        Optional.of("new"),
-        none,
-        none,
-        none,
-        OptionalDouble.of(500));
+    var first = Parts.with(flight(550), "sensorMilliampHours", OptionalDouble.of(500));
     var second = Parts.with(
         Parts.with(first, "chargedMilliampHours", 500.0),
         "sensorMilliampHours",
