@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
+import java.util.function.Predicate;
 import pappus.assessment.Assessment;
 import pappus.catalog.Part;
 import pappus.compatibility.Hardware;
@@ -23,8 +23,18 @@ public record HardwareChange(String label, Optional<Part> before, Optional<Part>
    * there still goes round.
    */
   static List<HardwareChange> between(Assessment before, Assessment after) {
-    var old = items(before);
-    var now = items(after);
+    return between(items(before), items(after), after.fitting()::serves);
+  }
+
+  /**
+   * @param before items that are there
+   * @param after items that are needed
+   * @param serves whether what is there serves as well
+   */
+  static List<HardwareChange> between(
+      List<Hardware.Item> before, List<Hardware.Item> after, Predicate<Part> serves) {
+    var old = new ArrayList<>(before);
+    var now = new ArrayList<>(after);
     var changes = new ArrayList<HardwareChange>();
     // Of the same thing as many as are there serve on.
     now.removeIf(item ->
@@ -37,7 +47,7 @@ public record HardwareChange(String label, Optional<Part> before, Optional<Part>
       earlier.ifPresent(old::remove);
       var there = earlier.flatMap(Hardware.Item::part);
       var stillServes = earlier.filter(one -> !isSame(one, item)).isPresent()
-          && there.filter(after.fitting()::serves).isPresent();
+          && there.filter(serves).isPresent();
       if (!stillServes) {
         changes.add(new HardwareChange(item.label(), there, item.part()));
       }
@@ -56,6 +66,6 @@ public record HardwareChange(String label, Optional<Part> before, Optional<Part>
   private static List<Hardware.Item> items(Assessment assessment) {
     return assessment.fitting().hardware().items().stream()
         .filter(item -> item.part().isPresent())
-        .collect(Collectors.toCollection(ArrayList::new));
+        .toList();
   }
 }

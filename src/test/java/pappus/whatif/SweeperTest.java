@@ -303,6 +303,19 @@ class SweeperTest {
     assertThat(told).containsExactly("1 of 2 steps", "2 of 2 steps");
   }
 
+  /** Else every step left would still be prepared, for longer than a stop may take. */
+  @Test
+  void onceStoppedItSearchesNoMore() {
+    var finder = finder();
+    finder.stop();
+
+    var sweep = sweep(PLAIN, FEW, finder, "mass-cap=210,250");
+
+    assertThat(sweep.searches()).isZero();
+    assertThat(sweep.isProof()).isFalse();
+    assertThat(sweep.steps()).allMatch(step -> step.best().build().isEmpty());
+  }
+
   @Test
   void aValueThatIsRefusedIsRefusedBeforeAnythingIsSearched() {
     var told = new ArrayList<String>();
