@@ -196,7 +196,7 @@ public final class RankingText {
             : "No build keeps every rule and limit, as far as was looked.",
         0));
     ranking.closest().ifPresent(closest -> {
-      lines.addAll(wrap("In the way of the one that comes closest:", 0));
+      lines.addAll(wrap("In the way of the closest that was met (relax says what would help):", 0));
       closest.limits().stream()
           .filter(limit -> !limit.met())
           .forEach(limit -> lines.addAll(

@@ -210,7 +210,7 @@ class RecommendCommandTest {
     assertThat(run.exitCode()).isEqualTo(ExitCode.NO);
     assertThat(run.out())
         .contains("No build of this catalogue keeps every rule and limit.\n")
-        .contains("In the way of the one that comes closest:\n")
+        .contains("In the way of the closest that was met (relax says what would help):\n")
         .contains("- Limit (budget): price of what has to be bought is ")
         .contains("but must be at most 20.00 EUR.");
   }
