@@ -1,8 +1,10 @@
 package pappus.explanation;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import pappus.assessment.Assessment;
+import pappus.catalog.Build;
 import pappus.catalog.Part;
 import pappus.catalog.Role;
 import pappus.change.Changed;
@@ -42,27 +44,32 @@ public final class SweepWords {
     }
     return step.changed().isEmpty()
         ? "the same"
-        : step.changed().stream().map(SweepWords::change).collect(Collectors.joining(", "));
+        : changes(step.changed(), step.best().build().get());
   }
 
   /** In what a build of the same frame, motor, propeller and battery differs from the one before. */
   public static String beside(Assessment before, Assessment after) {
-    return "the same with "
-        + Changed.between(before.build(), after.build()).stream()
-            .map(SweepWords::change)
-            .collect(Collectors.joining(", "));
+    return "the same with " + changes(Changed.between(before.build(), after.build()), after);
+  }
+
+  private static String changes(List<Changed> changed, Assessment after) {
+    return changed.stream()
+        .map(each -> change(each, after.build()))
+        .collect(Collectors.joining(", "));
   }
 
   private static boolean isMain(Role role) {
     return role.compareTo(Role.BATTERY) <= 0;
   }
 
-  private static String change(Changed changed) {
+  private static String change(Changed changed, Build after) {
     return changed
         .after()
         .map(Part::name)
         .map(name -> changed.role().label() + " " + Spoken.safe(name))
-        .orElse("no " + changed.role().label());
+        .orElseGet(() -> after.fills(changed.role())
+            ? changed.role().label() + " built in"
+            : "no " + changed.role().label());
   }
 
   /** What each unit of the one thing that varies is worth in the mean; absent where it is no number, or a limit. */
