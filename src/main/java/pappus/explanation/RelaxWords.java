@@ -23,13 +23,21 @@ public final class RelaxWords {
     if (conflict.isEmpty()) {
       return "No build goes together even if nothing is asked for: the parts themselves do not fit.";
     }
-    if (conflict.size() == 1) {
-      return "One demand alone leaves no build, even if nothing else were asked: "
-          + text(conflict.get(0)) + ".";
-    }
-    return "These demands together leave no build, even if nothing else were asked; of these alone, any one less would leave one: "
+    var said = conflict.size() == 1
+        ? "One demand alone leaves no build, even if nothing else were asked: "
+        : "These demands together leave no build, even if nothing else were asked; of these alone, any one less would leave one: ";
+    return (isProof ? said : "As far as was looked: " + decapitalised(said))
         + conflict.stream().map(RelaxWords::text).collect(Collectors.joining("; "))
         + ".";
+  }
+
+  private static String decapitalised(String text) {
+    return Character.toLowerCase(text.charAt(0)) + text.substring(1);
+  }
+
+  /** What is to be said of a build that comes with a change; empty where it is proven the best. */
+  public static String notBest(boolean isBest) {
+    return isBest ? "" : " Maybe not the best then.";
   }
 
   private static String text(Demand demand) {

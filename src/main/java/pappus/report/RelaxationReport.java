@@ -46,14 +46,15 @@ public final class RelaxationReport {
           .say("The smallest change of each that helps by itself, and the best build then:");
       relaxation
           .reliefs()
-          .forEach(relief ->
-              lines.item(RelaxWords.relief(relief) + ": " + BuildWords.of(relief.build())));
+          .forEach(relief -> lines.item(RelaxWords.relief(relief) + ": "
+              + BuildWords.of(relief.build()) + RelaxWords.notBest(relief.isBest())));
     } else if (!relaxation.conflict().isEmpty()) {
       lines.blank().say(RelaxWords.nothingAlone(relaxation));
     }
     relaxation
         .together()
-        .forEach(one -> lines.item(RelaxWords.together(one) + ": " + BuildWords.of(one.build())));
+        .forEach(one -> lines.item(RelaxWords.together(one) + ": " + BuildWords.of(one.build())
+            + RelaxWords.notBest(one.isBest())));
     if (!relaxation.clashes().isEmpty()) {
       lines.blank().say("Fit rules that set apart the parts this scenario leaves open:");
       relaxation.clashes().stream()
@@ -102,6 +103,7 @@ public final class RelaxationReport {
         content.put("to", relief.to());
       }
       content.put("leastProven", relief.isLeast());
+      content.put("bestProven", relief.isBest());
       content.put("text", RelaxWords.relief(relief));
       content.put("build", answer.brief(relief.build()));
       reliefs.add(content);
@@ -111,6 +113,7 @@ public final class RelaxationReport {
     for (var one : relaxation.together()) {
       var content = new LinkedHashMap<String, Object>();
       content.put("demands", one.demands().stream().map(this::demand).toList());
+      content.put("bestProven", one.isBest());
       content.put("text", RelaxWords.together(one));
       content.put("build", answer.brief(one.build()));
       together.add(content);

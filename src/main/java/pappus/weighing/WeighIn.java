@@ -1,7 +1,6 @@
 package pappus.weighing;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -293,7 +292,7 @@ public record WeighIn(
 
   /** The scenario as a flight was flown. */
   private static Scenario asFlown(FlightRow row, Scenario scenario) {
-    var changes = new HashMap<String, Object>();
+    var changes = new TreeMap<String, Object>();
     if (!scenario.flight().style().word().equals(row.style())) {
       changes.put("goal", null);
       changes.put("flight.style", row.style());
@@ -305,8 +304,7 @@ public record WeighIn(
     row.age().ifPresent(age -> changes.put("flight.packAge", age));
     row.airCelsius().ifPresent(celsius -> changes.put("air.temperatureCelsius", celsius));
     row.packCelsius().ifPresent(celsius -> changes.put("air.packTemperatureCelsius", celsius));
-    var ordered = new TreeMap<String, Object>(changes);
-    return Altered.record(Scenario.class, scenario, ordered);
+    return Altered.record(Scenario.class, scenario, changes);
   }
 
   /** Whether flights of a style can be computed for a scenario: legs have to be given. */

@@ -34,8 +34,12 @@ public record Relaxation(
     clashes = List.copyOf(clashes);
   }
 
-  /** Demands given up together, and the best build then. */
-  public record Together(List<Demand> demands, Assessment build) {
+  /**
+   * Demands given up together, and the best build then.
+   *
+   * @param isBest whether it is proven that no build then is better
+   */
+  public record Together(List<Demand> demands, Assessment build, boolean isBest) {
     public Together {
       demands = List.copyOf(demands);
     }

@@ -1,9 +1,11 @@
 package pappus.whatif;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import pappus.assessment.Assessment;
 import pappus.ranking.Best;
 import pappus.ranking.Finder;
@@ -67,14 +69,16 @@ public final class Relaxer {
     return counted(finder.best(one.question()));
   }
 
-  /** The best build, or the better of that and one that was met already where it is not found. */
-  private Optional<Assessment> best(Asked one, Optional<Assessment> met) {
+  /** A build, and whether it is proven that none is better. */
+  private record Found(Assessment build, boolean isBest) {}
+
+  /** The best build, or the better of that and one that was met already where the search ends early. */
+  private Optional<Found> best(Asked one, Optional<Assessment> met) {
     searches++;
-    var found = finder.best(one.question(), LOOKS).build();
-    return found.isPresent()
-            && met.stream().noneMatch(other -> other.objective() > found.get().objective())
-        ? found
-        : met;
+    var best = finder.best(one.question(), LOOKS);
+    return Stream.concat(best.build().stream(), met.stream())
+        .max(Comparator.comparingLong(Assessment::objective))
+        .map(build -> new Found(build, best.isProof()));
   }
 
   /**
@@ -165,7 +169,8 @@ public final class Relaxer {
 
   private Optional<Relief> whole(Demand demand, boolean isLeast) {
     var without = demand.change().without(asked);
-    return best(without, any(without)).map(build -> new Relief(demand, "", "", build, isLeast));
+    return best(without, any(without))
+        .map(found -> new Relief(demand, "", "", found.build(), found.isBest(), isLeast));
   }
 
   /** The first step that makes a build possible: by doubling, then by halving. */
@@ -204,12 +209,19 @@ public final class Relaxer {
     isProof &= before;
     var from = dial.shown(0);
     var to = dial.shown(yes);
-    return best(dial.at(yes), met).map(build -> new Relief(demand, from, to, build, isLeast));
+    return best(dial.at(yes), met)
+        .map(best -> new Relief(demand, from, to, best.build(), best.isBest(), isLeast));
   }
 
   private List<Relaxation.Together> together(List<Demand> conflict, List<Demand> demands) {
     var pairs = pairs(conflict, demands);
     return pairs.isEmpty() && !conflict.isEmpty() ? many(demands) : pairs;
+  }
+
+  private Optional<Relaxation.Together> together(
+      List<Demand> demands, Asked without, Optional<Assessment> met) {
+    return best(without, met)
+        .map(found -> new Relaxation.Together(demands, found.build(), found.isBest()));
   }
 
   /** All demands given up, and one after another kept as long as a build is left. */
@@ -227,8 +239,7 @@ public final class Relaxer {
     }
     var all = List.copyOf(givenUp);
     var without = without(all);
-    return best(without, any(without)).map(build -> new Relaxation.Together(all, build)).stream()
-        .toList();
+    return together(all, without, any(without)).stream().toList();
   }
 
   private List<Relaxation.Together> pairs(List<Demand> conflict, List<Demand> demands) {
@@ -248,8 +259,9 @@ public final class Relaxer {
         tried++;
         var without = without(List.of(one, other));
         var met = any(without);
-        met.flatMap(build -> best(without, met))
-            .ifPresent(build -> pairs.add(new Relaxation.Together(List.of(one, other), build)));
+        if (met.isPresent()) {
+          together(List.of(one, other), without, met).ifPresent(pairs::add);
+        }
       }
     }
     return pairs;

@@ -63,21 +63,31 @@ class RelaxWordsTest {
       """)
   void saysHowFarADemandHasToMove(
       String id, String from, String to, boolean isLeast, String sentence) {
-    assertThat(RelaxWords.relief(new Relief(Demanded.of(id, "", ""), from, to, BUILD, isLeast)))
+    assertThat(
+            RelaxWords.relief(new Relief(Demanded.of(id, "", ""), from, to, BUILD, true, isLeast)))
         .isEqualTo(sentence);
   }
 
   @Test
   void saysWhatIsGivenUpWhole() {
-    assertThat(RelaxWords.relief(new Relief(GPS, "", "", BUILD, true)))
+    assertThat(RelaxWords.relief(new Relief(GPS, "", "", BUILD, true, true)))
         .isEqualTo("Do without a GPS");
   }
 
   @Test
+  void saysThatAConflictIsNotProven() {
+    assertThat(RelaxWords.conflict(List.of(CAP), false))
+        .isEqualTo(
+            "As far as was looked: one demand alone leaves no build, even if nothing else were asked: below 190 g.");
+    assertThat(RelaxWords.conflict(List.of(CAP, GPS), false))
+        .startsWith("As far as was looked: these demands together leave no build");
+  }
+
+  @Test
   void saysWhatIsGivenUpTogether() {
-    assertThat(RelaxWords.together(new Relaxation.Together(List.of(CAP, GPS), BUILD)))
+    assertThat(RelaxWords.together(new Relaxation.Together(List.of(CAP, GPS), BUILD, true)))
         .isEqualTo("Without both of these: below 190 g; a GPS");
-    assertThat(RelaxWords.together(new Relaxation.Together(List.of(CAP, GPS, CAP), BUILD)))
+    assertThat(RelaxWords.together(new Relaxation.Together(List.of(CAP, GPS, CAP), BUILD, true)))
         .isEqualTo(
             "No two were found to; without all of these, none of which can stay: below 190 g; a GPS; below 190 g");
   }
@@ -112,9 +122,9 @@ class RelaxWordsTest {
             "One demand alone leaves no build, even if nothing else were asked: video for a\\u001b[2J goggles.");
     assertThat(RelaxWords.conflict(List.of(GPS, hostile), true))
         .endsWith("any one less would leave one: a GPS; video for a\\u001b[2J goggles.");
-    assertThat(RelaxWords.relief(new Relief(hostile, "", "", BUILD, true)))
+    assertThat(RelaxWords.relief(new Relief(hostile, "", "", BUILD, true, true)))
         .isEqualTo("Fly\\u202e with others");
-    assertThat(RelaxWords.together(new Relaxation.Together(List.of(GPS, hostile), BUILD)))
+    assertThat(RelaxWords.together(new Relaxation.Together(List.of(GPS, hostile), BUILD, true)))
         .isEqualTo("Without both of these: a GPS; video for a\\u001b[2J goggles");
   }
 }

@@ -40,9 +40,10 @@ class RelaxationReportTest {
   private static final Demand CAP = Demanded.of("mass-cap", "below 190 g", "");
   private static final ClashCount CLASH =
       new ClashCount("propeller-clearance", Role.FRAME, Role.PROPELLER, 2, 6);
-  private static final Relief LIGHTER = new Relief(CAP, "190 g", "196.7 g", BUILD, true);
-  private static final Relief NO_GPS = new Relief(GPS, "", "", BUILD, false);
-  private static final Relaxation.Together PAIR = new Relaxation.Together(List.of(CAP, GPS), BUILD);
+  private static final Relief LIGHTER = new Relief(CAP, "190 g", "196.7 g", BUILD, true, true);
+  private static final Relief NO_GPS = new Relief(GPS, "", "", BUILD, true, false);
+  private static final Relaxation.Together PAIR =
+      new Relaxation.Together(List.of(CAP, GPS), BUILD, true);
 
   private static Best best(Optional<Assessment> build, Ending ending) {
     return new Best(build, new Reach(ending, OptionalLong.empty(), 1, Optional.empty()));
@@ -112,6 +113,17 @@ class RelaxationReportTest {
             Proven: what is called impossible was searched to the end, in 9 searches.
             """.formatted(WORDS))
         .doesNotContain("smallest change", "Fit rules");
+  }
+
+  @Test
+  void saysWhereABetterBuildMayBe() {
+    var relief = new Relief(CAP, "190 g", "196.7 g", BUILD, false, true);
+    var together = new Relaxation.Together(List.of(CAP, GPS), BUILD, false);
+
+    assertThat(text(relaxation(List.of(CAP), List.of(relief), List.of(), List.of()), 2000))
+        .contains("- Mass cap 190 g → 196.7 g: %s Maybe not the best then.\n".formatted(WORDS));
+    assertThat(text(relaxation(List.of(CAP), List.of(), List.of(together), List.of()), 2000))
+        .contains("a GPS: %s Maybe not the best then.\n".formatted(WORDS));
   }
 
   @Test
@@ -201,7 +213,7 @@ class RelaxationReportTest {
     assertThat(json.path("reliefs")).hasSize(2);
     var whole = json.path("reliefs").get(0);
     assertThat(whole.propertyNames())
-        .containsExactly("demand", "asks", "leastProven", "text", "build");
+        .containsExactly("demand", "asks", "leastProven", "bestProven", "text", "build");
     assertThat(whole.path("leastProven").asBoolean()).isFalse();
     var step = json.path("reliefs").get(1);
     assertThat(step.path("demand").asString()).isEqualTo("mass-cap");

@@ -9,6 +9,7 @@ import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import pappus.assessment.Supply;
 import pappus.catalog.BuildText;
+import pappus.catalog.Parts;
 import pappus.catalog.Shelf;
 import pappus.shop.SmallShop;
 import pappus.weighing.FlightRow;
@@ -92,18 +93,8 @@ class WeighReportTest {
   /** Charge, volts, what the style and the sensor say: one row each. */
   @Test
   void givesFlightsTheSameColumns() {
-    var landed = new FlightRow(
-        "=f.csv",
-        2,
-        "hover",
-        10,
-        700,
-        Optional.empty(),
-        Optional.of("new"),
-        OptionalDouble.empty(),
-        OptionalDouble.empty(),
-        OptionalDouble.of(6.5),
-        OptionalDouble.of(560));
+    var landed =
+        Parts.with(Parts.with(FLIGHT, "landingVolts", OptionalDouble.of(6.5)), "file", "=f.csv");
     var report = report(List.of(), landed);
     var rows = report.csv().lines().toList();
 
