@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -24,18 +23,7 @@ class AlternativesCommandTest {
   }
 
   private CommandRun run(String build, String kind, String... more) {
-    var typed = CommandRun.typed(folder);
-    var args = new ArrayList<>(List.of(
-        "alternatives",
-        typed.resolve("marsh.json").toString(),
-        build,
-        "--kind",
-        kind,
-        "--no-shipped-catalog",
-        "--catalog",
-        typed.resolve("parts").toString()));
-    args.addAll(List.of(more));
-    return CommandRun.of(args);
+    return CommandRun.onParts(folder, "alternatives", List.of(build, "--kind", kind), more);
   }
 
   @Test

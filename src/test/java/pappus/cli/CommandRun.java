@@ -56,6 +56,21 @@ record CommandRun(int exitCode, String out, String err) {
   }
 
   /** What {@code recommend} says of a folder that was typed in, with nothing but its own catalogue. */
+  /**
+   * A command on the scenario and the parts of a folder alone.
+   *
+   * @param words what stands behind the scenario
+   */
+  static CommandRun onParts(Path folder, String command, List<String> words, String... more) {
+    var typed = typed(folder);
+    var args = new ArrayList<>(List.of(command, typed.resolve("marsh.json").toString()));
+    args.addAll(words);
+    args.addAll(
+        List.of("--no-shipped-catalog", "--catalog", typed.resolve("parts").toString()));
+    args.addAll(List.of(more));
+    return of(args);
+  }
+
   static CommandRun recommend(Path typed, String... more) {
     var args = new ArrayList<>(List.of(
         "recommend",

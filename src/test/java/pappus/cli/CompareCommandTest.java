@@ -26,13 +26,7 @@ class CompareCommandTest {
   }
 
   private CommandRun run(List<String> builds, String... more) {
-    var typed = CommandRun.typed(folder);
-    var args = new ArrayList<>(List.of("compare", typed.resolve("marsh.json").toString()));
-    args.addAll(builds);
-    args.addAll(
-        List.of("--no-shipped-catalog", "--catalog", typed.resolve("parts").toString()));
-    args.addAll(List.of(more));
-    return CommandRun.of(args);
+    return CommandRun.onParts(folder, "compare", builds, more);
   }
 
   @Test

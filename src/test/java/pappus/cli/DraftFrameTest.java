@@ -41,16 +41,8 @@ class DraftFrameTest {
   }
 
   private CommandRun run(String command, String... more) {
-    var typed = CommandRun.typed(folder);
-    var args = new ArrayList<>(List.of(command, typed.resolve("marsh.json").toString()));
-    args.addAll(List.of(more));
-    args.addAll(List.of(
-        "--no-shipped-catalog",
-        "--catalog",
-        typed.resolve("parts").toString(),
-        "--out",
-        typed.resolve("out").toString()));
-    return CommandRun.of(args);
+    var out = CommandRun.typed(folder).resolve("out").toString();
+    return CommandRun.onParts(folder, command, List.of(more), "--out", out);
   }
 
   /** The best build by trying each. */

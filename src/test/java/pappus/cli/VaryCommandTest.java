@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -25,15 +24,7 @@ class VaryCommandTest {
   }
 
   private CommandRun run(String... more) {
-    var typed = CommandRun.typed(folder);
-    var args = new ArrayList<>(List.of(
-        "vary",
-        typed.resolve("marsh.json").toString(),
-        "--no-shipped-catalog",
-        "--catalog",
-        typed.resolve("parts").toString()));
-    args.addAll(List.of(more));
-    return CommandRun.of(args);
+    return CommandRun.onParts(folder, "vary", List.of(), more);
   }
 
   private void scenario(String fields) throws IOException {

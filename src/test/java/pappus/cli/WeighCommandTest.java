@@ -41,10 +41,7 @@ class WeighCommandTest {
   }
 
   private CommandRun run(String command, String... more) {
-    var args = new ArrayList<>(List.of(
-        command, path("marsh.json"), BUILD, "--no-shipped-catalog", "--catalog", path("parts")));
-    args.addAll(List.of(more));
-    return CommandRun.of(args);
+    return CommandRun.onParts(folder, command, List.of(BUILD), more);
   }
 
   private CommandRun weigh(String... more) {

@@ -440,6 +440,7 @@ class RelaxerTest {
                 .orElseThrow()
                 .objective());
     assertThat(relaxation.reliefs().get(1).isLeast()).isTrue();
+    assertThat(relaxation.reliefs()).allMatch(Relief::isBest);
   }
 
   private static Scenario cruising(String airspeed, String wind) {
@@ -488,6 +489,7 @@ class RelaxerTest {
     assertThat(relaxation.helps()).isTrue();
     assertThat(relaxation.together()).hasSize(1);
     var pair = relaxation.together().get(0);
+    assertThat(pair.isBest()).isTrue();
     assertThat(Asking.ids(pair.demands())).containsExactlyInAnyOrder("mass-cap", "wants-gps");
     assertThat(pair.build().build())
         .isEqualTo(best(NO_CAP, 2, 185).orElseThrow().build());
@@ -541,6 +543,7 @@ class RelaxerTest {
     assertThat(relaxation.reliefs()).isNotEmpty().noneMatch(Relief::isLeast);
     assertThat(relaxation.reliefs().get(0).demand().id()).isEqualTo("budget");
     assertThat(relaxation.reliefs().get(0).build().isFeasible()).isTrue();
+    assertThat(relaxation.reliefs()).isNotEmpty().noneMatch(Relief::isBest);
   }
 
   @Test
