@@ -32,6 +32,11 @@ public enum Connector {
     this.halfGrams = halfGrams;
   }
 
+  /** Whether chargers with it charge one cell: a pack of more must not have it. */
+  public boolean isForOneCell() {
+    return this == ONE_CELL;
+  }
+
   /** In words. */
   public String label() {
     return label;

@@ -114,13 +114,14 @@ public final class Savings {
     }
   }
 
-  /** The largest lighter plug whose ratings hold in flight and at full throttle. */
+  /** The largest lighter plug whose ratings hold in flight and at full throttle, and that no one-cell charger takes. */
   private void addPlug() {
     var battery = base.build().battery().orElseThrow();
     var flown = Math.max(flight.endurance().discharge().startA(), flight.amps());
     var most = flight.full().busCurrentA();
     Stream.of(Connector.values())
         .filter(plug -> plug.halfGrams() < battery.connector().halfGrams()
+            && !(plug.isForOneCell() && battery.cellsInSeries() > 1)
             && plug.continuousAmps() >= flown
             && plug.burstAmps() >= most)
         .max(Comparator.comparingDouble(Connector::continuousAmps))
