@@ -253,6 +253,13 @@ public final class Assessor {
     return factors -> expected.fly(fitting, grams, factors, Limits.NONE).figure();
   }
 
+  /** An assessed build's flight in curves; empty without a flight. */
+  public Optional<FlightCurves> curves(Assessment assessment) {
+    return assessment
+        .flight()
+        .map(flight -> flights.curves(assessment.fitting(), assessment.mass().grams(), flight));
+  }
+
   /**
    * Charge that an assessed build takes from its pack in so long, mAh, by the likeliest figures and without ratings.
    *

@@ -1,6 +1,7 @@
 package pappus.assessment;
 
 import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import pappus.catalog.Build;
@@ -11,6 +12,7 @@ import pappus.physics.airframe.Airframe;
 import pappus.physics.battery.Delivery;
 import pappus.physics.battery.Discharge;
 import pappus.physics.battery.Load;
+import pappus.physics.battery.Pack;
 import pappus.physics.battery.Until;
 import pappus.physics.flight.Aircraft;
 import pappus.physics.flight.Endurance;
@@ -51,22 +53,14 @@ final class Flights {
   FlightEstimate fly(Fitting fitting, double grams, Factors factors, Limits continuous) {
     var build = fitting.build();
     var battery = build.battery().orElseThrow();
-    var lost = Math.max(0, 1 - (1 - scenario.flight().thrustLostOrUsual()) * factors.thrustKept());
-    var drag = build.frame().orElseThrow().dragAreaSquareMetres();
-    var airframe = new Airframe(
-        (grams + factors.addedGrams()) / 1000,
-        lost,
-        factors.drag() * (drag == null ? ASSUMED_DRAG_AREA : drag));
-    var rotor = models.rotor(build, factors);
     var draws = Avionics.draws(fitting);
-    var avionicsW = draws.stream().mapToDouble(Draw::watts).sum() + factors.addedWatts();
-    var aircraft = new Aircraft(airframe, build.frame().orElseThrow().rotors(), rotor, avionicsW);
+    var aircraft = aircraft(fitting, grams, factors, draws);
+    var airframe = aircraft.airframe();
     var pack = models.pack(build, factors);
     var hover = Hover.of(aircraft);
     var burst = Ratings.burst(build);
     var floor = models.floorVolts(battery);
-    var fullCharge = Math.min(scenario.flight().thrustAtChargeOrMidFlight(), pack.startCharge());
-    var full = FullThrottle.of(aircraft, pack, fullCharge, floor, burst);
+    var full = FullThrottle.of(aircraft, pack, thrustCharge(pack), floor, burst);
     var fresh = FullThrottle.of(aircraft, pack, pack.startCharge(), floor, burst);
     var flown = courses.hovers()
         ? Optional.<CoursePlanner.Flown>empty()
@@ -87,8 +81,9 @@ final class Flights {
         endurance.seconds());
     var hints = new ArrayList<>(disbelief);
     hints.addAll(Hints.ownFlights(models.powerFactor()));
-    hints.addAll(Hints.knownBadly(build, rotor, hover, full, volts));
-    flown.ifPresent(course -> hints.addAll(Hints.course(course.course(), drag == null)));
+    hints.addAll(Hints.knownBadly(build, aircraft.rotor(), hover, full, volts));
+    flown.ifPresent(course -> hints.addAll(
+        Hints.course(course.course(), build.frame().orElseThrow().dragAreaSquareMetres() == null)));
     return new FlightEstimate(
         hover,
         volts,
@@ -106,6 +101,37 @@ final class Flights {
         burst,
         hints,
         !disbelief.isEmpty());
+  }
+
+  private Aircraft aircraft(Fitting fitting, double grams, Factors factors, List<Draw> draws) {
+    var build = fitting.build();
+    var frame = build.frame().orElseThrow();
+    var lost = Math.max(0, 1 - (1 - scenario.flight().thrustLostOrUsual()) * factors.thrustKept());
+    var airframe =
+        new Airframe((grams + factors.addedGrams()) / 1000, lost, factors.drag() * dragArea(frame));
+    var avionicsW = draws.stream().mapToDouble(Draw::watts).sum() + factors.addedWatts();
+    return new Aircraft(airframe, frame.rotors(), models.rotor(build, factors), avionicsW);
+  }
+
+  /** An assessed flight in curves. */
+  FlightCurves curves(Fitting fitting, double grams, FlightEstimate flown) {
+    var build = fitting.build();
+    var battery = build.battery().orElseThrow();
+    var pack = models.pack(build, Factors.NONE);
+    return FlightCurves.of(
+        aircraft(fitting, grams, Factors.NONE, flown.draws()),
+        pack,
+        flown.hover(),
+        flown.full(),
+        thrustCharge(pack),
+        models.floorVolts(battery),
+        flown.course(),
+        flown.endurance());
+  }
+
+  /** State of charge at which thrust is judged. */
+  private double thrustCharge(Pack pack) {
+    return Math.min(scenario.flight().thrustAtChargeOrMidFlight(), pack.startCharge());
   }
 
   /**

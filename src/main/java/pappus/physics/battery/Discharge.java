@@ -1,7 +1,5 @@
 package pappus.physics.battery;
 
-import java.util.ArrayList;
-import java.util.List;
 import pappus.quantity.Require;
 
 /**
@@ -43,8 +41,17 @@ public record Discharge(
     TIME
   }
 
-  /** One moment of a discharge. */
-  public record Moment(double seconds, double charge, double volts, double currentA) {}
+  /**
+   * One moment of a discharge.
+   *
+   * @param seconds since take-off
+   * @param charge state of charge, 0 to 1
+   * @param volts at the terminals; of several loads in turn their mean over time
+   * @param currentA the same of the current
+   * @param usedCoulomb charge out of the terminals until then, A·s
+   */
+  public record Moment(
+      double seconds, double charge, double volts, double currentA, double usedCoulomb) {}
 
   /** Mean power out of the terminals, W; 0 if it lasts no time. */
   public double meanPowerW() {
@@ -60,23 +67,5 @@ public record Discharge(
   public static Discharge of(Pack pack, Load load, Until until, double fromCharge) {
     Require.inRange("fromCharge", fromCharge, 0, 1);
     return new Run(pack, load, until).from(fromCharge);
-  }
-
-  /** The moments of a discharge at each knot of the pack's curves and at both ends, in order of time. */
-  public static List<Moment> trace(Pack pack, Load load, Until until) {
-    var whole = of(pack, load, until);
-    var moments = new ArrayList<Moment>();
-    moments.add(new Moment(0, pack.startCharge(), whole.startVolts, whole.startA));
-    for (var knot = pack.knots() - 1; knot >= 0; knot--) {
-      var charge = pack.knotCharge(knot);
-      if (charge < pack.startCharge() && charge > whole.endCharge) {
-        var part = of(pack, load, new Until(charge, until.leastVolts(), until.longestSeconds()));
-        moments.add(new Moment(part.seconds, charge, part.endVolts, part.endA));
-      }
-    }
-    if (whole.seconds > 0) {
-      moments.add(new Moment(whole.seconds, whole.endCharge, whole.endVolts, whole.endA));
-    }
-    return List.copyOf(moments);
   }
 }

@@ -1,5 +1,6 @@
 package pappus.physics.battery;
 
+import java.util.ArrayList;
 import java.util.List;
 import pappus.quantity.Require;
 
@@ -51,6 +52,33 @@ public final class Mixture {
         .map(share -> new Share(share.load, share.weight / weights))
         .toList();
     return new Mixture(pack, normal).run(fromCharge, toCharge, ending);
+  }
+
+  /**
+   * The moments of the same discharge at its start, at each knot of the pack's curves and at its end, in order of time.
+   *
+   * @param fromCharge where it starts, 0 to 1
+   * @param toCharge where it ends, as far as all loads can be carried
+   */
+  public static List<Discharge.Moment> trace(
+      Pack pack, List<Share> shares, double fromCharge, double toCharge) {
+    var charges = new ArrayList<Double>();
+    for (var knot = pack.knots() - 1; knot >= 0; knot--) {
+      var charge = pack.knotCharge(knot);
+      if (charge < fromCharge && charge > toCharge) {
+        charges.add(charge);
+      }
+    }
+    charges.add(toCharge);
+    var start = between(pack, shares, fromCharge, fromCharge, Discharge.Ending.RESERVE);
+    var moments = new ArrayList<Discharge.Moment>();
+    moments.add(new Discharge.Moment(0, fromCharge, start.startVolts(), start.startA(), 0));
+    for (var charge : charges) {
+      var part = between(pack, shares, fromCharge, charge, Discharge.Ending.RESERVE);
+      moments.add(new Discharge.Moment(
+          part.seconds(), charge, part.endVolts(), part.endA(), part.usedCoulomb()));
+    }
+    return List.copyOf(moments);
   }
 
   private Discharge run(double fromCharge, double toCharge, Discharge.Ending ending) {

@@ -1,6 +1,5 @@
 package pappus.physics.flight;
 
-import java.util.List;
 import pappus.physics.battery.Discharge;
 import pappus.physics.battery.Pack;
 import pappus.physics.battery.Until;
@@ -59,11 +58,6 @@ public record Endurance(double seconds, Ending ending, Discharge discharge) {
       case TIME -> Ending.TIME;
     };
     return new Endurance(discharge.seconds(), ending, discharge);
-  }
-
-  /** Volts and current over time, at every twentieth of the charge and at both ends. */
-  public static List<Discharge.Moment> trace(SteadyFlight flight, Pack pack, Endurance endurance) {
-    return Discharge.trace(pack, flight.load(), Until.drained(endurance.discharge.endCharge(), 0));
   }
 
   /** Mean power from the battery, W; 0 if there is no flight. */

@@ -1,6 +1,8 @@
 package pappus.physics.flight;
 
+import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import pappus.physics.airframe.Airframe;
 import pappus.physics.battery.Pack;
@@ -66,6 +68,33 @@ public record FullThrottle(
       }
     });
     return duties;
+  }
+
+  /**
+   * Less throttle, step by step up to a full throttle that was found: thrust, currents and volts at evenly spaced
+   * speeds of the motors, the battery sagging under each for a second.
+   *
+   * @param full found for the same aircraft, pack, charge and floor
+   * @return so many steps, the last of them {@code full}; empty if it lifts nothing
+   */
+  public static List<FullThrottle> upTo(
+      FullThrottle full,
+      Aircraft aircraft,
+      Pack pack,
+      double charge,
+      double floorVoltsPerCell,
+      int steps) {
+    if (full.thrustN == 0) {
+      return List.of();
+    }
+    var search = new ThrottleSearch(
+        aircraft, pack.openVolts(charge), pack.burstOhm(charge), floorVoltsPerCell * pack.series());
+    var found = new ArrayList<FullThrottle>();
+    for (var step = 1; step < steps; step++) {
+      found.add(search.at(full.point.speedRadPerS() * step / steps));
+    }
+    found.add(full);
+    return found;
   }
 
   /** Thrust left for flying over weight. */

@@ -58,6 +58,11 @@ final class ThrottleSearch {
     return result(speed, limit, busA, busVolts);
   }
 
+  /** At a speed of the motors below that of full throttle. */
+  FullThrottle at(double speedRadPerS) {
+    return balanced(speedRadPerS, ThrottleLimit.FULL_DUTY);
+  }
+
   /** Speed with the controllers fully open; below the floor the avionics' current is that at the floor. */
   private double fullSpeedRadPerS() {
     var top = motor.kvRadPerSPerV() * openVolts;

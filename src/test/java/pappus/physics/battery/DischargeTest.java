@@ -128,10 +128,14 @@ class DischargeTest {
     var until = Until.drained(0.2, 14);
     var whole = Discharge.of(pack, load, until);
 
-    var trace = Discharge.trace(pack, load, until);
+    var trace = Mixture.trace(
+        pack, List.of(new Mixture.Share(load, 1)), pack.startCharge(), whole.endCharge());
 
-    assertThat(trace.get(0).volts()).isEqualTo(whole.startVolts());
-    assertThat(trace.get(trace.size() - 1).seconds()).isEqualTo(whole.seconds());
+    var end = trace.get(trace.size() - 1);
+    assertThat(trace.get(0).volts()).isCloseTo(whole.startVolts(), within(1e-6));
+    assertThat(end.seconds()).isCloseTo(whole.seconds(), within(1e-6 * whole.seconds()));
+    assertThat(end.volts()).isCloseTo(whole.endVolts(), within(1e-6));
+    assertThat(end.usedCoulomb()).isCloseTo(whole.usedCoulomb(), within(1e-6));
     for (var moment = 1; moment < trace.size(); moment++) {
       assertThat(trace.get(moment).seconds())
           .isGreaterThan(trace.get(moment - 1).seconds());

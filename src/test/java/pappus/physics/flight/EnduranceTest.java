@@ -93,17 +93,4 @@ class EnduranceTest {
     assertThat(first.ending()).isEqualTo(Ending.TIME);
     assertThat(first.seconds() + rest.seconds()).isCloseTo(whole.seconds(), within(0.05));
   }
-
-  @Test
-  void traceEndsWhereTheFlightEnds() {
-    var flight = Hover.of(Examples.fiveInch(0.25)).steady();
-    var pack = Examples.lipo(4, 0.85);
-    var endurance = Endurance.of(flight, pack, new LandingRule(0.2, 3.3), Limits.NONE);
-
-    var trace = Endurance.trace(flight, pack, endurance);
-
-    assertThat(trace.get(trace.size() - 1).seconds()).isCloseTo(endurance.seconds(), within(1e-6));
-    assertThat(trace.get(trace.size() - 1).volts())
-        .isCloseTo(endurance.discharge().endVolts(), within(1e-6));
-  }
 }
