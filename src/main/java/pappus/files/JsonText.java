@@ -22,7 +22,8 @@ import tools.jackson.databind.module.SimpleModule;
  * two spaces, line feeds, the shortest decimal that gives the double again, money in full.
  */
 public final class JsonText {
-  private static final ObjectWriter WRITER = writer();
+  private static final ObjectWriter COMPACT = writer();
+  private static final ObjectWriter WRITER = COMPACT.with(printer());
 
   private JsonText() {}
 
@@ -33,8 +34,17 @@ public final class JsonText {
    * @throws IllegalArgumentException if a number is not finite, which JSON cannot say
    */
   public static String of(Object value) {
+    return written(WRITER, value) + "\n";
+  }
+
+  /** The same on one line and without a line feed, for a machine alone. */
+  public static String compact(Object value) {
+    return written(COMPACT, value);
+  }
+
+  private static String written(ObjectWriter writer, Object value) {
     try {
-      return WRITER.writeValueAsString(value) + "\n";
+      return writer.writeValueAsString(value);
     } catch (DatabindException e) {
       throw new IllegalArgumentException(e.getOriginalMessage(), e);
     }
@@ -46,14 +56,6 @@ public final class JsonText {
         .enable(StreamWriteFeature.USE_FAST_DOUBLE_WRITER)
         .enable(StreamWriteFeature.WRITE_BIGDECIMAL_AS_PLAIN)
         .build();
-    var indenter = new DefaultIndenter("  ", "\n");
-    var separators = Separators.createDefaultInstance()
-        .withObjectNameValueSpacing(Separators.Spacing.AFTER)
-        .withObjectEmptySeparator("")
-        .withArrayEmptySeparator("");
-    var printer = new DefaultPrettyPrinter(separators)
-        .withObjectIndenter(indenter)
-        .withArrayIndenter(indenter);
     return JsonMapper.builder(factory)
         .disable(MapperFeature.SORT_PROPERTIES_ALPHABETICALLY)
         .enable(MapperFeature.INFER_RECORD_GETTERS_FROM_COMPONENTS_ONLY)
@@ -65,8 +67,18 @@ public final class JsonText {
             .addSerializer(double.class, new FiniteDouble())
             .addSerializer(Double.class, new FiniteDouble()))
         .build()
-        .writer()
-        .with(printer);
+        .writer();
+  }
+
+  private static DefaultPrettyPrinter printer() {
+    var indenter = new DefaultIndenter("  ", "\n");
+    var separators = Separators.createDefaultInstance()
+        .withObjectNameValueSpacing(Separators.Spacing.AFTER)
+        .withObjectEmptySeparator("")
+        .withArrayEmptySeparator("");
+    return new DefaultPrettyPrinter(separators)
+        .withObjectIndenter(indenter)
+        .withArrayIndenter(indenter);
   }
 
   private static final class FiniteDouble extends ValueSerializer<Double> {

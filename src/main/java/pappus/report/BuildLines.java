@@ -10,14 +10,15 @@ import pappus.explanation.Spoken;
 import pappus.scenario.Scenario;
 
 /** What is said of a build in every text, each line to be wrapped. */
-final class BuildLines {
+public final class BuildLines {
   /** Parts that a row of a ranking names. */
-  static final List<Role> NAMED = List.of(Role.FRAME, Role.MOTOR, Role.PROPELLER, Role.BATTERY);
+  public static final List<Role> NAMED =
+      List.of(Role.FRAME, Role.MOTOR, Role.PROPELLER, Role.BATTERY);
 
   private BuildLines() {}
 
   /** Its main parts. */
-  static String names(Assessment assessment) {
+  public static String names(Assessment assessment) {
     return String.join(
         ", ",
         NAMED.stream()
@@ -39,7 +40,7 @@ final class BuildLines {
   }
 
   /** The parts that the row does not name. */
-  static String accessories(Assessment assessment) {
+  public static String accessories(Assessment assessment) {
     return String.join(
         ", ",
         assessment.build().parts().entrySet().stream()
@@ -50,7 +51,7 @@ final class BuildLines {
   }
 
   /** Where boards and pack sit. */
-  static List<String> places(Assessment assessment) {
+  public static List<String> places(Assessment assessment) {
     var lines = new ArrayList<String>();
     assessment.fitting().stackPlan().ifPresent(plan -> lines.add(stack(plan) + "."));
     assessment
@@ -85,13 +86,13 @@ final class BuildLines {
   }
 
   /** Never a hundred: a normal sum promises nothing that far out. */
-  static String chance(Assessment assessment, Scenario scenario) {
+  public static String chance(Assessment assessment, Scenario scenario) {
     var chance = assessment.mass().chanceUnder(scenario.massCap());
     return chance > 0.99 ? "over 99 %" : Spoken.number(100 * chance, 0) + " %";
   }
 
   /** Of its prices. */
-  static String currency(Assessment assessment) {
+  public static String currency(Assessment assessment) {
     return assessment.cost().lines().get(0).part().price().currency();
   }
 

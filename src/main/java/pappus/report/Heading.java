@@ -10,11 +10,11 @@ import pappus.scenario.PackAge;
 import pappus.scenario.Scenario;
 
 /** What a scenario asks for, at the head of an answer. */
-final class Heading {
+public final class Heading {
   private Heading() {}
 
   /** Its name, its note, its limits, and what is not as usual; each to be wrapped. */
-  static List<String> of(Scenario scenario) {
+  public static List<String> of(Scenario scenario) {
     var lines = new ArrayList<String>();
     lines.add(scenario.name());
     lines.add(Spoken.safe(scenario.note()));
@@ -31,7 +31,7 @@ final class Heading {
   }
 
   /** Its name and its limits, for answers that follow a ranking. */
-  static List<String> brief(Scenario scenario) {
+  public static List<String> brief(Scenario scenario) {
     var lines = new ArrayList<String>();
     lines.add(scenario.name() + ": " + limits(scenario));
     var unusual = unusual(scenario);

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import pappus.assessment.Assessment;
-import pappus.catalog.Part;
 import pappus.explanation.Cautions;
 import pappus.explanation.Journey;
 import pappus.explanation.Reasons;
@@ -18,7 +17,6 @@ import pappus.search.Ending;
 
 /** A ranking for a terminal. */
 public final class RankingText {
-  private static final int SHOWN_VARIANTS = 3;
   private static final int REASONED = 3;
   private final Scenario scenario;
   private final int width;
@@ -123,69 +121,12 @@ public final class RankingText {
   }
 
   private List<String> reasons(int index, List<Candidate> candidates) {
-    var candidate = candidates.get(index);
-    var assessment = candidate.assessment();
-    var flight = assessment.flight().orElseThrow();
-    var lines = new ArrayList<String>();
-    lines.addAll(wrap((index + 1) + ". " + BuildLines.names(assessment), 3));
-    if (index + 1 < candidates.size()) {
-      lines.addAll(wrap("   " + Reasons.standing(candidate, candidates.get(index + 1)), 3));
-    }
-    Journey.of(flight, candidate.band().planWith())
-        .forEach(line -> lines.addAll(wrap("   " + line, 3)));
-    lines.addAll(wrap("   " + Reasons.binding(assessment), 3));
-    BuildLines.atHand(assessment).ifPresent(line -> lines.addAll(wrap("   " + line, 3)));
-    lines.addAll(wrap("   " + Reasons.ending(flight) + " " + Reasons.doubt(candidate.band()), 3));
-    Reasons.countedBriefly(assessment.build())
-        .ifPresent(counted -> lines.addAll(wrap("   " + counted, 3)));
-    Reasons.cap(flight).ifPresent(cap -> lines.addAll(wrap("   " + cap, 3)));
-    lines.addAll(wrap(
-        "   Chance of keeping the mass cap: " + BuildLines.chance(assessment, scenario)
-            + "; avionics take "
-            + Spoken.number(100 * flight.split().avionicsW() / flight.split().totalW(), 0)
-            + " % of the power in hover.",
-        3));
-    lines.addAll(wrap("   With " + BuildLines.accessories(assessment) + ".", 3));
-    candidate
-        .twins()
-        .forEach((part, others) -> lines.addAll(wrap("   " + Reasons.twins(part, others), 3)));
-    for (var line : BuildLines.places(assessment)) {
-      lines.addAll(wrap("   " + line, 3));
-    }
-    for (var finding : Reasons.findings(assessment)) {
-      lines.addAll(wrap("   - " + finding, 5));
-    }
-    for (var hint : flight.hints()) {
-      lines.addAll(wrap("   - " + hint, 5));
-    }
-    var variants = candidate.variants();
-    if (!variants.isEmpty()) {
-      lines.addAll(wrap("   Also, with one part changed: " + variant(assessment, variants), 3));
-    }
-    if (candidate.areVariantsCutShort() && variants.size() < SHOWN_VARIANTS) {
-      lines.addAll(wrap(
-          "   More builds with one part changed were not looked for to the end: too many accessories nearly fit.",
-          3));
+    var title = (index + 1) + ". " + BuildLines.names(candidates.get(index).assessment());
+    var lines = new ArrayList<>(wrap(title, 3));
+    for (var said : new CandidateWords(scenario).of(index, candidates)) {
+      lines.addAll(said.isNote() ? wrap("   - " + said.text(), 5) : wrap("   " + said.text(), 3));
     }
     return lines;
-  }
-
-  private String variant(Assessment row, List<Assessment> variants) {
-    var texts = new ArrayList<String>();
-    for (var other : variants.subList(0, Math.min(SHOWN_VARIANTS, variants.size()))) {
-      for (var role : BuildLines.NAMED) {
-        var theirs = other.build().part(role).orElseThrow();
-        if (!row.build().part(role).map(Part::id).equals(java.util.Optional.of(theirs.id()))) {
-          texts.add(Spoken.safe(theirs.name())
-              + " ("
-              + Journey.figure(isForRange(), Assessment.figure(other.objective()))
-              + ", "
-              + Spoken.price(other.cost().cents(), BuildLines.currency(other))
-              + ")");
-        }
-      }
-    }
-    return String.join("; ", texts) + ".";
   }
 
   private List<String> nothing(Ranking ranking) {

@@ -17,7 +17,7 @@ import pappus.explanation.Spoken;
 import pappus.scenario.Scenario;
 
 /** Builds beside each other, line by line: what differs first, then what is the same in all. */
-final class SideBySide {
+public final class SideBySide {
   private static final String NOTHING = "-";
 
   /** A role that a part chosen for another fills along with its own. */
@@ -32,21 +32,22 @@ final class SideBySide {
   /**
    * @param bands of those that fly
    */
-  SideBySide(Scenario scenario, List<Assessment> builds, List<Optional<Band>> bands) {
+  public SideBySide(Scenario scenario, List<Assessment> builds, List<Optional<Band>> bands) {
     this.scenario = scenario;
     this.builds = builds;
     this.bands = bands;
   }
 
   /** One line: what it is about, and a text a build. */
-  record Row(String label, List<String> values) {
-    boolean differs() {
+  public record Row(String label, List<String> values) {
+    /** Whether the builds are not all alike in it. */
+    public boolean differs() {
       return values.stream().distinct().count() > 1;
     }
   }
 
   /** Every line, those that differ first. */
-  List<Row> rows() {
+  public List<Row> rows() {
     var rows = new ArrayList<Row>();
     for (var role : Role.values()) {
       rows.add(row(role.label(), build -> part(build, role)));

@@ -8,7 +8,7 @@ import pappus.scenario.Goal;
 import pappus.search.Ending;
 
 /** What stands behind a ranking: how far it can be trusted. */
-final class Standing {
+public final class Standing {
   private Standing() {}
 
   /** By how much a build that was not seen may be better than the first, as a share; empty where that is not known. */
@@ -21,7 +21,8 @@ final class Standing {
     return OptionalDouble.of(Math.max(0, (double) atMost.getAsLong() / best - 1));
   }
 
-  static String text(Ranking ranking, Goal goal) {
+  /** In sentences. */
+  public static String text(Ranking ranking, Goal goal) {
     var coverage = ranking.coverage();
     var reach = coverage.reach();
     var counts = String.format(

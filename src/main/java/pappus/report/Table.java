@@ -12,11 +12,11 @@ import pappus.files.MarkdownText;
  * @param columns from left to right
  * @param rows cells of texts and numbers, as many as columns; an empty text for none
  */
-record Table(List<Column> columns, List<List<Object>> rows) {
+public record Table(List<Column> columns, List<List<Object>> rows) {
   private static final int NARROWEST_TEXT = 24;
   private static final String GAP = "  ";
 
-  Table {
+  public Table {
     columns = List.copyOf(columns);
     rows = rows.stream().map(List::copyOf).toList();
   }
@@ -28,16 +28,17 @@ record Table(List<Column> columns, List<List<Object>> rows) {
    * @param key for spreadsheets: small letters, with the unit
    * @param decimals of its numbers on a terminal and a page; below zero for a column of texts
    */
-  record Column(String title, String key, int decimals) {
-    static Column number(String title, String key, int decimals) {
+  public record Column(String title, String key, int decimals) {
+    public static Column number(String title, String key, int decimals) {
       return new Column(title, key, decimals);
     }
 
-    static Column text(String title, String key) {
+    public static Column text(String title, String key) {
       return new Column(title, key, -1);
     }
 
-    boolean isNumber() {
+    /** Whether it is set to the right. */
+    public boolean isNumber() {
       return decimals >= 0;
     }
 
@@ -49,7 +50,7 @@ record Table(List<Column> columns, List<List<Object>> rows) {
   }
 
   /** The same without its last column. */
-  Table withoutLast() {
+  public Table withoutLast() {
     return new Table(
         columns.subList(0, columns.size() - 1),
         rows.stream().map(row -> row.subList(0, row.size() - 1)).toList());
@@ -72,7 +73,8 @@ record Table(List<Column> columns, List<List<Object>> rows) {
         shown);
   }
 
-  private List<String> shown(List<Object> row) {
+  /** The cells of a row rounded as a person reads them, with nothing in them that a terminal would obey. */
+  public List<String> shown(List<Object> row) {
     var shown = new ArrayList<String>();
     for (var i = 0; i < columns.size(); i++) {
       shown.add(columns.get(i).shown(row.get(i)));

@@ -1,0 +1,212 @@
+// Draws every chart of a page from its data; the table beside each says the same in words.
+"use strict";
+const pageData = JSON.parse(document.getElementById("data").textContent);
+const charts = (() => {
+  const TONES = 6;
+  const rings = new Map();
+  const boxes = new Map();
+
+  const tone = i => "s" + (i % TONES);
+  const spoken = (value, axis) =>
+    axis.ticks ? axis.ticks[value] : value.toFixed(axis.decimals) + (axis.unit ? " " + axis.unit : "");
+  const titled = axis => axis.label + (axis.unit ? ", " + axis.unit : "");
+
+  function extent(values, fromZero) {
+    let [low, high] = d3.extent(values);
+    if (fromZero) low = Math.min(0, low);
+    if (low === high) { low -= 1; high += 1; }
+    const room = 0.06 * (high - low);
+    return [fromZero && low === 0 ? 0 : low - room, high + room];
+  }
+
+  function scale(axis, values, range) {
+    const domain = axis.ticks ? [-0.5, axis.ticks.length - 0.5] : extent(values, axis.fromZero);
+    return d3.scaleLinear(domain, range);
+  }
+
+  function ticksOf(axis, scale, room, each) {
+    if (!axis.ticks) return scale.ticks(Math.max(2, Math.min(8, Math.floor(room / each))));
+    const step = Math.max(1, Math.ceil(axis.ticks.length * each / room));
+    return d3.range(0, axis.ticks.length, step);
+  }
+
+  const format = axis => value =>
+    axis.ticks ? axis.ticks[value] : d3.format("~r")(+value.toPrecision(6));
+
+  function svgIn(box, width, height, label) {
+    box.replaceChildren();
+    return d3.select(box).append("svg")
+      .attr("viewBox", `0 0 ${width} ${height}`)
+      .attr("role", "img")
+      .attr("aria-label", label);
+  }
+
+  function axes(svg, chart, x, y, frame) {
+    const across = ticksOf(chart.x, x, frame.right - frame.left, 62);
+    const up = ticksOf(chart.y, y, frame.bottom - frame.top, 42);
+    svg.append("g").attr("class", "grid").selectAll("line").data(up).join("line")
+      .attr("x1", frame.left).attr("x2", frame.right).attr("y1", y).attr("y2", y);
+    svg.append("g").attr("class", "axis").attr("transform", `translate(0,${frame.bottom})`)
+      .call(d3.axisBottom(x).tickValues(across).tickFormat(format(chart.x)));
+    svg.append("g").attr("class", "axis").attr("transform", `translate(${frame.left},0)`)
+      .call(d3.axisLeft(y).tickValues(up).tickFormat(format(chart.y)));
+    svg.append("text").attr("class", "axis-label").attr("x", frame.right).attr("y", frame.bottom + 34)
+      .attr("text-anchor", "end").text(titled(chart.x));
+    svg.append("text").attr("class", "axis-label").attr("x", 4).attr("y", 12).text(titled(chart.y));
+  }
+
+  function mark(svg, one, x, y, frame, index) {
+    const upright = one.across === false;
+    const at = upright ? x(one.at) : y(one.at);
+    const group = svg.append("g").attr("class", "mark");
+    if (upright) {
+      const right = at > (frame.left + frame.right) / 2;
+      group.append("line").attr("x1", at).attr("x2", at).attr("y1", frame.top).attr("y2", frame.bottom);
+      group.append("text").attr("class", "halo").attr("x", at + (right ? -5 : 5))
+        .attr("y", frame.top + 12 + 15 * index).attr("text-anchor", right ? "end" : "start").text(one.label);
+    } else {
+      group.append("line").attr("x1", frame.left).attr("x2", frame.right).attr("y1", at).attr("y2", at);
+      group.append("text").attr("class", "halo").attr("x", frame.right - 4)
+        .attr("y", at - 5 < frame.top + 10 ? at + 14 : at - 5).attr("text-anchor", "end").text(one.label);
+    }
+  }
+
+  const symbols = [d3.symbolCircle, d3.symbolDiamond, d3.symbolSquare, d3.symbolTriangle, d3.symbolStar, d3.symbolCross];
+  const dashes = ["", "7 4", "2 4", "10 3 2 3", "4 2", "1 3"];
+  const size = style => style === "faint-points" ? 26 : style === "points" ? 90 : 30;
+
+  function legend(box, chart) {
+    if (chart.series.length < 2) return;
+    const items = d3.select(box).append("ul").attr("class", "legend").attr("aria-hidden", "true")
+      .selectAll("li").data(chart.series).join("li");
+    const swatch = items.append("svg").attr("viewBox", "0 0 26 14").attr("class", (d, i) => tone(i));
+    swatch.each(function (d, i) {
+      const here = d3.select(this);
+      if (d.style !== "points" && d.style !== "faint-points")
+        here.append("path").attr("class", "line").attr("d", "M1,7H25").attr("stroke-dasharray", dashes[i % TONES]);
+      if (d.style !== "line")
+        here.append("path").attr("class", "dot").attr("transform", "translate(13,7)")
+          .attr("d", d3.symbol(symbols[i % TONES], 60)());
+    });
+    items.append("span").text(d => d.name);
+  }
+
+  function xy(box, chart) {
+    const width = box.clientWidth, height = Math.max(230, Math.min(chart.tall ? 460 : 300, 0.62 * width));
+    const svg = svgIn(box, width, height, chart.title + ". " + chart.reading);
+    const points = chart.series.flatMap(one => one.points);
+    const upright = chart.marks.filter(one => !one.across);
+    const level = chart.marks.filter(one => one.across);
+    const frame = {left: 50, right: width - 14, top: 24, bottom: height - 42};
+    const x = scale(chart.x, points.map(p => p[0]).concat(upright.map(m => m.at)), [frame.left, frame.right]);
+    const y = scale(chart.y, points.map(p => p[1]).concat(level.map(m => m.at)), [frame.bottom, frame.top]);
+    axes(svg, chart, x, y, frame);
+    const line = d3.line(p => x(p[0]), p => y(p[1]));
+    chart.series.forEach((one, i) => {
+      const group = svg.append("g").attr("class", tone(i));
+      if (one.style === "line" || one.style === "line-points" || one.style === "steps") {
+        const drawn = one.style === "steps" ? line.curve(d3.curveStepAfter) : line.curve(d3.curveLinear);
+        group.append("path").attr("class", "line").attr("d", drawn(one.points)).attr("stroke-dasharray", dashes[i % TONES]);
+      }
+      if (one.style !== "line") {
+        group.selectAll("path.dot").data(one.points).join("path")
+          .attr("class", one.style === "faint-points" ? "dot faint" : "dot")
+          .attr("d", d3.symbol(symbols[i % TONES], size(one.style))())
+          .attr("transform", p => `translate(${x(p[0])},${y(p[1])})`);
+        group.selectAll("text").data(one.points.filter(p => p[3])).join("text").attr("class", "halo")
+          .attr("x", p => x(p[0]) + 7).attr("y", p => y(p[1]) - 6).text(p => p[3]);
+      }
+    });
+    upright.forEach((one, i) => mark(svg, one, x, y, frame, i));
+    level.forEach(one => mark(svg, one, x, y, frame, 0));
+    legend(box, chart);
+    readout(box, svg, chart, x, y);
+    const ring = svg.append("circle").attr("class", "ring").attr("r", 9).attr("visibility", "hidden");
+    boxes.set(box.dataset.chart, (px, py) =>
+      ring.attr("cx", x(px)).attr("cy", y(py)).attr("visibility", "visible"));
+    const ringed = rings.get(box.dataset.chart);
+    if (ringed) boxes.get(box.dataset.chart)(...ringed);
+  }
+
+  // Says the point nearest to a finger or a mouse; the table has them all for everybody.
+  function readout(box, svg, chart, x, y) {
+    const said = d3.select(box).append("p").attr("class", "readout").attr("aria-hidden", "true");
+    const all = chart.series.flatMap(one => one.points.map(p => ({p, name: one.name})));
+    svg.on("pointermove", event => {
+      const [px, py] = d3.pointer(event);
+      const near = d3.least(all, ({p}) => Math.hypot(x(p[0]) - px, y(p[1]) - py));
+      if (near) said.text((near.p[2] || near.name) + ": " + spoken(near.p[0], chart.x) + ", " + spoken(near.p[1], chart.y));
+    });
+  }
+
+  function bar(box, chart) {
+    const width = box.clientWidth, height = 120;
+    const svg = svgIn(box, width, height, chart.title + ". " + chart.reading);
+    const total = d3.sum(chart.bars, one => Math.max(0, one.value));
+    const most = Math.max(total + chart.doubt, ...chart.marks.map(one => one.at));
+    const frame = {left: 8, right: width - 14, top: 40, bottom: 80};
+    const x = d3.scaleLinear([0, most * 1.03], [frame.left, frame.right]);
+    let sum = 0;
+    const laid = chart.bars.filter(one => one.value > 0)
+      .map(one => ({name: one.name, value: one.value, from: sum, to: (sum += one.value)}));
+    const group = svg.append("g").selectAll("g").data(laid).join("g").attr("class", (d, i) => tone(i));
+    group.append("rect").attr("class", "segment").attr("x", d => x(d.from)).attr("width", d => Math.max(0.5, x(d.to) - x(d.from)))
+      .attr("y", frame.top).attr("height", frame.bottom - frame.top)
+      .append("title").text(d => d.name + ": " + spoken(d.value, chart.x));
+    group.filter(d => x(d.to) - x(d.from) > 7.2 * d.name.length + 8).append("text").attr("class", "segment-label")
+      .attr("x", d => x((d.from + d.to) / 2)).attr("y", 64).attr("text-anchor", "middle").text(d => d.name);
+    if (chart.doubt > 0) {
+      const low = x(chart.total - chart.doubt), high = x(chart.total + chart.doubt), middle = frame.bottom + 7;
+      svg.append("path").attr("class", "whisker").attr("fill", "none")
+        .attr("d", `M${low},${middle - 4}v8M${low},${middle}H${high}M${high},${middle - 4}v8`);
+    }
+    chart.marks.forEach((one, i) => mark(svg, one, x, x, {left: frame.left, right: frame.right, top: frame.top - 32, bottom: frame.bottom}, i));
+    svg.append("g").attr("class", "axis").attr("transform", `translate(0,${frame.bottom + 14})`)
+      .call(d3.axisBottom(x).ticks(Math.max(2, Math.floor(width / 90))));
+    svg.append("text").attr("class", "axis-label").attr("x", frame.left).attr("y", 12).text(titled(chart.x));
+  }
+
+  function rows(box, chart) {
+    const width = box.clientWidth, each = 46, height = 40 + each * chart.rows.length;
+    const svg = svgIn(box, width, height, chart.title + ". " + chart.reading);
+    const values = chart.rows.flatMap(r => [r.low, r.high, r.at - r.doubt, r.at + r.doubt]).concat(chart.marks.map(m => m.at));
+    const frame = {left: 8, right: width - 14, top: 6, bottom: height - 36};
+    const x = d3.scaleLinear(extent(values, false), [frame.left, frame.right]);
+    chart.rows.forEach((one, i) => {
+      const top = frame.top + i * each, middle = top + 28;
+      svg.append("rect").attr("class", "band").attr("x", x(one.low)).attr("width", Math.max(1, x(one.high) - x(one.low)))
+        .attr("y", middle - 8).attr("height", 16);
+      svg.append("path").attr("class", "whisker").attr("fill", "none")
+        .attr("d", `M${x(one.at - one.doubt)},${middle}H${x(one.at + one.doubt)}`);
+      svg.append("path").attr("class", "dot s1").attr("d", d3.symbol(d3.symbolDiamond, 80)())
+        .attr("transform", `translate(${x(one.at)},${middle})`);
+      svg.append("text").attr("class", "halo").attr("x", frame.left).attr("y", top + 12).text(one.name);
+    });
+    chart.marks.forEach(one => svg.append("g").attr("class", "mark").append("line")
+      .attr("x1", x(one.at)).attr("x2", x(one.at)).attr("y1", frame.top).attr("y2", frame.bottom));
+    svg.append("g").attr("class", "axis").attr("transform", `translate(0,${frame.bottom})`)
+      .call(d3.axisBottom(x).ticks(Math.max(2, Math.floor(width / 90))));
+    svg.append("text").attr("class", "axis-label").attr("x", frame.right).attr("y", height - 2)
+      .attr("text-anchor", "end").text(titled(chart.x));
+  }
+
+  const kinds = {xy, bar, rows};
+  const drawn = new WeakMap();
+  const watch = new ResizeObserver(entries => entries.forEach(({target}) => {
+    const width = target.clientWidth;
+    if (width > 40 && drawn.get(target) !== width) {
+      drawn.set(target, width);
+      const chart = pageData.charts[target.dataset.chart];
+      kinds[chart.kind](target, chart);
+    }
+  }));
+  document.querySelectorAll("[data-chart]").forEach(box => watch.observe(box));
+
+  return {
+    /** Rings one point of a chart. */
+    ring(id, x, y) {
+      rings.set(id, [x, y]);
+      if (boxes.has(id)) boxes.get(id)(x, y);
+    }
+  };
+})();
