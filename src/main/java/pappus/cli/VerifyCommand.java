@@ -2,21 +2,15 @@ package pappus.cli;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import pappus.assessment.Assessment;
 import pappus.catalog.BuildText;
 import pappus.explanation.Spoken;
-import pappus.files.InputException;
 import pappus.files.JsonText;
-import pappus.files.Problem;
-import pappus.files.Source;
-import pappus.report.ToldResult;
 import pappus.search.Question;
 import pappus.search.plain.PlainSearch;
 import picocli.CommandLine.Command;
@@ -29,7 +23,7 @@ import picocli.CommandLine.Parameters;
     name = "verify",
     description =
         "Reads scenario and catalogue of a result again, judges its builds anew, and looks for a better one by trying all.")
-final class VerifyCommand extends CatalogCommand implements Callable<Integer> {
+final class VerifyCommand extends ToldCommand implements Callable<Integer> {
   @Parameters(index = "0", paramLabel = "RESULT.json", description = "What recommend wrote.")
   private Path resultFile;
 
@@ -39,24 +33,9 @@ final class VerifyCommand extends CatalogCommand implements Callable<Integer> {
       description = "How many combinations to look at at most; else all.")
   private @Nullable Long effort;
 
-  private @Nullable ToldResult told;
-
   @Override
-  Path scenarioFile() {
-    return Path.of(told().inputs().keySet().iterator().next());
-  }
-
-  private ToldResult told() {
-    if (told == null) {
-      try {
-        told = ToldResult.of(resultFile.toString(), Source.read(resultFile).text());
-      } catch (IllegalArgumentException wrong) {
-        throw new InputException(
-            InputException.Kind.BAD_DATA,
-            List.of(Problem.ofFile("RESULT.json", String.valueOf(wrong.getMessage()))));
-      }
-    }
-    return told;
+  Path resultFile() {
+    return resultFile;
   }
 
   @Override
@@ -66,8 +45,7 @@ final class VerifyCommand extends CatalogCommand implements Callable<Integer> {
       throw new ParameterException(
           spec().commandLine(), "--effort must be at least 1, but is " + effort + ".");
     }
-    readAsTold(told().catalogs());
-    var inputs = read();
+    var inputs = readAgain();
     var against = new ArrayList<String>();
     var changed = changed(inputs);
     var rows = rows(inputs, against);
@@ -86,16 +64,6 @@ final class VerifyCommand extends CatalogCommand implements Callable<Integer> {
 
   private static String figure(Assessment assessment) {
     return Spoken.minutes(assessment.milliseconds() / 1000.0) + " min";
-  }
-
-  /** Files that are not as they were. */
-  private List<String> changed(Inputs inputs) {
-    var now = new HashMap<String, String>();
-    inputs.files().forEach(file -> now.put(file.name(), file.sha256()));
-    return told().inputs().entrySet().stream()
-        .filter(input -> !input.getValue().equals(now.get(input.getKey())))
-        .map(Map.Entry::getKey)
-        .toList();
   }
 
   /** The rows judged anew; what is not as told goes against the result. */

@@ -1,0 +1,53 @@
+package pappus.cli;
+
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import pappus.files.InputException;
+import pappus.files.Problem;
+import pappus.files.Source;
+import pappus.report.ToldResult;
+
+/** What commands on a result of recommend share: its scenario and its catalogues, read again. */
+abstract class ToldCommand extends CatalogCommand {
+  private @Nullable ToldResult told;
+
+  /** Where the result is. */
+  abstract Path resultFile();
+
+  @Override
+  Path scenarioFile() {
+    return Path.of(told().inputs().keySet().iterator().next());
+  }
+
+  ToldResult told() {
+    if (told == null) {
+      try {
+        told = ToldResult.of(resultFile().toString(), Source.read(resultFile()).text());
+      } catch (IllegalArgumentException wrong) {
+        throw new InputException(
+            InputException.Kind.BAD_DATA,
+            List.of(Problem.ofFile("RESULT.json", String.valueOf(wrong.getMessage()))));
+      }
+    }
+    return told;
+  }
+
+  /** Scenario and catalogues as they are now; those of the result, unless the user names other folders. */
+  Inputs readAgain() {
+    readAsTold(told().catalogs());
+    return read();
+  }
+
+  /** Files that are not as they were when the result was made. */
+  List<String> changed(Inputs inputs) {
+    var now = new HashMap<String, String>();
+    inputs.files().forEach(file -> now.put(file.name(), file.sha256()));
+    return told().inputs().entrySet().stream()
+        .filter(input -> !input.getValue().equals(now.get(input.getKey())))
+        .map(Map.Entry::getKey)
+        .toList();
+  }
+}
