@@ -156,9 +156,7 @@ public record FlightCurves(
 
   /** When the flight ends, as it is computed: what then is in the air has to be on the ground. */
   public Optional<Landmark> land() {
-    return flight.isEmpty()
-        ? Optional.empty()
-        : Optional.of(at(flight.get(flight.size() - 1).seconds()));
+    return after(Double.POSITIVE_INFINITY);
   }
 
   /**
@@ -177,7 +175,18 @@ public record FlightCurves(
         .map(flown -> flown.stretches().get(0).seconds()
             / (flown.stretches().size() == 1 ? 2 * flown.roundSeconds() : flown.roundSeconds()))
         .orElse(1 - HOME_SHARE);
-    return Optional.of(at(share * planWith * flight.get(flight.size() - 1).seconds()));
+    return after(share * planWith * flight.get(flight.size() - 1).seconds());
+  }
+
+  /**
+   * After so long in the air, or when the flight ends, whichever comes first.
+   *
+   * @param seconds since take-off
+   */
+  public Optional<Landmark> after(double seconds) {
+    return flight.isEmpty()
+        ? Optional.empty()
+        : Optional.of(at(Math.min(seconds, flight.get(flight.size() - 1).seconds())));
   }
 
   /** Between the moments of the flight, on a straight line. */
