@@ -1,13 +1,16 @@
 package pappus.cli;
 
 import java.util.Map;
+import java.util.TreeMap;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import pappus.ranking.Finder;
+import pappus.ranking.Frontier;
 import pappus.ranking.Ranking;
 import pappus.report.RankingJson;
 import pappus.report.RankingText;
 import pappus.report.Run;
+import pappus.report.page.RankingPage;
 import pappus.search.exact.ExactSearch;
 import pappus.search.timefold.TimefoldSearch;
 import picocli.CommandLine.Command;
@@ -20,6 +23,12 @@ import picocli.CommandLine.ParameterException;
     description =
         "Ranks builds for a scenario by flight time and says why they stand where they stand.")
 final class RecommendCommand extends ScenarioCommand implements Callable<Integer> {
+  /** What flies less than half as long as the best is no trade that anybody makes. */
+  static final double FRONT_SHARE = 0.5;
+
+  /** Some seconds; what is open then, the page says. */
+  private static final long FRONT_LOOKS = 400_000;
+
   @Option(
       names = "--count",
       paramLabel = "N",
@@ -41,6 +50,14 @@ final class RecommendCommand extends ScenarioCommand implements Callable<Integer
           "How many choices a proof looks into at most; ends with the best so far and what more is possible.")
   private @Nullable Long effort;
 
+  @Option(
+      names = "--report",
+      description = "Also write a page with pictures, report.html, beside the result.")
+  private boolean withReport;
+
+  /** What there is to print. */
+  private record Found(Ranking ranking, @Nullable Frontier front) {}
+
   @Override
   public Integer call() {
     format();
@@ -61,19 +78,24 @@ final class RecommendCommand extends ScenarioCommand implements Callable<Integer
           spec().commandLine(),
           "--search must be auto or heuristic here, but is exact: " + obstacle.get() + ".");
     }
-    var ranking = finding(
-        way,
-        effort == null ? Finder.EFFORT : effort,
-        Finder.MOVES,
-        finder -> finder.rank(question, wanted));
-    return answer(inputs, wanted, ranking);
+    var found = finding(way, effort == null ? Finder.EFFORT : effort, Finder.MOVES, finder -> {
+      var ranking = finder.rank(question, wanted);
+      return new Found(
+          ranking, withReport ? finder.front(question, FRONT_SHARE, FRONT_LOOKS) : null);
+    });
+    return answer(inputs, wanted, found.ranking(), found.front());
   }
 
-  private int answer(Inputs inputs, int wanted, Ranking ranking) {
+  private int answer(Inputs inputs, int wanted, Ranking ranking, @Nullable Frontier front) {
     var run = new Run(
         Version.tool(), TimefoldSearch.SEED, Finder.MOVES, inputs.folders(), inputs.files());
     var json = new RankingJson(inputs.scenario(), run).of(ranking, wanted);
-    output(inputs.scenario()).write(Map.of("result.json", json));
+    var files = new TreeMap<>(Map.of("result.json", json));
+    if (front != null) {
+      files.put(
+          "report.html", new RankingPage(inputs.assessor(), Version.tool()).of(ranking, front));
+    }
+    output(inputs.scenario()).write(files);
     out().print(wantsJson() ? json : new RankingText(inputs.scenario(), columns()).of(ranking));
     out().flush();
     return ranking.candidates().isEmpty() ? ExitCode.NO : ExitCode.OK;

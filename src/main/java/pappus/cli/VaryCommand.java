@@ -26,9 +26,6 @@ import picocli.CommandLine.ParameterException;
 final class VaryCommand extends ScenarioCommand implements Callable<Integer> {
   private static final int MOST_AXES = 2;
 
-  /** What flies less than half as long as the best is no trade that anybody makes. */
-  private static final double FRONT_SHARE = 0.5;
-
   @Option(
       names = "--over",
       paramLabel = "LIMIT=FROM:TO:STEP",
@@ -144,6 +141,9 @@ final class VaryCommand extends ScenarioCommand implements Callable<Integer> {
     if (axes.stream().anyMatch(axis -> axis.id().startsWith("frame."))) {
       advice = FrameAdvisor.of(asked, finder);
     }
-    return new Found(sweep, withFront ? finder.front(asked.question(), FRONT_SHARE) : null, advice);
+    return new Found(
+        sweep,
+        withFront ? finder.front(asked.question(), RecommendCommand.FRONT_SHARE) : null,
+        advice);
   }
 }

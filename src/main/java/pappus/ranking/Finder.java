@@ -152,6 +152,15 @@ public final class Finder {
    * @param share of the best flight that one must have to be looked for, 0 to 1
    */
   public Frontier front(Question question, double share) {
+    return front(question, share, effort);
+  }
+
+  /**
+   * The same as far as so many looks go.
+   *
+   * @param looks choices to look into at most
+   */
+  public Frontier front(Question question, double share, long looks) {
     var obstacle = ExactSearch.obstacle(question);
     if (way == Way.HEURISTIC || obstacle.isPresent()) {
       var pool = new Pool();
@@ -163,7 +172,7 @@ public final class Finder {
         search::stop,
         () -> search.run(
             share,
-            effort,
+            Math.min(effort, looks),
             done -> progress.accept(
                 String.format(Locale.ROOT, "trading off, %,d choices looked into", done))));
     var reach = new Reach(found.ending(), found.atMost(), found.nodes(), Optional.empty());

@@ -1,0 +1,35 @@
+package pappus.report.page;
+
+import java.util.List;
+import pappus.report.CandidateWords;
+import pappus.report.Table;
+
+/**
+ * One candidate on a page.
+ *
+ * @param number its rank, from 1
+ * @param names of its main parts
+ * @param figures what matters most, in words
+ * @param says why it stands there, and what to know
+ * @param charts pictures of it
+ * @param plan from above, to scale
+ * @param parts what it is built from
+ * @param margins room to everything that bounds it
+ * @param cautions that go with it
+ */
+public record CandidateView(
+    int number,
+    String names,
+    String figures,
+    List<CandidateWords.Said> says,
+    List<Chart> charts,
+    Plan plan,
+    Table parts,
+    Table margins,
+    List<String> cautions) {
+  public CandidateView {
+    says = List.copyOf(says);
+    charts = List.copyOf(charts);
+    cautions = List.copyOf(cautions);
+  }
+}

@@ -1,0 +1,346 @@
+package pappus.report.page;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
+import pappus.assessment.Assessment;
+import pappus.assessment.Assessor;
+import pappus.assessment.Limit;
+import pappus.assessment.Margins;
+import pappus.explanation.Cautions;
+import pappus.explanation.Journey;
+import pappus.explanation.Spoken;
+import pappus.ranking.Candidate;
+import pappus.ranking.Frontier;
+import pappus.ranking.Ranking;
+import pappus.report.BuildLines;
+import pappus.report.CandidateWords;
+import pappus.report.Heading;
+import pappus.report.SideBySide;
+import pappus.report.Standing;
+import pappus.report.Table;
+import pappus.report.page.Chart.Axis;
+import pappus.report.page.Chart.Mark;
+import pappus.report.page.Chart.Point;
+import pappus.report.page.Chart.Series;
+import pappus.report.page.Chart.Style;
+import pappus.scenario.Flight;
+import pappus.scenario.Goal;
+import pappus.scenario.Scenario;
+
+/** A ranking as a page: pictures first, then dials, the ranking, and each candidate. */
+public final class RankingPage {
+  private final Scenario scenario;
+  private final Assessor assessor;
+  private final String tool;
+  private final boolean isForRange;
+
+  /**
+   * @param assessor who judged
+   * @param tool its version, told at the foot
+   */
+  public RankingPage(Assessor assessor, String tool) {
+    this.scenario = assessor.scenario();
+    this.assessor = assessor;
+    this.tool = tool;
+    this.isForRange = scenario.goalOrEndurance() == Goal.RANGE;
+  }
+
+  /**
+   * The page.
+   *
+   * @param front what is traded for what in the same scenario
+   */
+  public String of(Ranking ranking, Frontier front) {
+    var candidates = new ArrayList<CandidateView>();
+    var rows = ranking.candidates();
+    for (var i = 0; i < rows.size(); i++) {
+      candidates.add(candidate(i, rows));
+    }
+    var overviews = rows.isEmpty() ? List.<Chart>of() : overviews(rows, front);
+    var picker = front.builds().isEmpty()
+        ? Optional.<Picker>empty()
+        : Optional.of(new Picker(scenario, front, assessor.deviations()));
+    var data = new LinkedHashMap<String, Object>();
+    picker.ifPresent(found -> data.put("pick", found.content()));
+    data.put("compare", rows.isEmpty() ? List.of() : compared(rows));
+    var charts = Stream.concat(
+            overviews.stream(), candidates.stream().flatMap(one -> one.charts().stream()))
+        .toList();
+    var content = new LinkedHashMap<String, Object>();
+    content.put("shell", Shell.drawing(scenario.name(), charts, data, "ranking.js"));
+    content.put("heading", Heading.of(scenario));
+    content.put("standing", Standing.text(ranking, scenario.goalOrEndurance()));
+    content.put("overviews", overviews);
+    content.put("picker", picker.orElse(null));
+    content.put("ranking", table(rows));
+    content.put("candidates", candidates);
+    content.put("nothing", nothing(ranking));
+    content.put("cautions", cautions(ranking));
+    content.put("tool", tool);
+    return Pages.of("ranking", content);
+  }
+
+  private List<String> nothing(Ranking ranking) {
+    return ranking
+        .closest()
+        .map(closest -> closest.limits().stream()
+            .filter(limit -> !limit.met())
+            .map(limit -> pappus.explanation.Reasons.broken(limit) + ".")
+            .toList())
+        .orElse(List.of());
+  }
+
+  private List<String> cautions(Ranking ranking) {
+    return ranking.candidates().isEmpty()
+        ? List.of(Cautions.brief())
+        : Cautions.of(ranking.candidates().get(0).assessment(), scenario);
+  }
+
+  private double figure(Assessment build) {
+    return Assessment.figure(build.objective()) / (isForRange ? 1000 : 60);
+  }
+
+  private static double price(Assessment build) {
+    return build.cost().cents() / 100.0;
+  }
+
+  private List<Chart> overviews(List<Candidate> rows, Frontier front) {
+    var currency = BuildLines.currency(rows.get(0).assessment());
+    var cap = scenario.massCap().grams();
+    var masses = new ArrayList<Mark>();
+    masses.add(Mark.upright(cap, "cap " + Spoken.number(cap, 1) + " g"));
+    var prices = new ArrayList<Mark>();
+    if (scenario.budget() != null) {
+      prices.add(Mark.upright(
+          scenario.budget().cents() / 100.0, "budget " + Spoken.price(scenario.budget())));
+    }
+    return List.of(
+        overview(
+            "by-mass",
+            (isForRange ? "Range" : "Endurance") + " against all-up mass",
+            "The line: nothing flies longer at its mass or less. Doubts of the masses count: with %s %% confidence a build has to stay a little below the cap."
+                .formatted(Spoken.number(100 * scenario.massCap().confidenceOrUsual(), 0)),
+            Axis.of("all-up mass", "g", 0),
+            masses,
+            rows,
+            front,
+            front.againstMass(assessor.deviations()),
+            build -> build.mass().grams()),
+        overview(
+            "by-price",
+            (isForRange ? "Range" : "Endurance") + " against price",
+            "The line: nothing flies longer for its price or less.",
+            Axis.of("price of what has to be bought", currency, 0),
+            prices,
+            rows,
+            front,
+            front.againstPrice(),
+            RankingPage::price));
+  }
+
+  private Chart overview(
+      String id,
+      String title,
+      String reading,
+      Axis x,
+      List<Mark> marks,
+      List<Candidate> rows,
+      Frontier front,
+      List<Assessment> edge,
+      ToDoubleFunction<Assessment> across) {
+    var series = new ArrayList<Series>();
+    series.add(new Series("the front", Style.LINE_AND_POINTS, points(edge.stream(), across)));
+    series.add(new Series(
+        "unsurpassed in flight, mass and price at once",
+        Style.FAINT_POINTS,
+        points(front.builds().stream(), across)));
+    var ranked = new ArrayList<Point>();
+    for (var i = 0; i < rows.size(); i++) {
+      var build = rows.get(i).assessment();
+      ranked.add(new Point(
+          across.applyAsDouble(build),
+          figure(build),
+          "%s. %s".formatted(i + 1, BuildLines.names(build)),
+          String.valueOf(i + 1)));
+    }
+    series.add(new Series("candidates", Style.POINTS, ranked));
+    var cells = new ArrayList<List<Object>>();
+    for (var i = 0; i < rows.size(); i++) {
+      var build = rows.get(i).assessment();
+      cells.add(List.of(
+          "candidate " + (i + 1),
+          across.applyAsDouble(build),
+          figure(build),
+          BuildLines.names(build)));
+    }
+    for (var build : edge) {
+      cells.add(List.of(
+          "the front", across.applyAsDouble(build), figure(build), BuildLines.names(build)));
+    }
+    return Chart.xy(
+        id,
+        title,
+        reading,
+        x,
+        isForRange ? Axis.of("over ground", "km", 2) : Axis.of("in the air", "min", 1),
+        series,
+        marks,
+        new Table(
+            List.of(
+                Table.Column.text("", "which"),
+                Table.Column.number(x.unit(), "across", 0),
+                Table.Column.number(isForRange ? "km" : "min", "flight", 1),
+                Table.Column.text("build", "build")),
+            cells));
+  }
+
+  private List<Point> points(Stream<Assessment> builds, ToDoubleFunction<Assessment> across) {
+    return builds
+        .map(build -> Point.of(across.applyAsDouble(build), figure(build)))
+        .toList();
+  }
+
+  private Table table(List<Candidate> rows) {
+    var columns = new ArrayList<Table.Column>();
+    columns.add(Table.Column.number("#", "rank", 0));
+    if (isForRange) {
+      columns.add(Table.Column.number("km", "range_km", 2));
+      columns.add(Table.Column.number("plan on, km", "plan_km", 2));
+    }
+    columns.add(Table.Column.number("min", "flight_min", 1));
+    if (!isForRange) {
+      columns.add(Table.Column.number("plan on, min", "plan_min", 1));
+    }
+    columns.add(Table.Column.number("g", "all_up_g", 0));
+    columns.add(Table.Column.number("thrust over weight", "thrust_over_weight", 1));
+    columns.add(Table.Column.number(
+        scenario.flight().style() == Flight.Style.HOVER ? "W in hover" : "W, mean", "flown_w", 0));
+    columns.add(Table.Column.number(
+        rows.isEmpty() ? "" : BuildLines.currency(rows.get(0).assessment()), "price", 0));
+    columns.add(Table.Column.text("build", "names"));
+    columns.add(Table.Column.text("", "marks"));
+    var cells = new ArrayList<List<Object>>();
+    for (var i = 0; i < rows.size(); i++) {
+      cells.add(cells(i, rows.get(i)));
+    }
+    return new Table(columns, cells);
+  }
+
+  private List<Object> cells(int index, Candidate row) {
+    var build = row.assessment();
+    var flight = build.flight().orElseThrow();
+    var cells = new ArrayList<Object>();
+    cells.add(index + 1);
+    if (isForRange) {
+      cells.add(figure(build));
+      cells.add(row.band().low() / 1000);
+    }
+    cells.add(build.milliseconds() / 60_000.0);
+    if (!isForRange) {
+      cells.add(row.band().low() / 60);
+    }
+    cells.add(build.mass().grams());
+    cells.add(flight.thrustToWeight());
+    cells.add(flight.flownW());
+    cells.add(price(build));
+    cells.add(BuildLines.names(build));
+    var marks = new ArrayList<String>();
+    row.equalTo().ifPresent(head -> marks.add("as good as " + head + " within the doubt"));
+    if (row.cheapestOfGroup()) {
+      marks.add("the cheapest of such");
+    }
+    if (flight.beyondBelief()) {
+      marks.add("better than such aircraft are known to fly: distrust it until one is measured");
+    }
+    cells.add(String.join("; ", marks));
+    return cells;
+  }
+
+  /** Every line of a comparison, with a text for each candidate. */
+  private List<Map<String, Object>> compared(List<Candidate> rows) {
+    var builds = rows.stream().map(Candidate::assessment).toList();
+    var bands = rows.stream().map(Candidate::band).map(Optional::of).toList();
+    return new SideBySide(scenario, builds, bands)
+        .rows().stream()
+            .map(row -> {
+              Map<String, Object> content = new LinkedHashMap<>();
+              content.put("label", row.label());
+              content.put("values", row.values());
+              return content;
+            })
+            .toList();
+  }
+
+  private CandidateView candidate(int index, List<Candidate> rows) {
+    var row = rows.get(index);
+    var build = row.assessment();
+    var prefix = "c" + (index + 1) + "-";
+    var charts = assessor
+        .curves(build)
+        .map(curves -> new BuildCharts(scenario, build, curves, row.band(), prefix).all())
+        .orElse(List.of());
+    return new CandidateView(
+        index + 1,
+        BuildLines.names(build),
+        "%s, plan with %s; %s g; %s"
+            .formatted(
+                Journey.figure(isForRange, Assessment.figure(build.objective())),
+                Journey.figure(isForRange, row.band().low()),
+                Spoken.number(build.mass().grams(), 0),
+                Spoken.price(build.cost().cents(), BuildLines.currency(build))),
+        new CandidateWords(scenario).of(index, rows),
+        charts,
+        PlanDrawing.of(scenario, build),
+        parts(build),
+        margins(build),
+        Cautions.of(build, scenario));
+  }
+
+  /** What it is bought from. */
+  private static Table parts(Assessment build) {
+    var currency = BuildLines.currency(build);
+    var rows = new ArrayList<List<Object>>();
+    for (var line : build.cost().lines()) {
+      rows.add(List.of(
+          line.label(), line.part().name(), line.part().id(), line.pieces(), line.cents() / 100.0));
+    }
+    rows.add(List.of("all of it", "", "", "", price(build)));
+    return new Table(
+        List.of(
+            Table.Column.text("what", "what"),
+            Table.Column.text("part", "part"),
+            Table.Column.text("id", "id"),
+            Table.Column.number("pieces", "pieces", 0),
+            Table.Column.number(currency, "price", 2)),
+        rows);
+  }
+
+  private Table margins(Assessment build) {
+    var rows = new ArrayList<List<Object>>();
+    for (var limit : Margins.of(build, assessor)) {
+      rows.add(List.of(
+          limit.label(),
+          number(limit, limit.value()),
+          (limit.most() ? "at most " : "at least ") + number(limit, limit.bound()),
+          number(limit, limit.margin()),
+          limit.unit()));
+    }
+    return new Table(
+        List.of(
+            Table.Column.text("what", "what"),
+            Table.Column.text("it has", "value"),
+            Table.Column.text("allowed", "bound"),
+            Table.Column.text("room", "room"),
+            Table.Column.text("", "unit")),
+        rows);
+  }
+
+  private static String number(Limit limit, double value) {
+    return Spoken.number(value, limit.isCount() ? 0 : Math.abs(value) >= 100 ? 1 : 2);
+  }
+}
