@@ -19,7 +19,7 @@ public final class Spoken {
   }
 
   /** With a capital, as the first of a sentence. */
-  static String sentence(String text) {
+  public static String sentence(String text) {
     return Character.toUpperCase(text.charAt(0)) + text.substring(1);
   }
 

@@ -45,8 +45,14 @@ final class BuildCharts {
     this.prefix = prefix;
   }
 
-  List<Chart> all() {
-    var charts = new ArrayList<>(List.of(mass(), power()));
+  /** What it weighs, and where its power goes. */
+  List<Chart> bars() {
+    return List.of(mass(), power());
+  }
+
+  /** What it does in the air, as far as it can be computed. */
+  List<Chart> inTheAir() {
+    var charts = new ArrayList<Chart>();
     if (!curves.flight().isEmpty()) {
       charts.add(volts());
     }
@@ -101,7 +107,8 @@ final class BuildCharts {
     var small = 0.0;
     for (var line : lines) {
       if (line.grams() >= SMALL_SHARE * all) {
-        shares.add(new Share(line.label(), line.grams()));
+        shares.add(new Share(
+            (line.pieces() > 1 ? line.pieces() + " × " : "") + line.label(), line.grams()));
       } else {
         small += line.grams();
       }
@@ -169,7 +176,7 @@ final class BuildCharts {
     return Chart.xy(
         prefix + "volts",
         "Volts of the pack over the flight",
-        "%s; volts in flight, %s cells.".formatted(String.join(", ", said), cells),
+        "%s; volts in flight, %s cells.".formatted(Spoken.sentence(String.join(", ", said)), cells),
         Axis.fromZero("time in the air", "min", 1),
         Axis.of("pack", "V", 2),
         List.of(new Series("pack", Style.LINE, points)),

@@ -1,6 +1,7 @@
 package pappus.report.page;
 
 import java.util.List;
+import java.util.stream.Stream;
 import pappus.report.CandidateWords;
 import pappus.report.Table;
 
@@ -11,7 +12,8 @@ import pappus.report.Table;
  * @param names of its main parts
  * @param figures what matters most, in words
  * @param says why it stands there, and what to know
- * @param charts pictures of it
+ * @param bars what it weighs and where its power goes
+ * @param curves what it does in the air
  * @param plan from above, to scale
  * @param parts what it is built from
  * @param margins room to everything that bounds it
@@ -22,14 +24,21 @@ public record CandidateView(
     String names,
     String figures,
     List<CandidateWords.Said> says,
-    List<Chart> charts,
+    List<Chart> bars,
+    List<Chart> curves,
     Plan plan,
     Table parts,
     Table margins,
     List<String> cautions) {
   public CandidateView {
     says = List.copyOf(says);
-    charts = List.copyOf(charts);
+    bars = List.copyOf(bars);
+    curves = List.copyOf(curves);
     cautions = List.copyOf(cautions);
+  }
+
+  /** Every chart of it. */
+  Stream<Chart> charts() {
+    return Stream.concat(bars.stream(), curves.stream());
   }
 }

@@ -66,6 +66,14 @@ final class PlanDrawing {
     camera();
     payload();
     assessment.fitting().placing().ifPresent(this::balance);
+    assessment.build().propeller().ifPresent(propeller -> {
+      gap(propeller);
+      assessment
+          .build()
+          .battery()
+          .ifPresent(pack ->
+              assessment.fitting().placing().ifPresent(placing -> gap(pack, placing, propeller)));
+    });
     spacings();
     bar();
     var description =
@@ -145,8 +153,8 @@ final class PlanDrawing {
             .formatted(
                 bay.place() == Frame.Bay.Side.TOP ? "above" : "under",
                 mm(bay.widthMillimetres()),
-                mm(bay.rearXMillimetres()),
-                mm(bay.frontXMillimetres())),
+                signed(bay.rearXMillimetres()),
+                signed(bay.frontXMillimetres())),
         bay.widthMillimetres() / 2,
         bay.rearXMillimetres() + 3);
   }
@@ -257,6 +265,56 @@ final class PlanDrawing {
     words.add(new Plan.Word(x, y + 1.4, String.valueOf(key.size()), "middle", "tag-number"));
   }
 
+  /** The nearest way between the tips of neighbours. */
+  private void gap(Propeller propeller) {
+    var radius = diameter(propeller) / 2;
+    var halfAcross = frame.frontSpacingMillimetres() / 2;
+    var halfAlong = frame.sideSpacingMillimetres() / 2;
+    if (halfAcross <= halfAlong) {
+      gap(
+          across(radius - halfAcross),
+          down(-halfAlong),
+          across(halfAcross - radius),
+          down(-halfAlong),
+          2 * (halfAcross - radius));
+    } else {
+      gap(
+          across(-halfAcross),
+          down(halfAlong - radius),
+          across(-halfAcross),
+          down(radius - halfAlong),
+          2 * (halfAlong - radius));
+    }
+  }
+
+  /** The nearest way from the pack to a disc, front left or rear left, whichever is nearer. */
+  private void gap(Battery pack, Placing placing, Propeller propeller) {
+    var clearance = placing.discClearanceMillimetres();
+    if (clearance.isEmpty() || clearance.get() <= 0) {
+      return;
+    }
+    var x = placing.packXMillimetres();
+    var motorX = Math.copySign(frame.sideSpacingMillimetres() / 2, x == 0 ? 1 : x);
+    var half = pack.lengthMillimetres() / 2;
+    var fromX = Math.max(x - half, Math.min(x + half, motorX));
+    var fromY = -pack.widthMillimetres() / 2;
+    var motorY = -frame.frontSpacingMillimetres() / 2;
+    var way = StrictMath.hypot(motorX - fromX, motorY - fromY);
+    var share = (way - diameter(propeller) / 2) / way;
+    gap(
+        across(fromY),
+        down(fromX),
+        across(fromY + share * (motorY - fromY)),
+        down(fromX + share * (motorX - fromX)),
+        clearance.get());
+  }
+
+  private void gap(double x1, double y1, double x2, double y2, double millimetres) {
+    lines.add(new Plan.Line(x1, y1, x2, y2, "gap"));
+    words.add(new Plan.Word(
+        (x1 + x2) / 2, (y1 + y2) / 2 - 1.5, mm(millimetres) + " mm", "middle", "gap-size"));
+  }
+
   private void spacings() {
     var front = down(frame.sideSpacingMillimetres() / 2);
     var left = across(-frame.frontSpacingMillimetres() / 2);
@@ -285,8 +343,17 @@ final class PlanDrawing {
     assessment
         .build()
         .propeller()
-        .ifPresent(propeller ->
-            parts.add("Propeller discs %s mm across.".formatted(mm(diameter(propeller)))));
+        .ifPresent(propeller -> parts.add("Propeller discs %s mm across, their tips %s mm apart."
+            .formatted(
+                mm(diameter(propeller)),
+                mm(Math.min(frame.frontSpacingMillimetres(), frame.sideSpacingMillimetres())
+                    - diameter(propeller)))));
+    assessment
+        .fitting()
+        .placing()
+        .flatMap(Placing::discClearanceMillimetres)
+        .ifPresent(clearance ->
+            parts.add("The pack is %s mm from the nearest disc.".formatted(mm(clearance))));
     return String.join(" ", parts);
   }
 

@@ -69,7 +69,7 @@ public final class RankingPage {
     picker.ifPresent(found -> data.put("pick", found.content()));
     data.put("compare", rows.isEmpty() ? List.of() : compared(rows));
     var charts = Stream.concat(
-            overviews.stream(), candidates.stream().flatMap(one -> one.charts().stream()))
+            overviews.stream(), candidates.stream().flatMap(CandidateView::charts))
         .toList();
     var content = new LinkedHashMap<String, Object>();
     content.put("shell", Shell.drawing(scenario.name(), charts, data, "ranking.js"));
@@ -123,24 +123,36 @@ public final class RankingPage {
         overview(
             "by-mass",
             (isForRange ? "Range" : "Endurance") + " against all-up mass",
-            "The line: nothing flies longer at its mass or less. Doubts of the masses count: with %s %% confidence a build has to stay a little below the cap."
+            "The line: the longest flights of the front at each mass. Doubts of the masses count: with %s %% confidence a build has to stay a little below the cap."
                 .formatted(Spoken.number(100 * scenario.massCap().confidenceOrUsual(), 0)),
             Axis.of("all-up mass", "g", 0),
             masses,
             rows,
             front,
-            front.againstMass(assessor.deviations()),
+            edge(front, build -> build.mass().grams()),
             build -> build.mass().grams()),
         overview(
             "by-price",
             (isForRange ? "Range" : "Endurance") + " against price",
-            "The line: nothing flies longer for its price or less.",
+            "The line: the longest flights of the front at each price.",
             Axis.of("price of what has to be bought", currency, 0),
             prices,
             rows,
             front,
-            front.againstPrice(),
+            edge(front, RankingPage::price),
             RankingPage::price));
+  }
+
+  /** Builds of the front than which none of it flies longer with less. */
+  private static List<Assessment> edge(Frontier front, ToDoubleFunction<Assessment> across) {
+    var edge = new ArrayList<Assessment>();
+    for (var build : front.builds()) {
+      if (edge.isEmpty()
+          || across.applyAsDouble(build) < across.applyAsDouble(edge.get(edge.size() - 1))) {
+        edge.add(build);
+      }
+    }
+    return edge;
   }
 
   private Chart overview(
@@ -280,10 +292,8 @@ public final class RankingPage {
     var row = rows.get(index);
     var build = row.assessment();
     var prefix = "c" + (index + 1) + "-";
-    var charts = assessor
-        .curves(build)
-        .map(curves -> new BuildCharts(scenario, build, curves, row.band(), prefix).all())
-        .orElse(List.of());
+    var curves = assessor.curves(build).orElseThrow();
+    var charts = new BuildCharts(scenario, build, curves, row.band(), prefix);
     return new CandidateView(
         index + 1,
         BuildLines.names(build),
@@ -294,7 +304,8 @@ public final class RankingPage {
                 Spoken.number(build.mass().grams(), 0),
                 Spoken.price(build.cost().cents(), BuildLines.currency(build))),
         new CandidateWords(scenario).of(index, rows),
-        charts,
+        charts.bars(),
+        charts.inTheAir(),
         PlanDrawing.of(scenario, build),
         parts(build),
         margins(build),

@@ -55,7 +55,16 @@ const charts = (() => {
     svg.append("text").attr("class", "axis-label").attr("x", 4).attr("y", 12).text(titled(chart.y));
   }
 
-  function mark(svg, one, x, y, frame, index) {
+  // The end of the chart at which fewer points lie under the words.
+  function emptier(at, label, right, points, x, y, frame) {
+    const wide = 7 * label.length;
+    const low = right ? at - wide : at, high = right ? at : at + wide;
+    const under = points.filter(p => x(p[0]) > low - 12 && x(p[0]) < high + 12);
+    const near = edge => under.filter(p => Math.abs(y(p[1]) - edge) < 26).length;
+    return near(frame.top + 8) <= near(frame.bottom - 8) ? "top" : "bottom";
+  }
+
+  function mark(svg, one, x, y, frame, index, points = []) {
     const upright = one.across === false;
     const at = upright ? x(one.at) : y(one.at);
     const group = svg.append("g").attr("class", "mark");
@@ -63,7 +72,9 @@ const charts = (() => {
       const right = at > (frame.left + frame.right) / 2;
       group.append("line").attr("x1", at).attr("x2", at).attr("y1", frame.top).attr("y2", frame.bottom);
       group.append("text").attr("class", "halo").attr("x", at + (right ? -5 : 5))
-        .attr("y", frame.top + 12 + 15 * index).attr("text-anchor", right ? "end" : "start").text(one.label);
+        .attr("y", emptier(at, one.label, right, points, x, y, frame) === "top"
+          ? frame.top + 12 + 15 * index : frame.bottom - 6 - 15 * index)
+        .attr("text-anchor", right ? "end" : "start").text(one.label);
     } else {
       group.append("line").attr("x1", frame.left).attr("x2", frame.right).attr("y1", at).attr("y2", at);
       group.append("text").attr("class", "halo").attr("x", frame.right - 4)
@@ -73,7 +84,7 @@ const charts = (() => {
 
   const symbols = [d3.symbolCircle, d3.symbolDiamond, d3.symbolSquare, d3.symbolTriangle, d3.symbolStar, d3.symbolCross];
   const dashes = ["", "7 4", "2 4", "10 3 2 3", "4 2", "1 3"];
-  const size = style => style === "faint-points" ? 26 : style === "points" ? 90 : 30;
+  const size = style => style === "faint-points" ? 14 : style === "points" ? 90 : 30;
 
   function legend(box, chart) {
     if (chart.series.length < 2) return;
@@ -91,8 +102,19 @@ const charts = (() => {
     items.append("span").text(d => d.name);
   }
 
+  // Words that would lie on others are left out, those of later points first.
+  function tags(points, x, y) {
+    const placed = [];
+    points.forEach(p => {
+      const px = x(p[0]) + 7, py = y(p[1]) - 8;
+      if (placed.every(one => Math.abs(one.x - px) > 8 * Math.max(one.text.length, p[3].length) || Math.abs(one.y - py) > 12))
+        placed.push({x: px, y: py, text: p[3]});
+    });
+    return placed;
+  }
+
   function xy(box, chart) {
-    const width = box.clientWidth, height = Math.max(230, Math.min(chart.tall ? 460 : 300, 0.62 * width));
+    const width = box.clientWidth, height = Math.max(230, Math.min(360, 0.66 * width));
     const svg = svgIn(box, width, height, chart.title + ". " + chart.reading);
     const points = chart.series.flatMap(one => one.points);
     const upright = chart.marks.filter(one => !one.across);
@@ -113,11 +135,11 @@ const charts = (() => {
           .attr("class", one.style === "faint-points" ? "dot faint" : "dot")
           .attr("d", d3.symbol(symbols[i % TONES], size(one.style))())
           .attr("transform", p => `translate(${x(p[0])},${y(p[1])})`);
-        group.selectAll("text").data(one.points.filter(p => p[3])).join("text").attr("class", "halo")
-          .attr("x", p => x(p[0]) + 7).attr("y", p => y(p[1]) - 6).text(p => p[3]);
+        group.selectAll("text").data(tags(one.points.filter(p => p[3]), x, y)).join("text").attr("class", "halo")
+          .attr("x", t => t.x).attr("y", t => t.y).text(t => t.text);
       }
     });
-    upright.forEach((one, i) => mark(svg, one, x, y, frame, i));
+    upright.forEach((one, i) => mark(svg, one, x, y, frame, i, points));
     level.forEach(one => mark(svg, one, x, y, frame, 0));
     legend(box, chart);
     readout(box, svg, chart, x, y);
@@ -164,6 +186,11 @@ const charts = (() => {
     svg.append("g").attr("class", "axis").attr("transform", `translate(0,${frame.bottom + 14})`)
       .call(d3.axisBottom(x).ticks(Math.max(2, Math.floor(width / 90))));
     svg.append("text").attr("class", "axis-label").attr("x", frame.left).attr("y", 12).text(titled(chart.x));
+    const items = d3.select(box).append("ul").attr("class", "legend").attr("aria-hidden", "true")
+      .selectAll("li").data(laid).join("li");
+    items.append("svg").attr("viewBox", "0 0 26 14").attr("class", (d, i) => tone(i))
+      .append("rect").attr("class", "segment").attr("x", 6).attr("width", 14).attr("height", 14);
+    items.append("span").text(d => d.name + " " + spoken(d.value, chart.x));
   }
 
   function rows(box, chart) {
