@@ -1,0 +1,207 @@
+package pappus.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.deque.html.axecore.results.Rule;
+import com.deque.html.axecore.selenium.AxeBuilder;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.Base64;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.logging.Level;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Assumptions;
+import org.openqa.selenium.By;
+import org.openqa.selenium.WebElement;
+import org.openqa.selenium.chrome.ChromeDriver;
+import org.openqa.selenium.chrome.ChromeDriverService;
+import org.openqa.selenium.chrome.ChromeOptions;
+import org.openqa.selenium.logging.LogType;
+import org.openqa.selenium.logging.LoggingPreferences;
+import org.openqa.selenium.print.PrintOptions;
+
+/** A real browser without a window, with one page open. */
+final class Browser implements AutoCloseable {
+  private static final Path PICTURES = Path.of("target", "screens");
+  private static final List<String> BROWSERS =
+      List.of("chromium", "chromium-browser", "google-chrome", "google-chrome-stable");
+  private static final int PHONE = 390;
+  private static final int DESK = 1280;
+
+  private final ChromeDriver driver;
+
+  private Browser(ChromeDriver driver) {
+    this.driver = driver;
+  }
+
+  /** Opens a page; where there is no browser, the test is skipped and says so. */
+  static Browser on(Path page) {
+    var binary = found(BROWSERS.stream());
+    var chromedriver = found(Stream.of("chromedriver"));
+    if (binary == null || chromedriver == null) {
+      var why =
+          "SKIPPED: no Chromium and chromedriver on the PATH, so no page was tried in a browser.";
+      System.out.println(why);
+      Assumptions.abort(why);
+    }
+    var options = new ChromeOptions();
+    options.setBinary(binary.get().toFile());
+    options.addArguments(
+        "--headless",
+        "--disable-gpu",
+        "--disable-quic",
+        "--no-first-run",
+        "--disable-background-networking",
+        "--disable-component-update",
+        "--disable-sync",
+        "--hide-scrollbars");
+    if (System.getProperty("user.name").equals("root")) {
+      // The browser refuses to run as root with its sandbox, as in most containers.
+      options.addArguments("--no-sandbox", "--disable-dev-shm-usage");
+    }
+    var logs = new LoggingPreferences();
+    logs.enable(LogType.BROWSER, Level.ALL);
+    options.setCapability("goog:loggingPrefs", logs);
+    var service = new ChromeDriverService.Builder()
+        .usingDriverExecutable(chromedriver.get().toFile())
+        .withTimeout(Duration.ofSeconds(60))
+        .build();
+    var browser = new Browser(new ChromeDriver(service, options));
+    browser.wide(DESK, false);
+    browser.driver.get(page.toUri().toString());
+    return browser;
+  }
+
+  private static Optional<Path> found(Stream<String> names) {
+    var folders = System.getenv("PATH").split(java.io.File.pathSeparator);
+    return names
+        .flatMap(name -> Stream.of(folders).map(folder -> Path.of(folder, name)))
+        .filter(Files::isExecutable)
+        .findFirst();
+  }
+
+  @Override
+  public void close() {
+    driver.quit();
+  }
+
+  List<WebElement> all(String selector) {
+    return driver.findElements(By.cssSelector(selector));
+  }
+
+  WebElement one(String selector) {
+    return driver.findElement(By.cssSelector(selector));
+  }
+
+  /** Texts of all that a selector finds. */
+  List<String> texts(String selector) {
+    return all(selector).stream().map(WebElement::getText).toList();
+  }
+
+  /** What a piece of script returns. */
+  @Nullable
+  Object run(String script, Object... arguments) {
+    return driver.executeScript(script, arguments);
+  }
+
+  /** Moves a slider as a person does: it is told that it was moved. */
+  void slide(String selector, double value) {
+    run(
+        "arguments[0].value = arguments[1]; arguments[0].dispatchEvent(new Event('input', {bubbles: true}));",
+        one(selector),
+        String.valueOf(value));
+  }
+
+  /** Whatever the page complained of, or its policy kept from it. */
+  List<String> complaints() {
+    return driver.manage().logs().get(LogType.BROWSER).getAll().stream()
+        .filter(entry -> entry.getLevel().intValue() >= Level.WARNING.intValue())
+        .map(entry -> entry.getMessage())
+        .toList();
+  }
+
+  /** What was fetched beside the page itself. */
+  @Nullable
+  Object fetched() {
+    return run("return performance.getEntriesByType('resource').map(one => one.name);");
+  }
+
+  /** What a keyboard or a screen reader would stumble over, at both widths and in both colours. */
+  void isAccessible() {
+    for (var width : List.of(PHONE, DESK)) {
+      for (var dark : List.of(false, true)) {
+        wide(width, dark);
+        var found = new AxeBuilder().analyze(driver).getViolations();
+        assertThat(found.stream().map(Browser::told)).isEmpty();
+      }
+    }
+  }
+
+  private static String told(Rule rule) {
+    return "%s: %s at %s"
+        .formatted(
+            rule.getId(),
+            rule.getHelp(),
+            rule.getNodes().stream().map(node -> node.getHtml()).limit(3).toList());
+  }
+
+  /** Pictures of the whole page, 390 and 1280 wide, light and dark, in target/screens. */
+  void picture(String name) {
+    for (var width : List.of(PHONE, DESK)) {
+      for (var dark : List.of(false, true)) {
+        wide(width, dark);
+        var file = "%s-%s-%s.png".formatted(name, width, dark ? "dark" : "light");
+        var taken = driver.executeCdpCommand(
+            "Page.captureScreenshot", Map.of("format", "png", "captureBeyondViewport", true));
+        write(file, Base64.getDecoder().decode(String.valueOf(taken.get("data"))));
+        assertThat(run("return document.documentElement.scrollWidth <= innerWidth"))
+            .as("%s does not scroll sideways", file)
+            .isEqualTo(true);
+      }
+    }
+    wide(DESK, false);
+  }
+
+  private void wide(int width, boolean dark) {
+    driver.executeCdpCommand(
+        "Emulation.setDeviceMetricsOverride",
+        Map.of("width", width, "height", 900, "deviceScaleFactor", 1, "mobile", false));
+    driver.executeCdpCommand(
+        "Emulation.setEmulatedMedia",
+        Map.of(
+            "features",
+            List.of(
+                Map.of("name", "prefers-color-scheme", "value", dark ? "dark" : "light"),
+                // Else a click may come while the page still scrolls to what is clicked.
+                Map.of("name", "prefers-reduced-motion", "value", "reduce"))));
+    // Charts are drawn anew when their room changes: two frames later at the latest.
+    driver.executeAsyncScript(
+        "const done = arguments[0]; requestAnimationFrame(() => requestAnimationFrame(() => setTimeout(done, 50)));");
+  }
+
+  /** The page on paper: how many sheets of A4. */
+  int sheets(String name) {
+    var options = new PrintOptions();
+    options.setPageSize(new org.openqa.selenium.print.PageSize(29.7, 21));
+    var pdf = Base64.getDecoder().decode(driver.print(options).getContent());
+    write(name + ".pdf", pdf);
+    var text = new String(pdf, java.nio.charset.StandardCharsets.ISO_8859_1);
+    assertThat(text).startsWith("%PDF-").contains("%%EOF");
+    return text.split("/Type\\s*/Page\\b", -1).length - 1;
+  }
+
+  private static void write(String name, byte[] bytes) {
+    try {
+      Files.createDirectories(PICTURES);
+      Files.write(PICTURES.resolve(name), bytes);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+}
