@@ -24,6 +24,7 @@ import pappus.catalog.Part;
 import pappus.explanation.Spoken;
 import pappus.files.Closest;
 import pappus.files.InputException;
+import pappus.files.OutputFolder;
 import pappus.files.Problem;
 import pappus.files.Problems;
 import pappus.files.Source;
@@ -31,6 +32,7 @@ import pappus.report.CalibrationCsv;
 import pappus.report.CalibrationJson;
 import pappus.report.CalibrationRecords;
 import pappus.report.CalibrationText;
+import pappus.report.page.CalibrationPage;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -95,6 +97,15 @@ final class CalibrateCommand implements Callable<Integer>, JsonAnswer {
       description = "Replace files in the folder that this tool did not write.")
   private boolean force;
 
+  @Mixin
+  private ReportOption page = new ReportOption();
+
+  @Option(
+      names = "--out",
+      paramLabel = "FOLDER",
+      description = "Folder for the page of --report; else out/calibration.")
+  private @Nullable Path outFolder;
+
   @Option(names = "--quiet", description = "No remarks on standard error.")
   private boolean quiet;
 
@@ -115,6 +126,12 @@ final class CalibrateCommand implements Callable<Integer>, JsonAnswer {
         : Optional.of(Comparison.of(calibration, others));
     if (into != null) {
       write(into, fitted(() -> Calibrator.fit(rows, CalibrationRecords.FLOWN)));
+    }
+    if (page.isWanted()) {
+      new OutputFolder(outFolder == null ? Path.of("out", "calibration") : outFolder, force)
+          .write(Map.of(
+              "calibration.html",
+              CalibrationPage.of(calibration, rows, others, comparison, Version.tool())));
     }
     var out = spec.commandLine().getOut();
     out.print(

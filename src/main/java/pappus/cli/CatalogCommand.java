@@ -259,6 +259,11 @@ abstract class CatalogCommand implements JsonAnswer {
         });
   }
 
+  /** Writes a page with pictures beside the other results. */
+  void writePage(Inputs inputs, String name, String page) {
+    output(inputs.scenario()).write(Map.of(name + ".html", page));
+  }
+
   /** Where result files of a scenario go. */
   OutputFolder output(Scenario scenario) {
     return new OutputFolder(outFolder == null ? Path.of("out", scenario.name()) : outFolder, force);

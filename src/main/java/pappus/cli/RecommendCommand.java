@@ -14,6 +14,7 @@ import pappus.report.page.RankingPage;
 import pappus.search.exact.ExactSearch;
 import pappus.search.timefold.TimefoldSearch;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 
@@ -50,10 +51,8 @@ final class RecommendCommand extends ScenarioCommand implements Callable<Integer
           "How many choices a proof looks into at most; ends with the best so far and what more is possible.")
   private @Nullable Long effort;
 
-  @Option(
-      names = "--report",
-      description = "Also write a page with pictures, report.html, beside the result.")
-  private boolean withReport;
+  @Mixin
+  private ReportOption page = new ReportOption();
 
   /** What there is to print. */
   private record Found(Ranking ranking, @Nullable Frontier front) {}
@@ -81,7 +80,7 @@ final class RecommendCommand extends ScenarioCommand implements Callable<Integer
     var found = finding(way, effort == null ? Finder.EFFORT : effort, Finder.MOVES, finder -> {
       var ranking = finder.rank(question, wanted);
       return new Found(
-          ranking, withReport ? finder.front(question, FRONT_SHARE, FRONT_LOOKS) : null);
+          ranking, page.isWanted() ? finder.front(question, FRONT_SHARE, FRONT_LOOKS) : null);
     });
     return answer(inputs, wanted, found.ranking(), found.front());
   }

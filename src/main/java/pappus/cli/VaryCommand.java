@@ -7,6 +7,7 @@ import org.jspecify.annotations.Nullable;
 import pappus.ranking.Finder;
 import pappus.ranking.Frontier;
 import pappus.report.SweepReport;
+import pappus.report.page.SweepPage;
 import pappus.whatif.Asked;
 import pappus.whatif.Axes;
 import pappus.whatif.Axis;
@@ -15,6 +16,7 @@ import pappus.whatif.FrameAdvisor;
 import pappus.whatif.Sweep;
 import pappus.whatif.Sweeper;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 
@@ -45,6 +47,9 @@ final class VaryCommand extends ScenarioCommand implements Callable<Integer> {
       description = "How many choices each search looks into at most.")
   private @Nullable Long effort;
 
+  @Mixin
+  private ReportOption page = new ReportOption();
+
   /** What was found, as far as it was asked for. */
   private record Found(
       @Nullable Sweep sweep,
@@ -74,6 +79,13 @@ final class VaryCommand extends ScenarioCommand implements Callable<Integer> {
         found.sweep(),
         found.front(),
         found.advice());
+    if (page.isWanted()) {
+      writePage(
+          inputs,
+          "variation",
+          new SweepPage(inputs.scenario(), currency)
+              .of(found.sweep(), found.front(), report, Version.tool()));
+    }
     print(
         inputs,
         "variation",

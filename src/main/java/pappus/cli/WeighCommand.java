@@ -18,10 +18,12 @@ import pappus.files.Shown;
 import pappus.files.Source;
 import pappus.quantity.Require;
 import pappus.report.WeighReport;
+import pappus.report.page.WeighPage;
 import pappus.weighing.FlightRow;
 import pappus.weighing.MassRow;
 import pappus.weighing.WeighIn;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
@@ -57,6 +59,9 @@ final class WeighCommand extends ScenarioCommand implements Callable<Integer> {
       paramLabel = "FOLDER",
       description = "Folder of one's own for weighed masses and power factors.")
   private @Nullable Path into;
+
+  @Mixin
+  private ReportOption page = new ReportOption();
 
   @Override
   public Integer call() {
@@ -96,6 +101,9 @@ final class WeighCommand extends ScenarioCommand implements Callable<Integer> {
     var report = new WeighReport(inputs.scenario(), result);
     var told =
         new Inputs(inputs.scenario(), inputs.supply(), inputs.assessor(), inputs.folders(), files);
+    if (page.isWanted()) {
+      writePage(told, "weighed", WeighPage.of(result, report, written, Version.tool()));
+    }
     print(
         told,
         "weighed",

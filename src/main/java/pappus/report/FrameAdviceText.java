@@ -11,31 +11,53 @@ import pappus.whatif.FrameAdvice;
 
 /** What a designer of a frame asks next. */
 final class FrameAdviceText {
-  private final Scenario scenario;
   private final FrameAdvice advice;
+  private final FrameWords words;
 
   FrameAdviceText(Scenario scenario, FrameAdvice advice) {
-    this.scenario = scenario;
     this.advice = advice;
+    this.words = new FrameWords(advice, scenario.goalOrEndurance() == Goal.RANGE);
   }
 
   void say(Lines lines, int width) {
-    var words = new FrameWords(advice, scenario.goalOrEndurance() == Goal.RANGE);
-    lines.say(words.frame());
-    words.gram().ifPresent(lines::say);
+    about().forEach(lines::say);
     lines.say("Spacing of the motors that propellers need:");
-    rooms().lines(width).forEach(line -> lines.row(line, 4));
-    var useful = advice.additions().stream()
-        .filter(one -> one.gained() > 0 || one.fitAfter() > one.fitBefore())
-        .toList();
-    lines.say(
-        useful.isEmpty()
-            ? words.nothingToAdd()
-            : "What one more hole pattern or bolt circle would add:");
-    useful.forEach(addition -> lines.item(words.addition(addition)));
+    rooms(advice).lines(width).forEach(line -> lines.row(line, 4));
+    lines.say(additions());
+    added().forEach(lines::item);
   }
 
-  private Table rooms() {
+  /** Everything but the table. */
+  List<String> said() {
+    var said = new ArrayList<>(about());
+    said.add(additions());
+    said.addAll(added());
+    return said;
+  }
+
+  private List<String> about() {
+    var about = new ArrayList<>(List.of(words.frame()));
+    words.gram().ifPresent(about::add);
+    return about;
+  }
+
+  private List<FrameAdvice.Addition> useful() {
+    return advice.additions().stream()
+        .filter(one -> one.gained() > 0 || one.fitAfter() > one.fitBefore())
+        .toList();
+  }
+
+  private String additions() {
+    return useful().isEmpty()
+        ? words.nothingToAdd()
+        : "What one more hole pattern or bolt circle would add:";
+  }
+
+  private List<String> added() {
+    return useful().stream().map(words::addition).toList();
+  }
+
+  static Table rooms(FrameAdvice advice) {
     var rows = new ArrayList<List<Object>>();
     for (var room : advice.rooms()) {
       rows.add(List.of(

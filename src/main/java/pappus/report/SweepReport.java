@@ -83,24 +83,58 @@ public final class SweepReport {
     return lines.blank().caution(Cautions.brief()).text();
   }
 
+  /** The same in sentences, the title first; tables stand by themselves. */
+  public List<String> said() {
+    var said = new ArrayList<>(List.of(scenario.name()));
+    said.addAll(Heading.brief(scenario));
+    if (sweep != null) {
+      said.add(SweepWords.varied(sweep, scenario));
+      SweepWords.slope(sweep, isForRange()).ifPresent(said::add);
+    }
+    if (advice != null) {
+      said.addAll(new FrameAdviceText(scenario, advice).said());
+    }
+    if (front != null) {
+      said.add(counted(front));
+      said.add(SweepWords.standing(front, new Against(scenario)));
+    }
+    return said;
+  }
+
+  /** Every table, by what it is called. */
+  public Map<String, Table> tables() {
+    var tables = new LinkedHashMap<String, Table>();
+    if (sweep != null) {
+      tables.put("The best build at each step", table(sweep).withoutLast());
+    }
+    if (advice != null) {
+      tables.put("Spacing of the motors that propellers need", FrameAdviceText.rooms(advice));
+    }
+    if (front != null) {
+      tables.put("Against price, whatever the mass", inOrder(front.againstPrice()));
+      tables.put("Against mass, whatever the price", inOrder(front.againstMass(deviations)));
+    }
+    return tables;
+  }
+
+  private static String counted(Frontier shown) {
+    return "%s builds that no other surpasses in flight, mass and price at once; mass is what is needed at the confidence asked for."
+        .formatted(shown.builds().size());
+  }
+
   private void say(Frontier shown, Lines lines, int width) {
-    lines
-        .blank()
-        .say(
-            "%s builds that no other surpasses in flight, mass and price at once; mass is what is needed at the confidence asked for."
-                .formatted(shown.builds().size()));
+    lines.blank().say(counted(shown));
     lines.say(SweepWords.standing(shown, new Against(scenario)));
     lines.blank().say("Against price, whatever the mass:");
-    table(some(shown.againstPrice()), true)
-        .withoutLast()
-        .lines(width)
-        .forEach(line -> lines.row(line, 4));
+    inOrder(shown.againstPrice()).lines(width).forEach(line -> lines.row(line, 4));
     lines.blank().say("Against mass, whatever the price:");
-    table(some(shown.againstMass(deviations)), true)
-        .withoutLast()
-        .lines(width)
-        .forEach(line -> lines.row(line, 4));
+    inOrder(shown.againstMass(deviations)).lines(width).forEach(line -> lines.row(line, 4));
     lines.blank().say("--format csv has all of them.");
+  }
+
+  /** Some of them, each read after the one before. */
+  private Table inOrder(List<Assessment> builds) {
+    return table(some(builds), true).withoutLast();
   }
 
   /** The first, the last and some between them, evenly. */

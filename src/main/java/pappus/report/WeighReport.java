@@ -59,30 +59,58 @@ public final class WeighReport {
     if (!result.weighed().isEmpty()) {
       lines.blank();
       masses().lines(width).forEach(line -> lines.row(line, 4));
-      lines.blank().say(WeighWords.left(result));
-      WeighWords.contradiction(result).ifPresent(lines::say);
-      WeighWords.overCap(result, scenario.massCap()).ifPresent(lines::say);
+      lines.blank();
+      onTheScale().forEach(lines::say);
     }
     for (var fit : result.fits()) {
       lines.blank().say(WeighWords.fit(fit));
-      for (var flight : fit.flights()) {
-        lines.item(WeighWords.flight(flight)
-            + WeighWords.landing(flight).map(landed -> " " + landed).orElse(""));
-      }
+      inTheAir(fit).forEach(lines::item);
     }
     result.sensorScale().ifPresent(scale -> lines.blank().say(WeighWords.sensor(scale)));
-    lines
-        .blank()
-        .say(
-            written.isEmpty()
-                ? "Nothing was written; --into FOLDER keeps what was weighed and flown for --catalog FOLDER."
-                : "Written: " + String.join(", ", written)
-                    + ". Give the folder with --catalog, and all commands count with it.");
+    lines.blank().say(kept(written));
     return lines.blank().caution(Cautions.general()).text();
   }
 
+  /** The same in sentences, the title first; the table stands by itself. */
+  public List<String> said(List<String> written) {
+    var said = new ArrayList<>(List.of(scenario.name()));
+    said.addAll(Heading.brief(scenario));
+    said.add(BuildWords.of(result.assessment()));
+    if (!result.weighed().isEmpty()) {
+      said.addAll(onTheScale());
+    }
+    for (var fit : result.fits()) {
+      said.add(WeighWords.fit(fit));
+      said.addAll(inTheAir(fit));
+    }
+    result.sensorScale().ifPresent(scale -> said.add(WeighWords.sensor(scale)));
+    said.add(kept(written));
+    return said;
+  }
+
+  private List<String> onTheScale() {
+    var said = new ArrayList<>(List.of(WeighWords.left(result)));
+    WeighWords.contradiction(result).ifPresent(said::add);
+    WeighWords.overCap(result, scenario.massCap()).ifPresent(said::add);
+    return said;
+  }
+
+  private static List<String> inTheAir(StyleFit fit) {
+    return fit.flights().stream()
+        .map(flight -> WeighWords.flight(flight)
+            + WeighWords.landing(flight).map(landed -> " " + landed).orElse(""))
+        .toList();
+  }
+
+  private static String kept(List<String> written) {
+    return written.isEmpty()
+        ? "Nothing was written; --into FOLDER keeps what was weighed and flown for --catalog FOLDER."
+        : "Written: " + String.join(", ", written)
+            + ". Give the folder with --catalog, and all commands count with it.";
+  }
+
   /** Masses, charges and volts in one table: a spreadsheet wants no second one. */
-  private Table everything() {
+  public Table everything() {
     var rows = new ArrayList<List<Object>>();
     for (var one : result.weighed()) {
       rows.add(List.of(

@@ -5,7 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import pappus.assessment.Assessment;
 import pappus.assessment.Assessor;
@@ -23,11 +22,6 @@ import pappus.report.Heading;
 import pappus.report.SideBySide;
 import pappus.report.Standing;
 import pappus.report.Table;
-import pappus.report.page.Chart.Axis;
-import pappus.report.page.Chart.Mark;
-import pappus.report.page.Chart.Point;
-import pappus.report.page.Chart.Series;
-import pappus.report.page.Chart.Style;
 import pappus.scenario.Flight;
 import pappus.scenario.Goal;
 import pappus.scenario.Scenario;
@@ -61,7 +55,7 @@ public final class RankingPage {
     for (var i = 0; i < rows.size(); i++) {
       candidates.add(candidate(i, rows));
     }
-    var overviews = rows.isEmpty() ? List.<Chart>of() : overviews(rows, front);
+    var overviews = new FrontCharts(scenario, front, rows).all();
     var picker = front.builds().isEmpty()
         ? Optional.<Picker>empty()
         : Optional.of(new Picker(scenario, front, assessor.deviations()));
@@ -105,121 +99,10 @@ public final class RankingPage {
     return Assessment.figure(build.objective()) / (isForRange ? 1000 : 60);
   }
 
-  private static double price(Assessment build) {
-    return build.cost().cents() / 100.0;
-  }
-
-  private List<Chart> overviews(List<Candidate> rows, Frontier front) {
-    var currency = BuildLines.currency(rows.get(0).assessment());
-    var cap = scenario.massCap().grams();
-    var masses = new ArrayList<Mark>();
-    masses.add(Mark.upright(cap, "cap " + Spoken.number(cap, 1) + " g"));
-    var prices = new ArrayList<Mark>();
-    if (scenario.budget() != null) {
-      prices.add(Mark.upright(
-          scenario.budget().cents() / 100.0, "budget " + Spoken.price(scenario.budget())));
-    }
-    return List.of(
-        overview(
-            "by-mass",
-            (isForRange ? "Range" : "Endurance") + " against all-up mass",
-            "The line: the longest flights of the front at each mass. Doubts of the masses count: with %s %% confidence a build has to stay a little below the cap."
-                .formatted(Spoken.number(100 * scenario.massCap().confidenceOrUsual(), 0)),
-            Axis.of("all-up mass", "g", 0),
-            masses,
-            rows,
-            front,
-            edge(front, build -> build.mass().grams()),
-            build -> build.mass().grams()),
-        overview(
-            "by-price",
-            (isForRange ? "Range" : "Endurance") + " against price",
-            "The line: the longest flights of the front at each price.",
-            Axis.of("price of what has to be bought", currency, 0),
-            prices,
-            rows,
-            front,
-            edge(front, RankingPage::price),
-            RankingPage::price));
-  }
-
-  /** Builds of the front than which none of it flies longer with less. */
-  private static List<Assessment> edge(Frontier front, ToDoubleFunction<Assessment> across) {
-    var edge = new ArrayList<Assessment>();
-    for (var build : front.builds()) {
-      if (edge.isEmpty()
-          || across.applyAsDouble(build) < across.applyAsDouble(edge.get(edge.size() - 1))) {
-        edge.add(build);
-      }
-    }
-    return edge;
-  }
-
-  private Chart overview(
-      String id,
-      String title,
-      String reading,
-      Axis x,
-      List<Mark> marks,
-      List<Candidate> rows,
-      Frontier front,
-      List<Assessment> edge,
-      ToDoubleFunction<Assessment> across) {
-    var series = new ArrayList<Series>();
-    series.add(new Series("the front", Style.LINE_AND_POINTS, points(edge.stream(), across)));
-    series.add(new Series(
-        "unsurpassed in flight, mass and price at once",
-        Style.FAINT_POINTS,
-        points(front.builds().stream(), across)));
-    var ranked = new ArrayList<Point>();
-    for (var i = 0; i < rows.size(); i++) {
-      var build = rows.get(i).assessment();
-      ranked.add(new Point(
-          across.applyAsDouble(build),
-          figure(build),
-          "%s. %s".formatted(i + 1, BuildLines.names(build)),
-          String.valueOf(i + 1)));
-    }
-    series.add(new Series("candidates", Style.POINTS, ranked));
-    var cells = new ArrayList<List<Object>>();
-    for (var i = 0; i < rows.size(); i++) {
-      var build = rows.get(i).assessment();
-      cells.add(List.of(
-          "candidate " + (i + 1),
-          across.applyAsDouble(build),
-          figure(build),
-          BuildLines.names(build)));
-    }
-    for (var build : edge) {
-      cells.add(List.of(
-          "the front", across.applyAsDouble(build), figure(build), BuildLines.names(build)));
-    }
-    return Chart.xy(
-        id,
-        title,
-        reading,
-        x,
-        isForRange ? Axis.of("over ground", "km", 2) : Axis.of("in the air", "min", 1),
-        series,
-        marks,
-        new Table(
-            List.of(
-                Table.Column.text("", "which"),
-                Table.Column.number(x.unit(), "across", 0),
-                Table.Column.number(isForRange ? "km" : "min", "flight", 1),
-                Table.Column.text("build", "build")),
-            cells));
-  }
-
-  private List<Point> points(Stream<Assessment> builds, ToDoubleFunction<Assessment> across) {
-    return builds
-        .map(build -> Point.of(across.applyAsDouble(build), figure(build)))
-        .toList();
-  }
-
   private Table table(List<Candidate> rows) {
     var columns = new ArrayList<Table.Column>();
     columns.add(Table.Column.number("#", "rank", 0));
+    columns.add(Table.Column.text("build", "names"));
     if (isForRange) {
       columns.add(Table.Column.number("km", "range_km", 2));
       columns.add(Table.Column.number("plan on, km", "plan_km", 2));
@@ -234,7 +117,6 @@ public final class RankingPage {
         scenario.flight().style() == Flight.Style.HOVER ? "W in hover" : "W, mean", "flown_w", 0));
     columns.add(Table.Column.number(
         rows.isEmpty() ? "" : BuildLines.currency(rows.get(0).assessment()), "price", 0));
-    columns.add(Table.Column.text("build", "names"));
     columns.add(Table.Column.text("", "marks"));
     var cells = new ArrayList<List<Object>>();
     for (var i = 0; i < rows.size(); i++) {
@@ -248,19 +130,19 @@ public final class RankingPage {
     var flight = build.flight().orElseThrow();
     var cells = new ArrayList<Object>();
     cells.add(index + 1);
+    cells.add(BuildLines.names(build));
     if (isForRange) {
       cells.add(figure(build));
       cells.add(row.band().low() / 1000);
     }
-    cells.add(build.milliseconds() / 60_000.0);
+    cells.add(halves(build.milliseconds() / 1000.0));
     if (!isForRange) {
-      cells.add(row.band().low() / 60);
+      cells.add(halves(row.band().low()));
     }
     cells.add(build.mass().grams());
     cells.add(flight.thrustToWeight());
     cells.add(flight.flownW());
-    cells.add(price(build));
-    cells.add(BuildLines.names(build));
+    cells.add(FrontCharts.price(build));
     var marks = new ArrayList<String>();
     row.equalTo().ifPresent(head -> marks.add("as good as " + head + " within the doubt"));
     if (row.cheapestOfGroup()) {
@@ -271,6 +153,11 @@ public final class RankingPage {
     }
     cells.add(String.join("; ", marks));
     return cells;
+  }
+
+  /** Minutes to the half, as everywhere. */
+  private static double halves(double seconds) {
+    return Double.parseDouble(Spoken.minutes(seconds));
   }
 
   /** Every line of a comparison, with a text for each candidate. */
@@ -320,7 +207,7 @@ public final class RankingPage {
       rows.add(List.of(
           line.label(), line.part().name(), line.part().id(), line.pieces(), line.cents() / 100.0));
     }
-    rows.add(List.of("all of it", "", "", "", price(build)));
+    rows.add(List.of("all of it", "", "", "", FrontCharts.price(build)));
     return new Table(
         List.of(
             Table.Column.text("what", "what"),

@@ -84,6 +84,7 @@ const charts = (() => {
 
   const symbols = [d3.symbolCircle, d3.symbolDiamond, d3.symbolSquare, d3.symbolTriangle, d3.symbolStar, d3.symbolCross];
   const dashes = ["", "7 4", "2 4", "10 3 2 3", "4 2", "1 3"];
+  const dash = i => dashes[(i + Math.floor(i / TONES)) % TONES];
   const size = style => style === "faint-points" ? 14 : style === "points" ? 90 : 30;
 
   function legend(box, chart) {
@@ -94,7 +95,7 @@ const charts = (() => {
     swatch.each(function (d, i) {
       const here = d3.select(this);
       if (d.style !== "points" && d.style !== "faint-points")
-        here.append("path").attr("class", "line").attr("d", "M1,7H25").attr("stroke-dasharray", dashes[i % TONES]);
+        here.append("path").attr("class", "line").attr("d", "M1,7H25").attr("stroke-dasharray", dash(i));
       if (d.style !== "line")
         here.append("path").attr("class", "dot").attr("transform", "translate(13,7)")
           .attr("d", d3.symbol(symbols[i % TONES], 60)());
@@ -128,7 +129,7 @@ const charts = (() => {
       const group = svg.append("g").attr("class", tone(i));
       if (one.style === "line" || one.style === "line-points" || one.style === "steps") {
         const drawn = one.style === "steps" ? line.curve(d3.curveStepAfter) : line.curve(d3.curveLinear);
-        group.append("path").attr("class", "line").attr("d", drawn(one.points)).attr("stroke-dasharray", dashes[i % TONES]);
+        group.append("path").attr("class", "line").attr("d", drawn(one.points)).attr("stroke-dasharray", dash(i));
       }
       if (one.style !== "line") {
         group.selectAll("path.dot").data(one.points).join("path")

@@ -19,6 +19,14 @@ document.querySelectorAll("table.sortable").forEach(table => {
   });
 });
 
+// --- links to what is closed ---------------------------------------------------------------------
+const openTarget = () => {
+  const target = location.hash && document.getElementById(location.hash.slice(1));
+  if (target && target.tagName === "DETAILS") { target.open = true; target.scrollIntoView(); }
+};
+addEventListener("hashchange", openTarget);
+openTarget();
+
 // --- two candidates side by side -----------------------------------------------------------------
 const element = (name, text, attributes = {}) => {
   const made = document.createElement(name);
@@ -98,6 +106,7 @@ if (picked) {
     picked.replaceChildren();
     picked.dataset.build = best ? typed(best) : "";
     if (best) {
+      picked.append(element("p", best[PARTS].slice(0, 4).map(i => pick.parts[i][1]).join(", "), {class: "chosen"}));
       picked.append(element("p", best[FIGURE] + "; " + best[GRAMS].toFixed(1) + " g all-up; thrust over weight "
         + best[THRUST].toFixed(1) + "; " + best[WATTS].toFixed(0) + " W; " + pick.currency + " " + (best[CENTS] / 100).toFixed(2) + "."));
       const list = element("ul", "");

@@ -1,0 +1,176 @@
+package pappus.report.page;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.ToDoubleFunction;
+import org.jspecify.annotations.Nullable;
+import pappus.assessment.Assessment;
+import pappus.explanation.Cautions;
+import pappus.explanation.Spoken;
+import pappus.explanation.SweepWords;
+import pappus.ranking.Frontier;
+import pappus.report.SweepReport;
+import pappus.report.Table;
+import pappus.report.page.Chart.Axis;
+import pappus.report.page.Chart.Mark;
+import pappus.report.page.Chart.Point;
+import pappus.report.page.Chart.Series;
+import pappus.report.page.Chart.Style;
+import pappus.scenario.Goal;
+import pappus.scenario.Scenario;
+import pappus.whatif.Step;
+import pappus.whatif.Sweep;
+
+/** What varies, in pictures. */
+public final class SweepPage {
+  private final Scenario scenario;
+  private final String currency;
+  private final boolean isForRange;
+
+  /**
+   * @param currency of prices
+   */
+  public SweepPage(Scenario scenario, String currency) {
+    this.scenario = scenario;
+    this.currency = currency;
+    this.isForRange = scenario.goalOrEndurance() == Goal.RANGE;
+  }
+
+  /**
+   * The page.
+   *
+   * @param sweep absent where nothing was swept
+   * @param front absent where it was not asked for
+   * @param report the same in words and tables
+   * @param tool its version, told at the foot
+   */
+  public String of(
+      @Nullable Sweep sweep, @Nullable Frontier front, SweepReport report, String tool) {
+    var charts = new ArrayList<Chart>();
+    if (sweep != null) {
+      charts.add(flights(sweep));
+      charts.add(prices(sweep));
+    }
+    if (front != null) {
+      charts.addAll(new FrontCharts(scenario, front, List.of()).all());
+    }
+    var tables = new LinkedHashMap<String, Table>(report.tables());
+    return FiguresPage.of(report.said(), charts, tables, List.of(Cautions.brief()), tool);
+  }
+
+  private Chart flights(Sweep sweep) {
+    return chart(
+        sweep,
+        "flights",
+        isForRange ? "Range" : "Endurance",
+        isForRange ? Axis.of("over ground", "km", 2) : Axis.of("in the air", "min", 1),
+        build -> Assessment.figure(build.objective()) / (isForRange ? 1000 : 60));
+  }
+
+  private Chart prices(Sweep sweep) {
+    return chart(
+        sweep,
+        "prices",
+        "Price of the best build",
+        Axis.of("price of what has to be bought", currency, 0),
+        FrontCharts::price);
+  }
+
+  private Chart chart(
+      Sweep sweep, String id, String what, Axis y, ToDoubleFunction<Assessment> value) {
+    var along = sweep.axes().get(sweep.axes().size() - 1);
+    var numbers = along.values().stream().allMatch(SweepPage::isNumber);
+    var x = new Axis(
+        along.id(), along.unit(), numbers ? 2 : 0, false, numbers ? List.of() : along.values());
+    var series = new ArrayList<Series>();
+    if (sweep.axes().size() == 1) {
+      series.add(series("the best build", sweep.steps(), along.values(), numbers, value));
+    } else {
+      var other = sweep.axes().get(0);
+      for (var one : other.values()) {
+        var steps = sweep.steps().stream()
+            .filter(step -> step.values().get(0).equals(one))
+            .toList();
+        var name = "%s %s %s".formatted(other.id(), one, other.unit()).strip();
+        series.add(series(name, steps, along.values(), numbers, value));
+      }
+    }
+    var none =
+        sweep.steps().stream().filter(step -> step.best().build().isEmpty()).count();
+    return Chart.xy(
+        id,
+        "%s against %s".formatted(what, along.id()),
+        SweepWords.standing(sweep)
+            + (none == 0
+                ? ""
+                : " Nothing was found at %s of %s steps: they have no point."
+                    .formatted(none, sweep.steps().size())),
+        x,
+        y,
+        series,
+        numbers ? asked(along.id()).stream().toList() : List.of(),
+        table(sweep, y, value));
+  }
+
+  private static boolean isNumber(String text) {
+    return text.matches("-?[0-9]+(\\.[0-9]+)?");
+  }
+
+  private static Series series(
+      String name,
+      List<Step> steps,
+      List<String> values,
+      boolean numbers,
+      ToDoubleFunction<Assessment> value) {
+    var points = new ArrayList<Point>();
+    for (var step : steps) {
+      var text = step.values().get(step.values().size() - 1);
+      step.best()
+          .build()
+          .ifPresent(build -> points.add(new Point(
+              numbers ? Double.parseDouble(text) : values.indexOf(text),
+              value.applyAsDouble(build),
+              pappus.report.BuildLines.names(build),
+              "")));
+    }
+    return new Series(name, Style.LINE_AND_POINTS, points);
+  }
+
+  /** Where the scenario itself stands, for what it says in a number. */
+  private Optional<Mark> asked(String id) {
+    var budget = scenario.budget();
+    return switch (id) {
+      case "mass-cap" -> Optional.of(asked(scenario.massCap().grams(), "g"));
+      case "budget" ->
+        budget == null
+            ? Optional.empty()
+            : Optional.of(asked(budget.cents() / 100.0, budget.currency()));
+      case "thrust-to-weight" -> Optional.of(asked(scenario.leastThrustToWeight(), ""));
+      case "altitude" -> Optional.of(asked(scenario.air().altitudeMetres(), "m"));
+      default -> Optional.empty();
+    };
+  }
+
+  private static Mark asked(double value, String unit) {
+    return Mark.upright(
+        value, "as asked, %s %s".formatted(Spoken.number(value, 1), unit).strip());
+  }
+
+  private static Table table(Sweep sweep, Axis y, ToDoubleFunction<Assessment> value) {
+    var columns = new ArrayList<Table.Column>();
+    sweep
+        .axes()
+        .forEach(axis ->
+            columns.add(Table.Column.text((axis.id() + " " + axis.unit()).strip(), axis.id())));
+    columns.add(Table.Column.number(y.unit(), "value", y.decimals()));
+    var rows = new ArrayList<List<Object>>();
+    for (var step : sweep.steps()) {
+      var cells = new ArrayList<Object>(step.values());
+      cells.add(step.best().build().<Object>map(value::applyAsDouble).orElse(""));
+      rows.add(cells);
+    }
+    return new Table(columns, rows);
+  }
+}

@@ -1,0 +1,76 @@
+package pappus.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import pappus.shop.SmallShop;
+
+/** Pages of answers that are no ranking, in a real browser. */
+final class FiguresInBrowserTest {
+  private static final String BUILD =
+      "cottongrass-4,spikerush-1303-3400*4,ligule-4x1.9x2*4,tidewell-2s-3500,culvert-6-whole,newteye-14-feather,stipule-wire,dewpond-220-16";
+
+  @TempDir
+  private static Path folder;
+
+  @BeforeAll
+  static void writesAFewParts() throws IOException {
+    var ids = new java.util.ArrayList<>(SmallShop.ONE_BUILD);
+    ids.addAll(SmallShop.MORE);
+    CommandRun.write(folder, SmallShop.catalog(ids), "");
+  }
+
+  private static void look(String page, String title, int charts) throws IOException {
+    var file = folder.resolve(page + ".html");
+    assertThat(Files.size(file)).isLessThan(1_000_000);
+    try (var browser = Browser.on(file)) {
+      assertThat(browser.complaints()).isEmpty();
+      assertThat(browser.fetched()).isEqualTo(List.of());
+      assertThat(browser.texts("h1")).containsExactly(title);
+      assertThat(browser.all(".plot > svg")).hasSize(charts);
+      browser.isAccessible();
+      browser.picture(page);
+      assertThat(browser.sheets(page)).isBetween(1, 6);
+    }
+  }
+
+  @Test
+  void variesInPictures() throws IOException {
+    var run = CommandRun.onParts(folder, "vary",
+        List.of("--over", "mass-cap=170:250:10", "--over", "cells=2,3", "--report", "--out", folder.toString()));
+
+    assertThat(run.exitCode()).isZero();
+    look("variation", "marsh", 2);
+  }
+
+  @Test
+  void weighsInAPicture() throws IOException {
+    Files.writeString(folder.resolve("masses.csv"), "what,grams\ndry,98\nready,204\n");
+    Files.writeString(
+        folder.resolve("flights.csv"), "style,minutes,charged_mah\nhover,20,1500\nhover,30,2300\n");
+
+    var run = CommandRun.onParts(folder, "weigh",
+        List.of(BUILD, "--masses", folder.resolve("masses.csv").toString(), "--flights",
+            folder.resolve("flights.csv").toString(), "--report", "--out", folder.toString()));
+
+    assertThat(run.err()).isEmpty();
+    look("weighed", "marsh", 1);
+  }
+
+  @Test
+  void calibratesInPictures() throws IOException {
+    var rows = "src/test/resources/pappus/calibration/motor_propeller_bench.csv";
+
+    var run = CommandRun.of(
+        "calibrate", rows, "--against", rows, "--report", "--out", folder.toString(), "--quiet");
+
+    assertThat(run.exitCode()).isZero();
+    look("calibration", "Thrust-stand rows and what the coefficients make of them", 4);
+  }
+}
