@@ -2,6 +2,7 @@ package pappus.catalog;
 
 import java.util.Collection;
 import java.util.Collections;
+import java.util.List;
 import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -37,6 +38,16 @@ public final class Shelf {
   /** The entry on a part, if there is one. */
   public Optional<ShelfEntry> entry(String id) {
     return Optional.ofNullable(byId.get(id));
+  }
+
+  /** Parts at the prices of this shelf, where it has any. */
+  public List<Part> priced(Collection<? extends Part> parts) {
+    return parts.stream().map(this::priced).toList();
+  }
+
+  private Part priced(Part part) {
+    var entry = byId.get(part.id());
+    return entry == null || entry.price() == null ? part : Repriced.of(part, entry.price());
   }
 
   /** Pieces of a part at hand. */

@@ -148,7 +148,8 @@ abstract class CatalogCommand implements JsonAnswer {
         scenario.scenario(), supply, supply.assessor(scenario.scenario()), catalogs.names(), files);
   }
 
-  private void tellStrangers(List<Problem> strangers) {
+  /** Names the first few of what is listed and in no catalogue. */
+  void tellStrangers(List<Problem> strangers) {
     strangers.stream().limit(MOST_STRANGERS).forEach(err()::println);
     if (strangers.size() > MOST_STRANGERS) {
       err()
@@ -248,15 +249,26 @@ abstract class CatalogCommand implements JsonAnswer {
       Supplier<String> text,
       Supplier<String> csv,
       Supplier<String> markdown) {
-    print(
-        inputs,
-        name,
-        json,
-        switch (format) {
-          case TEXT, JSON -> text;
-          case CSV -> csv;
-          case MARKDOWN -> markdown;
-        });
+    print(inputs, name, json, inFormat(text, csv, markdown));
+  }
+
+  /** Prints an answer whose files are written already. */
+  void print(
+      Supplier<String> json,
+      Supplier<String> text,
+      Supplier<String> csv,
+      Supplier<String> markdown) {
+    out().print(wantsJson() ? json.get() : inFormat(text, csv, markdown).get());
+    out().flush();
+  }
+
+  private Supplier<String> inFormat(
+      Supplier<String> text, Supplier<String> csv, Supplier<String> markdown) {
+    return switch (format) {
+      case TEXT, JSON -> text;
+      case CSV -> csv;
+      case MARKDOWN -> markdown;
+    };
   }
 
   /** Writes a page with pictures beside the other results. */

@@ -11,6 +11,7 @@ import pappus.catalog.Shelf;
 import pappus.files.CsvText;
 import pappus.files.SchemaFields;
 import pappus.files.SchemaText;
+import pappus.offer.Shop;
 import pappus.spreadsheet.RecordSheet;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -32,7 +33,8 @@ final class DescribeCommand implements Callable<Integer> {
 
   @Parameters(
       paramLabel = "KIND",
-      description = "A kind of part, such as motor or battery, or shelf, or scenario.")
+      description =
+          "A kind of part, such as motor or battery, or shelf, or scenario, or shop: the settings of an offer.")
   private String kind;
 
   @Option(names = "--schema", description = "Print the JSON Schema (2020-12), for editors.")
@@ -67,7 +69,7 @@ final class DescribeCommand implements Callable<Integer> {
   }
 
   private void printColumns(PrintWriter out, String format) {
-    if (format.equals(SCENARIO) || format.equals(Flown.NAME)) {
+    if (format.equals(SCENARIO) || format.equals(Flown.NAME) || format.equals(Shop.SCHEMA)) {
       throw new ParameterException(
           spec.commandLine(),
           "--columns must be asked of a kind of part, but is of " + format + ".");
@@ -77,19 +79,20 @@ final class DescribeCommand implements Callable<Integer> {
 
   /** Name of the schema of the kind. */
   private String format() {
-    if (kind.equals(SCENARIO) || kind.equals(Shelf.NAME) || kind.equals(Flown.NAME)) {
+    if (List.of(SCENARIO, Shelf.NAME, Flown.NAME, Shop.SCHEMA).contains(kind)) {
       return kind;
     }
     return Kind.ofKey(kind)
         .map(Kind::listName)
         .orElseThrow(() -> new ParameterException(
             spec.commandLine(),
-            "KIND must be %s, %s, %s or %s, but is %s."
+            "KIND must be %s, %s, %s, %s or %s, but is %s."
                 .formatted(
                     Stream.of(Kind.values()).map(Kind::key).collect(Collectors.joining(", ")),
                     Shelf.NAME,
                     Flown.NAME,
                     SCENARIO,
+                    Shop.SCHEMA,
                     kind)));
   }
 }

@@ -60,8 +60,19 @@ public final class OutputFolder {
    * @throws UncheckedIOException if the disk fails; files written before are complete
    */
   public void write(Map<String, String> texts) {
+    write(texts, Map.of());
+  }
+
+  /**
+   * The same with files that are no text.
+   *
+   * @throws CannotCreateException as above
+   * @throws UncheckedIOException as above
+   */
+  public void write(Map<String, String> texts, Map<String, byte[]> others) {
     var bytes = new LinkedHashMap<String, byte[]>();
     texts.forEach((name, text) -> bytes.put(simple(name), text.getBytes(UTF_8)));
+    others.forEach((name, content) -> bytes.put(simple(name), content));
     try {
       var known = known();
       refuseWhatIsNotOurs(bytes, known);

@@ -186,6 +186,11 @@ public final class Source {
     return bytes;
   }
 
+  /** A copy of what was read. */
+  public byte[] content() {
+    return bytes.clone();
+  }
+
   /** Line of a byte, from 1. */
   int lineAt(int offset) {
     var line = 1;

@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.logging.Level;
+import java.util.logging.Logger;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Assumptions;
@@ -34,6 +35,10 @@ final class Browser implements AutoCloseable {
   private static final int PHONE = 390;
   private static final int DESK = 1280;
 
+  /** Kept, or its level would be forgotten: the driver warns of every browser that is newer than itself. */
+  private static final Logger VERSIONS =
+      Logger.getLogger("org.openqa.selenium.devtools.CdpVersionFinder");
+
   private final ChromeDriver driver;
 
   private Browser(ChromeDriver driver) {
@@ -50,6 +55,7 @@ final class Browser implements AutoCloseable {
       System.out.println(why);
       Assumptions.abort(why);
     }
+    VERSIONS.setLevel(Level.SEVERE);
     var options = new ChromeOptions();
     options.setBinary(binary.get().toFile());
     options.addArguments(

@@ -42,8 +42,17 @@ final class FiguresInBrowserTest {
 
   @Test
   void variesInPictures() throws IOException {
-    var run = CommandRun.onParts(folder, "vary",
-        List.of("--over", "mass-cap=170:250:10", "--over", "cells=2,3", "--report", "--out", folder.toString()));
+    var run = CommandRun.onParts(
+        folder,
+        "vary",
+        List.of(
+            "--over",
+            "mass-cap=170:250:10",
+            "--over",
+            "cells=2,3",
+            "--report",
+            "--out",
+            folder.toString()));
 
     assertThat(run.exitCode()).isZero();
     look("variation", "marsh", 2);
@@ -55,9 +64,18 @@ final class FiguresInBrowserTest {
     Files.writeString(
         folder.resolve("flights.csv"), "style,minutes,charged_mah\nhover,20,1500\nhover,30,2300\n");
 
-    var run = CommandRun.onParts(folder, "weigh",
-        List.of(BUILD, "--masses", folder.resolve("masses.csv").toString(), "--flights",
-            folder.resolve("flights.csv").toString(), "--report", "--out", folder.toString()));
+    var run = CommandRun.onParts(
+        folder,
+        "weigh",
+        List.of(
+            BUILD,
+            "--masses",
+            folder.resolve("masses.csv").toString(),
+            "--flights",
+            folder.resolve("flights.csv").toString(),
+            "--report",
+            "--out",
+            folder.toString()));
 
     assertThat(run.err()).isEmpty();
     look("weighed", "marsh", 1);

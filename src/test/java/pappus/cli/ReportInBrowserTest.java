@@ -76,7 +76,7 @@ final class ReportInBrowserTest {
   /** Prices from top to bottom. */
   private static List<Double> column() {
     return browser.all("table.sortable tbody tr").stream()
-        .map(row -> row.findElements(By.tagName("td")).get(6).getDomAttribute("data-value"))
+        .map(row -> row.findElements(By.tagName("td")).get(8).getDomAttribute("data-value"))
         .map(Double::valueOf)
         .toList();
   }

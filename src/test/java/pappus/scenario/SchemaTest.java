@@ -15,6 +15,8 @@ import pappus.catalog.SchemaWriter;
 import pappus.catalog.Shelf;
 import pappus.catalog.ShelfEntry;
 import pappus.files.SchemaText;
+import pappus.offer.Shop;
+import pappus.offer.ShopSettings;
 
 /**
  * The schemas in the jar are those of the records. After a change of a record, write them again with
@@ -55,7 +57,7 @@ class SchemaTest {
   private static Stream<String> names() {
     return Stream.concat(
         Stream.of(Kind.values()).map(Kind::listName),
-        Stream.of(Shelf.NAME, Flown.NAME, "scenario"));
+        Stream.of(Shelf.NAME, Flown.NAME, "scenario", Shop.SCHEMA));
   }
 
   private static String fresh(String name) {
@@ -65,6 +67,9 @@ class SchemaTest {
     }
     if (name.equals(Flown.NAME)) {
       return writer.ofList(name, Flown.class);
+    }
+    if (name.equals(Shop.SCHEMA)) {
+      return writer.ofRecord(name, ShopSettings.class);
     }
     return name.equals("scenario")
         ? writer.ofRecord("scenario", Scenario.class)

@@ -1,0 +1,257 @@
+package pappus.cli;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import pappus.catalog.Build;
+import pappus.catalog.BuildText;
+import pappus.catalog.ShelfEntry;
+import pappus.explanation.Spoken;
+import pappus.files.InputException;
+import pappus.files.Problem;
+import pappus.files.Problems;
+import pappus.files.Shown;
+import pappus.files.Source;
+import pappus.offer.Offer;
+import pappus.offer.OfferDesk;
+import pappus.offer.Shop;
+import pappus.offer.StockList;
+import pappus.report.OfferReport;
+import pappus.report.page.OfferPage;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+
+/** Builds of a result as a shop offers them. */
+@Command(
+    name = "offer",
+    description =
+        "Writes the page for a customer: up to three builds of a result in selling units, with the shop's prices, tax and stock.")
+final class OfferCommand extends ToldCommand implements Callable<Integer> {
+  private static final int MOST_BUILDS = 3;
+
+  @Parameters(
+      arity = "1..*",
+      paramLabel = "RESULT.json#N",
+      description =
+          "Builds of one result of recommend, three at most; without #N its longest flight, its best value and its lightest.")
+  private List<String> texts = new ArrayList<>();
+
+  @Option(
+      names = "--settings",
+      required = true,
+      paramLabel = "FILE",
+      description = "What the shop says of itself and how it sells; describe shop has its fields.")
+  private Path settingsFile;
+
+  @Option(
+      names = "--stock",
+      paramLabel = "CSV",
+      description =
+          "What the shop has: columns id, stock in selling units, and price of one; others are not looked at.")
+  private @Nullable Path stockFile;
+
+  @Option(
+      names = "--date",
+      required = true,
+      paramLabel = "DATE",
+      description = "Date of the offer, such as 2026-05-31.")
+  private String dateText;
+
+  @Option(
+      names = "--pdf",
+      description = "Also write offer.pdf, by a Chromium or Chrome that is installed.")
+  private boolean withPdf;
+
+  @Override
+  Path resultFile() {
+    var file = file(texts.get(0));
+    for (var text : texts) {
+      if (!file(text).equals(file)) {
+        throw usage("builds must be of one result, but are of %s and %s."
+            .formatted(Shown.text(file), Shown.text(file(text))));
+      }
+    }
+    return Path.of(file);
+  }
+
+  private static String file(String text) {
+    var hash = text.lastIndexOf('#');
+    return hash < 0 ? text : text.substring(0, hash);
+  }
+
+  private ParameterException usage(String message) {
+    return new ParameterException(spec().commandLine(), message);
+  }
+
+  @Override
+  public Integer call() {
+    format(Format.CSV, Format.MARKDOWN);
+    var date = date();
+    if (texts.size() > MOST_BUILDS) {
+      throw usage("RESULT.json#N must be given three times at most, but is given %s times."
+          .formatted(texts.size()));
+    }
+    var ranks = ranks();
+    var inputs = readAgain();
+    changed(inputs)
+        .forEach(
+            name -> err()
+                .println(
+                    Spoken.safe(name)
+                        + " has changed since the result, or was not read: the offer is of it as it is now."));
+    var problems = new Problems();
+    var currency = currency(inputs);
+    var shop = Shop.read(settingsFile, currency, problems);
+    var stock = stock(currency, problems);
+    problems.throwIfAny();
+    tellStrangers(stock.orElse(List.of()), inputs);
+    var desk = new OfferDesk(shop.orElseThrow(), inputs.scenario(), inputs.supply(), stock);
+    var builds = builds(ranks, inputs, desk);
+    return answer(inputs, desk.offer(builds, date));
+  }
+
+  private LocalDate date() {
+    try {
+      return LocalDate.parse(dateText);
+    } catch (DateTimeParseException wrong) {
+      throw usage(
+          "--date must be a day such as 2026-05-31, but is %s.".formatted(Shown.text(dateText)));
+    }
+  }
+
+  /** Ranks named; empty where the best are to be picked. */
+  private List<Integer> ranks() {
+    var ranks = new ArrayList<Integer>();
+    for (var text : texts) {
+      var hash = text.lastIndexOf('#');
+      if (hash < 0 && texts.size() == 1) {
+        return List.of();
+      }
+      var rank = hash < 0 ? "" : text.substring(hash + 1);
+      if (!rank.matches("[1-9][0-9]{0,2}")) {
+        throw usage("%s must end in # and a rank.".formatted(Shown.text(text)));
+      }
+      if (ranks.contains(Integer.valueOf(rank))) {
+        throw usage("builds must differ, but #%s is there twice.".formatted(rank));
+      }
+      ranks.add(Integer.valueOf(rank));
+    }
+    return ranks;
+  }
+
+  private static String currency(Inputs inputs) {
+    return inputs.catalog().parts().stream()
+        .map(part -> part.price().currency())
+        .findFirst()
+        .orElse("");
+  }
+
+  private Optional<List<ShelfEntry>> stock(String currency, Problems problems) {
+    return stockFile == null
+        ? Optional.empty()
+        : Source.find(stockFile, problems)
+            .map(source -> StockList.read(source, currency, problems));
+  }
+
+  /** A shop's list is longer than a catalogue. */
+  private void tellStrangers(List<ShelfEntry> stock, Inputs inputs) {
+    if (isQuiet()) {
+      return;
+    }
+    tellStrangers(stock.stream()
+        .filter(entry -> inputs.catalog().part(entry.id()).isEmpty())
+        .map(entry -> Problem.ofFile(
+            Shown.name(String.valueOf(stockFile)),
+            "%s is in no catalogue: it counts for nothing.".formatted(entry.id())))
+        .toList());
+  }
+
+  /** By rank, in the order they are offered. */
+  private Map<Integer, Build> builds(List<Integer> named, Inputs inputs, OfferDesk desk) {
+    var rows = told().rows();
+    var all = new TreeMap<Integer, Build>();
+    var problems = new Problems();
+    for (var rank : named) {
+      if (rank > rows.size()) {
+        problems.add(Problem.ofFile(
+            "RESULT.json", "must hold a candidate %s, but has %s.".formatted(rank, rows.size())));
+      }
+    }
+    if (rows.isEmpty()) {
+      problems.add(Problem.ofFile("RESULT.json", "must hold a candidate, but has none."));
+    }
+    problems.throwIfAny();
+    for (var rank = 1; rank <= rows.size(); rank++) {
+      if (named.isEmpty() || named.contains(rank)) {
+        all.put(rank, build(rank, inputs, desk));
+      }
+    }
+    var builds = new LinkedHashMap<Integer, Build>();
+    (named.isEmpty() ? desk.pick(all) : named)
+        .forEach(rank -> builds.put(rank, java.util.Objects.requireNonNull(all.get(rank))));
+    return builds;
+  }
+
+  /** What does not fly as it was told is not to be promised to anybody. */
+  private Build build(int rank, Inputs inputs, OfferDesk desk) {
+    var row = told().rows().get(rank - 1);
+    try {
+      var assessed = inputs.assessor().assess(BuildText.of(row.roles(), inputs.catalog()));
+      if (assessed.milliseconds() != row.milliseconds() || !assessed.isFeasible()) {
+        throw new IllegalArgumentException(
+            "candidate %s must fly as the result tells, %s min, but flies %s min%s. Maybe run recommend again."
+                .formatted(
+                    rank,
+                    Spoken.number(row.milliseconds() / 60_000.0, 2),
+                    Spoken.number(assessed.milliseconds() / 60_000.0, 2),
+                    assessed.isFeasible() ? "" : " and breaks a rule or limit"));
+      }
+      return BuildText.of(row.roles(), desk.catalog());
+    } catch (IllegalArgumentException wrong) {
+      throw new InputException(
+          InputException.Kind.BAD_DATA,
+          List.of(Problem.ofFile("RESULT.json", String.valueOf(wrong.getMessage()))));
+    }
+  }
+
+  private int answer(Inputs inputs, Offer offer) {
+    var report = new OfferReport(inputs.scenario(), offer);
+    var page = OfferPage.of(inputs.scenario(), offer, report, Version.tool());
+    var json = report.json(Version.tool());
+    var pdf = withPdf ? pdf(page) : Optional.<byte[]>empty();
+    output(inputs.scenario())
+        .write(
+            Map.of("offer.html", page, "offer.csv", report.csv(), "offer.json", json),
+            pdf.<Map<String, byte[]>>map(bytes -> Map.of("offer.pdf", bytes)).orElse(Map.of()));
+    print(() -> json, () -> report.text(columns()), report::csv, report::markdown);
+    return withPdf && pdf.isEmpty() ? ExitCode.CANNOT_CREATE : ExitCode.OK;
+  }
+
+  private Optional<byte[]> pdf(String page) {
+    var browser = PdfPrinter.browser(String.valueOf(System.getenv("PATH")));
+    if (browser.isEmpty()) {
+      err()
+          .println(
+              "offer.pdf needs an installed Chromium or Chrome, but none is on the PATH. offer.html is written: print it from any browser.");
+      return Optional.empty();
+    }
+    var pdf = PdfPrinter.print(browser.get(), page);
+    if (pdf.isEmpty()) {
+      err()
+          .println(
+              "offer.pdf could not be printed by %s. offer.html is written: print it from any browser."
+                  .formatted(browser.get().getFileName()));
+    }
+    return pdf;
+  }
+}

@@ -1,0 +1,103 @@
+package pappus.cli;
+
+import java.io.File;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
+
+/** Prints a page into a PDF by a browser that is installed. */
+final class PdfPrinter {
+  private static final List<String> BROWSERS =
+      List.of("chromium", "chromium-browser", "google-chrome", "google-chrome-stable", "chrome");
+
+  private static final long MOST_SECONDS = 60;
+
+  private PdfPrinter() {}
+
+  /** A browser on the path, if there is one. */
+  static Optional<Path> browser(String path) {
+    return BROWSERS.stream()
+        .flatMap(name -> Stream.of(path.split(File.pathSeparator))
+            .filter(folder -> !folder.isEmpty())
+            .map(folder -> Path.of(folder, name)))
+        .filter(Files::isExecutable)
+        .filter(Files::isRegularFile)
+        .findFirst();
+  }
+
+  /**
+   * The page as a PDF.
+   *
+   * @param browser that prints it
+   * @return empty if the browser fails, or takes more than a minute
+   */
+  static Optional<byte[]> print(Path browser, String page) {
+    try {
+      var folder = Files.createTempDirectory("pappus");
+      try {
+        return print(browser, page, folder);
+      } finally {
+        delete(folder);
+      }
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private static Optional<byte[]> print(Path browser, String page, Path folder) throws IOException {
+    var html = Files.writeString(folder.resolve("page.html"), page);
+    var pdf = folder.resolve("page.pdf");
+    var command = new ArrayList<>(List.of(
+        browser.toString(),
+        "--headless",
+        "--disable-gpu",
+        "--no-first-run",
+        "--disable-background-networking",
+        "--disable-component-update",
+        "--disable-sync",
+        "--no-pdf-header-footer",
+        "--user-data-dir=" + folder.resolve("profile"),
+        "--print-to-pdf=" + pdf));
+    if (System.getProperty("user.name", "").equals("root")) {
+      // Browsers refuse to run as root with their sandbox; the page is our own and loads nothing.
+      command.add("--no-sandbox");
+    }
+    command.add(html.toUri().toString());
+    var process = new ProcessBuilder(command)
+        .redirectErrorStream(true)
+        .redirectOutput(ProcessBuilder.Redirect.DISCARD)
+        .start();
+    try {
+      if (!process.waitFor(MOST_SECONDS, TimeUnit.SECONDS) || process.exitValue() != 0) {
+        return Optional.empty();
+      }
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      return Optional.empty();
+    } finally {
+      process.descendants().forEach(ProcessHandle::destroyForcibly);
+      process.destroyForcibly();
+    }
+    return Files.isRegularFile(pdf) && Files.size(pdf) > 0
+        ? Optional.of(Files.readAllBytes(pdf))
+        : Optional.empty();
+  }
+
+  /** What the browser still holds is left to the system's own cleaning. */
+  private static void delete(Path folder) throws IOException {
+    try (var paths = Files.walk(folder)) {
+      for (var path : paths.sorted(Comparator.reverseOrder()).toList()) {
+        Files.deleteIfExists(path);
+      }
+    } catch (UncheckedIOException | java.nio.file.DirectoryNotEmptyException goneOrHeld) {
+      // A browser that was killed may still write.
+    }
+  }
+}

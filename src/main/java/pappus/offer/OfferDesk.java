@@ -1,0 +1,246 @@
+package pappus.offer;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.ToDoubleFunction;
+import pappus.assessment.Assessment;
+import pappus.assessment.Assessor;
+import pappus.assessment.Supply;
+import pappus.catalog.Build;
+import pappus.catalog.Catalog;
+import pappus.catalog.Part;
+import pappus.catalog.Role;
+import pappus.catalog.Shelf;
+import pappus.catalog.ShelfEntry;
+import pappus.change.Swap;
+import pappus.change.Swapper;
+import pappus.doubt.Doubts;
+import pappus.scenario.Scenario;
+import pappus.search.Pool;
+import pappus.search.Question;
+
+/** Makes offers of builds, by a shop's prices and stock. */
+public final class OfferDesk {
+  private final Shop shop;
+  private final Shelf stock;
+  private final boolean isCounted;
+  private final Catalog catalog;
+  private final Assessor assessor;
+  private final Question question;
+
+  /**
+   * @param supply the catalogue; what is at hand in it makes no offer cheaper
+   * @param stock what the shop has, and its prices; empty where it was not told
+   */
+  public OfferDesk(Shop shop, Scenario scenario, Supply supply, Optional<List<ShelfEntry>> stock) {
+    this.shop = shop;
+    this.stock = Shelf.of(stock.orElse(List.of()));
+    this.isCounted = stock.isPresent();
+    var sold = new Supply(supply.catalog(), this.stock, supply.flown())
+        .with(this.stock.priced(supply.catalog().parts()));
+    this.catalog = sold.catalog();
+    this.assessor = sold.assessor(scenario);
+    this.question = Question.of(catalog, assessor);
+  }
+
+  /** Who judges by the shop's prices. */
+  public Assessor assessor() {
+    return assessor;
+  }
+
+  /** Every part at the shop's price, for builds that are named by ids. */
+  public Catalog catalog() {
+    return catalog;
+  }
+
+  /**
+   * Ranks of the builds to offer where none were named: the longest flight to plan with, the most of it for the money,
+   * and the lightest; fewer where one is several of these.
+   *
+   * @param builds of a result, by rank from 1
+   */
+  public List<Integer> pick(Map<Integer, Build> builds) {
+    var offered = builds.entrySet().stream()
+        .map(each -> offered(each.getKey(), each.getValue()))
+        .toList();
+    var picked = new ArrayList<Integer>();
+    for (ToDoubleFunction<OfferedBuild> better : GOALS.values()) {
+      offered.stream()
+          .max(Comparator.comparingDouble(better).thenComparing(build -> -build.rank()))
+          .map(OfferedBuild::rank)
+          .filter(rank -> !picked.contains(rank))
+          .ifPresent(picked::add);
+    }
+    return picked;
+  }
+
+  /** What builds are compared by: the more, the better. */
+  private static final Map<String, ToDoubleFunction<OfferedBuild>> GOALS = goals();
+
+  private static Map<String, ToDoubleFunction<OfferedBuild>> goals() {
+    var goals = new LinkedHashMap<String, ToDoubleFunction<OfferedBuild>>();
+    goals.put("longest flight", OfferedBuild::planWith);
+    goals.put(
+        "best value", build -> build.planWith() / Math.max(1, build.totals().gross()));
+    goals.put("lightest", build -> -build.assessment().mass().grams());
+    return goals;
+  }
+
+  /**
+   * The offer.
+   *
+   * @param builds one to three, by rank
+   */
+  public Offer offer(Map<Integer, Build> builds, LocalDate date) {
+    var offered = builds.entrySet().stream()
+        .map(each -> offered(each.getKey(), each.getValue()))
+        .toList();
+    return new Offer(
+        shop, date, offered.stream().map(build -> labelled(build, offered)).toList(), isCounted);
+  }
+
+  private static OfferedBuild labelled(OfferedBuild build, List<OfferedBuild> offered) {
+    var labels = new ArrayList<String>();
+    if (offered.size() > 1) {
+      GOALS.forEach((label, better) -> {
+        if (offered.stream()
+            .filter(other -> other.rank() != build.rank())
+            .allMatch(other -> better.applyAsDouble(build) > better.applyAsDouble(other))) {
+          labels.add(label);
+        }
+      });
+    }
+    return new OfferedBuild(
+        build.rank(),
+        build.assessment(),
+        build.planWith(),
+        build.lines(),
+        build.totals(),
+        build.standIns(),
+        labels);
+  }
+
+  private OfferedBuild offered(int rank, Build build) {
+    var assessment = assessor.assess(build);
+    var lines = lines(assessment);
+    var cents = lines.stream().mapToLong(OfferLine::cents).sum()
+        + shop.settings().added().stream()
+            .mapToLong(extra -> extra.price().cents())
+            .sum();
+    return new OfferedBuild(
+        rank,
+        assessment,
+        planWith(assessment),
+        lines,
+        Totals.of(cents, shop.settings()),
+        standIns(assessment, lines),
+        List.of());
+  }
+
+  /** The low end of the band; 0 without a flight. */
+  private double planWith(Assessment assessment) {
+    return assessment.flight().isEmpty()
+        ? 0
+        : new Doubts(assessor).band(assessment).low();
+  }
+
+  /** One line a part, whatever it serves as. */
+  private List<OfferLine> lines(Assessment assessment) {
+    var pieces = new LinkedHashMap<Part, Integer>();
+    var labels = new LinkedHashMap<Part, String>();
+    var owned = new HashSet<Part>();
+    for (var line : assessment.cost().lines()) {
+      pieces.merge(line.part(), line.pieces(), Integer::sum);
+      labels.putIfAbsent(line.part(), line.label());
+      if (line.owned()) {
+        owned.add(line.part());
+      }
+    }
+    var lines = new ArrayList<OfferLine>();
+    pieces.forEach((part, count) ->
+        lines.add(line(labels.get(part), part, count, owned.contains(part), assessment.build())));
+    return lines;
+  }
+
+  private OfferLine line(
+      @org.jspecify.annotations.Nullable String label,
+      Part part,
+      int pieces,
+      boolean owned,
+      Build build) {
+    var what = String.valueOf(label);
+    if (owned) {
+      return new OfferLine(what, part, pieces, 0, 0, 0, OfferLine.Standing.CUSTOMERS, 0);
+    }
+    var spare = build.parts().entrySet().stream()
+        .filter(entry -> entry.getValue().equals(part))
+        .mapToInt(entry -> shop.settings().spareUnits(entry.getKey()))
+        .sum();
+    var units = part.sold().unitsFor(pieces) + spare;
+    var there = stock.entry(part.id()).map(ShelfEntry::stock).orElse(null);
+    var standing = !isCounted
+        ? OfferLine.Standing.NOT_COUNTED
+        : there == null
+            ? OfferLine.Standing.TO_ORDER
+            : there >= units ? OfferLine.Standing.IN_STOCK : OfferLine.Standing.SHORT;
+    return new OfferLine(
+        what,
+        part,
+        pieces,
+        units,
+        spare,
+        units * part.price().cents(),
+        standing,
+        there == null ? 0 : there);
+  }
+
+  /** For each part that is out, the best other one; each taken before the next is looked for. */
+  private List<StandIn> standIns(Assessment assessment, List<OfferLine> lines) {
+    var standIns = new ArrayList<StandIn>();
+    var current = assessment;
+    for (var line : lines) {
+      var role = roleOf(line.part(), current.build());
+      if (line.standing() == OfferLine.Standing.SHORT && role.isPresent()) {
+        var swap = standIn(current, role.get());
+        standIns.add(new StandIn(
+            role.get(),
+            line.part(),
+            swap,
+            swap.map(found -> planWith(found.assessment())).orElse(0.0)));
+        current = swap.map(Swap::assessment).orElse(current);
+      }
+    }
+    return standIns;
+  }
+
+  private static Optional<Role> roleOf(Part part, Build build) {
+    return build.parts().entrySet().stream()
+        .filter(entry -> entry.getValue().equals(part))
+        .map(Map.Entry::getKey)
+        .findFirst();
+  }
+
+  /** The best build with another part that is in stock, with its spares, and that brings nothing else that is out. */
+  private Optional<Swap> standIn(Assessment base, Role role) {
+    var before = shortParts(base);
+    return new Swapper(question)
+        .all(base, role).stream()
+            .filter(Swap::breaksNothing)
+            .filter(swap -> before.containsAll(shortParts(swap.assessment()))
+                && !shortParts(swap.assessment()).contains(swap.part()))
+            .min(Comparator.comparing(Swap::assessment, Pool.BEST_FIRST));
+  }
+
+  private List<Part> shortParts(Assessment assessment) {
+    return lines(assessment).stream()
+        .filter(line -> line.standing() == OfferLine.Standing.SHORT)
+        .map(OfferLine::part)
+        .toList();
+  }
+}

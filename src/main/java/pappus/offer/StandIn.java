@@ -1,0 +1,16 @@
+package pappus.offer;
+
+import java.util.Optional;
+import pappus.catalog.Part;
+import pappus.catalog.Role;
+import pappus.change.Swap;
+
+/**
+ * What takes the place of a part that is out of stock.
+ *
+ * @param role of both
+ * @param out the part that is short
+ * @param swap the best build with another in its place; absent if none that is in stock keeps every rule and limit
+ * @param planWith what to plan with after it, seconds or metres; 0 without a swap
+ */
+public record StandIn(Role role, Part out, Optional<Swap> swap, double planWith) {}

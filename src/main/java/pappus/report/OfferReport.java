@@ -1,0 +1,346 @@
+package pappus.report;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import pappus.assessment.FlightEstimate;
+import pappus.catalog.Sale;
+import pappus.explanation.Cautions;
+import pappus.explanation.Changes;
+import pappus.explanation.Journey;
+import pappus.explanation.Spoken;
+import pappus.files.JsonText;
+import pappus.offer.Offer;
+import pappus.offer.OfferLine;
+import pappus.offer.OfferedBuild;
+import pappus.offer.ShopSettings;
+import pappus.offer.StandIn;
+import pappus.quantity.Money;
+import pappus.scenario.Goal;
+import pappus.scenario.Scenario;
+
+/** An offer for a terminal, for a machine, and for the shop's till. */
+public final class OfferReport {
+  private final Scenario scenario;
+  private final Offer offer;
+  private final ShopSettings settings;
+  private final boolean isForRange;
+
+  public OfferReport(Scenario scenario, Offer offer) {
+    this.scenario = scenario;
+    this.offer = offer;
+    this.settings = offer.shop().settings();
+    this.isForRange = scenario.goalOrEndurance() == Goal.RANGE;
+  }
+
+  /** Whether flights are told in kilometres. */
+  public boolean isForRange() {
+    return isForRange;
+  }
+
+  /** A price to the cent. */
+  public String price(long cents) {
+    return settings.currency() + " " + Money.ofCents(cents, settings.currency()).amount();
+  }
+
+  /** What it is called on the offer: a letter, and what it is best at. */
+  public String title(int index) {
+    var labels = offer.builds().get(index).labels();
+    return letter(index) + (labels.isEmpty() ? "" : ", " + String.join(", ", labels));
+  }
+
+  /** A, B or C. */
+  public String letter(int index) {
+    return String.valueOf((char) ('A' + index));
+  }
+
+  /** What to plan with, which is all that is promised of a flight. */
+  public String plan(OfferedBuild build) {
+    return "plan with " + Journey.figure(isForRange, build.planWith());
+  }
+
+  /** In a sentence: what it weighs, and how much thrust it has. */
+  public String figures(OfferedBuild build) {
+    return "%s g ready to fly; thrust over weight %s"
+        .formatted(
+            Spoken.number(build.assessment().mass().grams(), 0),
+            build
+                .assessment()
+                .flight()
+                .map(FlightEstimate::thrustToWeight)
+                .map(ratio -> Spoken.number(ratio, 1))
+                .orElse("-"));
+  }
+
+  /** How the tax stands to the prices; empty where the shop tells of none. */
+  public Optional<String> tax(OfferedBuild build) {
+    var tax = settings.tax();
+    return tax == null
+        ? Optional.empty()
+        : Optional.of("%s %s %%: %s; without it %s"
+            .formatted(
+                Spoken.safe(tax.label()),
+                tax.percent().stripTrailingZeros().toPlainString(),
+                price(build.totals().tax()),
+                price(build.totals().net())));
+  }
+
+  /** What is out of stock and what takes its place, a sentence each. */
+  public List<String> standIns(OfferedBuild build) {
+    return build.standIns().stream().map(this::standIn).toList();
+  }
+
+  private String standIn(StandIn one) {
+    var out = "%s %s is out of stock"
+        .formatted(one.role().label(), Spoken.safe(one.out().name()));
+    if (one.swap().isEmpty()) {
+      return Spoken.sentence(
+          out + ", and no other in stock keeps every rule and limit: it has to be ordered.");
+    }
+    var swap = one.swap().get();
+    var changes = new Changes(isForRange, settings.currency());
+    return Spoken.sentence("%s: with %s in its place%s; plan with %s; %s."
+        .formatted(
+            out,
+            Spoken.safe(swap.part().name()),
+            changes.alongside(swap.alongside()),
+            Journey.figure(isForRange, one.planWith()),
+            String.join(", ", changes.massAndPrice(swap))));
+  }
+
+  /** Every caution that goes with any of the builds, once. */
+  public List<String> cautions() {
+    var cautions = new LinkedHashSet<String>();
+    offer.builds().forEach(build -> cautions.addAll(Cautions.of(build.assessment(), scenario)));
+    return List.copyOf(cautions);
+  }
+
+  /** How a part is sold. */
+  public static String unit(OfferLine line) {
+    var sale = line.part().sold();
+    return sale.unit() == Sale.Unit.EACH
+        ? "each"
+        : "%s of %s".formatted(sale.unit().name().toLowerCase(Locale.ROOT), sale.pieces());
+  }
+
+  /** Whether a part can be had, in words; empty where stock was not told. */
+  public static String standing(OfferLine line) {
+    return switch (line.standing()) {
+      case NOT_COUNTED -> "";
+      case IN_STOCK -> "in stock";
+      case SHORT ->
+        line.inStock() == 0 ? "out of stock" : "only %s in stock".formatted(line.inStock());
+      case TO_ORDER -> "to be ordered";
+      case CUSTOMERS -> "you have it";
+    };
+  }
+
+  /** One row a part: units of it in each build. */
+  public Table parts() {
+    var columns = new ArrayList<>(List.of(
+        Table.Column.text("what", "what"),
+        Table.Column.text("part", "part"),
+        Table.Column.text("sold", "unit"),
+        Table.Column.number(settings.currency() + " each", "price_each", 2)));
+    for (var i = 0; i < offer.builds().size(); i++) {
+      columns.add(Table.Column.number(letter(i), "units_" + letter(i).toLowerCase(Locale.ROOT), 0));
+    }
+    if (offer.isCounted()) {
+      columns.add(Table.Column.text("stock", "stock"));
+    }
+    var rows = new LinkedHashMap<String, List<Object>>();
+    for (var i = 0; i < offer.builds().size(); i++) {
+      for (var line : offer.builds().get(i).lines()) {
+        var row = rows.computeIfAbsent(line.part().id(), id -> row(line));
+        row.set(4 + i, line.standing() == OfferLine.Standing.CUSTOMERS ? "yours" : line.units());
+        if (offer.isCounted() && line.standing() == OfferLine.Standing.SHORT) {
+          row.set(row.size() - 1, standing(line));
+        }
+      }
+    }
+    // What serves as the same stands together, in the order of the first build that has it.
+    var byUse = new LinkedHashMap<Object, List<List<Object>>>();
+    rows.values()
+        .forEach(
+            row -> byUse.computeIfAbsent(row.get(0), what -> new ArrayList<>()).add(row));
+    return new Table(columns, byUse.values().stream().flatMap(List::stream).toList());
+  }
+
+  private List<Object> row(OfferLine line) {
+    var row = new ArrayList<Object>(
+        List.of(line.what(), line.part().name(), unit(line), line.part().price().cents() / 100.0));
+    offer.builds().forEach(build -> row.add(""));
+    if (offer.isCounted()) {
+      row.add(standing(line));
+    }
+    return row;
+  }
+
+  /** For the till: one line a part and build, then what the shop adds. */
+  private Table till() {
+    var rows = new ArrayList<List<Object>>();
+    var percent = settings.tax() == null
+        ? ""
+        : settings.tax().percent().stripTrailingZeros().toPlainString();
+    for (var i = 0; i < offer.builds().size(); i++) {
+      for (var line : offer.builds().get(i).lines()) {
+        rows.add(List.of(
+            letter(i),
+            line.part().id(),
+            line.part().name(),
+            line.pieces(),
+            unit(line),
+            line.units(),
+            line.spareUnits(),
+            line.part().price().amount().toPlainString(),
+            Money.ofCents(line.cents(), settings.currency()).amount().toPlainString(),
+            settings.currency(),
+            percent,
+            standing(line)));
+      }
+      for (var extra : settings.added()) {
+        var amount = extra.price().amount().toPlainString();
+        rows.add(List.of(
+            letter(i),
+            "",
+            extra.text(),
+            "",
+            "",
+            1,
+            0,
+            amount,
+            amount,
+            settings.currency(),
+            percent,
+            ""));
+      }
+    }
+    return new Table(
+        List.of(
+            Table.Column.text("build", "build"),
+            Table.Column.text("id", "id"),
+            Table.Column.text("part", "name"),
+            Table.Column.number("pieces", "pieces", 0),
+            Table.Column.text("sold", "unit"),
+            Table.Column.number("units", "units", 0),
+            Table.Column.number("of them spare", "spare_units", 0),
+            Table.Column.text("each", "price_each"),
+            Table.Column.text("price", "price"),
+            Table.Column.text("", "currency"),
+            Table.Column.text("tax %", "tax_percent"),
+            Table.Column.text("stock", "stock")),
+        rows);
+  }
+
+  /** For the till. */
+  public String csv() {
+    return till().csv();
+  }
+
+  /** For a page. */
+  public String markdown() {
+    return parts().markdown();
+  }
+
+  /**
+   * For a terminal.
+   *
+   * @param width columns
+   */
+  public String text(int width) {
+    var lines = new Lines(width);
+    lines.say("%s, %s, valid until %s."
+        .formatted(Spoken.safe(settings.shop()), offer.date(), offer.validUntil()));
+    for (var i = 0; i < offer.builds().size(); i++) {
+      var build = offer.builds().get(i);
+      lines.blank().say("%s: %s".formatted(title(i), BuildLines.names(build.assessment())));
+      lines.row(
+          "   %s; %s; %s"
+              .formatted(plan(build), figures(build), price(build.totals().gross())),
+          3);
+      tax(build).ifPresent(tax -> lines.row("   " + tax, 3));
+      standIns(build).forEach(lines::item);
+    }
+    lines.blank();
+    parts().lines(width).forEach(line -> lines.row(line, 4));
+    lines.blank().say("Not included: " + notIncluded() + ".");
+    lines.blank();
+    cautions().forEach(lines::caution);
+    return lines.text();
+  }
+
+  /** In one line. */
+  public String notIncluded() {
+    return settings.leftOut().stream().map(Spoken::safe).collect(Collectors.joining(", "));
+  }
+
+  /** With every digit. */
+  public String json(String version) {
+    var document = new LinkedHashMap<String, Object>();
+    document.put("status", "offered");
+    document.put("tool", version);
+    document.put("scenario", scenario.name());
+    document.put("shop", settings.shop());
+    document.put("date", offer.date().toString());
+    document.put("validUntil", offer.validUntil().toString());
+    document.put("currency", settings.currency());
+    var builds = new ArrayList<Object>();
+    for (var i = 0; i < offer.builds().size(); i++) {
+      builds.add(build(i));
+    }
+    document.put("builds", builds);
+    document.put("notIncluded", settings.leftOut());
+    document.put("cautions", cautions());
+    return JsonText.of(document);
+  }
+
+  private Map<String, Object> build(int index) {
+    var build = offer.builds().get(index);
+    var content = new LinkedHashMap<String, Object>();
+    content.put("letter", letter(index));
+    content.put("rank", build.rank());
+    content.put("labels", build.labels());
+    content.put("build", build.assessment().build().toString());
+    content.put(isForRange ? "planWithMetres" : "planWithSeconds", build.planWith());
+    content.put("grams", build.assessment().mass().grams());
+    content.put("netCents", build.totals().net());
+    content.put("taxCents", build.totals().tax());
+    content.put("grossCents", build.totals().gross());
+    var lines = new ArrayList<Object>();
+    for (var line : build.lines()) {
+      var one = new LinkedHashMap<String, Object>();
+      one.put("part", line.part().id());
+      one.put("name", line.part().name());
+      one.put("pieces", line.pieces());
+      one.put("unit", unit(line));
+      one.put("units", line.units());
+      one.put("spareUnits", line.spareUnits());
+      one.put("cents", line.cents());
+      one.put("standing", FlightJson.key(line.standing()));
+      lines.add(one);
+    }
+    content.put("lines", lines);
+    content.put("standIns", build.standIns().stream().map(this::standInJson).toList());
+    return content;
+  }
+
+  private Map<String, Object> standInJson(StandIn one) {
+    var content = new LinkedHashMap<String, Object>();
+    content.put("role", one.role().key());
+    content.put("out", one.out().id());
+    one.swap().ifPresent(swap -> {
+      content.put("in", swap.part().id());
+      content.put("build", swap.assessment().build().toString());
+      content.put(isForRange ? "planWithMetres" : "planWithSeconds", one.planWith());
+      content.put("gramsMore", swap.gramsMore());
+      content.put("centsMore", swap.centsMore());
+    });
+    content.put("text", standIn(one));
+    return content;
+  }
+}

@@ -1,0 +1,71 @@
+package pappus.report.page;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import pappus.explanation.Spoken;
+import pappus.offer.Offer;
+import pappus.report.BuildLines;
+import pappus.report.OfferReport;
+import pappus.scenario.Scenario;
+
+/** An offer as a page for a customer. */
+public final class OfferPage {
+  private OfferPage() {}
+
+  /**
+   * One build as the customer sees it.
+   *
+   * @param title a letter, and what it is best at
+   * @param names its main parts
+   * @param plan what to plan with
+   * @param figures mass and thrust
+   * @param price what the customer pays
+   * @param tax how much of it is tax; empty where none is told
+   * @param standIns what takes the place of what is out
+   */
+  public record Card(
+      String title,
+      String names,
+      String plan,
+      String figures,
+      String price,
+      String tax,
+      java.util.List<String> standIns) {
+    public Card {
+      standIns = java.util.List.copyOf(standIns);
+    }
+  }
+
+  /**
+   * The page.
+   *
+   * @param tool its version, told at the foot
+   */
+  public static String of(Scenario scenario, Offer offer, OfferReport report, String tool) {
+    var cards = new ArrayList<Card>();
+    for (var i = 0; i < offer.builds().size(); i++) {
+      var build = offer.builds().get(i);
+      cards.add(new Card(
+          report.title(i),
+          BuildLines.names(build.assessment()),
+          Spoken.sentence(report.plan(build))
+              + (report.isForRange() ? " over ground" : " in the air"),
+          report.figures(build),
+          report.price(build.totals().gross()),
+          report.tax(build).orElse(""),
+          report.standIns(build)));
+    }
+    var content = new LinkedHashMap<String, Object>();
+    content.put("shell", Shell.still("Offer of " + offer.shop().settings().shop(), "offer.css"));
+    content.put("settings", offer.shop().settings());
+    content.put("logo", offer.shop().logo().orElse(""));
+    content.put("purpose", scenario.note());
+    content.put("date", offer.date().toString());
+    content.put("validUntil", offer.validUntil().toString());
+    content.put("cards", cards);
+    content.put("parts", report.parts());
+    content.put("report", report);
+    content.put("tool", tool);
+    return Pages.of("offer", content);
+  }
+}
