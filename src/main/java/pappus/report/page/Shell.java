@@ -53,9 +53,17 @@ public record Shell(String title, String style, String script, String data) {
     return new Shell(title, text("page.css"), script.toString(), embedded(data));
   }
 
-  /** A page of words and tables. */
-  static Shell still(String title) {
-    return new Shell(title, text("page.css"), "", "");
+  /**
+   * A page of words and tables.
+   *
+   * @param sheets style sheets of this package that come after the common one
+   */
+  static Shell still(String title, String... sheets) {
+    var style = new StringBuilder(text("page.css"));
+    for (var name : sheets) {
+      style.append(text(name));
+    }
+    return new Shell(title, style.toString(), "", "");
   }
 
   /** JSON that cannot end the element it stands in. */
