@@ -39,7 +39,7 @@ public final class FirstFlight {
    * @param from difference that means something, in the unit
    * @param basis what that rests on
    * @param higher what to suspect if more is read
-   * @param lower what to suspect if less is read
+   * @param lower what to suspect if less is read; empty text: nothing
    */
   public record Suspect(
       String reading,
@@ -106,13 +106,13 @@ public final class FirstFlight {
         "a cold, worn or not quite full pack; wind; more mass or drag than counted"));
     var heat = Heat.of(scenario, assessment);
     suspects.add(new Suspect(
-        "windings after steady flight",
+        "windings after steady flight, estimated",
         heat.steadyCelsius(),
         "°C",
         Math.max(0, heat.steadyCelsius() - Heat.airCelsius(scenario)),
         "a factor of two in the rise: engineering estimate",
         "one motor alone: its bearing, bell, screws or propeller; all four: too coarse a propeller, or a tune that shakes",
-        "nothing"));
+        ""));
     return suspects;
   }
 

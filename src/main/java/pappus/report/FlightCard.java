@@ -154,13 +154,14 @@ final class FlightCard {
 
   private SheetSection suspects() {
     var rows = new ArrayList<List<Object>>();
-    for (var one : FirstFlight.suspects(assessment, curves, band, scenario)) {
-      rows.add(suspect(one, one.from(), "higher", one.higher()));
-      rows.add(suspect(one, one.from(), "lower", one.lower()));
-    }
     var basis = new ArrayList<String>();
-    FirstFlight.suspects(assessment, curves, band, scenario)
-        .forEach(one -> basis.add(one.reading() + " " + one.basis()));
+    for (var one : FirstFlight.suspects(assessment, curves, band, scenario)) {
+      rows.add(suspect(one, "higher", one.higher()));
+      if (!one.lower().isEmpty()) {
+        rows.add(suspect(one, "lower", one.lower()));
+      }
+      basis.add(one.reading() + " (" + one.basis() + ")");
+    }
     return new SheetSection(
         "suspects",
         "When readings differ",
@@ -178,9 +179,8 @@ final class FlightCard {
             "What the differences rest on: " + String.join("; ", basis) + "."));
   }
 
-  private static List<Object> suspect(
-      FirstFlight.Suspect one, double from, String side, String what) {
-    return List.of(one.reading(), one.expected(), one.unit(), from, side, what);
+  private static List<Object> suspect(FirstFlight.Suspect one, String side, String what) {
+    return List.of(one.reading(), one.expected(), one.unit(), one.from(), side, what);
   }
 
   /** The card of a build, or nothing where it does not fly. */

@@ -146,7 +146,10 @@ final class Mounting {
         });
       } else if (holds(item)) {
         var seat = item.label().startsWith("propeller")
-            ? build.motor().map(motor -> ", " + motor.propellerSeat().label()).orElse("")
+            ? build
+                .motor()
+                .map(motor -> ", a set for all motors: " + motor.propellerSeat().label())
+                .orElse("")
             : "";
         rows.add(List.of(
             item.label(),
