@@ -38,7 +38,7 @@ final class ArchitectureTest {
   static Stream<Layer> layers() {
     return Stream.of(
         Layer.of("pappus.cli", "pappus..", "picocli.."),
-        Layer.of("pappus.report.page.templates", "pappus.report..", "gg.jte.."),
+        Layer.of("pappus.report.page.templates", "pappus.report..", "pappus.offer", "gg.jte.."),
         Layer.of(
             "pappus.report.page",
             "pappus.report",

@@ -38,6 +38,11 @@ public record Heat(double steadyCelsius, double burstCelsius, double burstSecond
     return new Heat(steadyK - CELSIUS, burstK - CELSIUS, seconds);
   }
 
+  /** Temperature of the air of a scenario, °C. */
+  public static double airCelsius(Scenario scenario) {
+    return new FlightModels(scenario, Weighing.EXPECTED, 1).air().temperatureK() - CELSIUS;
+  }
+
   /** Whether it is worth a word. */
   public boolean isHigh() {
     return Math.max(steadyCelsius, burstCelsius) > WindingHeat.CAUTION_K - CELSIUS;

@@ -28,6 +28,7 @@ import picocli.CommandLine.ParseResult;
       FitsCommand.class,
       WeighCommand.class,
       VerifyCommand.class,
+      SheetCommand.class,
       OfferCommand.class,
       CheckCommand.class,
       DescribeCommand.class,

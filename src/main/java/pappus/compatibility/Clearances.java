@@ -2,9 +2,7 @@ package pappus.compatibility;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.TreeMap;
 import pappus.catalog.Battery;
-import pappus.catalog.Board;
 import pappus.catalog.Frame;
 import pappus.catalog.Role;
 
@@ -153,21 +151,14 @@ public final class Clearances {
     if (board.isEmpty() || plan.isEmpty()) {
       return;
     }
-    var loads = new TreeMap<Double, Double>();
-    for (var feed : plan.get().feeds()) {
-      feed.railVolts()
-          .ifPresent(
-              volts -> loads.merge(volts, PowerPlanner.MARGIN * feed.watts() / volts, Double::sum));
+    for (var rail : plan.get().rails(board.get())) {
+      found.add(Clearance.atMost(
+          "rail-load",
+          Sentence.of("load of the %s V rail with a fifth more", rail.volts()).text(),
+          "A",
+          rail.ampsWithMargin(),
+          rail.deliversAmps()));
     }
-    loads.forEach((volts, amps) -> found.add(Clearance.atMost(
-        "rail-load",
-        Sentence.of("load of the %s V rail with a fifth more", volts).text(),
-        "A",
-        amps,
-        board.get().regulators().stream()
-            .filter(rail -> rail.volts() == volts)
-            .mapToDouble(Board.Regulator::continuousAmps)
-            .sum())));
   }
 
   private static void addPorts(Fitting fitting, List<Clearance> found) {

@@ -14,13 +14,34 @@ import pappus.catalog.Strap;
  * @param items everything, with count and mass
  * @param motorScrew screws that hold the motors, if some length suits
  * @param strap strap that goes round the pack, if one suits
+ * @param motorWire how long the motors' wires must be, if frame and motor are chosen
  */
-public record Hardware(List<Item> items, Optional<Screw> motorScrew, Optional<Strap> strap) {
+public record Hardware(
+    List<Item> items,
+    Optional<Screw> motorScrew,
+    Optional<Strap> strap,
+    Optional<MotorWire> motorWire) {
   /** Label of leads and plug where the pack's record is without them. */
   public static final String PACK_LEADS = "pack leads and plug";
 
   public Hardware {
     items = List.copyOf(items);
+  }
+
+  /**
+   * The wires from the motors to the board, all of one length.
+   *
+   * @param gauge AWG
+   * @param wires how many
+   * @param neededMillimetres length of each along its arm to the pads, mm
+   * @param includedMillimetres length that the motors come with, mm
+   */
+  public record MotorWire(
+      int gauge, int wires, double neededMillimetres, double includedMillimetres) {
+    /** To be added to each, mm; below zero: to be cut off. */
+    public double missingMillimetres() {
+      return neededMillimetres - includedMillimetres;
+    }
   }
 
   /**

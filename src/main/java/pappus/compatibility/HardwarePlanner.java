@@ -61,9 +61,10 @@ final class HardwarePlanner {
     strap.ifPresent(found -> items.add(Hardware.Item.of("battery strap", found, 1)));
     items.add(sundry("battery pad", Sundry.Purpose.BATTERY_PAD, 1, PAD_GRAMS));
     items.add(sundry("solder, heat-shrink, ties", Sundry.Purpose.SOLDER_AND_TIES, 1, SOLDER_GRAMS));
-    addMotorWire(build, items);
+    var wire = motorWire(build);
+    wire.ifPresent(found -> addMotorWire(found, items));
     build.battery().ifPresent(battery -> addPackLeads(battery, items));
-    return new Hardware(items, screw, strap);
+    return new Hardware(items, screw, strap, wire);
   }
 
   /** The lightest screw in stock that holds without touching the winding; never aluminium. */
@@ -181,20 +182,24 @@ final class HardwarePlanner {
         .orElseGet(() -> Hardware.Item.usual(label, sets * usualGrams));
   }
 
+  /** From the middle of the frame along half a diagonal, with slack. */
+  private static Optional<Hardware.MotorWire> motorWire(Build build) {
+    return build
+        .frame()
+        .flatMap(frame -> build
+            .motor()
+            .map(motor -> new Hardware.MotorWire(
+                motor.leadGauge(),
+                3 * frame.rotors(),
+                frame.diagonal() / 2 + WIRE_SLACK_MM,
+                motor.leadsIncludedMillimetres())));
+  }
+
   /** Motors come with more wire than an arm takes, or with none. */
-  private static void addMotorWire(Build build, List<Hardware.Item> items) {
-    if (build.frame().isEmpty() || build.motor().isEmpty()) {
-      return;
-    }
-    var frame = build.frame().get();
-    var motor = build.motor().get();
-    var needed = frame.diagonal() / 2 + WIRE_SLACK_MM;
-    var missing = needed - motor.leadsIncludedMillimetres();
-    var grams = 3
-        * frame.rotors()
-        * Math.abs(missing)
-        / 1000
-        * Wire.ofGauge(motor.leadGauge()).gramsPerMetre();
+  private static void addMotorWire(Hardware.MotorWire wire, List<Hardware.Item> items) {
+    var missing = wire.missingMillimetres();
+    var grams =
+        wire.wires() * Math.abs(missing) / 1000 * Wire.ofGauge(wire.gauge()).gramsPerMetre();
     if (grams < 0.05) {
       return;
     }

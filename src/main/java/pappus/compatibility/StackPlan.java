@@ -26,17 +26,41 @@ public record StackPlan(
    * @param layers from bottom to top
    * @param neededMillimetres height of all of it with spacers and room for plugs, mm
    * @param adapters what makes it fit; mostly empty
+   * @param slices what takes the height, from bottom to top
    */
   public record Column(
       Frame.Position position,
       List<Layer> layers,
       double neededMillimetres,
-      List<Adapter> adapters) {
+      List<Adapter> adapters,
+      List<Slice> slices) {
     public Column {
       layers = List.copyOf(layers);
       adapters = List.copyOf(adapters);
+      slices = List.copyOf(slices);
     }
   }
+
+  /** What a slice of a column's height is for. */
+  public enum Filling {
+    /** From carbon to the lowest board. */
+    SPACER_TO_CARBON,
+    SPACER_BETWEEN_BOARDS,
+    ADAPTER,
+    BOARD,
+    PLUG_ROOM,
+    /** Left free under the top plate. */
+    SPARE
+  }
+
+  /**
+   * Some of a column's height.
+   *
+   * @param filling what it is for
+   * @param partId the board or adapter; empty text for room and spacers
+   * @param millimetres of it, mm
+   */
+  public record Slice(Filling filling, String partId, double millimetres) {}
 
   /**
    * One board in a column.

@@ -139,7 +139,27 @@ final class StackPlanner {
       }
       layers.add(new StackPlan.Layer(one.role(), one.partId(), one.seat().turned()));
     }
-    return new StackPlan.Column(position, layers, needed, adapters);
+    return new StackPlan.Column(position, layers, needed, adapters, slices(stacked));
+  }
+
+  private static List<StackPlan.Slice> slices(List<Stacked> stacked) {
+    var slices = new ArrayList<StackPlan.Slice>();
+    for (var one : stacked) {
+      slices.add(
+          slices.isEmpty()
+              ? new StackPlan.Slice(StackPlan.Filling.SPACER_TO_CARBON, "", TO_CARBON_MM)
+              : new StackPlan.Slice(
+                  StackPlan.Filling.SPACER_BETWEEN_BOARDS, "", BETWEEN_BOARDS_MM));
+      for (var adapter : one.seat().adapters()) {
+        slices.add(new StackPlan.Slice(
+            StackPlan.Filling.ADAPTER, adapter.id(), adapter.heightMillimetres()));
+      }
+      slices.add(
+          new StackPlan.Slice(StackPlan.Filling.BOARD, one.partId(), one.heightMillimetres()));
+    }
+    slices.add(new StackPlan.Slice(StackPlan.Filling.PLUG_ROOM, "", PLUG_ROOM_MM));
+    slices.add(new StackPlan.Slice(StackPlan.Filling.SPARE, "", SPARE_MM));
+    return slices;
   }
 
   private static double neededBetweenPlates(List<StackPlan.Column> way) {

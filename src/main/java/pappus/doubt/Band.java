@@ -21,6 +21,11 @@ public record Band(double estimate, List<Contribution> contributions) {
     contributions = List.copyOf(contributions);
   }
 
+  /** What nine of ten stay below of something with such a standard deviation, over its expectation. */
+  public static double tenth(double deviation) {
+    return TENTH * deviation;
+  }
+
   /** One standard deviation. */
   public double deviation() {
     return root(Contribution::effect);
@@ -42,6 +47,11 @@ public record Band(double estimate, List<Contribution> contributions) {
   /** The same after a measurement. */
   public double halfWidthAfter(Measurement measurement) {
     return halfWidth(measurement::shareLeft);
+  }
+
+  /** The same if one number were known for sure. */
+  public double halfWidthWithout(Doubt known) {
+    return halfWidth(one -> one.doubt() == known ? 0 : 1);
   }
 
   /** With only so much of each contribution left. */

@@ -90,6 +90,13 @@ public final class OfferReport {
                 price(build.totals().net())));
   }
 
+  /** What the shop adds to each build, with its price. */
+  public List<String> added() {
+    return settings.added().stream()
+        .map(extra -> Spoken.safe(extra.text()) + ": " + price(extra.price().cents()))
+        .toList();
+  }
+
   /** What is out of stock and what takes its place, a sentence each. */
   public List<String> standIns(OfferedBuild build) {
     return build.standIns().stream().map(this::standIn).toList();

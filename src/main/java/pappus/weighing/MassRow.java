@@ -29,6 +29,9 @@ public record MassRow(
   private static final String PIECES = "pieces";
   private static final String STEP = "step_g";
 
+  /** What a bench sheet expects of each row; only the scale's reading counts here. */
+  private static final String EXPECTED = "expected_g";
+
   /** Nothing that flies weighs less. */
   private static final double LEAST_GRAMS = 0.01;
 
@@ -53,13 +56,25 @@ public record MassRow(
     return grams / pieces;
   }
 
-  /** The rows of a file in its order; what is wrong with it is added to the problems. */
+  /**
+   * The rows of a file in its order; what is wrong with it is added to the problems. A row whose grams are blank was
+   * not weighed yet and is passed over; there must be one that was.
+   */
   public static List<MassRow> read(Source source, Problems problems) {
     var found = new Problems();
-    var table = CsvTable.read(source, List.of("what", "grams"), List.of(PIECES, STEP), found);
+    var table =
+        CsvTable.read(source, List.of("what", "grams"), List.of(PIECES, STEP, EXPECTED), found);
     var rows = new ArrayList<MassRow>();
     if (table.has("what") && table.has("grams")) {
-      for (var row : table.rows()) {
+      var weighed =
+          table.rows().stream().filter(row -> !table.isBlank(row, "grams")).toList();
+      if (weighed.isEmpty() && !table.rows().isEmpty() && found.isEmpty()) {
+        found.add(Problem.ofFile(
+            source.name(),
+            "grams must be filled in in at least one row, but are blank in all %s. Maybe the file was not saved after weighing."
+                .formatted(table.rows().size())));
+      }
+      for (var row : weighed) {
         var bad = new Problems();
         var what = table.text(row, "what", bad);
         var grams = table.number(row, "grams", LEAST_GRAMS, 25_000, bad);

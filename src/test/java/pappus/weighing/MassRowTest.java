@@ -66,6 +66,23 @@ class MassRowTest {
   }
 
   @Test
+  void passesOverWhatWasNotWeighedYet() {
+    assertThat(read(
+            "what,grams,pieces,step_g,expected_g\nreed,,4,,18\nrush,7.1,1,,7\nready,,1,,25.1\n"))
+        .containsExactly(new MassRow("m.csv", 3, "rush", 7.1, 1, 0.1));
+    assertThat(problems.sorted()).isEmpty();
+  }
+
+  @Test
+  void asksForAtLeastOneReading() {
+    assertThat(read("what,grams\nreed,\nrush, \n")).isEmpty();
+    assertThat(problems.sorted())
+        .extracting(Problem::toString)
+        .containsExactly(
+            "m.csv: grams must be filled in in at least one row, but are blank in all 2. Maybe the file was not saved after weighing.");
+  }
+
+  @Test
   void namesColumnsThatAreMissingOrUnknown() {
     assertThat(read("what,gram\nreed,3\n")).isEmpty();
     assertThat(problems.sorted())

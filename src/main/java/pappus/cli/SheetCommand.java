@@ -1,0 +1,122 @@
+package pappus.cli;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.concurrent.Callable;
+import pappus.assessment.Assessment;
+import pappus.catalog.BuildText;
+import pappus.explanation.Spoken;
+import pappus.files.InputException;
+import pappus.files.Problem;
+import pappus.files.Shown;
+import pappus.report.BenchSheet;
+import pappus.report.SheetReport;
+import pappus.report.ToldRow;
+import pappus.report.page.SheetPage;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Parameters;
+
+/** The page for the bench, and the card for the first flights. */
+@Command(
+    name = "sheet",
+    description =
+        "Writes the bench sheet of a build: what to buy, weigh, screw and wire, first power-up, and a card for the first flights.")
+final class SheetCommand extends ToldCommand implements Callable<Integer> {
+  private static final String ARGUMENT = "RESULT.json#N";
+
+  @Parameters(
+      index = "0",
+      paramLabel = ARGUMENT,
+      description = "The N-th build of what recommend wrote.")
+  private String told;
+
+  @Override
+  Path resultFile() {
+    var hash = told.lastIndexOf('#');
+    return Path.of(hash < 0 ? told : told.substring(0, hash));
+  }
+
+  @Override
+  public Integer call() {
+    format(Format.CSV, Format.MARKDOWN);
+    var rank = rank();
+    var row = row(rank);
+    var inputs = readAgain();
+    var changed = changed(inputs);
+    var remarks = new ArrayList<String>();
+    changed.forEach(name -> remarks.add(
+        name + " has changed since, or was not read: this sheet is about it as it is now."));
+    var assessment = assessment(inputs, row);
+    unlike(assessment, row).ifPresent(remarks::add);
+    if (!isQuiet()) {
+      remarks.forEach(remark -> err().println(Spoken.safe(remark)));
+    }
+    var sheet = BenchSheet.of(assessment, inputs.assessor(), rank, remarks);
+    var report = new SheetReport(inputs.scenario(), sheet);
+    var json = report.json(run(inputs), rank, changed);
+    output(inputs.scenario())
+        .write(new TreeMap<>(Map.of(
+            "sheet.html", new SheetPage(Version.tool()).of(sheet),
+            "sheet.json", json,
+            "weighing.csv", report.csv())));
+    out()
+        .print(
+            switch (format(Format.CSV, Format.MARKDOWN)) {
+              case TEXT -> report.text(columns());
+              case JSON -> json;
+              case CSV -> report.csv();
+              case MARKDOWN -> report.markdown();
+            });
+    out().flush();
+    return sheet.isSound() ? ExitCode.OK : ExitCode.NO;
+  }
+
+  private int rank() {
+    var hash = told.lastIndexOf('#');
+    var rank = hash < 0 ? "" : told.substring(hash + 1);
+    if (!rank.matches("[1-9][0-9]{0,2}")) {
+      throw refused("must end in # and a rank, but is %s.%s"
+          .formatted(
+              Shown.text(told), hash < 0 ? " Maybe " + Shown.name(told) + "#1 was meant." : ""));
+    }
+    return Integer.parseInt(rank);
+  }
+
+  private ToldRow row(int rank) {
+    var rows = told().rows();
+    if (rows.isEmpty()) {
+      throw refused("must have a build, but this result found none.");
+    }
+    if (rank > rows.size()) {
+      throw refused("must name a rank from 1 to %s, but names %s.".formatted(rows.size(), rank));
+    }
+    return rows.get(rank - 1);
+  }
+
+  private static Assessment assessment(Inputs inputs, ToldRow row) {
+    try {
+      return inputs.assessor().assess(BuildText.of(row.roles(), inputs.catalog()));
+    } catch (IllegalArgumentException unknown) {
+      throw refused(String.valueOf(unknown.getMessage()));
+    }
+  }
+
+  private static java.util.Optional<String> unlike(Assessment assessment, ToldRow row) {
+    return assessment.milliseconds() == row.milliseconds()
+        ? java.util.Optional.empty()
+        : java.util.Optional.of(String.format(
+            Locale.ROOT,
+            "It flies %.3f s, but was told to fly %.3f s.",
+            assessment.milliseconds() / 1000.0,
+            row.milliseconds() / 1000.0));
+  }
+
+  private static InputException refused(String what) {
+    return new InputException(
+        InputException.Kind.BAD_DATA, List.of(Problem.ofFile(ARGUMENT, what)));
+  }
+}
