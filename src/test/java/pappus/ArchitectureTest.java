@@ -53,7 +53,10 @@ final class ArchitectureTest {
             "pappus.compatibility",
             "pappus.assessment",
             "pappus.doubt",
+            "pappus.search",
             "pappus.ranking",
+            "pappus.physics.flight",
+            "pappus.physics.battery",
             "pappus.explanation",
             "gg.jte.."),
         Layer.of(

@@ -74,6 +74,10 @@ final class OfferCommand extends ToldCommand implements Callable<Integer> {
 
   @Override
   Path resultFile() {
+    return Path.of(file(texts.get(0)));
+  }
+
+  private void checkOneResult() {
     var file = file(texts.get(0));
     for (var text : texts) {
       if (!file(text).equals(file)) {
@@ -81,7 +85,6 @@ final class OfferCommand extends ToldCommand implements Callable<Integer> {
             .formatted(Shown.text(file), Shown.text(file(text))));
       }
     }
-    return Path.of(file);
   }
 
   private static String file(String text) {
@@ -101,6 +104,7 @@ final class OfferCommand extends ToldCommand implements Callable<Integer> {
       throw usage("RESULT.json#N must be given three times at most, but is given %s times."
           .formatted(texts.size()));
     }
+    checkOneResult();
     var ranks = ranks();
     var inputs = readAgain();
     changed(inputs)
@@ -122,11 +126,14 @@ final class OfferCommand extends ToldCommand implements Callable<Integer> {
 
   private LocalDate date() {
     try {
-      return LocalDate.parse(dateText);
+      if (dateText.matches("[12][0-9]{3}-[0-9]{2}-[0-9]{2}")) {
+        return LocalDate.parse(dateText);
+      }
     } catch (DateTimeParseException wrong) {
-      throw usage(
-          "--date must be a day such as 2026-05-31, but is %s.".formatted(Shown.text(dateText)));
+      // No such day: told below.
     }
+    throw usage(
+        "--date must be a day such as 2026-05-31, but is %s.".formatted(Shown.text(dateText)));
   }
 
   /** Ranks named; empty where the best are to be picked. */
@@ -228,7 +235,7 @@ final class OfferCommand extends ToldCommand implements Callable<Integer> {
     var report = new OfferReport(inputs.scenario(), offer);
     var page = OfferPage.of(inputs.scenario(), offer, report, Version.tool());
     var json = report.json(Version.tool());
-    var pdf = withPdf ? pdf(page) : Optional.<byte[]>empty();
+    var pdf = withPdf ? pdf(page, offer.date()) : Optional.<byte[]>empty();
     output(inputs.scenario())
         .write(
             Map.of("offer.html", page, "offer.csv", report.csv(), "offer.json", json),
@@ -237,7 +244,7 @@ final class OfferCommand extends ToldCommand implements Callable<Integer> {
     return withPdf && pdf.isEmpty() ? ExitCode.CANNOT_CREATE : ExitCode.OK;
   }
 
-  private Optional<byte[]> pdf(String page) {
+  private Optional<byte[]> pdf(String page, LocalDate date) {
     var browser = PdfPrinter.browser(String.valueOf(System.getenv("PATH")));
     if (browser.isEmpty()) {
       err()
@@ -245,7 +252,7 @@ final class OfferCommand extends ToldCommand implements Callable<Integer> {
               "offer.pdf needs an installed Chromium or Chrome, but none is on the PATH. offer.html is written: print it from any browser.");
       return Optional.empty();
     }
-    var pdf = PdfPrinter.print(browser.get(), page);
+    var pdf = PdfPrinter.print(browser.get(), page, date);
     if (pdf.isEmpty()) {
       err()
           .println(

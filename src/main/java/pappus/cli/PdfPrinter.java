@@ -1,15 +1,19 @@
 package pappus.cli;
 
+import static java.nio.charset.StandardCharsets.ISO_8859_1;
+
 import java.io.File;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /** Prints a page into a PDF by a browser that is installed. */
@@ -18,6 +22,9 @@ final class PdfPrinter {
       List.of("chromium", "chromium-browser", "google-chrome", "google-chrome-stable", "chrome");
 
   private static final long MOST_SECONDS = 60;
+
+  private static final Pattern PRINTED =
+      Pattern.compile("(/(?:CreationDate|ModDate) \\(D:)[0-9]{14}");
 
   private PdfPrinter() {}
 
@@ -36,19 +43,29 @@ final class PdfPrinter {
    * The page as a PDF.
    *
    * @param browser that prints it
+   * @param date that it bears in the place of the time of printing, so that the same page gives the same bytes
    * @return empty if the browser fails, or takes more than a minute
    */
-  static Optional<byte[]> print(Path browser, String page) {
+  static Optional<byte[]> print(Path browser, String page, LocalDate date) {
     try {
       var folder = Files.createTempDirectory("pappus");
       try {
-        return print(browser, page, folder);
+        return print(browser, page, folder).map(pdf -> dated(pdf, date));
       } finally {
         delete(folder);
       }
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
+  }
+
+  /** Digits for as many digits: nothing else in the file moves. */
+  private static byte[] dated(byte[] pdf, LocalDate date) {
+    var day = date.toString().replace("-", "") + "000000";
+    return PRINTED
+        .matcher(new String(pdf, ISO_8859_1))
+        .replaceAll(found -> found.group(1) + day)
+        .getBytes(ISO_8859_1);
   }
 
   private static Optional<byte[]> print(Path browser, String page, Path folder) throws IOException {

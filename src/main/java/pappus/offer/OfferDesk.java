@@ -61,14 +61,17 @@ public final class OfferDesk {
 
   /**
    * Ranks of the builds to offer where none were named: the longest flight to plan with, the most of it for the money,
-   * and the lightest; fewer where one is several of these.
+   * and the lightest; fewer where one is several of these. What is hard to believe is left out unless there is nothing
+   * else.
    *
    * @param builds of a result, by rank from 1
    */
   public List<Integer> pick(Map<Integer, Build> builds) {
-    var offered = builds.entrySet().stream()
+    var all = builds.entrySet().stream()
         .map(each -> offered(each.getKey(), each.getValue()))
         .toList();
+    var believed = all.stream().filter(OfferDesk::isBelieved).toList();
+    var offered = believed.isEmpty() ? all : believed;
     var picked = new ArrayList<Integer>();
     for (ToDoubleFunction<OfferedBuild> better : GOALS.values()) {
       offered.stream()
@@ -78,6 +81,11 @@ public final class OfferDesk {
           .ifPresent(picked::add);
     }
     return picked;
+  }
+
+  /** What is better than such aircraft are known to fly is not to be pushed on anybody. */
+  private static boolean isBelieved(OfferedBuild build) {
+    return build.assessment().flight().filter(flight -> flight.beyondBelief()).isEmpty();
   }
 
   /** What builds are compared by: the more, the better. */

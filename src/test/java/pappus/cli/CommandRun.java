@@ -55,7 +55,6 @@ record CommandRun(int exitCode, String out, String err) {
     Files.writeString(folder.resolve("marsh.json"), SmallShop.scenarioText(fields));
   }
 
-  /** What {@code recommend} says of a folder that was typed in, with nothing but its own catalogue. */
   /**
    * A command on the scenario and the parts of a folder alone.
    *
@@ -71,6 +70,7 @@ record CommandRun(int exitCode, String out, String err) {
     return of(args);
   }
 
+  /** What {@code recommend} says of a folder that was typed in, with nothing but its own catalogue. */
   static CommandRun recommend(Path typed, String... more) {
     var args = new ArrayList<>(List.of(
         "recommend",

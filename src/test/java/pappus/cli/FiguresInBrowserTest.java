@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -21,7 +22,7 @@ final class FiguresInBrowserTest {
 
   @BeforeAll
   static void writesAFewParts() throws IOException {
-    var ids = new java.util.ArrayList<>(SmallShop.ONE_BUILD);
+    var ids = new ArrayList<>(SmallShop.ONE_BUILD);
     ids.addAll(SmallShop.MORE);
     CommandRun.write(folder, SmallShop.catalog(ids), "");
   }
@@ -36,7 +37,7 @@ final class FiguresInBrowserTest {
       assertThat(browser.all(".plot > svg")).hasSize(charts);
       browser.isAccessible();
       browser.picture(page);
-      assertThat(browser.sheets(page)).isBetween(1, 6);
+      assertThat(browser.sheets(page)).isBetween(1, 7);
     }
   }
 
@@ -79,6 +80,65 @@ final class FiguresInBrowserTest {
 
     assertThat(run.err()).isEmpty();
     look("weighed", "marsh", 1);
+  }
+
+  /** Shop, stock and scenario as they are shipped, a part out of stock among them. */
+  @Test
+  void offersThreeBuildsOnTwoSheets() throws IOException {
+    recommendShipped();
+    var builds = List.of("#1", "#2", "#3").stream()
+        .map(rank -> folder.resolve("result.json") + rank)
+        .toList();
+    var args = new ArrayList<>(List.of("offer"));
+    args.addAll(builds);
+    args.addAll(List.of(
+        "--settings",
+        "examples/shop.json",
+        "--stock",
+        "examples/stock.csv",
+        "--date",
+        "2026-05-31",
+        "--pdf",
+        "--out",
+        folder.toString()));
+
+    assertThat(CommandRun.of(args).err()).isEmpty();
+
+    look("offer", "Offer", 0);
+    assertThat(sheets(Files.readAllBytes(folder.resolve("offer.pdf")))).isBetween(1, 2);
+    var first = Files.readAllBytes(folder.resolve("offer.pdf"));
+    assertThat(CommandRun.of(args).exitCode()).isZero();
+    assertThat(folder.resolve("offer.pdf")).hasBinaryContent(first);
+  }
+
+  private static int sheets(byte[] pdf) {
+    return new String(pdf, java.nio.charset.StandardCharsets.ISO_8859_1)
+            .split("/Type\\s*/Page\\b", -1)
+            .length
+        - 1;
+  }
+
+  @Test
+  void putsABuildOnTheBench() throws IOException {
+    recommendShipped();
+
+    var run =
+        CommandRun.of("sheet", folder.resolve("result.json") + "#1", "--out", folder.toString());
+
+    assertThat(run.err()).isEmpty();
+    look("sheet", "bird-survey: bench sheet", 0);
+  }
+
+  private static void recommendShipped() {
+    var run = CommandRun.of(
+        "recommend",
+        "scenarios/bird-survey.json",
+        "--count",
+        "3",
+        "--quiet",
+        "--out",
+        folder.toString());
+    assertThat(run.exitCode()).isZero();
   }
 
   @Test

@@ -1,0 +1,337 @@
+package pappus.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import pappus.shop.SmallShop;
+import tools.jackson.databind.JsonNode;
+
+/** An offer of a result's builds, from the command line to its files. */
+class OfferCommandTest {
+  private static final String SETTINGS = """
+      {
+        "shop": "Windlass Row",
+        "address": ["3 Windlass Row"],
+        "contact": ["knock twice"],
+        "currency": "EUR",
+        "tax": {"label": "sales tax", "percent": 20},
+        "pricesIncludeTax": true,
+        "validDays": 14,
+        "spares": [{"role": "propeller", "units": 1}]
+      }
+      """;
+
+  @TempDir
+  private Path folder;
+
+  private Path typed;
+
+  @BeforeEach
+  void recommend() throws IOException {
+    var ids = new ArrayList<>(SmallShop.ONE_BUILD);
+    ids.addAll(SmallShop.MORE);
+    CommandRun.write(folder, SmallShop.catalog(ids), "");
+    Files.writeString(folder.resolve("shop.json"), SETTINGS);
+    recommendAgain();
+  }
+
+  private void recommendAgain() {
+    typed = CommandRun.typed(folder);
+    assertThat(CommandRun.recommend(typed, "--force").exitCode()).isEqualTo(ExitCode.OK);
+  }
+
+  private CommandRun offer(List<String> builds, String... more) {
+    var args = new ArrayList<>(List.of("offer"));
+    builds.forEach(build -> args.add(typed.resolve("out/result.json") + build));
+    args.addAll(List.of(
+        "--settings", typed.resolve("shop.json").toString(),
+        "--date", "2026-05-31",
+        "--out", typed.resolve("out").toString()));
+    args.addAll(List.of(more));
+    return CommandRun.of(args);
+  }
+
+  private CommandRun withStock(String stock, String... more) throws IOException {
+    Files.writeString(folder.resolve("stock.csv"), stock);
+    var words = new ArrayList<>(List.of("--stock", typed.resolve("stock.csv").toString()));
+    words.addAll(List.of(more));
+    return offer(List.of("#1"), words.toArray(String[]::new));
+  }
+
+  private String file(String name) throws IOException {
+    return Files.readString(folder.resolve("out").resolve(name));
+  }
+
+  private JsonNode line(CommandRun run, String part) {
+    for (var line : run.json().path("builds").path(0).path("lines")) {
+      if (line.path("part").asString().equals(part)) {
+        return line;
+      }
+    }
+    throw new AssertionError(part + " is not in " + run.out());
+  }
+
+  private JsonNode candidate(int rank) throws IOException {
+    return tools.jackson.databind.json.JsonMapper.shared()
+        .readTree(file("result.json"))
+        .path("candidates")
+        .path(rank - 1);
+  }
+
+  private String fixed(int rank, String role) throws IOException {
+    return candidate(rank).path("roles").path(role).asString();
+  }
+
+  @Test
+  void sellsWholeUnitsWithSparesAndTellsTaxAndDates() throws IOException {
+    var run = offer(List.of("#1"), "--format", "json");
+
+    var build = run.json().path("builds").path(0);
+    var motors = line(run, fixed(1, "motor"));
+    assertThat(motors.path("pieces").asInt()).isEqualTo(4);
+    assertThat(motors.path("units").asInt()).isEqualTo(4);
+    var propellers = line(run, fixed(1, "propeller"));
+    assertThat(propellers.path("unit").asString()).isEqualTo("set of 4");
+    assertThat(propellers.path("units").asInt()).isEqualTo(2);
+    assertThat(propellers.path("spareUnits").asInt()).isEqualTo(1);
+    var sum = 0L;
+    for (var line : build.path("lines")) {
+      sum += line.path("cents").asLong();
+    }
+    assertThat(build.path("grossCents").asLong()).isEqualTo(sum);
+    assertThat(build.path("netCents").asLong()).isEqualTo(Math.round(sum / 1.2));
+    assertThat(build.path("netCents").asLong() + build.path("taxCents").asLong())
+        .isEqualTo(sum);
+    assertThat(file("offer.html"))
+        .contains(
+            "2026-05-31",
+            "Valid until <strong>2026-06-14",
+            "radio",
+            "goggles",
+            "charger",
+            "postage",
+            "sales tax 20 %");
+  }
+
+  @Test
+  void promisesWhatToPlanWithAndNeverTheEstimate() throws IOException {
+    var run = offer(List.of("#1"), "--format", "json");
+
+    var band = candidate(1).path("band");
+    assertThat(run.json().path("builds").path(0).path("planWithSeconds").asDouble())
+        .isEqualTo(band.path("lowSeconds").asDouble());
+    var best =
+        pappus.explanation.Spoken.minutes(candidate(1).path("milliseconds").asLong() / 1000.0);
+    var plan = pappus.explanation.Spoken.minutes(band.path("lowSeconds").asDouble());
+    assertThat(plan).isNotEqualTo(best);
+    assertThat(file("offer.html"))
+        .contains("Plan with " + plan + " min")
+        .doesNotContain(best + " min");
+  }
+
+  @Test
+  void takesPricesAndStockFromTheShopsList() throws IOException {
+    var motor = fixed(1, "motor");
+    var battery = fixed(1, "battery");
+
+    var run = withStock(
+        "id,stock,price\n%s,9,10.50\n%s,7,\n".formatted(motor, battery), "--format", "json");
+
+    assertThat(run.err()).isEmpty();
+    assertThat(line(run, motor).path("cents").asLong()).isEqualTo(4200);
+    assertThat(line(run, motor).path("standing").asString()).isEqualTo("in-stock");
+    assertThat(line(run, battery).path("cents").asLong())
+        .isEqualTo(line(offer(List.of("#1"), "--format", "json"), battery)
+            .path("cents")
+            .asLong());
+    assertThat(line(run, fixed(1, "camera")).path("standing").asString()).isEqualTo("to-order");
+  }
+
+  @Test
+  void namesTheBestStandInThatIsInStock() throws IOException {
+    var battery = fixed(1, "battery");
+    var other = battery.equals("tidewell-2s-3500") ? "tidewell-2s-3400" : "tidewell-2s-3500";
+
+    var run =
+        withStock("id,stock,price\n%s,0,\n%s,4,\n".formatted(battery, other), "--format", "json");
+
+    var standIn = run.json().path("builds").path(0).path("standIns").path(0);
+    assertThat(standIn.path("out").asString()).isEqualTo(battery);
+    assertThat(standIn.path("in").asString()).isEqualTo(other);
+    assertThat(standIn.path("planWithSeconds").asDouble()).isPositive();
+    assertThat(file("offer.html")).contains("is out of stock: with Tidewell");
+    assertThat(line(run, battery).path("standing").asString()).isEqualTo("short");
+
+    var none = withStock("id,stock,price\n%s,0,\n%s,0,\n".formatted(battery, other), "--force");
+
+    assertThat(none.out().replaceAll("\\s+", " "))
+        .contains("no other in stock keeps every rule and limit: it has to be ordered");
+  }
+
+  /** Every other cell of the list holds a word that must turn up nowhere. */
+  @Test
+  void letsNothingThroughOfWhatTheShopPaid() throws IOException {
+    var motor = fixed(1, "motor");
+
+    var stock =
+        "id,paid,stock,margin,price,supplier\n%s,7.7731,9,Zwergmargin,10.50,\"=Zwerg()\"\nnobodys,7.7731,1,Zwergmargin,2,Zwerg\n"
+            .formatted(motor);
+    var said = new StringBuilder();
+    for (var format : List.of("text", "json", "csv", "markdown")) {
+      var run = withStock(stock, "--format", format, "--force");
+      assertThat(run.exitCode()).isEqualTo(ExitCode.OK);
+      said.append(run.out()).append(run.err());
+    }
+    said.append(file("offer.html")).append(file("offer.csv")).append(file("offer.json"));
+
+    assertThat(said.toString()).contains("10.50").doesNotContain("7.7731", "Zwerg");
+  }
+
+  @Test
+  void refusesAListThatIsWrongLineByLine() throws IOException {
+    var run = withStock("id,stock,price\na,-1,3\nb,1.5,3\nc,1,3.999\nd,1,2\nd,2,2\n,1,2\n");
+
+    assertThat(run.exitCode()).isEqualTo(ExitCode.BAD_DATA);
+    assertThat(run.errors())
+        .anyMatch(line -> line.contains(
+            "stock.csv:2: stock must be a plain number from 0 to 100000, but is \"-1\""))
+        .anyMatch(line -> line.contains("stock.csv:3: stock must be a whole number"))
+        .anyMatch(line -> line.contains("stock.csv:4: price must have at most two decimals"))
+        .anyMatch(line -> line.contains("stock.csv:6: id must be there once"))
+        .anyMatch(line -> line.contains("stock.csv:7: id must be plain text"))
+        .hasSize(5);
+    assertThat(folder.resolve("out/offer.html")).doesNotExist();
+    assertThat(withStock("id;stock\na;1\n").err()).contains("must separate its cells by commas");
+    assertThat(withStock("id,price\na,1\n").err())
+        .contains("must have one column stock, but has none");
+  }
+
+  @Test
+  void refusesSettingsThatAreWrong() throws IOException {
+    Files.writeString(
+        folder.resolve("shop.json"),
+        SETTINGS
+            .replace("\"EUR\"", "\"GBP\"")
+            .replace("14", "0")
+            .replace("\"percent\": 20", "\"percent\": 120"));
+
+    var run = offer(List.of("#1"));
+
+    assertThat(run.exitCode()).isEqualTo(ExitCode.BAD_DATA);
+    assertThat(run.err())
+        .contains("validDays must be from 1 to 365", "percent must be from 0 to 100");
+
+    Files.writeString(folder.resolve("shop.json"), SETTINGS.replace("\"EUR\"", "\"GBP\""));
+    assertThat(offer(List.of("#1")).err())
+        .contains("shop.json:5: currency must be that of the catalogue, EUR, but is GBP.");
+  }
+
+  @Test
+  void takesALogoByWhatItIs() throws IOException {
+    Files.writeString(
+        folder.resolve("shop.json"),
+        SETTINGS.replace("\"currency\"", "\"logo\": \"logo.svg\", \"currency\""));
+    Files.writeString(folder.resolve("logo.svg"), "<svg xmlns=\"http://www.w3.org/2000/svg\"/>");
+
+    assertThat(offer(List.of("#1")).exitCode()).isEqualTo(ExitCode.OK);
+    assertThat(file("offer.html")).contains("<img src=\"data:image/svg+xml;base64,");
+
+    Files.writeString(folder.resolve("logo.svg"), "a text");
+    assertThat(offer(List.of("#1")).err())
+        .contains("logo must name a png, jpeg or svg file, but logo.svg is none.");
+    Files.delete(folder.resolve("logo.svg"));
+    assertThat(offer(List.of("#1")).exitCode()).isEqualTo(ExitCode.NO_INPUT);
+  }
+
+  @Test
+  void offersUpToThreeOfOneResultAndPicksThemItself() throws IOException {
+    var three = offer(List.of("#1", "#2", "#3"), "--format", "json");
+
+    assertThat(three.json().path("builds").size()).isEqualTo(3);
+    var labels = new ArrayList<String>();
+    three
+        .json()
+        .path("builds")
+        .forEach(build -> build.path("labels").forEach(label -> labels.add(label.asString())));
+    assertThat(labels)
+        .doesNotHaveDuplicates()
+        .isSubsetOf("longest flight", "best value", "lightest");
+
+    var picked = offer(List.of(""), "--format", "json", "--force").json().path("builds");
+    assertThat(picked.size()).isBetween(1, 3);
+    var all = tools.jackson.databind.json.JsonMapper.shared()
+        .readTree(file("result.json"))
+        .path("candidates");
+    var longest = 0.0;
+    for (var candidate : all) {
+      longest = Math.max(longest, candidate.path("band").path("lowSeconds").asDouble());
+    }
+    assertThat(picked.path(0).path("planWithSeconds").asDouble()).isEqualTo(longest);
+  }
+
+  @Test
+  void refusesWhatIsNoBuildOfOneResult() {
+    assertThat(offer(List.of("#1", "#2", "#3", "#4")).err()).contains("three times at most");
+    assertThat(offer(List.of("#1", "#1")).err())
+        .contains("builds must differ, but #1 is there twice");
+    assertThat(offer(List.of("#99")).err())
+        .contains("RESULT.json: must hold a candidate 99, but has");
+    assertThat(offer(List.of("#0")).exitCode()).isEqualTo(ExitCode.USAGE);
+    assertThat(CommandRun.of(
+                "offer", "a.json#1", "b.json#1", "--settings", "s.json", "--date", "2026-01-01")
+            .err())
+        .contains("builds must be of one result, but are of \"a.json\" and \"b.json\"");
+    assertThat(CommandRun.of("offer", "a.json#1", "--settings", "s.json", "--date", "31.5.2026")
+            .err())
+        .contains("--date must be a day such as 2026-05-31, but is \"31.5.2026\"");
+  }
+
+  @Test
+  void promisesNothingThatDoesNotFlyAsTold() throws IOException {
+    var text = file("result.json");
+    var milliseconds = candidate(1).path("milliseconds").asLong();
+    Files.writeString(
+        folder.resolve("out/result.json"),
+        text.replaceFirst(
+            "\"milliseconds\": " + milliseconds, "\"milliseconds\": " + (milliseconds + 60_000)));
+
+    var run = offer(List.of("#1"));
+
+    assertThat(run.exitCode()).isEqualTo(ExitCode.BAD_DATA);
+    assertThat(run.err())
+        .contains("candidate 1 must fly as the result tells", "Maybe run recommend again.");
+  }
+
+  @Test
+  void namesAreOnlyNames() throws IOException {
+    HostileNames.write(folder);
+    Files.writeString(
+        folder.resolve("shop.json"),
+        SETTINGS
+            .replace("Windlass Row\"", HostileNames.SCRIPT + "\"")
+            .replace("knock twice", HostileNames.FORMULA));
+    recommendAgain();
+
+    var run = offer(List.of(""), "--force");
+
+    assertThat(run.exitCode()).isEqualTo(ExitCode.OK);
+    assertThat(file("offer.html")).doesNotContain("<script").contains("&lt;script&gt;");
+    assertThat(file("offer.csv").lines())
+        .noneMatch(line -> line.contains(",=") || line.startsWith("="));
+    assertThat(offer(List.of(""), "--format", "markdown").out()).doesNotContain("<script", "[x](");
+  }
+
+  @Test
+  void saysWhatIsMissingForAPdf() {
+    assertThat(PdfPrinter.browser("/nowhere:")).isEmpty();
+    assertThat(PdfPrinter.print(Path.of("/bin/false"), "<p>", java.time.LocalDate.of(2026, 5, 31)))
+        .isEmpty();
+  }
+}
