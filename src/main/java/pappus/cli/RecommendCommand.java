@@ -8,6 +8,7 @@ import pappus.ranking.Finder;
 import pappus.ranking.Frontier;
 import pappus.ranking.Ranking;
 import pappus.report.RankingJson;
+import pappus.report.RankingTable;
 import pappus.report.RankingText;
 import pappus.report.Run;
 import pappus.report.page.RankingPage;
@@ -59,7 +60,7 @@ final class RecommendCommand extends ScenarioCommand implements Callable<Integer
 
   @Override
   public Integer call() {
-    format();
+    format(Format.CSV, Format.MARKDOWN);
     if (count != null && (count < 1 || count > 100)) {
       throw new ParameterException(
           spec().commandLine(), "--count must be from 1 to 100, but is " + count + ".");
@@ -95,8 +96,12 @@ final class RecommendCommand extends ScenarioCommand implements Callable<Integer
           "report.html", new RankingPage(inputs.assessor(), Version.tool()).of(ranking, front));
     }
     output(inputs.scenario()).write(files);
-    out().print(wantsJson() ? json : new RankingText(inputs.scenario(), columns()).of(ranking));
-    out().flush();
+    var table = RankingTable.exact(inputs.scenario(), ranking.candidates());
+    print(
+        () -> json,
+        () -> new RankingText(inputs.scenario(), columns()).of(ranking),
+        table::csv,
+        () -> table.withoutLast().markdown());
     return ranking.candidates().isEmpty() ? ExitCode.NO : ExitCode.OK;
   }
 }

@@ -57,12 +57,12 @@ public record Table(List<Column> columns, List<List<Object>> rows) {
   }
 
   /** Every digit, with titles that say the unit. */
-  String csv() {
+  public String csv() {
     return CsvText.of(columns.stream().map(Column::key).toList(), rows);
   }
 
   /** Rounded as a person reads it. */
-  String markdown() {
+  public String markdown() {
     var shown = new ArrayList<List<Object>>();
     for (var row : rows) {
       shown.add(List.copyOf(shown(row)));

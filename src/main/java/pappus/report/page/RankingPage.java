@@ -19,15 +19,18 @@ import pappus.ranking.Ranking;
 import pappus.report.BuildLines;
 import pappus.report.CandidateWords;
 import pappus.report.Heading;
+import pappus.report.RankingTable;
 import pappus.report.SideBySide;
 import pappus.report.Standing;
 import pappus.report.Table;
-import pappus.scenario.Flight;
 import pappus.scenario.Goal;
 import pappus.scenario.Scenario;
 
 /** A ranking as a page: pictures first, then dials, the ranking, and each candidate. */
 public final class RankingPage {
+  /** More would make the page too heavy to send to anybody. */
+  private static final int MOST_DRAWN = 10;
+
   private final Scenario scenario;
   private final Assessor assessor;
   private final String tool;
@@ -52,7 +55,7 @@ public final class RankingPage {
   public String of(Ranking ranking, Frontier front) {
     var candidates = new ArrayList<CandidateView>();
     var rows = ranking.candidates();
-    for (var i = 0; i < rows.size(); i++) {
+    for (var i = 0; i < Math.min(MOST_DRAWN, rows.size()); i++) {
       candidates.add(candidate(i, rows));
     }
     var overviews = new FrontCharts(scenario, front, rows).all();
@@ -71,7 +74,7 @@ public final class RankingPage {
     content.put("standing", Standing.text(ranking, scenario.goalOrEndurance()));
     content.put("overviews", overviews);
     content.put("picker", picker.orElse(null));
-    content.put("ranking", table(rows));
+    content.put("ranking", RankingTable.spoken(scenario, rows).withoutLast());
     content.put("candidates", candidates);
     content.put("nothing", nothing(ranking));
     content.put("cautions", cautions(ranking));
@@ -93,71 +96,6 @@ public final class RankingPage {
     return ranking.candidates().isEmpty()
         ? List.of(Cautions.brief())
         : Cautions.of(ranking.candidates().get(0).assessment(), scenario);
-  }
-
-  private double figure(Assessment build) {
-    return Assessment.figure(build.objective()) / (isForRange ? 1000 : 60);
-  }
-
-  private Table table(List<Candidate> rows) {
-    var columns = new ArrayList<Table.Column>();
-    columns.add(Table.Column.number("#", "rank", 0));
-    columns.add(Table.Column.text("build", "names"));
-    if (isForRange) {
-      columns.add(Table.Column.number("km", "range_km", 2));
-      columns.add(Table.Column.number("plan on, km", "plan_km", 2));
-    }
-    columns.add(Table.Column.number("min", "flight_min", 1));
-    if (!isForRange) {
-      columns.add(Table.Column.number("plan on, min", "plan_min", 1));
-    }
-    columns.add(Table.Column.number("g", "all_up_g", 0));
-    columns.add(Table.Column.number("thrust over weight", "thrust_over_weight", 1));
-    columns.add(Table.Column.number(
-        scenario.flight().style() == Flight.Style.HOVER ? "W in hover" : "W, mean", "flown_w", 0));
-    columns.add(Table.Column.number(
-        rows.isEmpty() ? "" : BuildLines.currency(rows.get(0).assessment()), "price", 0));
-    columns.add(Table.Column.text("", "marks"));
-    var cells = new ArrayList<List<Object>>();
-    for (var i = 0; i < rows.size(); i++) {
-      cells.add(cells(i, rows.get(i)));
-    }
-    return new Table(columns, cells);
-  }
-
-  private List<Object> cells(int index, Candidate row) {
-    var build = row.assessment();
-    var flight = build.flight().orElseThrow();
-    var cells = new ArrayList<Object>();
-    cells.add(index + 1);
-    cells.add(BuildLines.names(build));
-    if (isForRange) {
-      cells.add(figure(build));
-      cells.add(row.band().low() / 1000);
-    }
-    cells.add(halves(build.milliseconds() / 1000.0));
-    if (!isForRange) {
-      cells.add(halves(row.band().low()));
-    }
-    cells.add(build.mass().grams());
-    cells.add(flight.thrustToWeight());
-    cells.add(flight.flownW());
-    cells.add(FrontCharts.price(build));
-    var marks = new ArrayList<String>();
-    row.equalTo().ifPresent(head -> marks.add("as good as " + head + " within the doubt"));
-    if (row.cheapestOfGroup()) {
-      marks.add("the cheapest of such");
-    }
-    if (flight.beyondBelief()) {
-      marks.add("better than such aircraft are known to fly: distrust it until one is measured");
-    }
-    cells.add(String.join("; ", marks));
-    return cells;
-  }
-
-  /** Minutes to the half, as everywhere. */
-  private static double halves(double seconds) {
-    return Double.parseDouble(Spoken.minutes(seconds));
   }
 
   /** Every line of a comparison, with a text for each candidate. */
