@@ -3,6 +3,7 @@ package pappus.cli;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import pappus.ranking.Finder;
 import pappus.ranking.Frontier;
@@ -12,6 +13,7 @@ import pappus.report.RankingTable;
 import pappus.report.RankingText;
 import pappus.report.Run;
 import pappus.report.page.RankingPage;
+import pappus.search.Question;
 import pappus.search.exact.ExactSearch;
 import pappus.search.timefold.TimefoldSearch;
 import picocli.CommandLine.Command;
@@ -28,7 +30,7 @@ final class RecommendCommand extends ScenarioCommand implements Callable<Integer
   /** What flies less than half as long as the best is no trade that anybody makes. */
   static final double FRONT_SHARE = 0.5;
 
-  /** Some seconds; what is open then, the page says. */
+  /** Some seconds, and as long again as the ranking took; what is open then, the page says. */
   private static final long FRONT_LOOKS = 400_000;
 
   @Option(
@@ -80,10 +82,22 @@ final class RecommendCommand extends ScenarioCommand implements Callable<Integer
     }
     var found = finding(way, effort == null ? Finder.EFFORT : effort, Finder.MOVES, finder -> {
       var ranking = finder.rank(question, wanted);
-      return new Found(
-          ranking, page.isWanted() ? finder.front(question, FRONT_SHARE, FRONT_LOOKS) : null);
+      return new Found(ranking, page.isWanted() ? front(question, ranking, finder) : null);
     });
     return answer(inputs, wanted, found.ranking(), found.front());
+  }
+
+  /** What is traded for what; where its search comes to nothing in time, among what the ranking has met. */
+  private static Frontier front(Question question, Ranking ranking, Finder finder) {
+    var looks = FRONT_LOOKS + 2 * ranking.coverage().reach().looks();
+    var front = finder.front(question, FRONT_SHARE, looks);
+    if (!front.builds().isEmpty()) {
+      return front;
+    }
+    var met = ranking.candidates().stream()
+        .flatMap(row -> Stream.concat(Stream.of(row.assessment()), row.variants().stream()))
+        .toList();
+    return Frontier.of(met, question, FRONT_SHARE, front.reach());
   }
 
   private int answer(Inputs inputs, int wanted, Ranking ranking, @Nullable Frontier front) {

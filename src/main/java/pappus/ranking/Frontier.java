@@ -21,8 +21,8 @@ public record Frontier(List<Assessment> builds, double share, Reach reach) {
     builds = List.copyOf(builds);
   }
 
-  /** Of builds that were met, best first, those that no other of them surpasses. */
-  static Frontier of(List<Assessment> met, Question question, double share, Reach reach) {
+  /** Of builds that were met, those that no other of them surpasses. */
+  public static Frontier of(List<Assessment> met, Question question, double share, Reach reach) {
     var deviations = question.assessor().deviations();
     var front = new ArrayList<Assessment>();
     // Of equal flights the lighter and then the cheaper comes first: what surpasses another is

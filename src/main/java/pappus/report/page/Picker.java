@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import pappus.assessment.Assessment;
 import pappus.assessment.FlightEstimate;
 import pappus.catalog.Part;
@@ -109,7 +110,14 @@ public final class Picker {
     content.put("strict", scenario.massCap().strict());
     content.put("hasBudget", scenario.budget() != null);
     content.put("currency", budget().unit());
-    content.put("downTo", downTo());
+    var downTo = downTo();
+    content.put(
+        "downTo",
+        downTo.isPresent()
+            ? "proven down to a flight of " + Journey.figure(isForRange(), downTo.getAsDouble())
+            : "not proven");
+    downTo.ifPresent(
+        figure -> content.put("downToValue", Chart.rounded(figure / (isForRange() ? 1000 : 60))));
     content.put("parts", names);
     content.put("builds", builds);
     return content;
@@ -119,17 +127,16 @@ public final class Picker {
     return scenario.goalOrEndurance() == Goal.RANGE;
   }
 
-  /** The flight down to which none is missing. */
-  private String downTo() {
+  /** The flight down to which none is missing, seconds or metres; absent where nothing is proven. */
+  private OptionalDouble downTo() {
     var best = Assessment.figure(front.builds().get(0).objective());
     if (front.isProof()) {
-      return "proven down to a flight of " + Journey.figure(isForRange(), front.share() * best);
+      return OptionalDouble.of(front.share() * best);
     }
-    return front.reach().atMost().isPresent()
-        ? "proven down to a flight of "
-            + Journey.figure(
-                isForRange(), Assessment.figure(front.reach().atMost().getAsLong()))
-        : "not proven";
+    var atMost = front.reach().atMost();
+    return atMost.isPresent()
+        ? OptionalDouble.of(Assessment.figure(atMost.getAsLong()))
+        : OptionalDouble.empty();
   }
 
   /** Role, name, id and count of a part, by its number among all that occur. */

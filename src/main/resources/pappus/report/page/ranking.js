@@ -93,6 +93,8 @@ if (picked) {
     if (budget.value === budget.max) said.push(pick.hasBudget
       ? "The budget dial is at the scenario's own budget: dearer builds were not looked for."
       : "No budget was asked for: nothing on the front costs more.");
+    if (best && !(best[HEIGHT] >= pick.downToValue))
+      said.push("The front is " + pick.downTo + ": something better within these limits may have been missed.");
     if (!best) said.push("The front is " + pick.downTo + ": whether anything that flies less keeps both was not looked for.");
     return said;
   }
