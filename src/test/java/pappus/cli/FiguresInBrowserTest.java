@@ -118,6 +118,36 @@ final class FiguresInBrowserTest {
         - 1;
   }
 
+  /** Names that try to be more than names stay names, in the page and in what is pasted elsewhere. */
+  @Test
+  void namesAreOnlyNames() throws IOException {
+    var hostile = Files.createDirectory(folder.resolve("hostile"));
+    var ids = new ArrayList<>(SmallShop.ONE_BUILD);
+    ids.addAll(SmallShop.MORE);
+    CommandRun.write(hostile, SmallShop.catalog(ids), "");
+    HostileNames.write(hostile);
+    HostileNames.rename(
+        hostile, "frames.json", "Thistledown 5", "</script><script>alert(2)</script>");
+
+    var typed = CommandRun.typed(hostile);
+    assertThat(CommandRun.recommend(typed, "--report").exitCode()).isZero();
+
+    var page = hostile.resolve("out/report.html");
+    assertThat(Files.readString(page).toLowerCase(java.util.Locale.ROOT).split("<script", -1))
+        .hasSize(3);
+    try (var browser = Browser.on(page)) {
+      assertThat(browser.complaints()).isEmpty();
+      browser.one("input[data-compare='1']").click();
+      browser.one("input[data-compare='2']").click();
+      assertThat(browser.one("#compared").getText()).contains("<script>alert(");
+      assertThat(browser.complaints()).isEmpty();
+    }
+    var csv = CommandRun.recommend(typed, "--format", "csv").out();
+    assertThat(csv.lines()).noneMatch(line -> line.contains(",=") || line.contains(",\"="));
+    var markdown = CommandRun.recommend(typed, "--format", "markdown").out();
+    assertThat(markdown).doesNotContain("<script", "[x](").contains("&#60;script&#62;");
+  }
+
   @Test
   void putsABuildOnTheBench() throws IOException {
     recommendShipped();
