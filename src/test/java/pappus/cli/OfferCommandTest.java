@@ -329,6 +329,21 @@ class OfferCommandTest {
   }
 
   @Test
+  void noTextOfAFileSteersTheTerminal() throws IOException {
+    for (var field : List.of("Windlass Row", "3 Windlass Row", "knock twice", "sales tax")) {
+      Files.writeString(
+          folder.resolve("shop.json"),
+          SETTINGS.replace("\"" + field + "\"", "\"\\u001b[31m" + field + "\""));
+
+      var run = offer(List.of("#1"), "--force");
+
+      assertThat(run.out() + run.err()).as(field).doesNotContain("\u001b");
+    }
+    var run = withStock("id,stock\n\u001b[31mx,1\n");
+    assertThat(run.out() + run.err()).doesNotContain("\u001b");
+  }
+
+  @Test
   void saysWhatIsMissingForAPdf() {
     assertThat(PdfPrinter.browser("/nowhere:")).isEmpty();
     assertThat(PdfPrinter.print(Path.of("/bin/false"), "<p>", java.time.LocalDate.of(2026, 5, 31)))

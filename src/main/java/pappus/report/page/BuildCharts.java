@@ -220,7 +220,13 @@ final class BuildCharts {
         Axis.fromZero("throttle", "%", 0),
         Axis.fromZero("thrust", "gf", 0),
         List.of(new Series("thrust of all motors", Style.LINE, points)),
-        List.of(Mark.upright(hover, "hover"), Mark.across(grams, "weight")),
+        List.of(
+            Mark.upright(hover, "hover"),
+            Mark.across(grams, "weight"),
+            Mark.across(
+                scenario.leastThrustToWeight() * grams,
+                "asked for, %s of its weight"
+                    .formatted(Spoken.number(scenario.leastThrustToWeight(), 1)))),
         new Table(
             List.of(
                 Table.Column.number("throttle %", "throttle_percent", 0),
