@@ -119,6 +119,11 @@ final class OfferCommand extends ToldCommand implements Callable<Integer> {
     var stock = stock(currency, problems);
     problems.throwIfAny();
     tellStrangers(stock.orElse(List.of()), inputs);
+    if (stock.isPresent() && !StockList.hasPrices(stock.get()) && !isQuiet()) {
+      err()
+          .println(Shown.name(String.valueOf(stockFile))
+              + " has no prices in a column price: those of the catalogue are taken.");
+    }
     var desk = new OfferDesk(shop.orElseThrow(), inputs.scenario(), inputs.supply(), stock);
     var builds = builds(ranks, inputs, desk);
     return answer(inputs, desk.offer(builds, date));
@@ -233,6 +238,9 @@ final class OfferCommand extends ToldCommand implements Callable<Integer> {
 
   private int answer(Inputs inputs, Offer offer) {
     var report = new OfferReport(inputs.scenario(), offer);
+    if (!isQuiet()) {
+      report.overBudget().forEach(err()::println);
+    }
     var page = OfferPage.of(inputs.scenario(), offer, report, Version.tool());
     var json = report.json(Version.tool());
     var pdf = withPdf ? pdf(page, offer.date()) : Optional.<byte[]>empty();

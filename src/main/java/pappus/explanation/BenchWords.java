@@ -167,7 +167,7 @@ public final class BenchWords {
         .videoSender()
         .ifPresent(
             sender -> steps.add(
-                "Antennas on, every port of them, before there is any power. Set the video transmitter to its lowest power and put a fan on it: it has no airflow on the bench."));
+                "Antennas on, every port of them, before there is any power. Put a fan on the video transmitter, which has no airflow on the bench, and set it to its lowest power as soon as it can be set."));
     assessment
         .flight()
         .ifPresent(flight -> build
@@ -216,7 +216,7 @@ public final class BenchWords {
   private static String current(FlightEstimate flight, double volts) {
     var watts = flight.draws().stream().mapToDouble(Draw::watts).sum();
     var amps = volts > 0 ? watts / volts : 0;
-    return "First power, through a current limiter set to %s A (twice what is expected, engineering estimate): with motors at rest it should draw about %s W, %s A at the %s V of a full pack. Smoke, a smell, or the limiter at work: unplug at once and look for the short."
+    return "First power, through a current limiter set to %s A (at least 1 A, else twice what is expected: engineering estimate): with motors at rest it should draw about %s W, %s A at the %s V of a full pack, less while video power is set below that of the scenario. Smoke, a smell, or the limiter at work: unplug at once and look for the short."
         .formatted(
             Spoken.number(limiterAmps(amps), 1),
             Spoken.number(watts, 1),

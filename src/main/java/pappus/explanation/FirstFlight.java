@@ -20,7 +20,7 @@ public final class FirstFlight {
       "Throttle is how far the controllers are open; it is where the stick stands if its throttle runs straight, without a curve. The first hover: in the open, low, for one minute; then land, unplug and feel the motors.";
 
   public static final String LANDMARKS =
-      "Volts are read in flight, under load: on the ground the same pack shows more. Land at whichever comes first, timer, charge or volts. The timer is what to plan with, and a fifth less for the first packs (common practice, no published source).";
+      "Volts are read in flight, under load: on the ground the same pack shows more. Land at whichever comes first, timer, charge or volts. The timer is what to plan with, and a fifth less for the first packs, each with its own turn back (common practice, no published source). The last line is the middle of the estimate: half of such builds do not last so long, so never fly to it.";
 
   public static final String READINGS =
       "A difference smaller than the one named says nothing: that much the estimate does not know. Weigh first, since every other reading follows from the mass. The last word on what is safe has what you see, hear and feel.";

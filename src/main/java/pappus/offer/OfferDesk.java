@@ -137,18 +137,21 @@ public final class OfferDesk {
   private OfferedBuild offered(int rank, Build build) {
     var assessment = assessor.assess(build);
     var lines = lines(assessment);
-    var cents = lines.stream().mapToLong(OfferLine::cents).sum()
-        + shop.settings().added().stream()
-            .mapToLong(extra -> extra.price().cents())
-            .sum();
     return new OfferedBuild(
         rank,
         assessment,
         planWith(assessment),
         lines,
-        Totals.of(cents, shop.settings()),
+        totals(lines),
         standIns(assessment, lines),
         List.of());
+  }
+
+  private Totals totals(List<OfferLine> lines) {
+    var added = shop.settings().added().stream()
+        .mapToLong(extra -> extra.price().cents())
+        .sum();
+    return Totals.of(added + lines.stream().mapToLong(OfferLine::cents).sum(), shop.settings());
   }
 
   /** The low end of the band; 0 without a flight. */
@@ -216,12 +219,14 @@ public final class OfferDesk {
       var role = roleOf(line.part(), current.build());
       if (line.standing() == OfferLine.Standing.SHORT && role.isPresent()) {
         var swap = standIn(current, role.get());
+        current = swap.map(Swap::assessment).orElse(current);
         standIns.add(new StandIn(
             role.get(),
             line.part(),
             swap,
-            swap.map(found -> planWith(found.assessment())).orElse(0.0)));
-        current = swap.map(Swap::assessment).orElse(current);
+            line.inStock(),
+            totals(lines(current)),
+            planWith(current)));
       }
     }
     return standIns;
@@ -234,21 +239,21 @@ public final class OfferDesk {
         .findFirst();
   }
 
-  /** The best build with another part that is in stock, with its spares, and that brings nothing else that is out. */
+  /** The best build with another part, all that changes in stock with its spares. */
   private Optional<Swap> standIn(Assessment base, Role role) {
-    var before = shortParts(base);
     return new Swapper(question)
         .all(base, role).stream()
             .filter(Swap::breaksNothing)
-            .filter(swap -> before.containsAll(shortParts(swap.assessment()))
-                && !shortParts(swap.assessment()).contains(swap.part()))
+            .filter(swap -> isInStock(base, swap.assessment()))
             .min(Comparator.comparing(Swap::assessment, Pool.BEST_FIRST));
   }
 
-  private List<Part> shortParts(Assessment assessment) {
-    return lines(assessment).stream()
-        .filter(line -> line.standing() == OfferLine.Standing.SHORT)
-        .map(OfferLine::part)
-        .toList();
+  /** Whether everything that a build has and another has not is in stock. */
+  private boolean isInStock(Assessment base, Assessment after) {
+    var before = lines(base).stream().map(OfferLine::part).toList();
+    return lines(after).stream()
+        .filter(line -> !before.contains(line.part()))
+        .allMatch(line -> line.standing() == OfferLine.Standing.IN_STOCK
+            || line.standing() == OfferLine.Standing.CUSTOMERS);
   }
 }

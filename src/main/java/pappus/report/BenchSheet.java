@@ -11,6 +11,7 @@ import pappus.explanation.BenchWords;
 import pappus.explanation.Cautions;
 import pappus.explanation.Reasons;
 import pappus.explanation.Spoken;
+import pappus.scenario.Scenario;
 
 /**
  * Everything that lies on the bench beside a build, as tables, steps and sentences.
@@ -86,7 +87,18 @@ public record BenchSheet(
             .map(FlightCard::sections)
             .orElse(List.of()),
         weighing.masses(),
-        Cautions.of(assessment, scenario));
+        cautions(assessment, scenario));
+  }
+
+  /** Those of every build, then what is to know of this one. */
+  private static List<String> cautions(Assessment assessment, Scenario scenario) {
+    var cautions = new ArrayList<>(Cautions.of(assessment, scenario));
+    cautions.addAll(Reasons.findings(assessment));
+    assessment.flight().ifPresent(flight -> {
+      Reasons.cap(flight).ifPresent(cautions::add);
+      cautions.addAll(flight.hints());
+    });
+    return cautions;
   }
 
   /** What keeps this from being the sheet of a build that flies. */

@@ -77,14 +77,18 @@ final class FlightCard {
   private SheetSection landmarks() {
     var planned = FirstFlight.plannedSeconds(assessment, band);
     var rows = new ArrayList<List<Object>>();
+    // Who lands earlier has to turn back earlier: each timer has a turn back of its own.
     curves
-        .turnBack(flight.course(), band.planWith())
-        .ifPresent(at -> rows.add(landmark("turn back", at, false)));
+        .turnBack(flight.course(), FirstFlight.FIRST_PACKS * band.planWith())
+        .ifPresent(at -> rows.add(landmark("turn back, first packs", at, false)));
     curves
         .after(FirstFlight.FIRST_PACKS * planned)
         .ifPresent(at -> rows.add(landmark("land: timer, first packs", at, true)));
+    curves
+        .turnBack(flight.course(), band.planWith())
+        .ifPresent(at -> rows.add(landmark("turn back", at, false)));
     curves.after(planned).ifPresent(at -> rows.add(landmark("land: timer", at, true)));
-    curves.land().ifPresent(at -> rows.add(landmark("land: at the very latest", at, false)));
+    curves.land().ifPresent(at -> rows.add(landmark("as computed, without doubt", at, false)));
     return new SheetSection(
         "landmarks",
         "When to turn back, and when to land",

@@ -58,7 +58,8 @@ public final class Heading {
         + (scenario.goalOrEndurance() == Goal.RANGE ? "; ranked by range over ground." : ".");
   }
 
-  private static List<String> unusual(Scenario scenario) {
+  /** What is not as usual. */
+  static List<String> unusual(Scenario scenario) {
     var unusual = new ArrayList<String>();
     var air = scenario.air();
     var flight = scenario.flight();

@@ -61,7 +61,53 @@ public final class OfferReport {
 
   /** What to plan with, which is all that is promised of a flight. */
   public String plan(OfferedBuild build) {
-    return "plan with " + Journey.figure(isForRange, build.planWith());
+    return "plan with " + promised(build.planWith());
+  }
+
+  /** Rounded down to half minutes, or to fifty metres: a promise is kept or it is none. */
+  private String promised(double figure) {
+    var step = isForRange ? 50 : 30;
+    return Journey.figure(isForRange, Math.floor(figure / step) * step);
+  }
+
+  /** What the promise holds for. */
+  public String conditions() {
+    return "Counted for %s%s; what differs, wind and cold most of all, shortens the flight."
+        .formatted(
+            switch (scenario.flight().style()) {
+              case HOVER -> "standing in calm air";
+              case LOITER -> "circling in calm air";
+              case CRUISE -> "flying out and back over the same ground, both ways together";
+              case PROFILE -> "the legs of the scenario flown in turn";
+            },
+            Heading.unusual(scenario).stream()
+                .map(one -> ", " + one)
+                .collect(Collectors.joining()));
+  }
+
+  /** What has to be said of a build before anybody relies on it. */
+  public Optional<String> disbelief(OfferedBuild build) {
+    return build
+        .assessment()
+        .flight()
+        .filter(FlightEstimate::beyondBelief)
+        .map(
+            flight ->
+                "Better than such aircraft are known to fly: not to be relied on until one is measured.");
+  }
+
+  /** For the shop alone: builds that cost more than the scenario allows; empty where none does. */
+  public List<String> overBudget() {
+    var budget = scenario.budget();
+    var over = new ArrayList<String>();
+    for (var i = 0; i < offer.builds().size(); i++) {
+      var gross = offer.builds().get(i).totals().gross();
+      if (budget != null && gross > budget.cents()) {
+        over.add("%s costs %s, above the scenario's budget of %s."
+            .formatted(letter(i), price(gross), Spoken.price(budget)));
+      }
+    }
+    return over;
   }
 
   /** In a sentence: what it weighs, and how much thrust it has. */
@@ -110,14 +156,13 @@ public final class OfferReport {
           out + ", and no other in stock keeps every rule and limit: it has to be ordered.");
     }
     var swap = one.swap().get();
-    var changes = new Changes(isForRange, settings.currency());
-    return Spoken.sentence("%s: with %s in its place%s; plan with %s; %s."
+    return Spoken.sentence("%s: with %s in its place%s; then plan with %s, at %s in all."
         .formatted(
             out,
             Spoken.safe(swap.part().name()),
-            changes.alongside(swap.alongside()),
-            Journey.figure(isForRange, one.planWith()),
-            String.join(", ", changes.massAndPrice(swap))));
+            new Changes(isForRange, settings.currency()).alongside(swap.alongside()),
+            promised(one.planWith()),
+            price(one.totals().gross())));
   }
 
   /** Every caution that goes with any of the builds, once. */
@@ -271,8 +316,10 @@ public final class OfferReport {
               .formatted(plan(build), figures(build), price(build.totals().gross())),
           3);
       tax(build).ifPresent(tax -> lines.row("   " + tax, 3));
+      disbelief(build).ifPresent(lines::item);
       standIns(build).forEach(lines::item);
     }
+    lines.blank().say(conditions());
     lines.blank();
     parts().lines(width).forEach(line -> lines.row(line, 4));
     lines.blank().say("Not included: " + notIncluded() + ".");
@@ -345,7 +392,7 @@ public final class OfferReport {
       content.put("build", swap.assessment().build().toString());
       content.put(isForRange ? "planWithMetres" : "planWithSeconds", one.planWith());
       content.put("gramsMore", swap.gramsMore());
-      content.put("centsMore", swap.centsMore());
+      content.put("grossCents", one.totals().gross());
     });
     content.put("text", standIn(one));
     return content;

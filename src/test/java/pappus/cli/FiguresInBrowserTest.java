@@ -93,9 +93,9 @@ final class FiguresInBrowserTest {
     args.addAll(builds);
     args.addAll(List.of(
         "--settings",
-        "examples/shop.json",
+        "src/main/shop/shop.json",
         "--stock",
-        "examples/stock.csv",
+        "src/main/shop/stock.csv",
         "--date",
         "2026-05-31",
         "--pdf",

@@ -129,7 +129,9 @@ class OfferCommandTest {
         .isEqualTo(band.path("lowSeconds").asDouble());
     var best =
         pappus.explanation.Spoken.minutes(candidate(1).path("milliseconds").asLong() / 1000.0);
-    var plan = pappus.explanation.Spoken.minutes(band.path("lowSeconds").asDouble());
+    // Rounded down: a promise is kept.
+    var plan =
+        pappus.explanation.Spoken.minutes(Math.floor(band.path("lowSeconds").asDouble() / 30) * 30);
     assertThat(plan).isNotEqualTo(best);
     assertThat(file("offer.html"))
         .contains("Plan with " + plan + " min")
@@ -173,6 +175,32 @@ class OfferCommandTest {
 
     assertThat(none.out().replaceAll("\\s+", " "))
         .contains("no other in stock keeps every rule and limit: it has to be ordered");
+  }
+
+  /** A part that is not listed is not in stock either, however well it would fly. */
+  @Test
+  void offersNoStandInThatHasToBeOrderedItself() throws IOException {
+    withStock("id,stock,price\n%s,0,\n".formatted(fixed(1, "battery")));
+
+    assertThat(file("offer.html")).contains("no other in stock keeps every rule and limit");
+  }
+
+  @Test
+  void takesTitlesAsShopsWriteThem() throws IOException {
+    var motor = fixed(1, "motor");
+
+    for (var title : List.of("price (EUR)", "Price", "PRICE (eur)")) {
+      var run = withStock(
+          "ID,Stock,%s\n%s,9,10.50\n".formatted(title, motor), "--format", "json", "--force");
+      assertThat(line(run, motor).path("cents").asLong()).as(title).isEqualTo(4200);
+      assertThat(run.err()).isEmpty();
+    }
+    assertThat(withStock("id,stock,price (USD)\n%s,9,10.50\n".formatted(motor)).err())
+        .contains(
+            "stock.csv:1: price must be in the currency of the catalogue, EUR, but is in USD.");
+    assertThat(
+            withStock("id,stock,cost\n%s,9,10.50\n".formatted(motor), "--force").err())
+        .contains("has no prices in a column price: those of the catalogue are taken.");
   }
 
   /** Every other cell of the list holds a word that must turn up nowhere. */

@@ -2,6 +2,7 @@ package pappus.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static pappus.catalog.Parts.with;
 
 import java.math.BigDecimal;
 import java.util.List;
@@ -15,6 +16,7 @@ import pappus.catalog.Parts;
 import pappus.catalog.Role;
 import pappus.compatibility.Rules;
 import pappus.compatibility.Stock;
+import pappus.scenario.Flight;
 import pappus.scenario.Scenarios;
 
 /** Tables of the sheet of the four-inch quad that tests are built from, counted by hand. */
@@ -175,12 +177,36 @@ final class BenchSheetTest {
     var sheet = sheet(Parts.build());
     var first = row(sheet, "landmarks", "land: timer, first packs");
     var timer = row(sheet, "landmarks", "land: timer");
-    var latest = row(sheet, "landmarks", "land: at the very latest");
+    var latest = row(sheet, "landmarks", "as computed, without doubt");
 
     assertThat(number(first.get(2))).isCloseTo(0.8 * number(timer.get(2)), within(1e-9));
     assertThat(number(latest.get(2))).isGreaterThan(number(timer.get(2)));
     assertThat(number(latest.get(3))).isLessThan(number(timer.get(3)));
     assertThat(number(first.get(5))).isLessThan(number(timer.get(5)));
+  }
+
+  /** Whoever turns back when the card says so is home before the card says land, first packs or not. */
+  @Test
+  void leavesTimeForTheWayHomeBeforeEachLanding() {
+    for (var wind : List.of(0.0, 5.0)) {
+      var flight =
+          with(with(Flight.HOVERING, "style", Flight.Style.CRUISE), "windMetresPerSecond", wind);
+      var scenario = with(Scenarios.plain(), "flight", flight);
+      var assessor = new Assessor(scenario, Stock.of(Parts.hardware()), Rules.ALL);
+      var sheet = BenchSheet.of(assessor.assess(Parts.build()), assessor, 1, List.of());
+      var stretches =
+          sheet.assessment().flight().orElseThrow().course().orElseThrow().stretches();
+      var homeOverOut =
+          wind == 0 ? 1 : stretches.get(0).groundSpeedMPerS() / stretches.get(1).groundSpeedMPerS();
+
+      for (var packs : List.of(", first packs", "")) {
+        var turn = number(row(sheet, "landmarks", "turn back" + packs).get(2));
+        var land = number(row(sheet, "landmarks", "land: timer" + packs).get(2));
+        assertThat(turn * (1 + homeOverOut))
+            .as("%s m/s%s", wind, packs)
+            .isCloseTo(land, within(1.0));
+      }
+    }
   }
 
   @Test

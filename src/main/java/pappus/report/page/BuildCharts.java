@@ -171,7 +171,9 @@ final class BuildCharts {
     curves
         .turnBack(flight.course(), band.planWith())
         .ifPresent(home -> mark("turn back", home, marks, said));
-    curves.land().ifPresent(end -> mark("land", end, marks, said));
+    curves
+        .after(band.planWith() * assessment.milliseconds() / 1000.0)
+        .ifPresent(end -> mark("land", end, marks, said));
     var cells = assessment.build().battery().orElseThrow().cellsInSeries();
     return Chart.xy(
         prefix + "volts",

@@ -2,6 +2,7 @@ package pappus.report.page;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.stream.Stream;
 import pappus.explanation.Spoken;
 import pappus.offer.Offer;
 import pappus.report.BuildLines;
@@ -21,7 +22,7 @@ public final class OfferPage {
    * @param figures mass and thrust
    * @param price what the customer pays
    * @param tax how much of it is tax; empty where none is told
-   * @param standIns what takes the place of what is out
+   * @param standIns what is hard to believe, then what takes the place of what is out
    */
   public record Card(
       String title,
@@ -53,7 +54,8 @@ public final class OfferPage {
           report.figures(build),
           report.price(build.totals().gross()),
           report.tax(build).orElse(""),
-          report.standIns(build)));
+          Stream.concat(report.disbelief(build).stream(), report.standIns(build).stream())
+              .toList()));
     }
     var content = new LinkedHashMap<String, Object>();
     content.put("shell", Shell.still("Offer of " + offer.shop().settings().shop(), "offer.css"));
