@@ -5,7 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import pappus.assessment.FlightEstimate;
@@ -14,7 +13,6 @@ import pappus.explanation.Cautions;
 import pappus.explanation.Changes;
 import pappus.explanation.Journey;
 import pappus.explanation.Spoken;
-import pappus.files.JsonText;
 import pappus.offer.Offer;
 import pappus.offer.OfferLine;
 import pappus.offer.OfferedBuild;
@@ -148,7 +146,7 @@ public final class OfferReport {
     return build.standIns().stream().map(this::standIn).toList();
   }
 
-  private String standIn(StandIn one) {
+  String standIn(StandIn one) {
     var out = "%s %s is out of stock"
         .formatted(one.role().label(), Spoken.safe(one.out().name()));
     if (one.swap().isEmpty()) {
@@ -335,66 +333,6 @@ public final class OfferReport {
 
   /** With every digit. */
   public String json(String version) {
-    var document = new LinkedHashMap<String, Object>();
-    document.put("status", "offered");
-    document.put("tool", version);
-    document.put("scenario", scenario.name());
-    document.put("shop", settings.shop());
-    document.put("date", offer.date().toString());
-    document.put("validUntil", offer.validUntil().toString());
-    document.put("currency", settings.currency());
-    var builds = new ArrayList<Object>();
-    for (var i = 0; i < offer.builds().size(); i++) {
-      builds.add(build(i));
-    }
-    document.put("builds", builds);
-    document.put("notIncluded", settings.leftOut());
-    document.put("cautions", cautions());
-    return JsonText.of(document);
-  }
-
-  private Map<String, Object> build(int index) {
-    var build = offer.builds().get(index);
-    var content = new LinkedHashMap<String, Object>();
-    content.put("letter", letter(index));
-    content.put("rank", build.rank());
-    content.put("labels", build.labels());
-    content.put("build", build.assessment().build().toString());
-    content.put(isForRange ? "planWithMetres" : "planWithSeconds", build.planWith());
-    content.put("grams", build.assessment().mass().grams());
-    content.put("netCents", build.totals().net());
-    content.put("taxCents", build.totals().tax());
-    content.put("grossCents", build.totals().gross());
-    var lines = new ArrayList<Object>();
-    for (var line : build.lines()) {
-      var one = new LinkedHashMap<String, Object>();
-      one.put("part", line.part().id());
-      one.put("name", line.part().name());
-      one.put("pieces", line.pieces());
-      one.put("unit", unit(line));
-      one.put("units", line.units());
-      one.put("spareUnits", line.spareUnits());
-      one.put("cents", line.cents());
-      one.put("standing", FlightJson.key(line.standing()));
-      lines.add(one);
-    }
-    content.put("lines", lines);
-    content.put("standIns", build.standIns().stream().map(this::standInJson).toList());
-    return content;
-  }
-
-  private Map<String, Object> standInJson(StandIn one) {
-    var content = new LinkedHashMap<String, Object>();
-    content.put("role", one.role().key());
-    content.put("out", one.out().id());
-    one.swap().ifPresent(swap -> {
-      content.put("in", swap.part().id());
-      content.put("build", swap.assessment().build().toString());
-      content.put(isForRange ? "planWithMetres" : "planWithSeconds", one.planWith());
-      content.put("gramsMore", swap.gramsMore());
-      content.put("grossCents", one.totals().gross());
-    });
-    content.put("text", standIn(one));
-    return content;
+    return new OfferJson(scenario, offer, this).of(version);
   }
 }

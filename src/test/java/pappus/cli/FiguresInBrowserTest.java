@@ -102,7 +102,11 @@ final class FiguresInBrowserTest {
         "--out",
         folder.toString()));
 
-    assertThat(CommandRun.of(args).err()).isEmpty();
+    assertThat(CommandRun.of(args).err().lines())
+        .as("lines for the shop alone")
+        .allMatch(
+            line -> line.matches("[AB] costs EUR .*, above the scenario's budget of EUR 330\\."))
+        .hasSize(2);
 
     look("offer", "Offer", 0);
     assertThat(sheets(Files.readAllBytes(folder.resolve("offer.pdf")))).isBetween(1, 2);
