@@ -80,6 +80,11 @@ final class OfferCommand extends ToldCommand implements Callable<Integer> {
   private void checkOneResult() {
     var file = file(texts.get(0));
     for (var text : texts) {
+      if (file(text).isEmpty()) {
+        throw usage(
+            "%s must name its file before #, such as out/name/result.json#1: each build does."
+                .formatted(Shown.text(text)));
+      }
       if (!file(text).equals(file)) {
         throw usage("builds must be of one result, but are of %s and %s."
             .formatted(Shown.text(file), Shown.text(file(text))));
@@ -90,6 +95,10 @@ final class OfferCommand extends ToldCommand implements Callable<Integer> {
   private static String file(String text) {
     var hash = text.lastIndexOf('#');
     return hash < 0 ? text : text.substring(0, hash);
+  }
+
+  private String resultName() {
+    return Shown.name(resultFile().toString());
   }
 
   private ParameterException usage(String message) {
@@ -124,21 +133,27 @@ final class OfferCommand extends ToldCommand implements Callable<Integer> {
           .println(Shown.name(String.valueOf(stockFile))
               + " has no prices in a column price: those of the catalogue are taken.");
     }
+    if (stock.isEmpty() && !isQuiet()) {
+      err()
+          .println(
+              "Without --stock nothing is said of what is in stock, and prices are the catalogue's.");
+    }
     var desk = new OfferDesk(shop.orElseThrow(), inputs.scenario(), inputs.supply(), stock);
     var builds = builds(ranks, inputs, desk);
     return answer(inputs, desk.offer(builds, date));
   }
 
   private LocalDate date() {
-    try {
-      if (dateText.matches("[12][0-9]{3}-[0-9]{2}-[0-9]{2}")) {
-        return LocalDate.parse(dateText);
-      }
-    } catch (DateTimeParseException wrong) {
-      // No such day: told below.
+    if (!dateText.matches("[12][0-9]{3}-[0-9]{2}-[0-9]{2}")) {
+      throw usage(
+          "--date must be a day such as 2026-05-31, but is %s.".formatted(Shown.text(dateText)));
     }
-    throw usage(
-        "--date must be a day such as 2026-05-31, but is %s.".formatted(Shown.text(dateText)));
+    try {
+      return LocalDate.parse(dateText);
+    } catch (DateTimeParseException wrong) {
+      throw usage(
+          "--date must be a day of the calendar, but %s is none.".formatted(Shown.text(dateText)));
+    }
   }
 
   /** Ranks named; empty where the best are to be picked. */
@@ -196,11 +211,11 @@ final class OfferCommand extends ToldCommand implements Callable<Integer> {
     for (var rank : named) {
       if (rank > rows.size()) {
         problems.add(Problem.ofFile(
-            "RESULT.json", "must hold a candidate %s, but has %s.".formatted(rank, rows.size())));
+            resultName(), "must hold a candidate %s, but has %s.".formatted(rank, rows.size())));
       }
     }
     if (rows.isEmpty()) {
-      problems.add(Problem.ofFile("RESULT.json", "must hold a candidate, but has none."));
+      problems.add(Problem.ofFile(resultName(), "must hold a candidate, but has none."));
     }
     problems.throwIfAny();
     for (var rank = 1; rank <= rows.size(); rank++) {
@@ -232,7 +247,7 @@ final class OfferCommand extends ToldCommand implements Callable<Integer> {
     } catch (IllegalArgumentException wrong) {
       throw new InputException(
           InputException.Kind.BAD_DATA,
-          List.of(Problem.ofFile("RESULT.json", String.valueOf(wrong.getMessage()))));
+          List.of(Problem.ofFile(resultName(), String.valueOf(wrong.getMessage()))));
     }
   }
 

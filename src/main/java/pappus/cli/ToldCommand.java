@@ -7,6 +7,7 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import pappus.files.InputException;
 import pappus.files.Problem;
+import pappus.files.Shown;
 import pappus.files.Source;
 import pappus.report.ToldResult;
 
@@ -25,11 +26,12 @@ abstract class ToldCommand extends CatalogCommand {
   ToldResult told() {
     if (told == null) {
       try {
-        told = ToldResult.of(resultFile().toString(), Source.read(resultFile()).text());
+        told = ToldResult.of(Source.read(resultFile()).text());
       } catch (IllegalArgumentException wrong) {
         throw new InputException(
             InputException.Kind.BAD_DATA,
-            List.of(Problem.ofFile("RESULT.json", String.valueOf(wrong.getMessage()))));
+            List.of(Problem.ofFile(
+                Shown.name(resultFile().toString()), String.valueOf(wrong.getMessage()))));
       }
     }
     return told;

@@ -168,7 +168,7 @@ public final class Clearances {
         .filter(board -> build.parts().keySet().stream().anyMatch(role -> role != Role.BOARD))
         .ifPresent(board -> found.add(Clearance.atMost(
             "serial-ports",
-            "serial ports taken",
+            "serial ports that must be there",
             "pieces",
             PortPlanner.full(build).size(),
             board.serialPorts())));

@@ -15,7 +15,7 @@ public final class Cautions {
   public static List<String> of(Assessment assessment, Scenario scenario) {
     var cautions = new ArrayList<String>();
     cautions.add(
-        "Estimates: nothing of this build was measured. Weigh it, fly it gently, and plan with the lower figure before you promise anything.");
+        "Estimates: nothing of this build was measured. Weigh it, fly it gently, and plan with the lower figure.");
     cautions.add(
         "Bench: propellers off until the last step; check polarity with a meter; first power through a current limiter.");
     assessment

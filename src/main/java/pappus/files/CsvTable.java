@@ -73,7 +73,8 @@ public final class CsvTable {
             problems.add(new Problem(
                 source.name(),
                 row.line(),
-                "must separate its cells by commas, but has %s.".formatted(separator.get())));
+                "must separate its cells by commas, but has %s. Maybe export it again with commas, and points in numbers."
+                    .formatted(separator.get())));
             return new CsvTable(source.name(), Optional.empty(), List.of());
           }
         } else if (cells.size() != header.get().cells().size()) {

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.TreeMap;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import pappus.catalog.ShelfEntry;
 import pappus.files.CsvTable;
 import pappus.files.Problem;
@@ -104,7 +105,12 @@ public final class StockList {
     for (var required : REQUIRED) {
       if (!columns.containsKey(required)) {
         problems.add(new Problem(
-            source.name(), line, "must have one column %s, but has none.".formatted(required)));
+            source.name(),
+            line,
+            "must have one column %s, but has none among %s."
+                .formatted(
+                    required,
+                    table.columns().stream().map(Shown::text).collect(Collectors.joining(", ")))));
       }
     }
     return columns;

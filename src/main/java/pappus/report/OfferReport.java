@@ -7,7 +7,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import pappus.assessment.FlightEstimate;
+import pappus.catalog.Role;
 import pappus.catalog.Sale;
 import pappus.explanation.Cautions;
 import pappus.explanation.Changes;
@@ -68,9 +70,10 @@ public final class OfferReport {
     return Journey.figure(isForRange, Math.floor(figure / step) * step);
   }
 
-  /** What the promise holds for. */
+  /** What the promise holds for, what all of them stay below, and whether stock was looked at. */
   public String conditions() {
-    return "Counted for %s%s; what differs, wind and cold most of all, shortens the flight."
+    var cap = scenario.massCap();
+    return "Flight counted for %s%s; what differs, wind and cold most of all, shortens it. Ready to fly each weighs %s %s g (%s).%s"
         .formatted(
             switch (scenario.flight().style()) {
               case HOVER -> "standing in calm air";
@@ -78,9 +81,11 @@ public final class OfferReport {
               case CRUISE -> "flying out and back over the same ground, both ways together";
               case PROFILE -> "the legs of the scenario flown in turn";
             },
-            Heading.unusual(scenario).stream()
-                .map(one -> ", " + one)
-                .collect(Collectors.joining()));
+            Heading.unusual(scenario).stream().map(one -> ", " + one).collect(Collectors.joining()),
+            cap.strict() ? "less than" : "at most",
+            Spoken.number(cap.grams(), 0),
+            Spoken.safe(cap.rule()),
+            offer.isCounted() ? "" : " Whether all of it is in stock is told on ordering.");
   }
 
   /** What has to be said of a build before anybody relies on it. */
@@ -108,9 +113,9 @@ public final class OfferReport {
     return over;
   }
 
-  /** In a sentence: what it weighs, and how much thrust it has. */
+  /** In a sentence: what it weighs, and how much thrust it has, for who does not know the ratio by its name. */
   public String figures(OfferedBuild build) {
-    return "%s g ready to fly; thrust over weight %s"
+    return "%s g ready to fly; its thrust is %s times its weight"
         .formatted(
             Spoken.number(build.assessment().mass().grams(), 0),
             build
@@ -119,6 +124,18 @@ public final class OfferReport {
                 .map(FlightEstimate::thrustToWeight)
                 .map(ratio -> Spoken.number(ratio, 1))
                 .orElse("-"));
+  }
+
+  /** What comes with other parts and so has no row of its own; empty where nothing does. */
+  public Optional<String> builtIn(OfferedBuild build) {
+    var flown = build.assessment().build();
+    var roles = Stream.of(Role.values())
+        .filter(role -> flown.fills(role) && flown.part(role).isEmpty())
+        .map(Role::label)
+        .toList();
+    return roles.isEmpty()
+        ? Optional.empty()
+        : Optional.of("Built into its parts: " + String.join(", ", roles) + ".");
   }
 
   /** How the tax stands to the prices; empty where the shop tells of none. */
@@ -207,7 +224,7 @@ public final class OfferReport {
     for (var i = 0; i < offer.builds().size(); i++) {
       for (var line : offer.builds().get(i).lines()) {
         var row = rows.computeIfAbsent(line.part().id(), id -> row(line));
-        row.set(4 + i, line.standing() == OfferLine.Standing.CUSTOMERS ? "yours" : line.units());
+        row.set(4 + i, units(line));
         if (offer.isCounted() && line.standing() == OfferLine.Standing.SHORT) {
           row.set(row.size() - 1, standing(line));
         }
@@ -221,6 +238,15 @@ public final class OfferReport {
     return new Table(columns, byUse.values().stream().flatMap(List::stream).toList());
   }
 
+  /** Units to buy; how many of them do not fly is told beside them. */
+  private static Object units(OfferLine line) {
+    return line.standing() == OfferLine.Standing.CUSTOMERS
+        ? "yours"
+        : line.spareUnits() == 0
+            ? line.units()
+            : "%s, %s spare".formatted(line.units(), line.spareUnits());
+  }
+
   private List<Object> row(OfferLine line) {
     var row = new ArrayList<Object>(
         List.of(line.what(), line.part().name(), unit(line), line.part().price().cents() / 100.0));
@@ -231,65 +257,9 @@ public final class OfferReport {
     return row;
   }
 
-  /** For the till: one line a part and build, then what the shop adds. */
-  private Table till() {
-    var rows = new ArrayList<List<Object>>();
-    var percent = settings.tax() == null
-        ? ""
-        : settings.tax().percent().stripTrailingZeros().toPlainString();
-    for (var i = 0; i < offer.builds().size(); i++) {
-      for (var line : offer.builds().get(i).lines()) {
-        rows.add(List.of(
-            letter(i),
-            line.part().id(),
-            line.part().name(),
-            line.pieces(),
-            unit(line),
-            line.units(),
-            line.spareUnits(),
-            line.part().price().amount().toPlainString(),
-            Money.ofCents(line.cents(), settings.currency()).amount().toPlainString(),
-            settings.currency(),
-            percent,
-            standing(line)));
-      }
-      for (var extra : settings.added()) {
-        var amount = extra.price().amount().toPlainString();
-        rows.add(List.of(
-            letter(i),
-            "",
-            extra.text(),
-            "",
-            "",
-            1,
-            0,
-            amount,
-            amount,
-            settings.currency(),
-            percent,
-            ""));
-      }
-    }
-    return new Table(
-        List.of(
-            Table.Column.text("build", "build"),
-            Table.Column.text("id", "id"),
-            Table.Column.text("part", "name"),
-            Table.Column.number("pieces", "pieces", 0),
-            Table.Column.text("sold", "unit"),
-            Table.Column.number("units", "units", 0),
-            Table.Column.number("of them spare", "spare_units", 0),
-            Table.Column.text("each", "price_each"),
-            Table.Column.text("price", "price"),
-            Table.Column.text("", "currency"),
-            Table.Column.text("tax %", "tax_percent"),
-            Table.Column.text("stock", "stock")),
-        rows);
-  }
-
   /** For the till. */
   public String csv() {
-    return till().csv();
+    return new OfferTill(offer, this).table().csv();
   }
 
   /** For a page. */
@@ -314,13 +284,16 @@ public final class OfferReport {
               .formatted(plan(build), figures(build), price(build.totals().gross())),
           3);
       tax(build).ifPresent(tax -> lines.row("   " + tax, 3));
+      builtIn(build).ifPresent(what -> lines.row("   " + what, 3));
       disbelief(build).ifPresent(lines::item);
       standIns(build).forEach(lines::item);
     }
     lines.blank().say(conditions());
     lines.blank();
     parts().lines(width).forEach(line -> lines.row(line, 4));
-    lines.blank().say("Not included: " + notIncluded() + ".");
+    if (!settings.leftOut().isEmpty()) {
+      lines.blank().say("Not included: " + notIncluded() + ".");
+    }
     lines.blank();
     cautions().forEach(lines::caution);
     return lines.text();

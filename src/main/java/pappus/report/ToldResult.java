@@ -31,23 +31,21 @@ public record ToldResult(
   /**
    * Reads one.
    *
-   * @param name of the file, for messages
    * @param text its content
    * @throws IllegalArgumentException if it is no ranking of this tool
    */
-  public static ToldResult of(String name, String text) {
+  public static ToldResult of(String text) {
     JsonNode document;
     try {
       document = JsonMapper.shared().readTree(text);
     } catch (JacksonException e) {
-      throw new IllegalArgumentException(
-          name + " must be a result of this tool, but is not JSON.", e);
+      throw new IllegalArgumentException("must be a result of this tool, but is not JSON.", e);
     }
     if (!document.path("candidates").isArray()
         || document.path("inputs").size() == 0
         || !document.path("standing").path("proven").isBoolean()) {
       throw new IllegalArgumentException(
-          name + " must be a result of recommend, but has no candidates, inputs and standing.");
+          "must be a result of recommend, but has no candidates, inputs and standing.");
     }
     var inputs = new LinkedHashMap<String, String>();
     for (var input : document.path("inputs")) {

@@ -238,7 +238,7 @@ class OfferCommandTest {
     assertThat(folder.resolve("out/offer.html")).doesNotExist();
     assertThat(withStock("id;stock\na;1\n").err()).contains("must separate its cells by commas");
     assertThat(withStock("id,price\na,1\n").err())
-        .contains("must have one column stock, but has none");
+        .contains("must have one column stock, but has none among \"id\", \"price\".");
   }
 
   @Test
@@ -259,6 +259,30 @@ class OfferCommandTest {
     Files.writeString(folder.resolve("shop.json"), SETTINGS.replace("\"EUR\"", "\"GBP\""));
     assertThat(offer(List.of("#1")).err())
         .contains("shop.json:5: currency must be that of the catalogue, EUR, but is GBP.");
+  }
+
+  /** What a customer has to know to read it without the trade's words. */
+  @Test
+  void saysWhatIsBuiltInWhatItStaysBelowAndThatStockWasNotLookedAt() throws IOException {
+    Files.writeString(
+        folder.resolve("shop.json"),
+        SETTINGS.replace("\"validDays\"", "\"notIncluded\": [], \"validDays\""));
+
+    var run = offer(List.of("#1"));
+
+    assertThat(run.err()).contains("Without --stock nothing is said of what is in stock");
+    assertThat(run.out().replaceAll("\\s+", " "))
+        .contains(
+            "Built into its parts: ",
+            "Ready to fly each weighs less than 250 g",
+            "Whether all of it is in stock is told on ordering.",
+            "2, 1 spare")
+        .doesNotContain("Not included");
+    assertThat(file("offer.html"))
+        .contains("Built into its parts: ", "2, 1 spare")
+        .doesNotContain("Not included");
+    assertThat(withStock("id,stock,price\nx,1,1\n", "--force", "--quiet").out())
+        .doesNotContain("told on ordering");
   }
 
   @Test
@@ -310,7 +334,7 @@ class OfferCommandTest {
     assertThat(offer(List.of("#1", "#1")).err())
         .contains("builds must differ, but #1 is there twice");
     assertThat(offer(List.of("#99")).err())
-        .contains("RESULT.json: must hold a candidate 99, but has");
+        .contains("result.json: must hold a candidate 99, but has");
     assertThat(offer(List.of("#0")).exitCode()).isEqualTo(ExitCode.USAGE);
     assertThat(CommandRun.of(
                 "offer", "a.json#1", "b.json#1", "--settings", "s.json", "--date", "2026-01-01")
@@ -319,6 +343,12 @@ class OfferCommandTest {
     assertThat(CommandRun.of("offer", "a.json#1", "--settings", "s.json", "--date", "31.5.2026")
             .err())
         .contains("--date must be a day such as 2026-05-31, but is \"31.5.2026\"");
+    assertThat(CommandRun.of("offer", "a.json#1", "--settings", "s.json", "--date", "2026-02-29")
+            .err())
+        .contains("--date must be a day of the calendar, but \"2026-02-29\" is none;");
+    assertThat(CommandRun.of("offer", "#1", "--settings", "s.json", "--date", "2026-02-28")
+            .err())
+        .contains("\"#1\" must name its file before #");
   }
 
   @Test

@@ -115,6 +115,6 @@ class VerifyCommandTest {
     assertThat(run.exitCode()).isEqualTo(ExitCode.BAD_DATA);
     assertThat(run.err())
         .contains(
-            "marsh.json must be a result of recommend, but has no candidates, inputs and standing.");
+            "marsh.json: must be a result of recommend, but has no candidates, inputs and standing.");
   }
 }

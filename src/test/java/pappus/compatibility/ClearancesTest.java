@@ -229,7 +229,7 @@ class ClearancesTest {
   /** The receiver takes one, a transmitter that makes do with half of one none. */
   @Test
   void countsSerialPorts() {
-    assertIs(one(build(), "serial-ports"), "serial ports taken", "pieces", 1, 3, true);
+    assertIs(one(build(), "serial-ports"), "serial ports that must be there", "pieces", 1, 3, true);
     assertThat(one(build().with(Role.GPS, gps()), "serial-ports").value()).isEqualTo(2);
     assertThat(one(build(with(transmitter(), "serial", SerialNeed.FULL)), "serial-ports")
             .value())

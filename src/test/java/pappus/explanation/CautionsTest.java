@@ -25,7 +25,7 @@ class CautionsTest {
                 .assess(BuildText.parse(String.join(",", SmallShop.ONE_BUILD), FEW)),
             SmallShop.scenario("")))
         .containsExactly(
-            "Estimates: nothing of this build was measured. Weigh it, fly it gently, and plan with the lower figure before you promise anything.",
+            "Estimates: nothing of this build was measured. Weigh it, fly it gently, and plan with the lower figure.",
             "Bench: propellers off until the last step; check polarity with a meter; first power through a current limiter.",
             "Pack: choose Li-ion, energy cells on the charger, stay with it, charge at 1 C at most unless its maker says more; never charge a puffed, dented or over-drained pack.",
             "Video: never power a transmitter without its antenna; permitted power and channel are local law.",

@@ -22,7 +22,7 @@ public final class OfferPage {
    * @param figures mass and thrust
    * @param price what the customer pays
    * @param tax how much of it is tax; empty where none is told
-   * @param standIns what is hard to believe, then what takes the place of what is out
+   * @param notes what is built in, what is hard to believe, then what takes the place of what is out
    */
   public record Card(
       String title,
@@ -31,9 +31,9 @@ public final class OfferPage {
       String figures,
       String price,
       String tax,
-      java.util.List<String> standIns) {
+      java.util.List<String> notes) {
     public Card {
-      standIns = java.util.List.copyOf(standIns);
+      notes = java.util.List.copyOf(notes);
     }
   }
 
@@ -54,7 +54,11 @@ public final class OfferPage {
           report.figures(build),
           report.price(build.totals().gross()),
           report.tax(build).orElse(""),
-          Stream.concat(report.disbelief(build).stream(), report.standIns(build).stream())
+          Stream.of(
+                  report.builtIn(build).stream(),
+                  report.disbelief(build).stream(),
+                  report.standIns(build).stream())
+              .flatMap(notes -> notes)
               .toList()));
     }
     var content = new LinkedHashMap<String, Object>();
