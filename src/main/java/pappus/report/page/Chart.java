@@ -65,7 +65,10 @@ public record Chart(
   public enum Style {
     LINE("line"),
     LINE_AND_POINTS("line-points"),
+    /** Each value holds up to the next point, as with a limit that is loosened. */
     STEPS("steps"),
+    /** Each value holds back to the point before, as with a limit that is tightened. */
+    STEPS_BACK("steps-back"),
     POINTS("points"),
     FAINT_POINTS("faint-points");
 

@@ -1,6 +1,7 @@
 package pappus.report.page;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
@@ -101,7 +102,9 @@ final class FrontCharts {
       ToDoubleFunction<Assessment> across) {
     var edge = edge(across);
     var series = new ArrayList<Series>();
-    series.add(new Series("the front", Style.LINE_AND_POINTS, points(edge, across)));
+    var lightestFirst = new ArrayList<>(edge);
+    Collections.reverse(lightestFirst);
+    series.add(new Series("the front", Style.STEPS, points(lightestFirst, across)));
     series.add(new Series(
         "unsurpassed in flight, mass and price at once",
         Style.FAINT_POINTS,
@@ -117,7 +120,7 @@ final class FrontCharts {
     return Chart.xy(
         id,
         (isForRange ? "Range against " : "Endurance against ") + against,
-        "The line: the longest flights of the front. " + reading,
+        "The line: the longest flight of the front that weighs or costs no more. " + reading,
         x,
         isForRange ? Axis.of("over ground", "km", 2) : Axis.of("in the air", "min", 1),
         series,

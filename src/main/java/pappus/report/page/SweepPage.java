@@ -1,6 +1,7 @@
 package pappus.report.page;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Optional;
@@ -13,13 +14,13 @@ import pappus.explanation.SweepWords;
 import pappus.ranking.Frontier;
 import pappus.report.SweepReport;
 import pappus.report.Table;
-import pappus.report.page.Chart.Axis;
 import pappus.report.page.Chart.Mark;
 import pappus.report.page.Chart.Point;
 import pappus.report.page.Chart.Series;
 import pappus.report.page.Chart.Style;
 import pappus.scenario.Goal;
 import pappus.scenario.Scenario;
+import pappus.whatif.Axis;
 import pappus.whatif.Step;
 import pappus.whatif.Sweep;
 
@@ -65,7 +66,7 @@ public final class SweepPage {
         sweep,
         "flights",
         isForRange ? "Range" : "Endurance",
-        isForRange ? Axis.of("over ground", "km", 2) : Axis.of("in the air", "min", 1),
+        isForRange ? Chart.Axis.of("over ground", "km", 2) : Chart.Axis.of("in the air", "min", 1),
         build -> Assessment.figure(build.objective()) / (isForRange ? 1000 : 60));
   }
 
@@ -74,19 +75,19 @@ public final class SweepPage {
         sweep,
         "prices",
         "Price of the best build",
-        Axis.of("price of what has to be bought", currency, 0),
+        Chart.Axis.of("price of what has to be bought", currency, 0),
         FrontCharts::price);
   }
 
   private Chart chart(
-      Sweep sweep, String id, String what, Axis y, ToDoubleFunction<Assessment> value) {
+      Sweep sweep, String id, String what, Chart.Axis y, ToDoubleFunction<Assessment> value) {
     var along = sweep.axes().get(sweep.axes().size() - 1);
-    var numbers = along.values().stream().allMatch(SweepPage::isNumber);
-    var x = new Axis(
+    var numbers = isNumbers(along);
+    var x = new Chart.Axis(
         along.id(), along.unit(), numbers ? 2 : 0, false, numbers ? List.of() : along.values());
     var series = new ArrayList<Series>();
     if (sweep.axes().size() == 1) {
-      series.add(series("the best build", sweep.steps(), along.values(), numbers, value));
+      series.add(series("the best build", sweep.steps(), along, value));
     } else {
       var other = sweep.axes().get(0);
       for (var one : other.values()) {
@@ -94,7 +95,7 @@ public final class SweepPage {
             .filter(step -> step.values().get(0).equals(one))
             .toList();
         var name = "%s %s %s".formatted(other.id(), one, other.unit()).strip();
-        series.add(series(name, steps, along.values(), numbers, value));
+        series.add(series(name, steps, along, value));
       }
     }
     var none =
@@ -114,28 +115,35 @@ public final class SweepPage {
         table(sweep, y, value));
   }
 
-  private static boolean isNumber(String text) {
-    return text.matches("-?[0-9]+(\\.[0-9]+)?");
+  private static boolean isNumbers(Axis along) {
+    return along.values().stream().allMatch(text -> text.matches("-?[0-9]+(\\.[0-9]+)?"));
   }
 
   private static Series series(
-      String name,
-      List<Step> steps,
-      List<String> values,
-      boolean numbers,
-      ToDoubleFunction<Assessment> value) {
+      String name, List<Step> steps, Axis along, ToDoubleFunction<Assessment> value) {
+    var numbers = isNumbers(along);
     var points = new ArrayList<Point>();
     for (var step : steps) {
       var text = step.values().get(step.values().size() - 1);
       step.best()
           .build()
           .ifPresent(build -> points.add(new Point(
-              numbers ? Double.parseDouble(text) : values.indexOf(text),
+              numbers ? Double.parseDouble(text) : along.values().indexOf(text),
               value.applyAsDouble(build),
               pappus.report.BuildLines.names(build),
               "")));
     }
-    return new Series(name, Style.LINE_AND_POINTS, points);
+    points.sort(Comparator.comparingDouble(Point::x));
+    return new Series(name, numbers ? style(along) : Style.POINTS, points);
+  }
+
+  /** Between two values of a limit the best build is that of the tighter one until a better is let in. */
+  private static Style style(Axis along) {
+    return switch (along.tightens()) {
+      case DOWNWARD -> Style.STEPS;
+      case UPWARD -> Style.STEPS_BACK;
+      case NEITHER -> Style.LINE_AND_POINTS;
+    };
   }
 
   /** Where the scenario itself stands, for what it says in a number. */
@@ -158,7 +166,7 @@ public final class SweepPage {
         value, "as asked, %s %s".formatted(Spoken.number(value, 1), unit).strip());
   }
 
-  private static Table table(Sweep sweep, Axis y, ToDoubleFunction<Assessment> value) {
+  private static Table table(Sweep sweep, Chart.Axis y, ToDoubleFunction<Assessment> value) {
     var columns = new ArrayList<Table.Column>();
     sweep
         .axes()

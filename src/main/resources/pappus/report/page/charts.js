@@ -85,6 +85,9 @@ const charts = (() => {
   const symbols = [d3.symbolCircle, d3.symbolDiamond, d3.symbolSquare, d3.symbolTriangle, d3.symbolStar, d3.symbolCross];
   const dashes = ["", "7 4", "2 4", "10 3 2 3", "4 2", "1 3"];
   const dash = i => dashes[(i + Math.floor(i / TONES)) % TONES];
+  const joined = {
+    "line": d3.curveLinear, "line-points": d3.curveLinear, "steps": d3.curveStepAfter, "steps-back": d3.curveStepBefore
+  };
   const size = style => style === "faint-points" ? 14 : style === "points" ? 90 : 30;
 
   function legend(box, chart) {
@@ -94,7 +97,7 @@ const charts = (() => {
     const swatch = items.append("svg").attr("viewBox", "0 0 26 14").attr("class", (d, i) => tone(i));
     swatch.each(function (d, i) {
       const here = d3.select(this);
-      if (d.style !== "points" && d.style !== "faint-points")
+      if (joined[d.style])
         here.append("path").attr("class", "line").attr("d", "M1,7H25").attr("stroke-dasharray", dash(i));
       if (d.style !== "line")
         here.append("path").attr("class", "dot").attr("transform", "translate(13,7)")
@@ -103,19 +106,26 @@ const charts = (() => {
     items.append("span").text(d => d.name);
   }
 
-  // Words that would lie on others are left out, those of later points first.
-  function tags(points, x, y) {
+  // Each word beside its point, on the first side where it lies on no other and on no point; else it is left out.
+  function tags(points, x, y, frame) {
     const placed = [];
-    points.forEach(p => {
-      const px = x(p[0]) + 7, py = y(p[1]) - 8;
-      if (placed.every(one => Math.abs(one.x - px) > 8 * Math.max(one.text.length, p[3].length) || Math.abs(one.y - py) > 12))
-        placed.push({x: px, y: py, text: p[3]});
+    const dots = points.map(p => ({x: x(p[0]) - 5, y: y(p[1]) - 5, wide: 10, high: 10}));
+    const clear = (box, others) => others.every(one =>
+      box.x + box.wide <= one.x || one.x + one.wide <= box.x || box.y + box.high <= one.y || one.y + one.high <= box.y);
+    points.filter(p => p[3]).forEach(p => {
+      const px = x(p[0]), py = y(p[1]), wide = 7.5 * p[3].length, high = 11;
+      const box = [[6, -15], [-6 - wide, -15], [6, 5], [-6 - wide, 5], [-wide / 2, -18], [-wide / 2, 8], [10, -5], [-10 - wide, -5],
+        [-wide / 2, -31], [-wide / 2, 21], [18, -22], [-18 - wide, -22], [18, 14], [-18 - wide, 14]]
+        .map(([dx, dy]) => ({x: px + dx, y: py + dy, wide, high}))
+        .find(box => box.x > frame.left && box.x + wide < frame.right && box.y > frame.top - 12 && box.y + high < frame.bottom
+          && clear(box, placed) && clear(box, dots));
+      if (box) placed.push({...box, text: p[3]});
     });
     return placed;
   }
 
   function xy(box, chart) {
-    const width = box.clientWidth, height = Math.max(230, Math.min(360, 0.66 * width));
+    const width = room(box), height = Math.max(230, Math.min(360, 0.66 * width));
     const svg = svgIn(box, width, height, chart.title + ". " + chart.reading);
     const points = chart.series.flatMap(one => one.points);
     const upright = chart.marks.filter(one => !one.across);
@@ -127,8 +137,8 @@ const charts = (() => {
     const line = d3.line(p => x(p[0]), p => y(p[1]));
     chart.series.forEach((one, i) => {
       const group = svg.append("g").attr("class", tone(i));
-      if (one.style === "line" || one.style === "line-points" || one.style === "steps") {
-        const drawn = one.style === "steps" ? line.curve(d3.curveStepAfter) : line.curve(d3.curveLinear);
+      if (joined[one.style]) {
+        const drawn = line.curve(joined[one.style]);
         group.append("path").attr("class", "line").attr("d", drawn(one.points)).attr("stroke-dasharray", dash(i));
       }
       if (one.style !== "line") {
@@ -136,11 +146,12 @@ const charts = (() => {
           .attr("class", one.style === "faint-points" ? "dot faint" : "dot")
           .attr("d", d3.symbol(symbols[i % TONES], size(one.style))())
           .attr("transform", p => `translate(${x(p[0])},${y(p[1])})`);
-        group.selectAll("text").data(tags(one.points.filter(p => p[3]), x, y)).join("text").attr("class", "halo")
-          .attr("x", t => t.x).attr("y", t => t.y).text(t => t.text);
+        group.selectAll("text").data(tags(one.points, x, y, frame)).join("text").attr("class", "halo")
+          .attr("x", t => t.x).attr("y", t => t.y + t.high - 1).text(t => t.text);
       }
     });
-    upright.forEach((one, i) => mark(svg, one, x, y, frame, i, points));
+    const crossed = level.flatMap(m => d3.range(0, 1, 0.05).map(t => [x.invert(frame.left + t * (frame.right - frame.left)), m.at]));
+    upright.forEach((one, i) => mark(svg, one, x, y, frame, i, points.concat(crossed)));
     level.forEach(one => mark(svg, one, x, y, frame, 0));
     legend(box, chart);
     readout(box, svg, chart, x, y);
@@ -154,16 +165,16 @@ const charts = (() => {
   // Says the point nearest to a finger or a mouse; the table has them all for everybody.
   function readout(box, svg, chart, x, y) {
     const said = d3.select(box).append("p").attr("class", "readout").attr("aria-hidden", "true");
-    const all = chart.series.flatMap(one => one.points.map(p => ({p, name: one.name})));
+    const every = chart.series.flatMap(one => one.points.map(p => ({p, name: one.name})));
     svg.on("pointermove", event => {
       const [px, py] = d3.pointer(event);
-      const near = d3.least(all, ({p}) => Math.hypot(x(p[0]) - px, y(p[1]) - py));
+      const near = d3.least(every, ({p}) => Math.hypot(x(p[0]) - px, y(p[1]) - py));
       if (near) said.text((near.p[2] || near.name) + ": " + spoken(near.p[0], chart.x) + ", " + spoken(near.p[1], chart.y));
     });
   }
 
   function bar(box, chart) {
-    const width = box.clientWidth, height = 120;
+    const width = room(box), height = 120;
     const svg = svgIn(box, width, height, chart.title + ". " + chart.reading);
     const total = d3.sum(chart.bars, one => Math.max(0, one.value));
     const most = Math.max(total + chart.doubt, ...chart.marks.map(one => one.at));
@@ -195,7 +206,7 @@ const charts = (() => {
   }
 
   function rows(box, chart) {
-    const width = box.clientWidth, each = 46, height = 40 + each * chart.rows.length;
+    const width = room(box), each = 46, height = 40 + each * chart.rows.length;
     const svg = svgIn(box, width, height, chart.title + ". " + chart.reading);
     const values = chart.rows.flatMap(r => [r.low, r.high, r.at - r.doubt, r.at + r.doubt]).concat(chart.marks.map(m => m.at));
     const frame = {left: 8, right: width - 14, top: 6, bottom: height - 36};
@@ -218,17 +229,32 @@ const charts = (() => {
       .attr("text-anchor", "end").text(titled(chart.x));
   }
 
+  // On paper charts stand two in a row: drawn for that room, their letters keep their size.
+  const PAPER = 318;
+  let onPaper = false;
+  const room = box => onPaper ? PAPER : box.clientWidth;
+  const draw = box => {
+    const chart = pageData.charts[box.dataset.chart];
+    kinds[chart.kind](box, chart);
+  };
+  const all = document.querySelectorAll("[data-chart]");
+  function printing(isPrinting) {
+    onPaper = isPrinting;
+    all.forEach(box => { if (drawn.has(box)) draw(box); });
+  }
+  addEventListener("beforeprint", () => printing(true));
+  addEventListener("afterprint", () => printing(false));
+
   const kinds = {xy, bar, rows};
   const drawn = new WeakMap();
   const watch = new ResizeObserver(entries => entries.forEach(({target}) => {
     const width = target.clientWidth;
     if (width > 40 && drawn.get(target) !== width) {
       drawn.set(target, width);
-      const chart = pageData.charts[target.dataset.chart];
-      kinds[chart.kind](target, chart);
+      draw(target);
     }
   }));
-  document.querySelectorAll("[data-chart]").forEach(box => watch.observe(box));
+  all.forEach(box => watch.observe(box));
 
   return {
     /** Rings one point of a chart. */
