@@ -27,6 +27,7 @@ import picocli.CommandLine.Parameters;
         "Writes the bench sheet of a build: what to buy, weigh, screw and wire, first power-up, and a card for the first flights.")
 final class SheetCommand extends ToldCommand implements Callable<Integer> {
   private static final String ARGUMENT = "RESULT.json#N";
+  private static final String MASSES = "weighing.csv";
 
   @Parameters(
       index = "0",
@@ -58,11 +59,15 @@ final class SheetCommand extends ToldCommand implements Callable<Integer> {
     var sheet = BenchSheet.of(assessment, inputs.assessor(), rank, remarks);
     var report = new SheetReport(inputs.scenario(), sheet);
     var json = report.json(run(inputs), rank, changed);
-    output(inputs.scenario())
-        .write(new TreeMap<>(Map.of(
-            "sheet.html", new SheetPage(Version.tool()).of(sheet),
-            "sheet.json", json,
-            "weighing.csv", report.csv())));
+    write(
+        inputs,
+        new TreeMap<>(Map.of(
+            "sheet.html",
+            new SheetPage(Version.tool()).of(sheet),
+            "sheet.json",
+            json,
+            MASSES,
+            report.csv())));
     out()
         .print(
             switch (format(Format.CSV, Format.MARKDOWN)) {
@@ -73,6 +78,20 @@ final class SheetCommand extends ToldCommand implements Callable<Integer> {
             });
     out().flush();
     return sheet.isSound() ? ExitCode.OK : ExitCode.NO;
+  }
+
+  /** What somebody wrote into the table of masses is their work: the rest is renewed without it. */
+  private void write(Inputs inputs, Map<String, String> files) {
+    var folder = output(inputs.scenario());
+    if (!isForced() && folder.isEdited(MASSES)) {
+      files.remove(MASSES);
+      if (!isQuiet()) {
+        err()
+            .println("%s was filled in and is left as it is; --force writes it anew."
+                .formatted(Shown.name(folder.file(MASSES).toString())));
+      }
+    }
+    folder.write(files);
   }
 
   private int rank() {

@@ -13,6 +13,7 @@ import pappus.catalog.Frame;
 import pappus.catalog.Role;
 import pappus.catalog.Sale;
 import pappus.catalog.Screw;
+import pappus.compatibility.Hardware;
 import pappus.compatibility.Placing;
 import pappus.compatibility.PowerPlan;
 import pappus.compatibility.StackPlan;
@@ -115,6 +116,16 @@ public final class BenchWords {
         : missing > 0
             ? "add %s mm each".formatted(millimetres)
             : "cut off %s mm each".formatted(millimetres);
+  }
+
+  /** Wire that motors lack, which is not among the parts; empty where theirs is long enough. */
+  public static Optional<String> wireToBuy(Hardware.MotorWire wire) {
+    var missing = StrictMath.ceil(wire.missingMillimetres());
+    return missing <= 0
+        ? Optional.empty()
+        : Optional.of(
+            "Wire to lengthen the motors' own is no part of the catalogue and not in the price: %s pieces of %s mm, AWG %s, and the overlap of each joint."
+                .formatted(wire.wires(), Spoken.number(missing, 0), wire.gauge()));
   }
 
   /** A selling unit. */

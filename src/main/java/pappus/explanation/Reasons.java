@@ -35,7 +35,7 @@ public final class Reasons {
     return assessment
         .tightest()
         .map(limit -> limit.met()
-            ? "What binds is " + limit.label() + ": " + room(limit) + "."
+            ? "The limit with the least room is " + limit.label() + ": " + room(limit) + "."
             : "Broken: " + broken(limit) + ".")
         .orElse("Nothing could be computed.");
   }
@@ -208,7 +208,10 @@ public final class Reasons {
         band.largestFirst().stream().limit(2).map(one -> one.doubt().label()).toList();
     var text = new StringBuilder("The band is ±" + percent(band.halfWidth())
         + " %; most of it comes from " + String.join(" and ", largest) + ".");
-    var worth = band.worthMeasuring();
+    // What leaves the band as it is told is not worth a word.
+    var worth = band.worthMeasuring().stream()
+        .filter(one -> !percent(band.halfWidthAfter(one)).equals(percent(band.halfWidth())))
+        .toList();
     for (var i = 0; i < worth.size(); i++) {
       var after = percent(band.halfWidthAfter(worth.get(i)));
       text.append(

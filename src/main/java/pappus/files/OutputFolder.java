@@ -52,6 +52,18 @@ public final class OutputFolder {
     return folder.resolve(name);
   }
 
+  /** Whether a file of it was written here and then changed by somebody. */
+  public boolean isEdited(String name) {
+    try {
+      var before = known().get(name);
+      return before != null
+          && Files.isRegularFile(file(name))
+          && !Source.sha256(Files.readAllBytes(file(name))).equals(before);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
   /**
    * Writes texts into files of these names, all or none.
    *

@@ -151,6 +151,20 @@ public final class OfferReport {
                 price(build.totals().net())));
   }
 
+  /** Which of the units are spares; empty where none are. */
+  public Optional<String> spares() {
+    var spares = new LinkedHashMap<String, Integer>();
+    offer.builds().stream()
+        .flatMap(build -> build.lines().stream())
+        .filter(line -> line.spareUnits() > 0)
+        .forEach(line -> spares.put(line.what(), line.spareUnits()));
+    return spares.isEmpty()
+        ? Optional.empty()
+        : Optional.of(spares.entrySet().stream()
+            .map(one -> "%s %s".formatted(one.getKey(), one.getValue()))
+            .collect(Collectors.joining(", ", "Spares among them, in the units sold: ", ".")));
+  }
+
   /** What the shop adds to each build, with its price. */
   public List<String> added() {
     return settings.added().stream()
@@ -224,7 +238,7 @@ public final class OfferReport {
     for (var i = 0; i < offer.builds().size(); i++) {
       for (var line : offer.builds().get(i).lines()) {
         var row = rows.computeIfAbsent(line.part().id(), id -> row(line));
-        row.set(4 + i, units(line));
+        row.set(4 + i, line.standing() == OfferLine.Standing.CUSTOMERS ? "yours" : line.units());
         if (offer.isCounted() && line.standing() == OfferLine.Standing.SHORT) {
           row.set(row.size() - 1, standing(line));
         }
@@ -236,15 +250,6 @@ public final class OfferReport {
         .forEach(
             row -> byUse.computeIfAbsent(row.get(0), what -> new ArrayList<>()).add(row));
     return new Table(columns, byUse.values().stream().flatMap(List::stream).toList());
-  }
-
-  /** Units to buy; how many of them do not fly is told beside them. */
-  private static Object units(OfferLine line) {
-    return line.standing() == OfferLine.Standing.CUSTOMERS
-        ? "yours"
-        : line.spareUnits() == 0
-            ? line.units()
-            : "%s, %s spare".formatted(line.units(), line.spareUnits());
   }
 
   private List<Object> row(OfferLine line) {
@@ -291,6 +296,7 @@ public final class OfferReport {
     lines.blank().say(conditions());
     lines.blank();
     parts().lines(width).forEach(line -> lines.row(line, 4));
+    spares().ifPresent(lines::say);
     if (!settings.leftOut().isEmpty()) {
       lines.blank().say("Not included: " + notIncluded() + ".");
     }

@@ -148,6 +148,13 @@ final class Weighing {
                 Table.Column.number(currency, "price", 2),
                 Table.Column.text("part", "part")),
             rows),
-        List.of(BenchWords.SPARES));
+        says());
+  }
+
+  private List<String> says() {
+    var says = new ArrayList<String>();
+    assessment.fitting().hardware().motorWire().flatMap(BenchWords::wireToBuy).ifPresent(says::add);
+    says.add(BenchWords.SPARES);
+    return says;
   }
 }

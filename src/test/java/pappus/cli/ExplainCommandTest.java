@@ -39,7 +39,7 @@ class ExplainCommandTest {
     assertThat(run.err()).isEmpty();
     assertThat(unwrapped(run))
         .contains(
-            " The best build of this scenario, proven, reaches 47.0 min, 4.7 s more. What binds is ",
+            " The best build of this scenario, proven, reaches 47.0 min, 4.7 s more. The limit with the least room is ",
             " Room left:",
             "\n- thrust in mid-flight: 44.60 gf left of 381.8 gf at least.",
             " One gram more costs 17 s, one watt more beside the motors 1.7 min.",

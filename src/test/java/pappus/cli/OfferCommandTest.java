@@ -276,10 +276,10 @@ class OfferCommandTest {
             "Built into its parts: ",
             "Ready to fly each weighs less than 250 g",
             "Whether all of it is in stock is told on ordering.",
-            "2, 1 spare")
+            "Spares among them, in the units sold: propeller 1.")
         .doesNotContain("Not included");
     assertThat(file("offer.html"))
-        .contains("Built into its parts: ", "2, 1 spare")
+        .contains("Built into its parts: ", "Spares among them, in the units sold: propeller 1.")
         .doesNotContain("Not included");
     assertThat(withStock("id,stock,price\nx,1,1\n", "--force", "--quiet").out())
         .doesNotContain("told on ordering");

@@ -45,7 +45,11 @@ class RecommendCommandTest {
     assertThat(few.out())
         .startsWith("marsh\nStand still over the reeds.\n")
         .contains("\n #     min  plan on      g   T/W  hover W  price\n 1 ")
-        .contains("\n1. ", "Ahead of the next by ", "What binds is ", "! Bench: propellers off")
+        .contains(
+            "\n1. ",
+            "Ahead of the next by ",
+            "The limit with the least room is ",
+            "! Bench: propellers off")
         .contains("Proven: no other combination in this catalogue does better. ")
         .endsWith("yours to check.\n");
   }

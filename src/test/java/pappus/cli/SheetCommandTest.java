@@ -137,10 +137,18 @@ class SheetCommandTest {
     sheet("#1");
     Files.writeString(folder.resolve("out/weighing.csv"), "what,grams\ndry,80\n");
 
+    Files.delete(folder.resolve("out/sheet.html"));
+
     var run = sheet("#1");
 
-    assertThat(run.exitCode()).isEqualTo(ExitCode.CANNOT_CREATE);
+    assertThat(run.exitCode()).isEqualTo(ExitCode.OK);
+    assertThat(run.err()).contains("weighing.csv was filled in and is left as it is");
     assertThat(file("weighing.csv")).isEqualTo("what,grams\ndry,80\n");
+    assertThat(folder.resolve("out/sheet.html")).exists();
+    assertThat(sheet("#1").err()).as("again").contains("is left as it is");
+
+    assertThat(sheet("#1", "--force").err()).isEmpty();
+    assertThat(file("weighing.csv")).startsWith("what,grams,pieces");
   }
 
   @Test

@@ -44,9 +44,10 @@ class ReasonsTest {
     var thrust = new Limit("thrust-to-weight", "thrust over weight", "", 2.25, 2, false, true);
 
     assertThat(Reasons.binding(Changed.limits(FIRST, List.of(mass, thrust))))
-        .isEqualTo("What binds is thrust over weight: 0.25 left of 2.00 at least.");
+        .isEqualTo(
+            "The limit with the least room is thrust over weight: 0.25 left of 2.00 at least.");
     assertThat(Reasons.binding(Changed.limits(FIRST, List.of(mass))))
-        .isEqualTo("What binds is all-up mass: 70.00 g left of 250.0 g.");
+        .isEqualTo("The limit with the least room is all-up mass: 70.00 g left of 250.0 g.");
   }
 
   @Test
@@ -150,6 +151,19 @@ class ReasonsTest {
             "The band is ±8 %; most of it comes from the cells' resistance and the motor's resistance."
                 + " A full discharge of this pack with a ten-second step would take it to ±4 %,"
                 + " thrust-stand rows of this motor with this board to ±7 %.");
+  }
+
+  @Test
+  void namesNoMeasurementThatLeavesTheBandAsItIsTold() {
+    var band = new Band(
+        100,
+        List.of(
+            new Contribution(Doubt.CELL_RESISTANCE, "b", 0.30, -5, 5, 5),
+            new Contribution(Doubt.RESISTANCE, "c", 0.05, 0.5, 0.5, 0.5)));
+
+    assertThat(Reasons.doubt(band))
+        .doesNotContain("thrust-stand rows")
+        .contains("A full discharge of this pack");
   }
 
   @Test
