@@ -14,8 +14,10 @@ import pappus.assessment.Draw;
 import pappus.catalog.Build;
 import pappus.catalog.Parts;
 import pappus.catalog.Role;
+import pappus.compatibility.Hardware;
 import pappus.compatibility.Rules;
 import pappus.compatibility.Stock;
+import pappus.explanation.BenchWords;
 import pappus.scenario.Flight;
 import pappus.scenario.Scenarios;
 
@@ -73,6 +75,14 @@ final class BenchSheetTest {
     assertThat(screws.subList(1, 6)).containsExactly("M2", 4.0, 16, 1.5, 1.0);
     assertThat(strap.get(5)).isEqualTo(48.0);
     assertThat(strap.get(6).toString()).endsWith(", of which the pack needs 152 mm");
+  }
+
+  /** Wire is sold by the metre and is no part, so who buys by the list has to be told of it. */
+  @Test
+  void tellsOfWireThatTheMotorsLack() {
+    assertThat(BenchWords.wireToBuy(new Hardware.MotorWire(28, 12, 124.2, 90)))
+        .hasValueSatisfying(text -> assertThat(text).contains("12 pieces of 35 mm, AWG 28"));
+    assertThat(BenchWords.wireToBuy(new Hardware.MotorWire(28, 12, 90, 90))).isEmpty();
   }
 
   @Test

@@ -115,8 +115,10 @@ public final class SweepPage {
         table(sweep, y, value));
   }
 
+  /** Two values make no curve. */
   private static boolean isNumbers(Axis along) {
-    return along.values().stream().allMatch(text -> text.matches("-?[0-9]+(\\.[0-9]+)?"));
+    return along.values().size() > 2
+        && along.values().stream().allMatch(text -> text.matches("-?[0-9]+(\\.[0-9]+)?"));
   }
 
   private static Series series(
