@@ -81,21 +81,27 @@ public final class SweepPage {
 
   private Chart chart(
       Sweep sweep, String id, String what, Chart.Axis y, ToDoubleFunction<Assessment> value) {
-    var along = sweep.axes().get(sweep.axes().size() - 1);
+    var axes = sweep.axes();
+    // What has more values is drawn along the page.
+    var index =
+        axes.size() == 2 && axes.get(0).values().size() > axes.get(1).values().size()
+            ? 0
+            : axes.size() - 1;
+    var along = axes.get(index);
     var numbers = isNumbers(along);
     var x = new Chart.Axis(
         along.id(), along.unit(), numbers ? 2 : 0, false, numbers ? List.of() : along.values());
     var series = new ArrayList<Series>();
-    if (sweep.axes().size() == 1) {
-      series.add(series("the best build", sweep.steps(), along, value));
+    if (axes.size() == 1) {
+      series.add(series("the best build", sweep.steps(), along, 0, value));
     } else {
-      var other = sweep.axes().get(0);
+      var other = axes.get(1 - index);
       for (var one : other.values()) {
         var steps = sweep.steps().stream()
-            .filter(step -> step.values().get(0).equals(one))
+            .filter(step -> step.values().get(1 - index).equals(one))
             .toList();
         var name = "%s %s %s".formatted(other.id(), one, other.unit()).strip();
-        series.add(series(name, steps, along, value));
+        series.add(series(name, steps, along, index, value));
       }
     }
     var none =
@@ -122,11 +128,11 @@ public final class SweepPage {
   }
 
   private static Series series(
-      String name, List<Step> steps, Axis along, ToDoubleFunction<Assessment> value) {
+      String name, List<Step> steps, Axis along, int index, ToDoubleFunction<Assessment> value) {
     var numbers = isNumbers(along);
     var points = new ArrayList<Point>();
     for (var step : steps) {
-      var text = step.values().get(step.values().size() - 1);
+      var text = step.values().get(index);
       step.best()
           .build()
           .ifPresent(build -> points.add(new Point(
