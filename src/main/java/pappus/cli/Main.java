@@ -1,7 +1,9 @@
 package pappus.cli;
 
+import java.io.IOException;
 import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import pappus.explanation.Spoken;
 import pappus.files.CannotCreateException;
@@ -114,7 +116,7 @@ public final class Main {
       command.getErr().println(e.getMessage());
       return ExitCode.CANNOT_CREATE;
     }
-    if (e instanceof java.io.IOException || e instanceof java.io.UncheckedIOException) {
+    if (e instanceof IOException || e instanceof UncheckedIOException) {
       command.getErr().println("Reading or writing failed: " + e.getMessage());
       return ExitCode.IO;
     }

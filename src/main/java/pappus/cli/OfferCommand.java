@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.concurrent.Callable;
@@ -225,7 +226,7 @@ final class OfferCommand extends ToldCommand implements Callable<Integer> {
     }
     var builds = new LinkedHashMap<Integer, Build>();
     (named.isEmpty() ? desk.pick(all) : named)
-        .forEach(rank -> builds.put(rank, java.util.Objects.requireNonNull(all.get(rank))));
+        .forEach(rank -> builds.put(rank, Objects.requireNonNull(all.get(rank))));
     return builds;
   }
 

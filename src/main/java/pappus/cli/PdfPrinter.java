@@ -5,6 +5,7 @@ import static java.nio.charset.StandardCharsets.ISO_8859_1;
 import java.io.File;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.file.DirectoryNotEmptyException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -113,7 +114,7 @@ final class PdfPrinter {
       for (var path : paths.sorted(Comparator.reverseOrder()).toList()) {
         Files.deleteIfExists(path);
       }
-    } catch (UncheckedIOException | java.nio.file.DirectoryNotEmptyException goneOrHeld) {
+    } catch (UncheckedIOException | DirectoryNotEmptyException goneOrHeld) {
       // A browser that was killed may still write.
     }
   }

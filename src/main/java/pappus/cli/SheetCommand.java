@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.concurrent.Callable;
 import pappus.assessment.Assessment;
@@ -124,10 +125,10 @@ final class SheetCommand extends ToldCommand implements Callable<Integer> {
     }
   }
 
-  private static java.util.Optional<String> unlike(Assessment assessment, ToldRow row) {
+  private static Optional<String> unlike(Assessment assessment, ToldRow row) {
     return assessment.milliseconds() == row.milliseconds()
-        ? java.util.Optional.empty()
-        : java.util.Optional.of(String.format(
+        ? Optional.empty()
+        : Optional.of(String.format(
             Locale.ROOT,
             "It flies %.3f s, but was told to fly %.3f s.",
             assessment.milliseconds() / 1000.0,

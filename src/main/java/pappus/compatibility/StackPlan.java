@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import pappus.catalog.Adapter;
 import pappus.catalog.Frame;
+import pappus.catalog.Role;
 
 /**
  * Where boards stand on the frame, at which height between its plates.
@@ -69,7 +70,7 @@ public record StackPlan(
    * @param partId its part
    * @param turned whether it stands on its corner
    */
-  public record Layer(pappus.catalog.Role what, String partId, boolean turned) {}
+  public record Layer(Role what, String partId, boolean turned) {}
 
   /** Height left above the column that is closest to the plate, mm; empty where nothing is above. */
   public Optional<Double> heightLeftMillimetres() {
@@ -85,7 +86,7 @@ public record StackPlan(
   }
 
   /** Where a role's part stands, mm forward of the motor centre, if it stands in a column. */
-  public Optional<Double> xMillimetres(pappus.catalog.Role role) {
+  public Optional<Double> xMillimetres(Role role) {
     return columns.stream()
         .filter(column -> column.layers().stream().anyMatch(layer -> layer.what() == role))
         .map(column -> column.position().xMillimetres())

@@ -4,10 +4,13 @@ import de.siegmar.fastcsv.reader.CommentStrategy;
 import de.siegmar.fastcsv.reader.CsvParseException;
 import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.FieldMismatchStrategy;
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import pappus.quantity.Require;
 
 /**
  * A CSV file read strictly: lines that start with # are remarks, the first other one names the columns, and
@@ -90,8 +93,8 @@ public final class CsvTable {
     } catch (CsvParseException e) {
       problems.add(notCsv(source.name(), String.valueOf(e.getMessage())));
       return new CsvTable(source.name(), Optional.empty(), List.of());
-    } catch (java.io.IOException e) {
-      throw new java.io.UncheckedIOException(e);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
     }
     if (header.isEmpty()) {
       problems.add(
@@ -195,11 +198,7 @@ public final class CsvTable {
         file,
         row.line(),
         "%s must be a plain number from %s to %s, but is %s."
-            .formatted(
-                column,
-                pappus.quantity.Require.plain(low),
-                pappus.quantity.Require.plain(high),
-                Shown.text(cell))));
+            .formatted(column, Require.plain(low), Require.plain(high), Shown.text(cell))));
     return low;
   }
 

@@ -1,5 +1,6 @@
 package pappus.offer;
 
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Base64;
 import java.util.List;
@@ -85,8 +86,7 @@ public record Shop(ShopSettings settings, Optional<String> logo, List<Fingerprin
     if (startsWith(bytes, 0xFF, 0xD8, 0xFF)) {
       return "image/jpeg";
     }
-    var head =
-        new String(bytes, 0, Math.min(bytes.length, 1000), java.nio.charset.StandardCharsets.UTF_8);
+    var head = new String(bytes, 0, Math.min(bytes.length, 1000), StandardCharsets.UTF_8);
     return head.stripLeading().startsWith("<") && head.contains("<svg") ? "image/svg+xml" : null;
   }
 

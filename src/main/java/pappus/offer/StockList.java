@@ -17,6 +17,7 @@ import pappus.files.Problems;
 import pappus.files.Shown;
 import pappus.files.Source;
 import pappus.quantity.Money;
+import pappus.quantity.Require;
 
 /**
  * What a shop exports of its stock: columns id, stock in selling units, and price of one selling unit. Cells of other
@@ -62,7 +63,7 @@ public final class StockList {
             source.name(),
             row.line(),
             "stock must be a whole number of selling units, but is %s."
-                .formatted(pappus.quantity.Require.plain(units))));
+                .formatted(Require.plain(units))));
       }
       twice(part, row.line(), lines, source, bad);
       if (bad.isEmpty()) {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import pappus.assessment.Assessment;
+import pappus.catalog.Adapter;
 import pappus.catalog.Part;
 import pappus.catalog.Role;
 import pappus.catalog.Sundry;
@@ -197,7 +198,7 @@ final class Mounting {
   private static boolean holds(Hardware.Item item) {
     return item.part().isEmpty()
         ? item.label().startsWith("propeller") || item.label().startsWith("stack")
-        : item.part().filter(pappus.catalog.Adapter.class::isInstance).isPresent()
+        : item.part().filter(Adapter.class::isInstance).isPresent()
             || item.part()
                 .filter(Sundry.class::isInstance)
                 .map(Sundry.class::cast)

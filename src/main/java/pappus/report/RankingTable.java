@@ -2,6 +2,7 @@ package pappus.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import pappus.assessment.Assessment;
 import pappus.explanation.Spoken;
 import pappus.ranking.Candidate;
@@ -48,8 +49,7 @@ public final class RankingTable {
     columns.add(Table.Column.number("thrust over weight", "thrust_over_weight", 1));
     columns.add(Table.Column.number(
         scenario.flight().style() == Flight.Style.HOVER ? "W in hover" : "W, mean", "flown_w", 0));
-    columns.add(
-        Table.Column.number(currency, "price_" + currency.toLowerCase(java.util.Locale.ROOT), 0));
+    columns.add(Table.Column.number(currency, "price_" + currency.toLowerCase(Locale.ROOT), 0));
     columns.add(Table.Column.text("to know", "to_know"));
     columns.add(Table.Column.text("", "build"));
     var cells = new ArrayList<List<Object>>();

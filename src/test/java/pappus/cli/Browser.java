@@ -4,8 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.deque.html.axecore.results.Rule;
 import com.deque.html.axecore.selenium.AxeBuilder;
+import java.io.File;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -85,7 +87,7 @@ final class Browser implements AutoCloseable {
   }
 
   private static Optional<Path> found(Stream<String> names) {
-    var folders = System.getenv("PATH").split(java.io.File.pathSeparator);
+    var folders = System.getenv("PATH").split(File.pathSeparator);
     return names
         .flatMap(name -> Stream.of(folders).map(folder -> Path.of(folder, name)))
         .filter(Files::isExecutable)
@@ -204,7 +206,7 @@ final class Browser implements AutoCloseable {
     options.setPageSize(new org.openqa.selenium.print.PageSize(29.7, 21));
     var pdf = Base64.getDecoder().decode(driver.print(options).getContent());
     write(name + ".pdf", pdf);
-    var text = new String(pdf, java.nio.charset.StandardCharsets.ISO_8859_1);
+    var text = new String(pdf, StandardCharsets.ISO_8859_1);
     assertThat(text).startsWith("%PDF-").contains("%%EOF");
     return text.split("/Type\\s*/Page\\b", -1).length - 1;
   }

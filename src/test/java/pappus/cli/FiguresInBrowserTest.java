@@ -3,10 +3,12 @@ package pappus.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -116,10 +118,7 @@ final class FiguresInBrowserTest {
   }
 
   private static int sheets(byte[] pdf) {
-    return new String(pdf, java.nio.charset.StandardCharsets.ISO_8859_1)
-            .split("/Type\\s*/Page\\b", -1)
-            .length
-        - 1;
+    return new String(pdf, StandardCharsets.ISO_8859_1).split("/Type\\s*/Page\\b", -1).length - 1;
   }
 
   /** Names that try to be more than names stay names, in the page and in what is pasted elsewhere. */
@@ -137,7 +136,7 @@ final class FiguresInBrowserTest {
     assertThat(CommandRun.recommend(typed, "--report").exitCode()).isZero();
 
     var page = hostile.resolve("out/report.html");
-    assertThat(Files.readString(page).toLowerCase(java.util.Locale.ROOT).split("<script", -1))
+    assertThat(Files.readString(page).toLowerCase(Locale.ROOT).split("<script", -1))
         .hasSize(3);
     try (var browser = Browser.on(page)) {
       assertThat(browser.complaints()).isEmpty();

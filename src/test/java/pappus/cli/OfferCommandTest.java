@@ -5,11 +5,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import pappus.explanation.Spoken;
 import pappus.shop.SmallShop;
 import tools.jackson.databind.JsonNode;
 
@@ -127,11 +129,9 @@ class OfferCommandTest {
     var band = candidate(1).path("band");
     assertThat(run.json().path("builds").path(0).path("planWithSeconds").asDouble())
         .isEqualTo(band.path("lowSeconds").asDouble());
-    var best =
-        pappus.explanation.Spoken.minutes(candidate(1).path("milliseconds").asLong() / 1000.0);
+    var best = Spoken.minutes(candidate(1).path("milliseconds").asLong() / 1000.0);
     // Rounded down: a promise is kept.
-    var plan =
-        pappus.explanation.Spoken.minutes(Math.floor(band.path("lowSeconds").asDouble() / 30) * 30);
+    var plan = Spoken.minutes(Math.floor(band.path("lowSeconds").asDouble() / 30) * 30);
     assertThat(plan).isNotEqualTo(best);
     assertThat(file("offer.html"))
         .contains("Plan with " + plan + " min")
@@ -404,7 +404,7 @@ class OfferCommandTest {
   @Test
   void saysWhatIsMissingForAPdf() {
     assertThat(PdfPrinter.browser("/nowhere:")).isEmpty();
-    assertThat(PdfPrinter.print(Path.of("/bin/false"), "<p>", java.time.LocalDate.of(2026, 5, 31)))
+    assertThat(PdfPrinter.print(Path.of("/bin/false"), "<p>", LocalDate.of(2026, 5, 31)))
         .isEmpty();
   }
 }

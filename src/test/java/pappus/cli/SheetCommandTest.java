@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -33,7 +34,7 @@ class SheetCommandTest {
   }
 
   private CommandRun sheet(String rank, String... more) {
-    var args = new java.util.ArrayList<>(
+    var args = new ArrayList<>(
         List.of("sheet", result + rank, "--out", typed.resolve("out").toString()));
     args.addAll(List.of(more));
     return CommandRun.of(args);

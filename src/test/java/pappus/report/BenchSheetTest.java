@@ -6,6 +6,7 @@ import static pappus.catalog.Parts.with;
 
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import pappus.assessment.Assessment;
@@ -234,8 +235,8 @@ final class BenchSheetTest {
         .sum();
 
     assertThat(sheet.steps())
-        .anyMatch(step -> step.contains(String.format(
-            java.util.Locale.ROOT, "%.1f W, %.2f A at the 16.8 V", watts, watts / 16.8)));
+        .anyMatch(step -> step.contains(
+            String.format(Locale.ROOT, "%.1f W, %.2f A at the 16.8 V", watts, watts / 16.8)));
     assertThat(sheet.steps()).anyMatch(step -> step.contains("9 V (8.55 to 9.45) for "));
   }
 

@@ -223,13 +223,15 @@ class RecordSheetTest {
   @Test
   void refusesSemicolonsBetweenCells() {
     assertThat(straps(TITLES.replace(',', ';') + "\n").problems)
-        .containsExactly("s.csv:1: must separate its cells by commas, but has semicolons.");
+        .containsExactly(
+            "s.csv:1: must separate its cells by commas, but has semicolons. Maybe export it again with commas, and points in numbers.");
   }
 
   @Test
   void refusesTabsBetweenCells() {
     assertThat(straps(TITLES.replace(',', '\t') + "\n").problems)
-        .containsExactly("s.csv:1: must separate its cells by commas, but has tabs.");
+        .containsExactly(
+            "s.csv:1: must separate its cells by commas, but has tabs. Maybe export it again with commas, and points in numbers.");
   }
 
   @Test

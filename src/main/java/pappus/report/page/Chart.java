@@ -1,9 +1,11 @@
 package pappus.report.page;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import pappus.report.Table;
 
 /**
@@ -22,7 +24,7 @@ public record Chart(
       throw new IllegalArgumentException(
           "id must be small letters, digits and hyphens, but is " + id);
     }
-    content = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(content));
+    content = Collections.unmodifiableMap(new LinkedHashMap<>(content));
   }
 
   /**
@@ -179,7 +181,7 @@ public record Chart(
         "bars",
         shares.stream()
             .map(share -> Map.of("name", share.name, "value", rounded(share.value)))
-            .map(java.util.TreeMap::new)
+            .map(TreeMap::new)
             .toList());
     content.put("total", rounded(total));
     content.put("doubt", rounded(doubt));

@@ -2,6 +2,7 @@ package pappus.report.page;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.stream.Stream;
 import pappus.explanation.Spoken;
 import pappus.offer.Offer;
@@ -31,9 +32,9 @@ public final class OfferPage {
       String figures,
       String price,
       String tax,
-      java.util.List<String> notes) {
+      List<String> notes) {
     public Card {
-      notes = java.util.List.copyOf(notes);
+      notes = List.copyOf(notes);
     }
   }
 

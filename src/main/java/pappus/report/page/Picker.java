@@ -12,6 +12,7 @@ import pappus.catalog.Role;
 import pappus.explanation.Against;
 import pappus.explanation.Journey;
 import pappus.explanation.SweepWords;
+import pappus.quantity.Require;
 import pappus.ranking.Frontier;
 import pappus.report.BuildLines;
 import pappus.scenario.Goal;
@@ -40,12 +41,12 @@ public final class Picker {
   public record Dial(double low, double high, String unit) {
     /** As the page has it. */
     public String lowText() {
-      return pappus.quantity.Require.plain(low);
+      return Require.plain(low);
     }
 
     /** As the page has it. */
     public String highText() {
-      return pappus.quantity.Require.plain(high);
+      return Require.plain(high);
     }
   }
 

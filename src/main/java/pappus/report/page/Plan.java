@@ -1,6 +1,7 @@
 package pappus.report.page;
 
 import java.util.List;
+import pappus.quantity.Require;
 
 /**
  * A drawing to scale from above, forward up; everything in mm from its upper left corner.
@@ -53,7 +54,7 @@ public record Plan(
 
   /** A length as SVG has it. */
   public static String plain(double millimetres) {
-    return pappus.quantity.Require.plain(Math.rint(millimetres * 100) / 100);
+    return Require.plain(Math.rint(millimetres * 100) / 100);
   }
 
   /** Width on paper. */

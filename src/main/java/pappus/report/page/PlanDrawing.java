@@ -3,6 +3,8 @@ package pappus.report.page;
 import static pappus.report.page.PlanCanvas.mm;
 
 import java.util.ArrayList;
+import java.util.Objects;
+import java.util.Optional;
 import pappus.assessment.Assessment;
 import pappus.catalog.Battery;
 import pappus.catalog.Frame;
@@ -158,15 +160,14 @@ final class PlanDrawing {
   }
 
   /** Side of the square of holes of what stands in a column. */
-  private java.util.Optional<Double> mounting(Role role) {
+  private Optional<Double> mounting(Role role) {
     return role == Role.BOARD
         ? assessment.build().board().map(board -> board.mount().pattern().sideMillimetres())
         : assessment
             .build()
             .transmitter()
             .filter(unit -> unit.mount() != null)
-            .map(
-                unit -> java.util.Objects.requireNonNull(unit.mount()).pattern().sideMillimetres());
+            .map(unit -> Objects.requireNonNull(unit.mount()).pattern().sideMillimetres());
   }
 
   private void pack(Battery pack, Placing placing) {

@@ -12,6 +12,7 @@ import pappus.assessment.Limit;
 import pappus.assessment.Margins;
 import pappus.explanation.Cautions;
 import pappus.explanation.Journey;
+import pappus.explanation.Reasons;
 import pappus.explanation.Spoken;
 import pappus.ranking.Candidate;
 import pappus.ranking.Frontier;
@@ -87,7 +88,7 @@ public final class RankingPage {
         .closest()
         .map(closest -> closest.limits().stream()
             .filter(limit -> !limit.met())
-            .map(limit -> pappus.explanation.Reasons.broken(limit) + ".")
+            .map(limit -> Reasons.broken(limit) + ".")
             .toList())
         .orElse(List.of());
   }

@@ -7,9 +7,11 @@ import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.Base64;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import pappus.files.JsonText;
 
@@ -34,12 +36,12 @@ public record Shell(String title, String style, String script, String data) {
    */
   static Shell drawing(
       String title, List<Chart> charts, Map<String, Object> more, String... scripts) {
-    var data = new java.util.LinkedHashMap<String, Object>();
+    var data = new LinkedHashMap<String, Object>();
     data.put(
         "charts",
         charts.stream()
-            .collect(Collectors.toMap(
-                Chart::id, Chart::content, (one, other) -> one, java.util.TreeMap::new)));
+            .collect(
+                Collectors.toMap(Chart::id, Chart::content, (one, other) -> one, TreeMap::new)));
     data.putAll(more);
     var script = new StringBuilder("/*\n")
         .append(text(D3 + "LICENSE").strip())

@@ -12,6 +12,7 @@ import pappus.explanation.Cautions;
 import pappus.explanation.Spoken;
 import pappus.explanation.SweepWords;
 import pappus.ranking.Frontier;
+import pappus.report.BuildLines;
 import pappus.report.SweepReport;
 import pappus.report.Table;
 import pappus.report.page.Chart.Mark;
@@ -138,7 +139,7 @@ public final class SweepPage {
           .ifPresent(build -> points.add(new Point(
               numbers ? Double.parseDouble(text) : along.values().indexOf(text),
               value.applyAsDouble(build),
-              pappus.report.BuildLines.names(build),
+              BuildLines.names(build),
               "")));
     }
     points.sort(Comparator.comparingDouble(Point::x));
