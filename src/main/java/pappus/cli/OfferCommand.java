@@ -1,5 +1,6 @@
 package pappus.cli;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
@@ -17,6 +18,7 @@ import pappus.catalog.BuildText;
 import pappus.catalog.ShelfEntry;
 import pappus.explanation.Spoken;
 import pappus.files.InputException;
+import pappus.files.OutputFolder;
 import pappus.files.Problem;
 import pappus.files.Problems;
 import pappus.files.Shown;
@@ -39,6 +41,7 @@ import picocli.CommandLine.Parameters;
         "Writes the page for a customer: up to three builds of a result in selling units, with the shop's prices, tax and stock.")
 final class OfferCommand extends ToldCommand implements Callable<Integer> {
   private static final int MOST_BUILDS = 3;
+  private static final String PDF = "offer.pdf";
 
   @Parameters(
       arity = "1..*",
@@ -259,30 +262,33 @@ final class OfferCommand extends ToldCommand implements Callable<Integer> {
     }
     var page = OfferPage.of(inputs.scenario(), offer, report, Version.tool());
     var json = report.json(Version.tool());
-    var pdf = withPdf ? pdf(page, offer.date()) : Optional.<byte[]>empty();
-    output(inputs.scenario())
-        .write(
-            Map.of("offer.html", page, "offer.csv", report.csv(), "offer.json", json),
-            pdf.<Map<String, byte[]>>map(bytes -> Map.of("offer.pdf", bytes)).orElse(Map.of()));
+    var browser = withPdf
+        ? PdfPrinter.browser(String.valueOf(System.getenv("PATH")))
+        : Optional.<Path>empty();
+    var pdf = browser.flatMap(found -> PdfPrinter.print(found, page, offer.date()));
+    var folder = output(inputs.scenario());
+    folder.write(
+        Map.of("offer.html", page, "offer.csv", report.csv(), "offer.json", json),
+        pdf.<Map<String, byte[]>>map(bytes -> Map.of(PDF, bytes)).orElse(Map.of()));
+    if (pdf.isEmpty()) {
+      tellOfNoPdf(folder, browser);
+    }
     print(() -> json, () -> report.text(columns()), report::csv, report::markdown);
     return withPdf && pdf.isEmpty() ? ExitCode.CANNOT_CREATE : ExitCode.OK;
   }
 
-  private Optional<byte[]> pdf(String page, LocalDate date) {
-    var browser = PdfPrinter.browser(String.valueOf(System.getenv("PATH")));
-    if (browser.isEmpty()) {
+  /** After the other files are written: they are what can be printed instead. */
+  private void tellOfNoPdf(OutputFolder folder, Optional<Path> browser) {
+    if (withPdf) {
       err()
-          .println(
-              "offer.pdf needs an installed Chromium or Chrome, but none is on the PATH. offer.html is written: print it from any browser.");
-      return Optional.empty();
+          .println(browser
+                  .map(found -> PDF + " could not be printed by " + found.getFileName() + ".")
+                  .orElse(PDF + " needs an installed Chromium or Chrome, but none is on the PATH.")
+              + " offer.html is written: print it from any browser.");
     }
-    var pdf = PdfPrinter.print(browser.get(), page, date);
-    if (pdf.isEmpty()) {
-      err()
-          .println(
-              "offer.pdf could not be printed by %s. offer.html is written: print it from any browser."
-                  .formatted(browser.get().getFileName()));
+    var older = folder.file(PDF);
+    if (Files.exists(older) && (withPdf || !isQuiet())) {
+      err().println(Shown.name(older.toString()) + " is of an earlier offer.");
     }
-    return pdf;
   }
 }

@@ -88,10 +88,15 @@ final class PdfPrinter {
       command.add("--no-sandbox");
     }
     command.add(html.toUri().toString());
-    var process = new ProcessBuilder(command)
-        .redirectErrorStream(true)
-        .redirectOutput(ProcessBuilder.Redirect.DISCARD)
-        .start();
+    Process process;
+    try {
+      process = new ProcessBuilder(command)
+          .redirectErrorStream(true)
+          .redirectOutput(ProcessBuilder.Redirect.DISCARD)
+          .start();
+    } catch (IOException notForThisMachine) {
+      return Optional.empty();
+    }
     try {
       if (!process.waitFor(MOST_SECONDS, TimeUnit.SECONDS) || process.exitValue() != 0) {
         return Optional.empty();

@@ -1,5 +1,7 @@
 package pappus.cli;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
+
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -11,9 +13,13 @@ import java.util.concurrent.Callable;
 import pappus.assessment.Assessment;
 import pappus.catalog.BuildText;
 import pappus.explanation.Spoken;
+import pappus.files.CsvTable;
 import pappus.files.InputException;
+import pappus.files.OutputFolder;
 import pappus.files.Problem;
+import pappus.files.Problems;
 import pappus.files.Shown;
+import pappus.files.Source;
 import pappus.report.BenchSheet;
 import pappus.report.SheetReport;
 import pappus.report.ToldRow;
@@ -81,10 +87,26 @@ final class SheetCommand extends ToldCommand implements Callable<Integer> {
     return sheet.isSound() ? ExitCode.OK : ExitCode.NO;
   }
 
+  /** What was weighed of another build is refused with everything else, not left beside a sheet that it is not of. */
+  private static boolean isOfSameParts(OutputFolder folder, Map<String, String> files) {
+    var written = parts(Source.read(folder.file(MASSES)));
+    var blank = parts(Source.of(MASSES, files.getOrDefault(MASSES, "").getBytes(UTF_8)));
+    return !written.isEmpty() && blank.containsAll(written);
+  }
+
+  /** What the rows of a table are of; nothing if it cannot be read. */
+  private static List<String> parts(Source source) {
+    var unread = new Problems();
+    var table = CsvTable.read(source, unread);
+    return unread.isEmpty() && table.has("what")
+        ? table.rows().stream().map(row -> table.text(row, "what", unread)).toList()
+        : List.of();
+  }
+
   /** What somebody wrote into the table of masses is their work: the rest is renewed without it. */
   private void write(Inputs inputs, Map<String, String> files) {
     var folder = output(inputs.scenario());
-    if (!isForced() && folder.isEdited(MASSES)) {
+    if (!isForced() && folder.isEdited(MASSES) && isOfSameParts(folder, files)) {
       files.remove(MASSES);
       if (!isQuiet()) {
         err()

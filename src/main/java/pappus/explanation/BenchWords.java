@@ -205,7 +205,7 @@ public final class BenchWords {
             turned -> steps.add(
                 "A board stands on its corner: tell the flight software, then tilt the aircraft by hand and see the picture tilt alike."));
     steps.add(
-        "Motors: spin them one at a time from the flight software, and note order and direction; swap any two of a motor's three wires, or tell its controller, where it turns the wrong way.");
+        "Take the limiter out: motors draw more than it lets through, and who gets used to it at work no longer heeds it. Then the motors: spin them one at a time from the flight software, and note order and direction; swap any two of a motor's three wires, or tell its controller, where it turns the wrong way.");
     steps.add(
         "Failsafe, still without propellers: let the motors idle, switch the radio off, and see them stop.");
     steps.add(

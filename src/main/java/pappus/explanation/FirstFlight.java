@@ -22,6 +22,10 @@ public final class FirstFlight {
   public static final String LANDMARKS =
       "Volts are read in flight, under load: on the ground the same pack shows more. Land at whichever comes first, timer, charge or volts. The timer is what to plan with, and a fifth less for the first packs, each with its own turn back (common practice, no published source). The last line is the middle of the estimate: half of such builds do not last so long, so never fly to it.";
 
+  /** For legs that lead away: where they stand at any moment is not looked at. */
+  public static final String WAY_HOME =
+      "Turn back is when a fifth of the time is left, wherever the legs have led by then: where the way home takes longer than that, turn back sooner.";
+
   public static final String READINGS =
       "A difference smaller than the one named says nothing: that much the estimate does not know. Weigh first, since every other reading follows from the mass. The last word on what is safe has what you see, hear and feel.";
 

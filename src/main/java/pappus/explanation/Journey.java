@@ -9,6 +9,7 @@ import pappus.assessment.FlightEstimate;
 import pappus.assessment.Speeds;
 import pappus.assessment.Stretch;
 import pappus.physics.flight.ForwardFlight;
+import pappus.scenario.Flight.Style;
 
 /** What is flown where it is not hover, in sentences. */
 public final class Journey {
@@ -107,10 +108,21 @@ public final class Journey {
           case CRUISE ->
             all
                 + ": turn round after "
-                + kilometres(planWith * metres / 2)
+                + turnRound(course, planWith).orElseThrow()
                 + " km, half of those to plan with.";
           default -> all + rounds(flight.endurance().seconds() / course.roundSeconds());
         });
+  }
+
+  /**
+   * Kilometres after which a flight out and back turns round; empty for any other.
+   *
+   * @param planWith share of the kilometres to plan with, 0 to 1
+   */
+  public static Optional<String> turnRound(Course course, double planWith) {
+    return course.style() == Style.CRUISE && course.rangeMetres() > 0
+        ? Optional.of(atMost(planWith * course.rangeMetres() / 2))
+        : Optional.empty();
   }
 
   private static String rounds(double rounds) {
@@ -134,6 +146,12 @@ public final class Journey {
     return metres >= FAR_METRES
         ? Spoken.number(metres / 1000, 1)
         : Spoken.number(StrictMath.rint(metres / 50) / 20, 2);
+  }
+
+  /** Rounded down, for what somebody relies on. */
+  public static String atMost(double metres) {
+    var step = metres >= FAR_METRES ? 100 : 50;
+    return kilometres(StrictMath.floor(metres / step) * step);
   }
 
   /** What builds are ranked by, with its unit: minutes, or kilometres for the goal of range. */

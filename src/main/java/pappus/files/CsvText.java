@@ -34,7 +34,8 @@ public final class CsvText {
     if (value instanceof Double number) {
       return Require.plain(number);
     }
-    return value instanceof Number ? value.toString() : guarded(value.toString());
+    // After the guard, which looks at the signs themselves.
+    return value instanceof Number ? value.toString() : Shown.seen(guarded(value.toString()));
   }
 
   /**

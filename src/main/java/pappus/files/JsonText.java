@@ -44,7 +44,9 @@ public final class JsonText {
 
   private static String written(ObjectWriter writer, Object value) {
     try {
-      return writer.writeValueAsString(value);
+      // Beside line feeds such signs stand within texts only, where they may be written by their
+      // numbers.
+      return Shown.seen(writer.writeValueAsString(value));
     } catch (DatabindException e) {
       throw new IllegalArgumentException(e.getOriginalMessage(), e);
     }

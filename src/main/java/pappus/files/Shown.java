@@ -2,12 +2,16 @@ package pappus.files;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Pattern;
 
 /** Untrusted text as messages show it: on one line, without control characters, not too long. */
 public final class Shown {
   private static final int LONGEST_TEXT = 60;
   private static final int LONGEST_SENTENCE = 400;
   private static final int KEPT_END = 100;
+
+  private static final Pattern STEERING =
+      Pattern.compile("[\\p{Cc}\\p{Cf}\\p{Zl}\\p{Zp}&&[^\\t\\n]]");
 
   private Shown() {}
 
@@ -43,6 +47,21 @@ public final class Shown {
     return String.join(", ", words.subList(0, words.size() - 1))
         + " or "
         + words.get(words.size() - 1);
+  }
+
+  /**
+   * A text for a file that may be printed on a terminal: signs that move its cursor, or hide or reorder what is read,
+   * are told by their numbers, as JSON writes them; tabs and line feeds stay.
+   */
+  static String seen(String text) {
+    return STEERING.matcher(text).replaceAll(found -> {
+      var numbers = new StringBuilder();
+      found
+          .group()
+          .chars()
+          .forEach(sign -> numbers.append(String.format(Locale.ROOT, "\\\\u%04x", sign)));
+      return numbers.toString();
+    });
   }
 
   private static String escaped(String text) {

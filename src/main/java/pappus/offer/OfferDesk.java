@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Collectors;
 import pappus.assessment.Assessment;
 import pappus.assessment.Assessor;
 import pappus.assessment.Supply;
@@ -42,11 +43,21 @@ public final class OfferDesk {
     this.shop = shop;
     this.stock = Shelf.of(stock.orElse(List.of()));
     this.isCounted = stock.isPresent();
-    var sold = new Supply(supply.catalog(), this.stock, supply.flown())
+    // What is short is told line by line, with what could take its place: the build itself stays as
+    // it was asked for.
+    var sold = new Supply(supply.catalog(), outOfReach(supply), supply.flown())
         .with(this.stock.priced(supply.catalog().parts()));
     this.catalog = sold.catalog();
     this.assessor = sold.assessor(scenario);
     this.question = Question.of(catalog, assessor);
+  }
+
+  /** What no build of the result can be made from: small things that nobody has. */
+  private static Shelf outOfReach(Supply supply) {
+    return Shelf.of(supply.shelf().entries().stream()
+        .filter(entry -> supply.catalog().part(entry.id()).stream()
+            .noneMatch(part -> supply.shelf().has(part, 1)))
+        .toList());
   }
 
   /** Who judges by the shop's prices. */
@@ -211,22 +222,20 @@ public final class OfferDesk {
         there == null ? 0 : there);
   }
 
-  /** For each part that is out, the best other one; each taken before the next is looked for. */
+  /** For each part that is short, the best other one; each taken before the next is looked for. */
   private List<StandIn> standIns(Assessment assessment, List<OfferLine> lines) {
     var standIns = new ArrayList<StandIn>();
     var current = assessment;
     for (var line : lines) {
-      var role = roleOf(line.part(), current.build());
-      if (line.standing() == OfferLine.Standing.SHORT && role.isPresent()) {
-        var swap = standIn(current, role.get());
+      if (line.standing() == OfferLine.Standing.SHORT) {
+        var role = roleOf(line.part(), current.build());
+        // Where only spares are missing, nothing has to stand in.
+        var base = current;
+        var swap = line.isEnoughToFly()
+            ? Optional.<Swap>empty()
+            : role.flatMap(found -> standIn(base, found, line.part()));
         current = swap.map(Swap::assessment).orElse(current);
-        standIns.add(new StandIn(
-            role.get(),
-            line.part(),
-            swap,
-            line.inStock(),
-            totals(lines(current)),
-            planWith(current)));
+        standIns.add(new StandIn(line, role, swap, totals(lines(current)), planWith(current)));
       }
     }
     return standIns;
@@ -239,21 +248,30 @@ public final class OfferDesk {
         .findFirst();
   }
 
-  /** The best build with another part, all that changes in stock with its spares. */
-  private Optional<Swap> standIn(Assessment base, Role role) {
+  /** The best build with another part in the place of one that is out. */
+  private Optional<Swap> standIn(Assessment base, Role role, Part out) {
     return new Swapper(question)
         .all(base, role).stream()
             .filter(Swap::breaksNothing)
-            .filter(swap -> isInStock(base, swap.assessment()))
+            .filter(swap -> canBeHad(base, swap.assessment(), out))
             .min(Comparator.comparing(Swap::assessment, Pool.BEST_FIRST));
   }
 
-  /** Whether everything that a build has and another has not is in stock. */
-  private boolean isInStock(Assessment base, Assessment after) {
-    var before = lines(base).stream().map(OfferLine::part).toList();
+  /**
+   * Whether a build is as well in stock as another but for the part that is out: what comes along with the other part
+   * must be there, and small things, which few shops list, must not be known to be short.
+   */
+  private boolean canBeHad(Assessment base, Assessment after, Part out) {
+    var before = lines(base).stream()
+        .collect(Collectors.toMap(OfferLine::part, OfferLine::standing, (one, other) -> one));
     return lines(after).stream()
-        .filter(line -> !before.contains(line.part()))
-        .allMatch(line -> line.standing() == OfferLine.Standing.IN_STOCK
-            || line.standing() == OfferLine.Standing.CUSTOMERS);
+        .allMatch(line -> !line.part().equals(out)
+            && switch (line.standing()) {
+              case IN_STOCK, CUSTOMERS, NOT_COUNTED -> true;
+              case SHORT -> before.get(line.part()) == OfferLine.Standing.SHORT;
+              case TO_ORDER ->
+                before.containsKey(line.part())
+                    || roleOf(line.part(), after.build()).isEmpty();
+            });
   }
 }

@@ -23,6 +23,11 @@ public record OfferLine(
     long cents,
     Standing standing,
     int inStock) {
+  /** Whether there is enough of it but for spares. */
+  public boolean isEnoughToFly() {
+    return inStock >= units - spareUnits;
+  }
+
   /** Whether a part can be had. */
   public enum Standing {
     /** No stock was told. */

@@ -1,19 +1,18 @@
 package pappus.offer;
 
 import java.util.Optional;
-import pappus.catalog.Part;
 import pappus.catalog.Role;
 import pappus.change.Swap;
 
 /**
- * What takes the place of a part that is out of stock.
+ * What is to be done about a part that is short.
  *
- * @param role of both
- * @param out the part that is short
- * @param swap the best build with another in its place; absent if none that is in stock keeps every rule and limit
- * @param inStock selling units there are of what is short
+ * @param line of the part
+ * @param role of it in the build; empty for small things that come along
+ * @param swap the best build with another in its place; absent if that is not needed, or none that is in stock keeps
+ *     every rule and limit
  * @param totals what the whole build costs after it, and after those before it
- * @param planWith what to plan with after it, seconds or metres; 0 without a swap
+ * @param planWith what to plan with after it, seconds or metres
  */
 public record StandIn(
-    Role role, Part out, Optional<Swap> swap, int inStock, Totals totals, double planWith) {}
+    OfferLine line, Optional<Role> role, Optional<Swap> swap, Totals totals, double planWith) {}

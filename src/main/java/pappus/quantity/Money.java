@@ -37,6 +37,11 @@ public record Money(BigDecimal amount, String currency) {
     return new Money(BigDecimal.valueOf(cents, 2), currency);
   }
 
+  /** A sum of whole cents as an amount, which may be more than any one price is. */
+  public static BigDecimal sum(long cents) {
+    return BigDecimal.valueOf(cents, 2);
+  }
+
   /** The amount in whole cents, which is what searches count in. */
   public long cents() {
     return amount.unscaledValue().longValueExact();

@@ -11,6 +11,7 @@ import pappus.doubt.Band;
 import pappus.explanation.FirstFlight;
 import pappus.explanation.Journey;
 import pappus.explanation.Spoken;
+import pappus.scenario.Flight.Style;
 import pappus.scenario.Scenario;
 
 /** The card for the first flights. */
@@ -102,7 +103,13 @@ final class FlightCard {
                 Table.Column.number("mAh used", "used_mah", 0),
                 Table.Column.text("charger puts back, mAh", "charged_mah")),
             rows),
-        List.of(FirstFlight.LANDMARKS));
+        landmarkWords());
+  }
+
+  private List<String> landmarkWords() {
+    return flight.course().filter(course -> course.style() == Style.PROFILE).isPresent()
+        ? List.of(FirstFlight.LANDMARKS, FirstFlight.WAY_HOME)
+        : List.of(FirstFlight.LANDMARKS);
   }
 
   private List<Object> landmark(String what, FlightCurves.Landmark at, boolean isFlownTo) {
@@ -140,6 +147,11 @@ final class FlightCard {
       }
     });
     var says = new ArrayList<>(Journey.of(flight, band.planWith()));
+    flight
+        .course()
+        .flatMap(course -> Journey.turnRound(course, FirstFlight.FIRST_PACKS * band.planWith()))
+        .ifPresent(
+            kilometres -> says.add("First packs: turn round after %s km.".formatted(kilometres)));
     says.add("In the mean of the flight %s W. The first flight is a hover all the same."
         .formatted(Spoken.number(flight.flownW(), 0)));
     Journey.power(flight).ifPresent(says::add);

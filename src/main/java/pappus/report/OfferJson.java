@@ -3,6 +3,7 @@ package pappus.report;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.TreeMap;
 import pappus.files.JsonText;
 import pappus.offer.Offer;
 import pappus.offer.StandIn;
@@ -41,6 +42,13 @@ final class OfferJson {
       builds.add(build(i));
     }
     document.put("builds", builds);
+    document.put("pricesIncludeTax", offer.shop().settings().pricesIncludeTax());
+    document.put(
+        "added",
+        offer.shop().settings().added().stream()
+            .map(extra -> Map.of("text", extra.text(), "cents", extra.price().cents()))
+            .map(extra -> new TreeMap<String, Object>(extra))
+            .toList());
     document.put("notIncluded", offer.shop().settings().leftOut());
     document.put("cautions", report.cautions());
     return JsonText.of(document);
@@ -78,8 +86,9 @@ final class OfferJson {
 
   private Map<String, Object> standInJson(StandIn one) {
     var content = new LinkedHashMap<String, Object>();
-    content.put("role", one.role().key());
-    content.put("out", one.out().id());
+    one.role().ifPresent(role -> content.put("role", role.key()));
+    content.put("out", one.line().part().id());
+    content.put("inStock", one.line().inStock());
     one.swap().ifPresent(swap -> {
       content.put("in", swap.part().id());
       content.put("build", swap.assessment().build().toString());

@@ -45,7 +45,7 @@ public final class OfferReport {
 
   /** A price to the cent. */
   public String price(long cents) {
-    return settings.currency() + " " + Money.ofCents(cents, settings.currency()).amount();
+    return settings.currency() + " " + Money.sum(cents).toPlainString();
   }
 
   /** What it is called on the offer: a letter, and what it is best at. */
@@ -64,16 +64,17 @@ public final class OfferReport {
     return "plan with " + promised(build.planWith());
   }
 
-  /** Rounded down to half minutes, or to fifty metres: a promise is kept or it is none. */
+  /** Rounded down, to half minutes or as kilometres are told: a promise is kept or it is none. */
   private String promised(double figure) {
-    var step = isForRange ? 50 : 30;
-    return Journey.figure(isForRange, Math.floor(figure / step) * step);
+    return isForRange
+        ? Journey.atMost(figure) + " km"
+        : Journey.figure(false, Math.floor(figure / 30) * 30);
   }
 
   /** What the promise holds for, what all of them stay below, and whether stock was looked at. */
   public String conditions() {
     var cap = scenario.massCap();
-    return "Flight counted for %s%s; what differs, wind and cold most of all, shortens it. Ready to fly each weighs %s %s g (%s).%s"
+    return "Flight counted for %s, %s m above the sea%s; what differs, wind and cold most of all, shortens it. By estimate each is %s %s g ready to fly (%s) with at least %s %% confidence: weigh it before you rely on that.%s"
         .formatted(
             switch (scenario.flight().style()) {
               case HOVER -> "standing in calm air";
@@ -81,10 +82,12 @@ public final class OfferReport {
               case CRUISE -> "flying out and back over the same ground, both ways together";
               case PROFILE -> "the legs of the scenario flown in turn";
             },
+            Spoken.number(scenario.air().altitudeMetres(), 0),
             Heading.unusual(scenario).stream().map(one -> ", " + one).collect(Collectors.joining()),
-            cap.strict() ? "less than" : "at most",
-            Spoken.number(cap.grams(), 0),
+            cap.strict() ? "below" : "at most",
+            Spoken.number(cap.grams(), 1).replaceFirst("\\.0$", ""),
             Spoken.safe(cap.rule()),
+            Spoken.number(100 * cap.confidenceOrUsual(), 0),
             offer.isCounted() ? "" : " Whether all of it is in stock is told on ordering.");
   }
 
@@ -122,7 +125,7 @@ public final class OfferReport {
                 .assessment()
                 .flight()
                 .map(FlightEstimate::thrustToWeight)
-                .map(ratio -> Spoken.number(ratio, 1))
+                .map(ratio -> Spoken.number(Math.floor(10 * ratio) / 10, 1))
                 .orElse("-"));
   }
 
@@ -165,10 +168,15 @@ public final class OfferReport {
             .collect(Collectors.joining(", ", "Spares among them, in the units sold: ", ".")));
   }
 
+  /** How single prices stand to the tax; empty where the shop tells of none. */
+  private String taxed() {
+    return settings.tax() == null ? "" : settings.pricesIncludeTax() ? " with tax" : " without tax";
+  }
+
   /** What the shop adds to each build, with its price. */
   public List<String> added() {
     return settings.added().stream()
-        .map(extra -> Spoken.safe(extra.text()) + ": " + price(extra.price().cents()))
+        .map(extra -> Spoken.safe(extra.text()) + ": " + price(extra.price().cents()) + taxed())
         .toList();
   }
 
@@ -178,20 +186,28 @@ public final class OfferReport {
   }
 
   String standIn(StandIn one) {
-    var out = "%s %s is out of stock"
-        .formatted(one.role().label(), Spoken.safe(one.out().name()));
-    if (one.swap().isEmpty()) {
-      return Spoken.sentence(
-          out + ", and no other in stock keeps every rule and limit: it has to be ordered.");
+    var line = one.line();
+    var name = line.what() + " " + Spoken.safe(line.part().name());
+    var out = line.inStock() == 0
+        ? "%s is out of stock".formatted(name)
+        : "only %s in stock of %s, where %s are wanted"
+            .formatted(line.inStock(), name, line.units());
+    if (one.swap().isPresent()) {
+      var swap = one.swap().get();
+      return Spoken.sentence("%s: with %s in its place%s; then plan with %s, at %s in all."
+          .formatted(
+              out,
+              Spoken.safe(swap.part().name()),
+              new Changes(isForRange, settings.currency()).alongside(swap.alongside()),
+              promised(one.planWith()),
+              price(one.totals().gross())));
     }
-    var swap = one.swap().get();
-    return Spoken.sentence("%s: with %s in its place%s; then plan with %s, at %s in all."
-        .formatted(
-            out,
-            Spoken.safe(swap.part().name()),
-            new Changes(isForRange, settings.currency()).alongside(swap.alongside()),
-            promised(one.planWith()),
-            price(one.totals().gross())));
+    return Spoken.sentence(out
+        + (line.isEnoughToFly()
+            ? ": enough to fly, but spares have to be ordered."
+            : one.role().isPresent()
+                ? ", and no other in stock keeps every rule and limit: it has to be ordered."
+                : ": it has to be ordered."));
   }
 
   /** Every caution that goes with any of the builds, once. */
@@ -227,7 +243,7 @@ public final class OfferReport {
         Table.Column.text("what", "what"),
         Table.Column.text("part", "part"),
         Table.Column.text("sold", "unit"),
-        Table.Column.number(settings.currency() + " each", "price_each", 2)));
+        Table.Column.number(settings.currency() + " each" + taxed(), "price_each", 2)));
     for (var i = 0; i < offer.builds().size(); i++) {
       columns.add(Table.Column.number(letter(i), "units_" + letter(i).toLowerCase(Locale.ROOT), 0));
     }
@@ -297,6 +313,9 @@ public final class OfferReport {
     lines.blank();
     parts().lines(width).forEach(line -> lines.row(line, 4));
     spares().ifPresent(lines::say);
+    if (!settings.added().isEmpty()) {
+      lines.blank().say("Added to each build: " + String.join(", ", added()) + ".");
+    }
     if (!settings.leftOut().isEmpty()) {
       lines.blank().say("Not included: " + notIncluded() + ".");
     }

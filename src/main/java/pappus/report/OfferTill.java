@@ -27,6 +27,7 @@ final class OfferTill {
     var percent = settings.tax() == null
         ? ""
         : settings.tax().percent().stripTrailingZeros().toPlainString();
+    var included = settings.tax() == null ? "" : settings.pricesIncludeTax() ? "yes" : "no";
     for (var i = 0; i < offer.builds().size(); i++) {
       for (var line : offer.builds().get(i).lines()) {
         rows.add(List.of(
@@ -38,9 +39,10 @@ final class OfferTill {
             line.units(),
             line.spareUnits(),
             line.part().price().amount().toPlainString(),
-            Money.ofCents(line.cents(), settings.currency()).amount().toPlainString(),
+            Money.sum(line.cents()).toPlainString(),
             settings.currency(),
             percent,
+            included,
             OfferReport.standing(line)));
       }
       for (var extra : settings.added()) {
@@ -57,6 +59,7 @@ final class OfferTill {
             amount,
             settings.currency(),
             percent,
+            included,
             ""));
       }
     }
@@ -73,6 +76,7 @@ final class OfferTill {
             Table.Column.text("price", "price"),
             Table.Column.text("", "currency"),
             Table.Column.text("tax %", "tax_percent"),
+            Table.Column.text("tax in the price", "tax_included"),
             Table.Column.text("stock", "stock")),
         rows);
   }

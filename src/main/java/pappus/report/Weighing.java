@@ -121,19 +121,12 @@ final class Weighing {
           line.fromHand(),
           line.owned() ? 0 : line.units(),
           BenchWords.unit(part.sold()),
-          Money.ofCents(line.cents(), part.price().currency()).amount(),
+          Money.sum(line.cents()),
           BenchTable.named(part)));
     }
     var currency = rows.isEmpty() ? "" : BuildLines.currency(assessment);
     if (!rows.isEmpty()) {
-      rows.add(List.of(
-          "in all",
-          "",
-          "",
-          "",
-          "",
-          Money.ofCents(assessment.cost().cents(), currency).amount(),
-          ""));
+      rows.add(List.of("in all", "", "", "", "", Money.sum(assessment.cost().cents()), ""));
     }
     return new SheetSection(
         "purchases",

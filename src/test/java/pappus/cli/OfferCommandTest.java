@@ -185,6 +185,66 @@ class OfferCommandTest {
     assertThat(file("offer.html")).contains("no other in stock keeps every rule and limit");
   }
 
+  /** What is small comes with the build and is told, not silently swapped or left out. */
+  @Test
+  void keepsTheBuildWhereSmallThingsAreShort() throws IOException {
+    var counted = offer(List.of("#1"), "--format", "json").json().path("builds").path(0);
+    var screws = line(offer(List.of("#1"), "--format", "json"), "hawthorn-m2x4");
+
+    var run = withStock("id,stock\nhawthorn-m2x4,0\n", "--format", "json", "--force");
+
+    var build = run.json().path("builds").path(0);
+    assertThat(build.path("grams").asDouble()).isEqualTo(counted.path("grams").asDouble());
+    assertThat(build.path("grossCents")).isEqualTo(counted.path("grossCents"));
+    assertThat(line(run, "hawthorn-m2x4").path("units")).isEqualTo(screws.path("units"));
+    assertThat(line(run, "hawthorn-m2x4").path("standing").asString()).isEqualTo("short");
+    assertThat(build.path("standIns").path(0).path("text").asString())
+        .startsWith("Motor screws ")
+        .endsWith(" is out of stock: it has to be ordered.");
+  }
+
+  @Test
+  void needsNoStandInWhereOnlySparesAreShort() throws IOException {
+    var propeller = fixed(1, "propeller");
+
+    var run = withStock("id,stock\n%s,1\n".formatted(propeller), "--format", "json");
+
+    var standIn = run.json().path("builds").path(0).path("standIns").path(0);
+    assertThat(standIn.path("in").isMissingNode()).isTrue();
+    assertThat(standIn.path("text").asString())
+        .startsWith("Only 1 in stock of propeller ")
+        .endsWith(", where 2 are wanted: enough to fly, but spares have to be ordered.");
+  }
+
+  @Test
+  void saysWhetherPricesHoldTheTax() throws IOException {
+    offer(List.of("#1"));
+    assertThat(file("offer.html")).contains("EUR each with tax");
+    assertThat(file("offer.csv")).contains(",20,yes,");
+
+    Files.writeString(
+        folder.resolve("shop.json"),
+        SETTINGS.replace(
+            "\"pricesIncludeTax\": true",
+            "\"pricesIncludeTax\": false, \"extras\": [{\"text\": \"a\", \"price\": {\"amount\": 900000, \"currency\": \"EUR\"}}, {\"text\": \"b\", \"price\": {\"amount\": 900000, \"currency\": \"EUR\"}}]"));
+    var run = offer(List.of("#1"), "--force");
+
+    // Sums may be more than any one price.
+    assertThat(run.exitCode()).isEqualTo(ExitCode.OK);
+    assertThat(run.out().replaceAll("\\s+", " "))
+        .contains(
+            "Added to each build: a: EUR 900000.00 without tax, b: EUR 900000.00 without tax.");
+    assertThat(file("offer.html")).contains("EUR each without tax");
+    assertThat(file("offer.csv")).contains(",20,no,");
+  }
+
+  @Test
+  void tellsOfAPdfOfAnEarlierOffer() throws IOException {
+    Files.writeString(folder.resolve("out/offer.pdf"), "of yesterday");
+
+    assertThat(offer(List.of("#1")).err()).contains("offer.pdf is of an earlier offer.");
+  }
+
   @Test
   void takesTitlesAsShopsWriteThem() throws IOException {
     var motor = fixed(1, "motor");
@@ -274,7 +334,9 @@ class OfferCommandTest {
     assertThat(run.out().replaceAll("\\s+", " "))
         .contains(
             "Built into its parts: ",
-            "Ready to fly each weighs less than 250 g",
+            "m above the sea",
+            "By estimate each is below 250 g ready to fly (",
+            " with at least 95 % confidence",
             "Whether all of it is in stock is told on ordering.",
             "Spares among them, in the units sold: propeller 1.")
         .doesNotContain("Not included");
@@ -388,14 +450,20 @@ class OfferCommandTest {
 
   @Test
   void noTextOfAFileSteersTheTerminal() throws IOException {
-    for (var field : List.of("Windlass Row", "3 Windlass Row", "knock twice", "sales tax")) {
+    var settings = SETTINGS.replace(
+        "\"validDays\"",
+        "\"extras\": [{\"text\": \"Built\", \"price\": {\"amount\": 1, \"currency\": \"EUR\"}}], \"notIncluded\": [\"radio\"], \"validDays\"");
+    for (var field :
+        List.of("Windlass Row", "3 Windlass Row", "knock twice", "sales tax", "Built", "radio")) {
       Files.writeString(
           folder.resolve("shop.json"),
-          SETTINGS.replace("\"" + field + "\"", "\"\\u001b[31m" + field + "\""));
+          settings.replace("\"" + field + "\"", "\"\\u001b[31m\\u009b1m" + field + "\""));
 
-      var run = offer(List.of("#1"), "--force");
+      var run = offer(List.of("#1"));
 
-      assertThat(run.out() + run.err()).as(field).doesNotContain("\u001b");
+      assertThat(run.exitCode()).as(field).isEqualTo(ExitCode.BAD_DATA);
+      assertThat(run.err()).as(field).contains("must be text without control or hidden characters");
+      assertThat(run.out() + run.err()).as(field).doesNotContain("\u001b", "\u009b");
     }
     var run = withStock("id,stock\n\u001b[31mx,1\n");
     assertThat(run.out() + run.err()).doesNotContain("\u001b");

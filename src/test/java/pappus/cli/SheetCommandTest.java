@@ -148,6 +148,10 @@ class SheetCommandTest {
     assertThat(folder.resolve("out/sheet.html")).exists();
     assertThat(sheet("#1").err()).as("again").contains("is left as it is");
 
+    Files.writeString(folder.resolve("out/weighing.csv"), "what,grams\nother-frame,80\n");
+    assertThat(sheet("#1").exitCode()).as("of another build").isEqualTo(ExitCode.CANNOT_CREATE);
+    assertThat(file("weighing.csv")).contains("other-frame");
+
     assertThat(sheet("#1", "--force").err()).isEmpty();
     assertThat(file("weighing.csv")).startsWith("what,grams,pieces");
   }

@@ -30,8 +30,8 @@ class CsvTextTest {
     assertThat(first(" \t@a")).isEqualTo("' \t@a");
     assertThat(first("\u2003+a")).isEqualTo("'\u2003+a");
     assertThat(first("\u00A0=a")).isEqualTo("'\u00A0=a");
-    assertThat(first("\uFEFF=a")).isEqualTo("'\uFEFF=a");
-    assertThat(first("\u200B\u0007=a")).isEqualTo("'\u200B\u0007=a");
+    assertThat(first("\uFEFF=a")).isEqualTo("'\\ufeff=a");
+    assertThat(first("\u200B\u0007=a")).isEqualTo("'\\u200b\\u0007=a");
     assertThat(first("\uFF1Da")).isEqualTo("'\uFF1Da");
     assertThat(first("\uFF0Ba")).isEqualTo("'\uFF0Ba");
     assertThat(first("\uFF0Da")).isEqualTo("'\uFF0Da");
@@ -46,6 +46,11 @@ class CsvTextTest {
   void aPlainNumberIsNoFormula() {
     assertThat(CsvText.of(List.of("at"), List.of(List.of("-5"), List.of("-5+1"), List.of("-A1"))))
         .isEqualTo("at\n-5\n'-5+1\n'-A1\n");
+  }
+
+  @Test
+  void signsThatSteerATerminalAreToldByTheirNumbers() {
+    assertThat(first("a\u001b[2J\u009b\u202eb")).isEqualTo("a\\u001b[2J\\u009b\\u202eb");
   }
 
   @Test

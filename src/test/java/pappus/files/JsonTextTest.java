@@ -66,6 +66,20 @@ class JsonTextTest {
         """);
   }
 
+  /** Each would act on a terminal, and is the same text when it is read again. */
+  @Test
+  void writesSignsThatSteerByTheirNumbers() {
+    var text = "a\u001b[2J\u009b1m\u202eb\u2028c\udb40\udc41d\u00d7";
+
+    assertThat(JsonText.compact(List.of(text)))
+        .isEqualToIgnoringCase("[\"a\\u001b[2J\\u009b1m\\u202eb\\u2028c\\udb40\\udc41d\u00d7\"]");
+    assertThat(tools.jackson.databind.json.JsonMapper.shared()
+            .readTree(JsonText.of(List.of(text)))
+            .path(0)
+            .asString())
+        .isEqualTo(text);
+  }
+
   @Test
   void writesMapsInTheOrderOfTheCaller() {
     var map = new LinkedHashMap<String, Object>();

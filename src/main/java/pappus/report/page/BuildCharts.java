@@ -9,6 +9,7 @@ import pappus.assessment.FlightEstimate;
 import pappus.assessment.MassLine;
 import pappus.assessment.PowerSplit;
 import pappus.doubt.Band;
+import pappus.explanation.FirstFlight;
 import pappus.explanation.Spoken;
 import pappus.quantity.Units;
 import pappus.report.Table;
@@ -172,7 +173,7 @@ final class BuildCharts {
         .turnBack(flight.course(), band.planWith())
         .ifPresent(home -> mark("turn back", home, marks, said));
     curves
-        .after(band.planWith() * assessment.milliseconds() / 1000.0)
+        .after(FirstFlight.plannedSeconds(assessment, band))
         .ifPresent(end -> mark("land", end, marks, said));
     var cells = assessment.build().battery().orElseThrow().cellsInSeries();
     return Chart.xy(

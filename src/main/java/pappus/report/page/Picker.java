@@ -143,8 +143,9 @@ public final class Picker {
   /** Role, name, id and count of a part, by its number among all that occur. */
   private static int number(
       Role role, Part part, Assessment build, Map<String, Integer> parts, List<Object> names) {
-    return parts.computeIfAbsent(role.key() + " " + part.id(), key -> {
-      names.add(List.of(role.label(), part.name(), part.id(), build.build().count(role)));
+    var count = build.build().count(role);
+    return parts.computeIfAbsent("%s %s %s".formatted(role.key(), part.id(), count), key -> {
+      names.add(List.of(role.label(), part.name(), part.id(), count));
       return names.size() - 1;
     });
   }
