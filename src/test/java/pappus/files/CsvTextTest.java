@@ -36,7 +36,7 @@ class CsvTextTest {
     assertThat(first("\uFF0Ba")).isEqualTo("'\uFF0Ba");
     assertThat(first("\uFF0Da")).isEqualTo("'\uFF0Da");
     assertThat(first(" \uFF20a")).isEqualTo("' \uFF20a");
-    assertThat(first("\ra")).isEqualTo("\"'\ra\"");
+    assertThat(first("\ra")).isEqualTo("'\\u000da");
     assertThat(first("\na")).isEqualTo("\"'\na\"");
     assertThat(first("\n=a")).isEqualTo("\"'\n=a\"");
   }
