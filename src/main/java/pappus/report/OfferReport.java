@@ -154,18 +154,23 @@ public final class OfferReport {
                 price(build.totals().net())));
   }
 
-  /** Which of the units are spares; empty where none are. */
-  public Optional<String> spares() {
+  /** What the table of parts does not say: which units are spares, and whether prices hold the tax. */
+  public List<String> partsNotes() {
     var spares = new LinkedHashMap<String, Integer>();
     offer.builds().stream()
         .flatMap(build -> build.lines().stream())
         .filter(line -> line.spareUnits() > 0)
         .forEach(line -> spares.put(line.what(), line.spareUnits()));
-    return spares.isEmpty()
-        ? Optional.empty()
-        : Optional.of(spares.entrySet().stream()
-            .map(one -> "%s %s".formatted(one.getKey(), one.getValue()))
-            .collect(Collectors.joining(", ", "Spares among them, in the units sold: ", ".")));
+    var notes = new ArrayList<String>();
+    if (!spares.isEmpty()) {
+      notes.add(spares.entrySet().stream()
+          .map(one -> "%s %s".formatted(one.getKey(), one.getValue()))
+          .collect(Collectors.joining(", ", "Spares among them, in the units sold: ", ".")));
+    }
+    if (settings.tax() != null) {
+      notes.add("Single prices are%s.".formatted(taxed()));
+    }
+    return notes;
   }
 
   /** How single prices stand to the tax; empty where the shop tells of none. */
@@ -243,7 +248,7 @@ public final class OfferReport {
         Table.Column.text("what", "what"),
         Table.Column.text("part", "part"),
         Table.Column.text("sold", "unit"),
-        Table.Column.number(settings.currency() + " each" + taxed(), "price_each", 2)));
+        Table.Column.number(settings.currency() + " each", "price_each", 2)));
     for (var i = 0; i < offer.builds().size(); i++) {
       columns.add(Table.Column.number(letter(i), "units_" + letter(i).toLowerCase(Locale.ROOT), 0));
     }
@@ -312,7 +317,7 @@ public final class OfferReport {
     lines.blank().say(conditions());
     lines.blank();
     parts().lines(width).forEach(line -> lines.row(line, 4));
-    spares().ifPresent(lines::say);
+    partsNotes().forEach(lines::say);
     if (!settings.added().isEmpty()) {
       lines.blank().say("Added to each build: " + String.join(", ", added()) + ".");
     }

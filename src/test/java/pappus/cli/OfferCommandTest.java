@@ -219,7 +219,7 @@ class OfferCommandTest {
   @Test
   void saysWhetherPricesHoldTheTax() throws IOException {
     offer(List.of("#1"));
-    assertThat(file("offer.html")).contains("EUR each with tax");
+    assertThat(file("offer.html")).contains("Single prices are with tax.");
     assertThat(file("offer.csv")).contains(",20,yes,");
 
     Files.writeString(
@@ -234,7 +234,7 @@ class OfferCommandTest {
     assertThat(run.out().replaceAll("\\s+", " "))
         .contains(
             "Added to each build: a: EUR 900000.00 without tax, b: EUR 900000.00 without tax.");
-    assertThat(file("offer.html")).contains("EUR each without tax");
+    assertThat(file("offer.html")).contains("Single prices are without tax.");
     assertThat(file("offer.csv")).contains(",20,no,");
   }
 

@@ -19,7 +19,9 @@ import pappus.compatibility.Hardware;
 import pappus.compatibility.Rules;
 import pappus.compatibility.Stock;
 import pappus.explanation.BenchWords;
+import pappus.explanation.FirstFlight;
 import pappus.scenario.Flight;
+import pappus.scenario.Leg;
 import pappus.scenario.Scenarios;
 
 /** Tables of the sheet of the four-inch quad that tests are built from, counted by hand. */
@@ -36,6 +38,13 @@ final class BenchSheetTest {
         .orElseThrow(() -> new AssertionError("no " + key))
         .table()
         .rows();
+  }
+
+  private static List<String> says(BenchSheet sheet, String key) {
+    return sheet.card().stream()
+        .filter(section -> section.key().equals(key))
+        .flatMap(section -> section.says().stream())
+        .toList();
   }
 
   private static List<Object> row(BenchSheet sheet, String key, Object first) {
@@ -217,7 +226,25 @@ final class BenchSheetTest {
             .as("%s m/s%s", wind, packs)
             .isCloseTo(land, within(1.0));
       }
+      assertThat(says(sheet, "course"))
+          .anyMatch(line -> line.startsWith("First packs: turn round"));
     }
+  }
+
+  /** Legs may lead anywhere: a fifth of the time need not be enough for the way home. */
+  @Test
+  void warnsOfTheWayHomeWhereLegsAreFlown() {
+    var legs =
+        List.of(new Leg(500.0, null, null, null, null), new Leg(null, 30.0, null, null, null));
+    var flight = new Flight(
+        Flight.Style.PROFILE, null, null, null, null, null, null, null, legs, null, null, null);
+    var assessor = new Assessor(
+        with(Scenarios.plain(), "flight", flight), Stock.of(Parts.hardware()), Rules.ALL);
+
+    var sheet = BenchSheet.of(assessor.assess(Parts.build()), assessor, 1, List.of());
+
+    assertThat(says(sheet, "landmarks")).contains(FirstFlight.WAY_HOME);
+    assertThat(says(sheet(Parts.build()), "landmarks")).doesNotContain(FirstFlight.WAY_HOME);
   }
 
   @Test
