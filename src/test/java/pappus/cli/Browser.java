@@ -41,22 +41,29 @@ final class Browser implements AutoCloseable {
   private static final Logger VERSIONS =
       Logger.getLogger("org.openqa.selenium.devtools.CdpVersionFinder");
 
+  private static final String DRIVER = "chromedriver";
+
   private final ChromeDriver driver;
 
   private Browser(ChromeDriver driver) {
     this.driver = driver;
   }
 
-  /** Opens a page; where there is no browser, the test is skipped and says so. */
-  static Browser on(Path page) {
-    var binary = found(BROWSERS.stream());
-    var chromedriver = found(Stream.of("chromedriver"));
-    if (binary == null || chromedriver == null) {
+  /** Where there is no browser, the test is skipped and says so. */
+  static void assumeThere() {
+    if (found(BROWSERS.stream()).isEmpty() || found(Stream.of(DRIVER)).isEmpty()) {
       var why =
           "SKIPPED: no Chromium and chromedriver on the PATH, so no page was tried in a browser.";
       System.out.println(why);
       Assumptions.abort(why);
     }
+  }
+
+  /** Opens a page, or skips the test. */
+  static Browser on(Path page) {
+    assumeThere();
+    var binary = found(BROWSERS.stream());
+    var chromedriver = found(Stream.of(DRIVER));
     VERSIONS.setLevel(Level.SEVERE);
     var options = new ChromeOptions();
     options.setBinary(binary.get().toFile());

@@ -87,6 +87,7 @@ final class FiguresInBrowserTest {
   /** Shop, stock and scenario as they are shipped, a part out of stock among them. */
   @Test
   void offersThreeBuildsOnTwoSheets() throws IOException {
+    Browser.assumeThere();
     recommendShipped();
     var builds = List.of("#1", "#2", "#3").stream()
         .map(rank -> folder.resolve("result.json") + rank)
