@@ -49,6 +49,11 @@ public final class Catalog {
     return part(id).filter(record::isInstance).map(record::cast);
   }
 
+  /** Currency of its prices, which all parts share; empty text without parts. */
+  public String currency() {
+    return byId.isEmpty() ? "" : byId.firstEntry().getValue().price().currency();
+  }
+
   /** Every id, in order. */
   public Collection<String> ids() {
     return Collections.unmodifiableSet(byId.keySet());

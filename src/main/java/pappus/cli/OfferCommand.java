@@ -127,7 +127,7 @@ final class OfferCommand extends ToldCommand implements Callable<Integer> {
                     Spoken.safe(name)
                         + " has changed since the result, or was not read: the offer is of it as it is now."));
     var problems = new Problems();
-    var currency = currency(inputs);
+    var currency = inputs.catalog().currency();
     var shop = Shop.read(settingsFile, currency, problems);
     var stock = stock(currency, problems);
     problems.throwIfAny();
@@ -178,13 +178,6 @@ final class OfferCommand extends ToldCommand implements Callable<Integer> {
       ranks.add(Integer.valueOf(rank));
     }
     return ranks;
-  }
-
-  private static String currency(Inputs inputs) {
-    return inputs.catalog().parts().stream()
-        .map(part -> part.price().currency())
-        .findFirst()
-        .orElse("");
   }
 
   private Optional<List<ShelfEntry>> stock(String currency, Problems problems) {

@@ -75,15 +75,7 @@ final class SheetCommand extends ToldCommand implements Callable<Integer> {
             json,
             MASSES,
             report.csv())));
-    out()
-        .print(
-            switch (format(Format.CSV, Format.MARKDOWN)) {
-              case TEXT -> report.text(columns());
-              case JSON -> json;
-              case CSV -> report.csv();
-              case MARKDOWN -> report.markdown();
-            });
-    out().flush();
+    print(() -> json, () -> report.text(columns()), report::csv, report::markdown);
     return sheet.isSound() ? ExitCode.OK : ExitCode.NO;
   }
 

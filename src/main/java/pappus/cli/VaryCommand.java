@@ -68,10 +68,7 @@ final class VaryCommand extends ScenarioCommand implements Callable<Integer> {
         effort == null ? Finder.EFFORT : effort,
         Finder.FEWER_MOVES,
         finder -> find(asked, axes, finder));
-    var currency = inputs.catalog().parts().stream()
-        .map(part -> part.price().currency())
-        .findFirst()
-        .orElse("");
+    var currency = inputs.catalog().currency();
     var report = new SweepReport(
         inputs.scenario(),
         currency,

@@ -109,13 +109,6 @@ public final class Changes {
   public List<String> effects(Swap swap) {
     var effects = new ArrayList<String>();
     effects.add(longer(swap.gained()));
-    effects.addAll(massAndPrice(swap));
-    return effects;
-  }
-
-  /** What a swap changes beside the flight. */
-  public List<String> massAndPrice(Swap swap) {
-    var effects = new ArrayList<String>();
     if (Math.abs(swap.gramsMore()) >= LEAST_GRAMS) {
       effects.add(grams(swap.gramsMore()));
     }

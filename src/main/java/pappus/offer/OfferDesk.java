@@ -124,7 +124,8 @@ public final class OfferDesk {
         shop, date, offered.stream().map(build -> labelled(build, offered)).toList(), isCounted);
   }
 
-  private static OfferedBuild labelled(OfferedBuild build, List<OfferedBuild> offered) {
+  /** With what it is best at, and with what takes the place of what is short, which only builds that are offered need. */
+  private OfferedBuild labelled(OfferedBuild build, List<OfferedBuild> offered) {
     var labels = new ArrayList<String>();
     if (offered.size() > 1) {
       GOALS.forEach((label, better) -> {
@@ -141,7 +142,7 @@ public final class OfferDesk {
         build.planWith(),
         build.lines(),
         build.totals(),
-        build.standIns(),
+        standIns(build.assessment(), build.lines()),
         labels);
   }
 
@@ -149,13 +150,7 @@ public final class OfferDesk {
     var assessment = assessor.assess(build);
     var lines = lines(assessment);
     return new OfferedBuild(
-        rank,
-        assessment,
-        planWith(assessment),
-        lines,
-        totals(lines),
-        standIns(assessment, lines),
-        List.of());
+        rank, assessment, planWith(assessment), lines, totals(lines), List.of(), List.of());
   }
 
   private Totals totals(List<OfferLine> lines) {
@@ -250,20 +245,20 @@ public final class OfferDesk {
 
   /** The best build with another part in the place of one that is out. */
   private Optional<Swap> standIn(Assessment base, Role role, Part out) {
+    var before =
+        lines(base).stream().collect(Collectors.toMap(OfferLine::part, OfferLine::standing));
     return new Swapper(question)
         .all(base, role).stream()
             .filter(Swap::breaksNothing)
-            .filter(swap -> canBeHad(base, swap.assessment(), out))
+            .filter(swap -> canBeHad(swap.assessment(), before, out))
             .min(Comparator.comparing(Swap::assessment, Pool.BEST_FIRST));
   }
 
   /**
-   * Whether a build is as well in stock as another but for the part that is out: what comes along with the other part
-   * must be there, and small things, which few shops list, must not be known to be short.
+   * Whether a build is as well in stock as one before but for the part that is out: what comes along with the other
+   * part must be there, and small things, which few shops list, must not be known to be short.
    */
-  private boolean canBeHad(Assessment base, Assessment after, Part out) {
-    var before = lines(base).stream()
-        .collect(Collectors.toMap(OfferLine::part, OfferLine::standing, (one, other) -> one));
+  private boolean canBeHad(Assessment after, Map<Part, OfferLine.Standing> before, Part out) {
     return lines(after).stream()
         .allMatch(line -> !line.part().equals(out)
             && switch (line.standing()) {

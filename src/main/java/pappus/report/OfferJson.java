@@ -3,9 +3,9 @@ package pappus.report;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.Map;
-import java.util.TreeMap;
 import pappus.files.JsonText;
 import pappus.offer.Offer;
+import pappus.offer.ShopSettings;
 import pappus.offer.StandIn;
 import pappus.scenario.Goal;
 import pappus.scenario.Scenario;
@@ -44,14 +44,17 @@ final class OfferJson {
     document.put("builds", builds);
     document.put("pricesIncludeTax", offer.shop().settings().pricesIncludeTax());
     document.put(
-        "added",
-        offer.shop().settings().added().stream()
-            .map(extra -> Map.of("text", extra.text(), "cents", extra.price().cents()))
-            .map(extra -> new TreeMap<String, Object>(extra))
-            .toList());
+        "added", offer.shop().settings().added().stream().map(OfferJson::added).toList());
     document.put("notIncluded", offer.shop().settings().leftOut());
     document.put("cautions", report.cautions());
     return JsonText.of(document);
+  }
+
+  private static Map<String, Object> added(ShopSettings.Extra extra) {
+    var content = new LinkedHashMap<String, Object>();
+    content.put("text", extra.text());
+    content.put("cents", extra.price().cents());
+    return content;
   }
 
   private Map<String, Object> build(int index) {
