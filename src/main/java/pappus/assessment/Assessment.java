@@ -2,6 +2,7 @@ package pappus.assessment;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import pappus.catalog.Build;
 import pappus.compatibility.Fitting;
 
@@ -62,6 +63,16 @@ public record Assessment(
       sum += limit.excessMillionths();
     }
     return flight.isEmpty() ? sum + Limit.LARGEST_EXCESS : sum;
+  }
+
+  /** What of its numbers is outside what such aircraft are known to reach; nothing without a flight. */
+  public Set<Disbelief> disbelief() {
+    return flight.map(flown -> Disbelief.of(build, mass.grams(), flown)).orElse(Set.of());
+  }
+
+  /** Whether its numbers are outside what such aircraft are known to reach. */
+  public boolean isBeyondBelief() {
+    return !disbelief().isEmpty();
   }
 
   /** Whole milliseconds of flight; 0 without a flight. */

@@ -15,7 +15,7 @@ import pappus.catalog.Role;
 import pappus.catalog.Transmitter;
 import pappus.catalog.VoltWindow;
 import pappus.compatibility.Fitting;
-import pappus.compatibility.PackVolts;
+import pappus.compatibility.PowerPlanner;
 import pappus.physics.flight.Aircraft;
 import pappus.scenario.Scenario;
 
@@ -88,7 +88,7 @@ final class Avionics {
 
   private static double least(
       double watts, @Nullable VoltWindow input, Battery battery, Scenario scenario) {
-    return input != null && PackVolts.within(input, battery, scenario)
+    return input != null && PowerPlanner.takesPack(input, battery, scenario)
         ? watts
         : behindRegulator(watts);
   }

@@ -14,13 +14,27 @@ import pappus.compatibility.Fitting;
  * @param lines one a part
  * @param cents sum, whole cents
  */
-public record CostTable(List<CostLine> lines, long cents) {
+public record CostTable(List<Line> lines, long cents) {
+  /**
+   * One line of what is bought.
+   *
+   * @param label what it is
+   * @param part the part
+   * @param pieces how many fly
+   * @param fromHand how many of them are at hand
+   * @param units selling units to buy
+   * @param cents price of them, whole cents; 0 if owned
+   * @param owned whether the builder has all of them already
+   */
+  public record Line(
+      String label, Part part, int pieces, int fromHand, int units, long cents, boolean owned) {}
+
   public CostTable {
     lines = List.copyOf(lines);
   }
 
-  static CostTable of(List<CostLine> lines) {
-    return new CostTable(lines, lines.stream().mapToLong(CostLine::cents).sum());
+  static CostTable of(List<Line> lines) {
+    return new CostTable(lines, lines.stream().mapToLong(Line::cents).sum());
   }
 
   /**
@@ -30,7 +44,7 @@ public record CostTable(List<CostLine> lines, long cents) {
    */
   static CostTable of(Fitting fitting, Purse purse) {
     var build = fitting.build();
-    var lines = new ArrayList<CostLine>();
+    var lines = new ArrayList<Line>();
     var taken = new HashMap<String, Integer>();
     build
         .parts()
@@ -44,10 +58,10 @@ public record CostTable(List<CostLine> lines, long cents) {
   }
 
   /** @param taken pieces at hand that went into lines before, by part */
-  private static CostLine line(
+  private static Line line(
       String label, Part part, int pieces, Purse purse, Map<String, Integer> taken) {
     if (purse.hasAny(part)) {
-      return new CostLine(label, part, pieces, pieces, part.sold().unitsFor(pieces), 0, true);
+      return new Line(label, part, pieces, pieces, part.sold().unitsFor(pieces), 0, true);
     }
     var before = taken.getOrDefault(part.id(), 0);
     var fromShelf = Math.min(pieces, Math.max(0, purse.shelf().owned(part) - before));
@@ -55,7 +69,7 @@ public record CostTable(List<CostLine> lines, long cents) {
       taken.put(part.id(), before + fromShelf);
     }
     var units = part.sold().unitsFor(pieces - fromShelf);
-    return new CostLine(
+    return new Line(
         label, part, pieces, fromShelf, units, units * part.price().cents(), fromShelf == pieces);
   }
 

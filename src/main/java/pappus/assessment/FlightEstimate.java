@@ -6,6 +6,7 @@ import pappus.physics.flight.Endurance;
 import pappus.physics.flight.FullThrottle;
 import pappus.physics.flight.Hover;
 import pappus.physics.flight.Limits;
+import pappus.physics.flight.Rotor;
 import pappus.scenario.Goal;
 
 /**
@@ -25,8 +26,8 @@ import pappus.scenario.Goal;
  * @param full full throttle at the charge the scenario names
  * @param continuous currents the parts stand without end, A
  * @param burst currents they stand for some seconds, A
- * @param hints what the reader should know about the numbers
- * @param beyondBelief whether they are outside what such aircraft are known to reach
+ * @param rotor one motor with its propeller and controller, as flown
+ * @param powerFactor by which flights of the builder's own correct the propellers' power; 1 without any
  */
 public record FlightEstimate(
     Hover hover,
@@ -43,11 +44,10 @@ public record FlightEstimate(
     FullThrottle full,
     Limits continuous,
     Limits burst,
-    List<String> hints,
-    boolean beyondBelief) {
+    Rotor rotor,
+    double powerFactor) {
   public FlightEstimate {
     draws = List.copyOf(draws);
-    hints = List.copyOf(hints);
   }
 
   /** Whole milliseconds of flight, rounded down. */

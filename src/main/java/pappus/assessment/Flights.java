@@ -1,6 +1,5 @@
 package pappus.assessment;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -71,19 +70,6 @@ final class Flights {
         : Endurance.of(hover.steady(), pack, models.landing(battery), continuous);
     var delivery = pack.deliver(hover.steady().load(), HALF_CHARGE);
     var volts = delivery instanceof Delivery.Delivered now ? now.terminalVolts() : 0;
-    var disbelief = Hints.disbelief(
-        build,
-        airframe.massKg(),
-        courses.hovers(),
-        hover,
-        volts,
-        full.thrustToWeight(airframe),
-        endurance.seconds());
-    var hints = new ArrayList<>(disbelief);
-    hints.addAll(Hints.ownFlights(models.powerFactor()));
-    hints.addAll(Hints.knownBadly(build, aircraft.rotor(), hover, full, volts));
-    flown.ifPresent(course -> hints.addAll(
-        Hints.course(course.course(), build.frame().orElseThrow().dragAreaSquareMetres() == null)));
     return new FlightEstimate(
         hover,
         volts,
@@ -99,8 +85,8 @@ final class Flights {
         full,
         continuous,
         burst,
-        hints,
-        !disbelief.isEmpty());
+        aircraft.rotor(),
+        models.powerFactor());
   }
 
   private Aircraft aircraft(Fitting fitting, double grams, Factors factors, List<Draw> draws) {

@@ -16,9 +16,6 @@ final class LimitTable {
   /** That there is a flight. */
   static final String FLIGHT_TIME = "flight-time";
 
-  /** Throttle in hover at half charge. */
-  static final double MOST_DUTY = 0.999;
-
   private LimitTable() {}
 
   static List<Limit> of(
@@ -97,7 +94,11 @@ final class LimitTable {
     addCurrent("plug-current", "plug " + where, busA, continuous.connectorA(), limits);
     addCurrent("lead-current", "lead " + where, busA, continuous.leadA(), limits);
     limits.add(Limit.atMost(
-        "hover-throttle", "throttle in hover at half charge", "", flight.duty(), MOST_DUTY));
+        "hover-throttle",
+        "throttle in hover at half charge",
+        "",
+        flight.duty(),
+        Ratings.MOST_DUTY));
     limits.add(
         Limit.atLeast(FLIGHT_TIME, "time in the air", "s", flight.endurance().seconds(), 1));
   }

@@ -17,16 +17,29 @@ import pappus.scenario.MassCap;
  * @param grams sum, g
  * @param doubtGrams one standard deviation of the sum, g
  */
-public record MassTable(List<MassLine> lines, double grams, double doubtGrams) {
+public record MassTable(List<Line> lines, double grams, double doubtGrams) {
   /** Label of what is carried besides. */
   public static final String PAYLOAD = "payload";
+
+  /**
+   * One line of a mass table.
+   *
+   * @param label what it is
+   * @param part its catalogue part; empty for payload, wire and what is counted at a usual mass
+   * @param pieces how many fly
+   * @param each mass of one
+   * @param grams mass of all, g; below zero for what is cut off
+   * @param doubtGrams one standard deviation of all, g: equal pieces err together
+   */
+  public record Line(
+      String label, Optional<Part> part, int pieces, Mass each, double grams, double doubtGrams) {}
 
   public MassTable {
     lines = List.copyOf(lines);
   }
 
   /** Some lines and their sum. */
-  public static MassTable of(List<MassLine> lines) {
+  public static MassTable of(List<Line> lines) {
     var grams = 0.0;
     var variance = 0.0;
     for (var line : lines) {
@@ -43,7 +56,7 @@ public record MassTable(List<MassLine> lines, double grams, double doubtGrams) {
    */
   static MassTable of(Fitting fitting, double payloadGrams) {
     var build = fitting.build();
-    var lines = new ArrayList<MassLine>();
+    var lines = new ArrayList<Line>();
     build.parts().forEach((role, part) -> {
       var pieces = build.count(role);
       lines.add(line(role.label(), Optional.of(part), pieces, part.mass(), 1));
@@ -68,8 +81,8 @@ public record MassTable(List<MassLine> lines, double grams, double doubtGrams) {
     return of(lines);
   }
 
-  private static MassLine line(String label, Optional<Part> part, int pieces, Mass each, int sign) {
-    return new MassLine(
+  private static Line line(String label, Optional<Part> part, int pieces, Mass each, int sign) {
+    return new Line(
         label,
         part,
         pieces,

@@ -279,6 +279,6 @@ public final class Prospect {
     return amps <= continuous.packA()
         && amps <= continuous.connectorA()
         && amps <= continuous.leadA()
-        && steady.duty(now.terminalVolts()) <= LimitTable.MOST_DUTY;
+        && steady.duty(now.terminalVolts()) <= Ratings.MOST_DUTY;
   }
 }

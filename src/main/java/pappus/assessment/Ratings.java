@@ -12,6 +12,9 @@ import pappus.physics.flight.Limits;
 
 /** What lies between pack and motors: the resistance of wires and plugs, and the currents that all of it carries. */
 public final class Ratings {
+  /** Throttle in hover at half charge. */
+  static final double MOST_DUTY = 0.999;
+
   private static final double BURST_OVER_CONTINUOUS = 1.3;
 
   /** LiPo labels are optimistic; half of one is flown (common practice, no published source). */

@@ -104,7 +104,7 @@ public final class BatteryBayRule implements CompatibilityRule {
     }
     var clearance = placing.get().discClearanceMillimetres();
     if (clearance.isPresent() && clearance.get() < Discs.LEAST_MM) {
-      return Discs.tooNear("Pack " + battery.id(), clearance.get(), frame);
+      return TooNear.toDiscs("Pack " + battery.id(), clearance.get(), frame);
     }
     return placing.get().overhangMillimetres() > NOTED_OVERHANG_MM
         ? Verdict.fitsBut(

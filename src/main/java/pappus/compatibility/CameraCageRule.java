@@ -12,9 +12,6 @@ import pappus.quantity.Require;
 
 /** The camera must fit the frame's cage; a narrower one goes in with shims, a wider one never. */
 public final class CameraCageRule implements CompatibilityRule {
-  /** Widths are rounded on data sheets: 21 and 22 mm are one class. */
-  static final double TOLERANCE_MM = 1.0;
-
   /** Slack a cable needs beyond the straight way, mm (engineering estimate). */
   private static final double SLACK_MM = 20;
 
@@ -80,7 +77,8 @@ public final class CameraCageRule implements CompatibilityRule {
 
   private static boolean takes(Frame frame, CameraUnit camera) {
     return frame.cameraWidthsMillimetres().stream()
-        .anyMatch(width -> Math.abs(width - camera.widthMillimetres()) <= TOLERANCE_MM);
+        .anyMatch(width ->
+            Math.abs(width - camera.widthMillimetres()) <= HardwarePlanner.CAMERA_TOLERANCE_MM);
   }
 
   @Override

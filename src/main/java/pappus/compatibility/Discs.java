@@ -39,15 +39,4 @@ final class Discs {
     }
     return least;
   }
-
-  /** Says that something is too near to the discs, or in them. */
-  static Verdict tooNear(String what, double clearanceMillimetres, Frame frame) {
-    return clearanceMillimetres < 0
-        ? Verdict.clashes(
-            "%s reaches %s mm into the propeller discs on frame %s, but must stay %s mm clear.",
-            what, -clearanceMillimetres, frame.id(), LEAST_MM)
-        : Verdict.clashes(
-            "%s comes within %s mm of the propeller discs on frame %s, but must stay %s mm clear.",
-            what, clearanceMillimetres, frame.id(), LEAST_MM);
-  }
 }

@@ -165,7 +165,8 @@ public final class HardwareMatch {
   }
 
   private static Verdict width(Adapter adapter, double side, String what, List<Double> offered) {
-    return offered.stream().anyMatch(width -> Math.abs(width - side) <= CameraCageRule.TOLERANCE_MM)
+    return offered.stream()
+            .anyMatch(width -> Math.abs(width - side) <= HardwarePlanner.CAMERA_TOLERANCE_MM)
         ? Verdict.FITS
         : Verdict.clashes(
             "Shims %s are for %s mm on that side, but %s %s mm.",

@@ -21,6 +21,9 @@ import pappus.catalog.Wire;
  * be in stock, since a wrong length is worse than none.
  */
 final class HardwarePlanner {
+  /** Widths of cameras are rounded on data sheets: 21 and 22 mm are one class. */
+  static final double CAMERA_TOLERANCE_MM = 1.0;
+
   private static final double PAD_GRAMS = 1.75;
   private static final double SOLDER_GRAMS = 2.75;
   private static final double STACK_GRAMS = 1.6;
@@ -147,18 +150,17 @@ final class HardwarePlanner {
     }
     var widths = build.frame().get().cameraWidthsMillimetres();
     var width = build.cameraUnit().get().widthMillimetres();
-    if (widths.stream()
-        .anyMatch(offered -> Math.abs(offered - width) <= CameraCageRule.TOLERANCE_MM)) {
+    if (widths.stream().anyMatch(offered -> Math.abs(offered - width) <= CAMERA_TOLERANCE_MM)) {
       return Optional.empty();
     }
     return stock.adapter(
         Adapter.Purpose.CAMERA_SHIMS,
         adapter -> adapter.cameraMillimetres() != null
             && adapter.cageMillimetres() != null
-            && Math.abs(adapter.cameraMillimetres() - width) <= CameraCageRule.TOLERANCE_MM
+            && Math.abs(adapter.cameraMillimetres() - width) <= CAMERA_TOLERANCE_MM
             && widths.stream()
                 .anyMatch(offered ->
-                    Math.abs(offered - adapter.cageMillimetres()) <= CameraCageRule.TOLERANCE_MM));
+                    Math.abs(offered - adapter.cageMillimetres()) <= CAMERA_TOLERANCE_MM));
   }
 
   private Optional<Strap> strap(Build build) {

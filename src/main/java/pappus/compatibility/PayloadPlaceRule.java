@@ -37,7 +37,7 @@ public final class PayloadPlaceRule implements CompatibilityRule {
           orNone(payload.lengthMillimetres()),
           orNone(payload.widthMillimetres()));
       if (clearance < Discs.LEAST_MM) {
-        return Discs.tooNear("The payload", clearance, frame);
+        return TooNear.toDiscs("The payload", clearance, frame);
       }
     }
     return build
@@ -56,7 +56,7 @@ public final class PayloadPlaceRule implements CompatibilityRule {
         camera.widthMillimetres());
     return clearance >= Discs.LEAST_MM
         ? Verdict.FITS
-        : Discs.tooNear("The payload camera", clearance, frame);
+        : TooNear.toDiscs("The payload camera", clearance, frame);
   }
 
   private static double orNone(@Nullable Double millimetres) {

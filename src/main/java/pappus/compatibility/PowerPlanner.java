@@ -20,7 +20,7 @@ import pappus.scenario.Scenario;
  * <p>A rail's consumers together, plus a fifth, stay within what it delivers (common practice, no
  * published source). Higher rails are tried first: they carry less current for the same watts.
  */
-final class PowerPlanner {
+public final class PowerPlanner {
   /** Roles that a plan depends on. */
   static final Set<Role> READS = Set.of(
       Role.BOARD,
@@ -79,6 +79,11 @@ final class PowerPlanner {
    */
   static double highestVolts(Battery battery) {
     return battery.cellsInSeries() * battery.chemistry().fullVolts();
+  }
+
+  /** Whether something with that window may hang straight on the pack, from its floor at full throttle to full. */
+  public static boolean takesPack(VoltWindow input, Battery battery, Scenario scenario) {
+    return input.holds(lowestVolts(battery, scenario)) && input.holds(highestVolts(battery));
   }
 
   List<Consumer> consumers(Build build) {

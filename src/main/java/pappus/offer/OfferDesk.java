@@ -96,7 +96,7 @@ public final class OfferDesk {
 
   /** What is better than such aircraft are known to fly is not to be pushed on anybody. */
   private static boolean isBelieved(OfferedBuild build) {
-    return build.assessment().flight().filter(flight -> flight.beyondBelief()).isEmpty();
+    return !build.assessment().isBeyondBelief();
   }
 
   /** What builds are compared by: the more, the better. */

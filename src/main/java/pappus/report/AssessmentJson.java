@@ -8,7 +8,7 @@ import pappus.assessment.Assessment;
 import pappus.assessment.Course;
 import pappus.assessment.FlightEstimate;
 import pappus.assessment.Limit;
-import pappus.assessment.MassLine;
+import pappus.assessment.MassTable;
 import pappus.catalog.Part;
 import pappus.explanation.Cautions;
 import pappus.explanation.Journey;
@@ -60,7 +60,7 @@ final class AssessmentJson {
       reasons.addAll(Journey.of(flight, planWith));
       reasons.add(Reasons.ending(flight));
       Reasons.cap(flight).ifPresent(reasons::add);
-      reasons.addAll(flight.hints());
+      reasons.addAll(Hints.of(assessment));
     });
     return reasons;
   }
@@ -76,7 +76,7 @@ final class AssessmentJson {
     return mass;
   }
 
-  private static Map<String, Object> massLine(MassLine line, Map<String, Part> parts) {
+  private static Map<String, Object> massLine(MassTable.Line line, Map<String, Part> parts) {
     var content = new LinkedHashMap<String, Object>();
     content.put("what", line.label());
     line.part().ifPresent(part -> {

@@ -78,7 +78,7 @@ public final class AssessmentText {
       band.ifPresent(found -> lines.addAll(wrap(Reasons.doubt(found), 0)));
       Reasons.cap(flight).ifPresent(cap -> lines.addAll(wrap(cap, 0)));
       Reasons.counted(assessment.build()).forEach(counted -> lines.addAll(wrap("- " + counted, 2)));
-      flight.hints().forEach(hint -> lines.addAll(wrap("- " + hint, 2)));
+      Hints.of(assessment).forEach(hint -> lines.addAll(wrap("- " + hint, 2)));
       Journey.power(flight).ifPresent(power -> lines.addAll(wrap(power, 0)));
       Cautions.windings(assessment, scenario).ifPresent(heat -> lines.addAll(wrap(heat, 0)));
     });

@@ -96,7 +96,7 @@ public record BenchSheet(
     cautions.addAll(Reasons.findings(assessment));
     assessment.flight().ifPresent(flight -> {
       Reasons.cap(flight).ifPresent(cautions::add);
-      cautions.addAll(flight.hints());
+      cautions.addAll(Hints.of(assessment));
     });
     return cautions;
   }

@@ -58,7 +58,7 @@ public final class CandidateWords {
     candidate.twins().forEach((part, others) -> say(said, Reasons.twins(part, others)));
     BuildLines.places(assessment).forEach(line -> say(said, line));
     Reasons.findings(assessment).forEach(finding -> said.add(new Said(finding, true)));
-    flight.hints().forEach(hint -> said.add(new Said(hint, true)));
+    Hints.of(assessment).forEach(hint -> said.add(new Said(hint, true)));
     var variants = candidate.variants();
     if (!variants.isEmpty()) {
       say(said, "Also, with one part changed: " + variant(assessment, variants));

@@ -43,7 +43,7 @@ final class FlightJson {
     content.put("hover", hover);
     content.put("powerSplit", flight.split());
     content.put("draws", flight.draws());
-    content.put("beyondBelief", flight.beyondBelief());
+    content.put("beyondBelief", assessment.isBeyondBelief());
     content.put("thrustToWeight", flight.thrustToWeight());
     content.put("freshThrustToWeight", flight.freshThrustToWeight());
     var full = new LinkedHashMap<String, Object>();

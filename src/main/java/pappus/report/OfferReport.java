@@ -93,13 +93,10 @@ public final class OfferReport {
 
   /** What has to be said of a build before anybody relies on it. */
   public Optional<String> disbelief(OfferedBuild build) {
-    return build
-        .assessment()
-        .flight()
-        .filter(FlightEstimate::beyondBelief)
-        .map(
-            flight ->
-                "Better than such aircraft are known to fly: not to be relied on until one is measured.");
+    return build.assessment().isBeyondBelief()
+        ? Optional.of(
+            "Better than such aircraft are known to fly: not to be relied on until one is measured.")
+        : Optional.empty();
   }
 
   /** For the shop alone: builds that cost more than the scenario allows; empty where none does. */

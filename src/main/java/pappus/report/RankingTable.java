@@ -92,7 +92,7 @@ public final class RankingTable {
     if (row.cheapestOfGroup()) {
       marks.add("the cheapest of such");
     }
-    if (row.assessment().flight().orElseThrow().beyondBelief()) {
+    if (row.assessment().isBeyondBelief()) {
       marks.add("better than such aircraft are known to fly: distrust it until one is measured");
     }
     return marks;

@@ -53,8 +53,7 @@ public final class RankingText {
           0));
     }
     if (ranking.candidates().stream()
-        .flatMap(candidate -> candidate.assessment().flight().stream())
-        .anyMatch(flight -> flight.beyondBelief())) {
+        .anyMatch(candidate -> candidate.assessment().isBeyondBelief())) {
       lines.addAll(wrap(
           "? better than such aircraft are known to fly: distrust it until one is measured.", 0));
     }
@@ -113,7 +112,7 @@ public final class RankingText {
         flight.thrustToWeight(),
         flight.flownW(),
         Spoken.price(assessment.cost().cents(), BuildLines.currency(assessment)),
-        (candidate.cheapestOfGroup() ? " *" : "") + (flight.beyondBelief() ? " ?" : ""));
+        (candidate.cheapestOfGroup() ? " *" : "") + (assessment.isBeyondBelief() ? " ?" : ""));
     var lines = new ArrayList<String>();
     lines.add(numbers);
     lines.addAll(wrap("     " + BuildLines.names(assessment), 5));

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import pappus.assessment.Assessment;
-import pappus.assessment.MassLine;
 import pappus.assessment.MassTable;
 import pappus.catalog.Battery;
 import pappus.catalog.Part;
@@ -70,7 +69,7 @@ final class Weighing {
         .toList());
   }
 
-  private static boolean isPack(MassLine line) {
+  private static boolean isPack(MassTable.Line line) {
     return line.label().equals(Role.BATTERY.label());
   }
 

@@ -12,7 +12,6 @@ import java.util.function.DoubleUnaryOperator;
 import java.util.function.Predicate;
 import pappus.assessment.Assessment;
 import pappus.assessment.Factors;
-import pappus.assessment.MassLine;
 import pappus.assessment.MassTable;
 import pappus.assessment.Supply;
 import pappus.catalog.Battery;
@@ -189,15 +188,15 @@ public record WeighIn(
     return part(assessment, WeighIn::isPayload);
   }
 
-  private static boolean isLeads(MassLine line) {
+  private static boolean isLeads(MassTable.Line line) {
     return line.part().isEmpty() && line.label().equals(Hardware.PACK_LEADS);
   }
 
-  private static boolean isPayload(MassLine line) {
+  private static boolean isPayload(MassTable.Line line) {
     return line.part().isEmpty() && line.label().equals(MassTable.PAYLOAD);
   }
 
-  private static MassTable part(Assessment assessment, Predicate<MassLine> counts) {
+  private static MassTable part(Assessment assessment, Predicate<MassTable.Line> counts) {
     return MassTable.of(assessment.mass().lines().stream().filter(counts).toList());
   }
 

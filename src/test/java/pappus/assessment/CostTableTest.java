@@ -15,7 +15,7 @@ import pappus.scenario.Choice;
 import pappus.scenario.Scenarios;
 
 final class CostTableTest {
-  private static CostLine line(CostTable table, String label) {
+  private static CostTable.Line line(CostTable table, String label) {
     return table.lines().stream()
         .filter(line -> line.label().equals(label))
         .findFirst()

@@ -14,6 +14,7 @@ import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import pappus.catalog.Chemistry;
 import pappus.physics.flight.Ending;
+import pappus.report.Hints;
 import pappus.scenario.Air;
 import pappus.scenario.Flight;
 import pappus.scenario.Goal;
@@ -180,23 +181,22 @@ final class CourseTest {
   void closeToTheTopSpeedSaysThatItIsAnUpperBound() {
     var top = course(fly(cruise(null, 0))).topSpeedMPerS();
 
-    assertThat(flight(fly(cruise(0.8 * top, 0))).hints())
+    assertThat(Hints.of(fly(cruise(0.8 * top, 0))))
         .anyMatch(hint -> hint.startsWith("The top speed is an upper bound"));
-    assertThat(flight(fly(cruise(0.4 * top, 0))).hints())
+    assertThat(Hints.of(fly(cruise(0.4 * top, 0))))
         .noneMatch(hint -> hint.startsWith("The top speed is an upper bound"));
   }
 
   @Test
   void saysWhenADragAreaIsAssumed() {
     assertThat(frame().dragAreaSquareMetres()).isNull();
-    assertThat(flight(fly(cruise(null, 0))).hints())
+    assertThat(Hints.of(fly(cruise(null, 0))))
         .contains(
             "The frame's drag area is not known: 0.005 m² is assumed, an engineering estimate.");
-    assertThat(flight(Desk.assess(
-                build(with(frame(), "dragAreaSquareMetres", 0.005)), flying(cruise(null, 0))))
-            .hints())
+    assertThat(Hints.of(Desk.assess(
+            build(with(frame(), "dragAreaSquareMetres", 0.005)), flying(cruise(null, 0)))))
         .noneMatch(hint -> hint.contains("drag area"));
-    assertThat(flight(HOVER).hints()).noneMatch(hint -> hint.contains("drag area"));
+    assertThat(Hints.of(HOVER)).noneMatch(hint -> hint.contains("drag area"));
   }
 
   @Test

@@ -22,7 +22,7 @@ final class MassTableTest {
     return Desk.assess(build).mass();
   }
 
-  private static MassLine line(MassTable table, String label) {
+  private static MassTable.Line line(MassTable table, String label) {
     return table.lines().stream()
         .filter(line -> line.label().equals(label))
         .findFirst()
@@ -48,7 +48,7 @@ final class MassTableTest {
 
     assertThat(table.doubtGrams()).isCloseTo(Math.sqrt(squares), within(1e-12));
     assertThat(table.grams())
-        .isCloseTo(table.lines().stream().mapToDouble(MassLine::grams).sum(), within(1e-9));
+        .isCloseTo(table.lines().stream().mapToDouble(MassTable.Line::grams).sum(), within(1e-9));
   }
 
   @Test

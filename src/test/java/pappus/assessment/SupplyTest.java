@@ -11,6 +11,7 @@ import pappus.catalog.Catalog;
 import pappus.catalog.Flown;
 import pappus.catalog.Shelf;
 import pappus.catalog.ShelfEntry;
+import pappus.report.Hints;
 import pappus.scenario.Scenario;
 import pappus.search.Enumeration;
 import pappus.search.Pool;
@@ -44,10 +45,11 @@ class SupplyTest {
     assertThat(after.endurance().seconds())
         .isLessThan(before.endurance().seconds())
         .isGreaterThan(before.endurance().seconds() / 1.2);
-    assertThat(after.hints())
+    assertThat(Hints.of(assess(flown("hover", 1.1), hover)))
         .contains(
             "The propellers' power counts 1.10 times what is computed, by flights of your own.");
-    assertThat(before.hints()).noneMatch(hint -> hint.contains("flights of your own"));
+    assertThat(Hints.of(assess(new Supply(FEW, Shelf.EMPTY), hover)))
+        .noneMatch(hint -> hint.contains("flights of your own"));
   }
 
   @Test

@@ -107,7 +107,7 @@ public final class Changed {
         full,
         from.continuous(),
         from.burst(),
-        from.hints(),
-        from.beyondBelief());
+        from.rotor(),
+        from.powerFactor());
   }
 }

@@ -6,7 +6,7 @@ import java.util.List;
 import pappus.assessment.Assessment;
 import pappus.assessment.FlightCurves;
 import pappus.assessment.FlightEstimate;
-import pappus.assessment.MassLine;
+import pappus.assessment.MassTable;
 import pappus.assessment.PowerSplit;
 import pappus.doubt.Band;
 import pappus.explanation.FirstFlight;
@@ -103,7 +103,7 @@ final class BuildCharts {
   }
 
   /** The heavy ones by themselves, heaviest first; what is cut off lessens the small things. */
-  private static List<Share> shares(List<MassLine> lines, double all) {
+  private static List<Share> shares(List<MassTable.Line> lines, double all) {
     var shares = new ArrayList<Share>();
     var small = 0.0;
     for (var line : lines) {
