@@ -176,7 +176,8 @@ public final class Finder {
             done -> progress.accept(
                 String.format(Locale.ROOT, "trading off, %,d choices looked into", done))));
     var reach = new Reach(found.ending(), found.atMost(), found.nodes(), Optional.empty());
-    return new Frontier(found.builds().stream().map(question::held).toList(), share, reach);
+    return new Frontier(
+        found.builds().stream().map(question::held).toList(), share, reach);
   }
 
   private ExactSearch.Found prove(Question question, Pool pool, int wanted) {

@@ -106,7 +106,8 @@ public final class Question {
     parts.forEach((role, part) -> {
       if (!choice.permits(role, part.id())) {
         throw new IllegalStateException(
-            "A build is not to have %s as %s: %s".formatted(part.id(), role.label(), answer.build()));
+            "A build is not to have %s as %s: %s"
+                .formatted(part.id(), role.label(), answer.build()));
       }
     });
     return answer;

@@ -52,6 +52,8 @@ class ContradictionsTest {
       'fixed': ['stipule-u', 'stipule-wire'] | parts.fixed[1] must be the only part fixed for the role video-antenna, but stipule-wire is so beside stipule-u.
       'fixed': ['thrennel-leaf', 'culvert-12-whole'] | parts.fixed[0] must be for a role that no other fixed part fills, but thrennel-leaf is a receiver, which culvert-12-whole brings along.
       'fixed': ['glowmoss-100', 'culvert-6-whole'] | parts.fixed[0] must be for a role that no other fixed part fills, but glowmoss-100 is a video transmitter, which culvert-6-whole brings along.
+      'fixed': ['tendril-24-u', 'callowhit-nib'] | parts.fixed[0] must be for a role that no other fixed part fills, but tendril-24-u is a radio antenna, which callowhit-nib brings along.
+      'fixed': ['isthmus-60-to-30', 'culvert-8', 'tidewell-2s-3500'] | parts.fixed[0] must be a lead that the fixed board and pack need, but isthmus-60-to-30 is between plugs that match.
       """)
   void isRefusedByWhateverReadsIt(String parts, String problem) throws IOException {
     choosing(parts);
@@ -61,8 +63,8 @@ class ContradictionsTest {
         run("recommend"),
         run("relax"),
         run("vary", "--over", "mass-cap=240:250:5"),
-        run("explain"),
-        run("alternatives", "camera"),
+        run("explain", String.join(",", SmallShop.ONE_BUILD)),
+        run("alternatives", String.join(",", SmallShop.ONE_BUILD), "--kind", "camera"),
         run("assess", String.join(",", SmallShop.ONE_BUILD)))) {
       assertThat(run.errors()).containsExactly(line);
       assertThat(run.exitCode()).isEqualTo(ExitCode.BAD_DATA);

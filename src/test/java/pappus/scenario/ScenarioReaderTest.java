@@ -218,7 +218,8 @@ class ScenarioReaderTest {
             "s.json:10: parts.fixed[0] must be a part that fills a role, but strap-15 is of the kind strap. Maybe leave it out: small hardware follows from the other parts.",
             "s.json:10: parts.fixed[1] must be a part that is not excluded, but zzz is in parts.excluded.",
             "s.json:11: parts.fixed[2] must be a part that is not excluded, but antenna is in parts.excluded.");
-    assertThat(read(SCENARIO.replace("[\"strap-15\"],", "[\"antenna\"],")).contradictions(CATALOG))
+    assertThat(
+            read(SCENARIO.replace("[\"strap-15\"],", "[\"antenna\"],")).contradictions(CATALOG))
         .extracting(Problem::toString)
         .containsExactly(
             "s.json:10: parts.fixed[0] must be an antenna for some port in the catalogue, but antenna is for 5.8 GHz, which none has.");
