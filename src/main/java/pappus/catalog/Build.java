@@ -3,6 +3,7 @@ package pappus.catalog;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -68,6 +69,33 @@ public final class Build {
       }
     }
     return false;
+  }
+
+  /**
+   * The same, leaving out what another part brings along: no receiver beside one on the board, no lead where the plugs
+   * match.
+   */
+  public Build tidy() {
+    var build = this;
+    for (var role : List.of(
+        Role.TRANSMITTER,
+        Role.CAMERA,
+        Role.RECEIVER,
+        Role.VIDEO_ANTENNA,
+        Role.RADIO_ANTENNA,
+        Role.BUZZER)) {
+      if (build.part(role).isPresent() && build.without(role).fills(role)) {
+        build = build.without(role);
+      }
+    }
+    var plug = build.board().map(Board::plug);
+    var battery = build.battery();
+    if (plug.isPresent()
+        && battery.isPresent()
+        && plug.get().connector() == battery.get().connector()) {
+      build = build.without(Role.LEAD);
+    }
+    return build;
   }
 
   public Optional<Frame> frame() {

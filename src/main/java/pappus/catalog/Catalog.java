@@ -3,16 +3,19 @@ package pappus.catalog;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 
 /** All parts there are to choose from, in the order of their ids. */
 public final class Catalog {
   private final NavigableMap<String, Part> byId;
   private final Map<Kind, List<Part>> byKind;
+  private final Map<Role, Set<Band>> portBands;
 
   private Catalog(NavigableMap<String, Part> byId) {
     this.byId = byId;
@@ -20,6 +23,20 @@ public final class Catalog {
     for (var kind : Kind.values()) {
       byKind.put(
           kind, byId.values().stream().filter(part -> part.kind() == kind).toList());
+    }
+    this.portBands = new EnumMap<>(Map.of(
+        Role.VIDEO_ANTENNA, EnumSet.noneOf(Band.class),
+        Role.RADIO_ANTENNA, EnumSet.noneOf(Band.class)));
+    for (var part : byId.values()) {
+      var build = part.fills().isEmpty()
+          ? Build.empty()
+          : Build.empty().with(part.fills().get(0), part);
+      build
+          .videoSender()
+          .ifPresent(sender -> portBands.get(Role.VIDEO_ANTENNA).add(sender.antenna().band()));
+      build
+          .radioReceiver()
+          .ifPresent(radio -> portBands.get(Role.RADIO_ANTENNA).add(radio.antenna().band()));
     }
   }
 
@@ -72,6 +89,24 @@ public final class Catalog {
   /** The parts of one record class, in the order of ids. */
   public <P extends Part> List<P> ofKind(Class<P> record) {
     return byId.values().stream().filter(record::isInstance).map(record::cast).toList();
+  }
+
+  /**
+   * Roles that a part may be chosen for. An antenna does not say what it is for: it is every role for which some port
+   * of the catalogue has its band. Small hardware is for none.
+   */
+  public Set<Role> roles(Part part) {
+    var roles = EnumSet.noneOf(Role.class);
+    if (part instanceof Antenna antenna) {
+      portBands.forEach((role, bands) -> {
+        if (bands.contains(antenna.band())) {
+          roles.add(role);
+        }
+      });
+    } else {
+      part.fills().stream().limit(1).forEach(roles::add);
+    }
+    return roles;
   }
 
   /** How many parts there are. */

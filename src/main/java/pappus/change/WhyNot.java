@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.TreeMap;
 import pappus.assessment.Assessment;
 import pappus.assessment.Supply;
-import pappus.catalog.Antenna;
 import pappus.catalog.Part;
 import pappus.catalog.Role;
 import pappus.files.Altered;
@@ -15,6 +14,7 @@ import pappus.quantity.Money;
 import pappus.ranking.Best;
 import pappus.ranking.Finder;
 import pappus.scenario.Choice;
+import pappus.scenario.FixedParts;
 import pappus.scenario.Scenario;
 import pappus.search.Question;
 
@@ -134,39 +134,33 @@ public record WhyNot(
         && (choice.excludedIds().contains(part.id())
             || choice.allowedParts().stream()
                 .anyMatch(list -> list.role() == role && !list.parts().contains(part.id()))
-            || choice.fixedIds().stream()
-                .anyMatch(id -> supply.catalog().part(id).stream()
-                    .anyMatch(other -> isInItsPlace(other, part, role)))
+            || !fixing(scenario, part, role, supply).fixedIds().containsAll(choice.fixedIds())
             || (Role.EXTRAS.contains(role) && !scenario.wants(role)));
   }
 
   /** The scenario with the part fixed, and nothing in it that leaves the part out. */
   private static Scenario fixed(Scenario scenario, Part part, Role role, Supply supply) {
-    var choice = scenario.choice();
-    var fixed = new ArrayList<String>();
-    choice.fixedIds().stream()
-        .filter(id ->
-            supply.catalog().part(id).stream().noneMatch(other -> isInItsPlace(other, part, role)))
-        .forEach(fixed::add);
-    fixed.add(part.id());
-    var allowed =
-        choice.allowedParts().stream().filter(list -> list.role() != role).toList();
-    var excluded =
-        choice.excludedIds().stream().filter(id -> !id.equals(part.id())).toList();
     var changes = new TreeMap<String, Object>();
-    changes.put("parts", new Choice(fixed, allowed, excluded, choice.ownedIds()));
+    changes.put("parts", fixing(scenario, part, role, supply));
     if (role == Role.FRAME) {
       changes.put("draftFrame", null);
     }
     return Altered.record(Scenario.class, scenario, changes);
   }
 
-  /** Whether a fixed part leaves no room for one; antennas of other bands are for another port. */
-  private static boolean isInItsPlace(Part fixed, Part part, Role role) {
-    if (part instanceof Antenna antenna) {
-      return fixed instanceof Antenna other && other.band() == antenna.band();
+  /** The part fixed, and of the others that are fixed all that leave room for it. */
+  private static Choice fixing(Scenario scenario, Part part, Role role, Supply supply) {
+    var choice = scenario.choice();
+    var allowed =
+        choice.allowedParts().stream().filter(list -> list.role() != role).toList();
+    var excluded =
+        choice.excludedIds().stream().filter(id -> !id.equals(part.id())).toList();
+    var fixing = new Choice(List.of(part.id()), allowed, excluded, choice.ownedIds());
+    for (var id : choice.fixedIds()) {
+      var more = fixing.fixing(id);
+      fixing = FixedParts.of(more, supply.catalog()).goTogether() ? more : fixing;
     }
-    return fixed.fills().contains(role);
+    return fixing;
   }
 
   private static List<Cure> cures(Part part, Role role, Swap swap, Question question) {

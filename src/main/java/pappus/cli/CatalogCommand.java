@@ -130,6 +130,7 @@ abstract class CatalogCommand implements JsonAnswer {
     }
     var supply = Supply.of(catalog).drafting(scenario.scenario());
     problems.addAll(scenario.problemsWith(supply.catalog()));
+    problems.addAll(scenario.contradictions(catalog.catalog()));
     problems.addAll(scenario.problemsWithRules(Rules.waivableIds()));
     problems.addAll(currencyProblems(scenario, supply.catalog()));
     if (!problems.isEmpty()) {

@@ -93,9 +93,12 @@ final class CheckCommand implements Callable<Integer> {
       }
     }
     for (var scenario : scenarios) {
-      var unknown = scenario.problemsWithRules(Rules.waivableIds());
-      problems.addAll(unknown);
-      worst = unknown.isEmpty() ? worst : InputException.Kind.BAD_DATA;
+      var wrong = new ArrayList<>(scenario.problemsWithRules(Rules.waivableIds()));
+      if (found.isEmpty()) {
+        wrong.addAll(scenario.contradictions(catalog.catalog()));
+      }
+      problems.addAll(wrong);
+      worst = wrong.isEmpty() ? worst : InputException.Kind.BAD_DATA;
     }
     var warnings = warnings(catalog, scenarios, inputs.isAskedAbout(), problems.isEmpty());
     if (!quiet) {

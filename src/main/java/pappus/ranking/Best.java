@@ -4,6 +4,7 @@ import java.util.Optional;
 import pappus.assessment.Assessment;
 import pappus.search.Ending;
 import pappus.search.Pool;
+import pappus.search.Question;
 import pappus.search.Reach;
 
 /**
@@ -13,8 +14,8 @@ import pappus.search.Reach;
  * @param reach how far the search came
  */
 public record Best(Optional<Assessment> build, Reach reach) {
-  static Best of(Pool pool, Reach reach) {
-    return new Best(pool.bestFirst().stream().findFirst(), reach);
+  static Best of(Question question, Pool pool, Reach reach) {
+    return new Best(pool.bestFirst().stream().findFirst().map(question::held), reach);
   }
 
   /** Whether no other build can be better, or none can be feasible. */

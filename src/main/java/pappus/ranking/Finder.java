@@ -138,12 +138,12 @@ public final class Finder {
     var obstacle = ExactSearch.obstacle(question);
     if (way == Way.HEURISTIC || obstacle.isPresent()) {
       var reach = Reach.of(tryChanges(question, pool, new Ranker(question, pool), 1));
-      return Best.of(pool, reach.because(obstacle));
+      return Best.of(question, pool, reach.because(obstacle));
     }
     var search = new ExactSearch(question, Runtime.getRuntime().availableProcessors());
     var found = running(search::stop, () -> look.apply(search, pool));
     var reach = new Reach(found.ending(), found.atMost(), found.nodes(), Optional.empty());
-    return Best.of(pool, reach);
+    return Best.of(question, pool, reach);
   }
 
   /**
@@ -176,7 +176,8 @@ public final class Finder {
             done -> progress.accept(
                 String.format(Locale.ROOT, "trading off, %,d choices looked into", done))));
     var reach = new Reach(found.ending(), found.atMost(), found.nodes(), Optional.empty());
-    return new Frontier(found.builds(), share, reach);
+    return new Frontier(
+        found.builds().stream().map(question::held).toList(), share, reach);
   }
 
   private ExactSearch.Found prove(Question question, Pool pool, int wanted) {

@@ -41,7 +41,7 @@ public record Frontier(List<Assessment> builds, double share, Reach reach) {
       if (front.stream()
           .noneMatch(other -> other.mass().neededMilligrams(deviations) <= milligrams
               && other.cost().cents() <= build.cost().cents())) {
-        front.add(build);
+        front.add(question.held(build));
       }
     }
     return new Frontier(front, share, reach);

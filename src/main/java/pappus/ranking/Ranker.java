@@ -101,7 +101,8 @@ public final class Ranker {
 
   /** The ranking of rows that a search has put in order. */
   public Ranking rank(List<Row> found, Reach reach) {
-    var rows = found.stream().map(Row::assessment).toList();
+    var rows = found.stream().map(row -> question.held(row.assessment())).toList();
+    found.forEach(row -> row.variants().forEach(question::held));
     var doubts = new Doubts(question.assessor());
     var bands = rows.stream().map(doubts::band).toList();
     var heads = heads(rows, bands);

@@ -43,17 +43,20 @@ public record Choice(
     }
   }
 
-  /** The same with one more part fixed, and nothing in it that leaves that out. */
-  Choice fixing(String id, Role role) {
+  /** The same with one more part fixed. */
+  public Choice fixing(String id) {
     var all = new ArrayList<>(fixedIds());
     if (!all.contains(id)) {
       all.add(id);
     }
-    return new Choice(
-        all,
-        allowedParts().stream().filter(allowed -> allowed.role() != role).toList(),
-        excludedIds().stream().filter(other -> !other.equals(id)).toList(),
-        ownedIds());
+    return new Choice(all, allowed, excluded, owned);
+  }
+
+  /** Whether a build may have a part in a role: it is not excluded, and allowed where only some are. */
+  public boolean permits(Role role, String id) {
+    return !excludedIds().contains(id)
+        && allowedParts().stream()
+            .allMatch(list -> list.role() != role || list.parts().contains(id));
   }
 
   public List<String> fixedIds() {

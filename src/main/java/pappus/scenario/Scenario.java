@@ -140,8 +140,12 @@ public record Scenario(
 
   /** Which parts may be used; a draft frame is fixed. */
   public Choice choice() {
-    var choice = parts == null ? Choice.ANY : parts;
-    return draftFrame == null ? choice : choice.fixing(draftFrame.id(), Role.FRAME);
+    return draftFrame == null ? partsOrAny() : partsOrAny().fixing(draftFrame.id());
+  }
+
+  /** The same as it is written, without the draft frame. */
+  public Choice partsOrAny() {
+    return parts == null ? Choice.ANY : parts;
   }
 
   /** What the pilot has. */

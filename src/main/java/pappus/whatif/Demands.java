@@ -61,7 +61,7 @@ final class Demands {
   }
 
   private void addChoice() {
-    for (var id : distinct(parts(scenario).excludedIds())) {
+    for (var id : distinct(scenario.partsOrAny().excludedIds())) {
       add(
           "excluded-" + id,
           "no " + id,
@@ -74,7 +74,7 @@ final class Demands {
                   minus(choice.excludedIds(), id),
                   choice.owned())));
     }
-    for (var allowed : parts(scenario).allowedParts()) {
+    for (var allowed : scenario.partsOrAny().allowedParts()) {
       var label = allowed.role().label();
       add(
           "allowed-" + allowed.role().key(),
@@ -100,7 +100,7 @@ final class Demands {
           "take another frame than the draft",
           without -> without.with(nothing));
     }
-    for (var id : distinct(parts(scenario).fixedIds())) {
+    for (var id : distinct(scenario.partsOrAny().fixedIds())) {
       add(
           "fixed-" + id,
           "the part " + id,
@@ -115,12 +115,6 @@ final class Demands {
     }
   }
 
-  /** As they are asked for; what a draft frame fixes is a demand of its own. */
-  private static Choice parts(Scenario scenario) {
-    var parts = scenario.parts();
-    return parts == null ? Choice.ANY : parts;
-  }
-
   /** What is asked twice is one demand. */
   private static <T> List<T> distinct(List<T> asked) {
     return asked.stream().distinct().toList();
@@ -131,7 +125,7 @@ final class Demands {
   }
 
   private static Asked choice(Asked asked, java.util.function.UnaryOperator<Choice> change) {
-    return asked.with(Map.of("parts", change.apply(parts(asked.scenario()))));
+    return asked.with(Map.of("parts", change.apply(asked.scenario().partsOrAny())));
   }
 
   private void addPilot() {

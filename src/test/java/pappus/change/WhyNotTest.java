@@ -3,6 +3,7 @@ package pappus.change;
 import static org.assertj.core.api.Assertions.assertThat;
 import static pappus.catalog.Parts.with;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -127,6 +128,29 @@ class WhyNotTest {
           .isEqualTo(bestWith(PLAIN, "tidewell-2s-3500", "newteye-14").map(Assessment::build))
           .isPresent();
     }
+  }
+
+  @Test
+  void aBoardThatBringsAReceiverAlongLeavesOutTheOneThatIsFixed() {
+    var ids = new ArrayList<>(SmallShop.ONE_BUILD);
+    ids.addAll(List.of("newteye-14", "thrennel-leaf"));
+    var supply = new Supply(SmallShop.catalog(ids), Shelf.EMPTY);
+    var scenario = choosing("\"fixed\": [\"thrennel-leaf\", \"newteye-14\"]");
+    var finder = new Finder(Finder.Way.AUTO, Finder.EFFORT, Finder.FEWER_MOVES, done -> {});
+
+    var why = WhyNot.of(
+        supply.catalog().part("culvert-6-whole").orElseThrow(),
+        Role.BOARD,
+        winner(PLAIN),
+        scenario,
+        supply,
+        finder);
+
+    assertThat(why.isLeftOut()).isTrue();
+    assertThat(why.best().build()).hasValueSatisfying(best -> {
+      assertThat(best.build().toString()).contains(",culvert-6-whole,", ",newteye-14,");
+      assertThat(best.build().receiver()).isEmpty();
+    });
   }
 
   @Test

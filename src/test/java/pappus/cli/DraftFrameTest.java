@@ -13,7 +13,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import pappus.assessment.Supply;
 import pappus.catalog.Frame;
-import pappus.catalog.Role;
 import pappus.catalog.Shelf;
 import pappus.files.JsonText;
 import pappus.search.Enumeration;
@@ -72,36 +71,62 @@ class DraftFrameTest {
   }
 
   @Test
-  void replacesAFrameOfTheSameId() throws IOException {
-    var fields = fields("cottongrass-4", "Cottongrass 4", 35, "");
-    Files.writeString(folder.resolve("marsh.json"), SmallShop.scenarioText(fields));
+  void isRefusedUnderTheIdOfAnyPartOfTheCatalogue() throws IOException {
+    for (var id : List.of("cottongrass-4", "tidewell-2s-3400")) {
+      Files.writeString(
+          folder.resolve("marsh.json"), SmallShop.scenarioText(fields(id, "Draft", 35, "")));
 
-    var json = run("recommend", "--format", "json").json();
+      var run = run("recommend");
 
-    assertThat(json.path("candidates").get(0).path("build").asString()).isEqualTo(best(fields));
-    assertThat(
-            json.path("parts").path("cottongrass-4").path("mass").path("grams").asDouble())
-        .isEqualTo(35);
-    var supply = new Supply(SmallShop.few(), Shelf.EMPTY).drafting(SmallShop.scenario(fields));
-    assertThat(supply.catalog().part("cottongrass-4"))
-        .containsInstanceOf(Frame.class)
-        .hasValueSatisfying(frame -> assertThat(frame.mass().grams()).isEqualTo(35));
-    assertThat(supply.catalog().ofKind(Frame.class)).hasSize(2);
+      assertThat(run.exitCode()).isEqualTo(ExitCode.BAD_DATA);
+      assertThat(run.errors())
+          .containsExactly(
+              CommandRun.typed(folder).resolve("marsh.json")
+                  + ":8: draftFrame.id must be an id that no part of the catalogue has, but is the text \"%s\"."
+                      .formatted(id));
+    }
   }
 
   @Test
-  void standsBeforeWhatTheScenarioChooses() throws IOException {
+  void isRefusedWhereTheScenarioLeavesItOut() throws IOException {
     var fields = fields(
         "draft",
         "Draft",
         35,
-        ", \"parts\": {\"allowed\": [{\"role\": \"frame\", \"parts\": [\"thistledown-5\"]}, {\"role\": \"battery\", \"parts\": [\"tidewell-2s-3400\"]}], \"excluded\": [\"draft\", \"newteye-14-feather\"]}");
-    var scenario = SmallShop.scenario(fields);
-    assertThat(scenario.choice().fixedIds()).containsExactly("draft");
-    assertThat(scenario.choice().excludedIds()).containsExactly("newteye-14-feather");
-    assertThat(scenario.choice().allowedParts())
-        .extracting(allowed -> allowed.role())
-        .containsExactly(Role.BATTERY);
+        ", \"parts\": {\"fixed\": [\"thistledown-5\"], \"excluded\": [\"draft\"]}");
+    var file = CommandRun.typed(folder).resolve("marsh.json");
+    Files.writeString(file, SmallShop.scenarioText(fields));
+    var lines = SmallShop.scenarioText(fields).lines().toList();
+    var last = lines.size() - 1;
+
+    assertThat(run("recommend").errors())
+        .containsExactly(
+            file + ":8: draftFrame.id must be a part that is not excluded, but draft is in parts.excluded.");
+
+    var beside = fields.replace(", \"excluded\": [\"draft\"]", "");
+    Files.writeString(file, SmallShop.scenarioText(beside));
+    assertThat(run("recommend").errors())
+        .containsExactly(file + ":" + last
+            + ": parts.fixed[0] must be the only part fixed for the role frame, but thistledown-5 is so beside draft.");
+
+    var allowed = fields(
+        "draft",
+        "Draft",
+        35,
+        ", \"parts\": {\"allowed\": [{\"role\": \"frame\", \"parts\": [\"thistledown-5\"]}]}");
+    Files.writeString(file, SmallShop.scenarioText(allowed));
+    assertThat(run("recommend").errors())
+        .containsExactly(file
+            + ":8: draftFrame.id must be allowed for the role frame, but draft is not in parts.allowed.");
+  }
+
+  @Test
+  void mayBeFixedAndAllowedByItsId() throws IOException {
+    var fields = fields(
+        "draft",
+        "Draft",
+        35,
+        ", \"parts\": {\"fixed\": [\"draft\"], \"allowed\": [{\"role\": \"frame\", \"parts\": [\"draft\"]}, {\"role\": \"battery\", \"parts\": [\"tidewell-2s-3400\"]}], \"excluded\": [\"newteye-14-feather\"]}");
     Files.writeString(folder.resolve("marsh.json"), SmallShop.scenarioText(fields));
 
     var build =
@@ -111,6 +136,10 @@ class DraftFrameTest {
         .startsWith("draft,")
         .contains(",tidewell-2s-3400,", ",newteye-14,")
         .isEqualTo(best(fields));
+    var file = CommandRun.typed(folder).resolve("marsh.json").toString();
+    var parts = CommandRun.typed(folder).resolve("parts").toString();
+    assertThat(CommandRun.of("check", "--no-shipped-catalog", parts, file).out())
+        .doesNotContain("marsh.json");
   }
 
   @Test

@@ -1,6 +1,7 @@
 package pappus.ranking;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalStateException;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -17,6 +18,8 @@ import pappus.search.Ending;
 import pappus.search.Enumeration;
 import pappus.search.Pool;
 import pappus.search.Question;
+import pappus.search.Reach;
+import pappus.search.Row;
 import pappus.shop.SmallShop;
 
 class RankerTest {
@@ -224,5 +227,37 @@ class RankerTest {
     return MAIN.stream()
         .filter(role -> !one.build().part(role).equals(other.build().part(role)))
         .count();
+  }
+
+  @Test
+  void aRowThatTheScenarioRulesOutIsABugAndNoAnswer() {
+    var row = ranking.candidates().get(0).assessment();
+    var battery = row.build().battery().orElseThrow().id();
+    var other = battery.endsWith("3500") ? "tidewell-2s-3400" : "tidewell-2s-3500";
+    var rows = List.of(new Row(row, List.of(), false));
+    var reach = Reach.of(Ending.PROVEN);
+    for (var parts : List.of(
+        "\"fixed\": [\"" + other + "\"]",
+        "\"excluded\": [\"" + battery + "\"]",
+        "\"allowed\": [{\"role\": \"battery\", \"parts\": [\"" + other + "\"]}]")) {
+      var question = SmallShop.question(FEW, ", \"parts\": {" + parts + "}");
+
+      assertThatIllegalStateException()
+          .isThrownBy(() -> new Ranker(question, new Pool()).rank(rows, reach))
+          .withMessageStartingWith("A build is ")
+          .withMessageEndingWith(row.build().toString());
+      assertThatIllegalStateException()
+          .isThrownBy(() -> Best.of(question, pool, reach))
+          .withMessageStartingWith("A build is ");
+      assertThatIllegalStateException()
+          .isThrownBy(() -> Frontier.of(List.of(row), question, 0.5, reach))
+          .withMessageStartingWith("A build is ");
+      var alongside = List.of(new Row(
+          Enumeration.of(question).bestFirst().get(0), List.of(row), false));
+      assertThatIllegalStateException()
+          .isThrownBy(() -> new Ranker(question, new Pool()).rank(alongside, reach))
+          .withMessageEndingWith(row.build().toString());
+    }
+    assertThat(new Ranker(QUESTION, new Pool()).rank(rows, reach).candidates()).hasSize(1);
   }
 }

@@ -206,6 +206,25 @@ class ScenarioReaderTest {
             "s.json:25: waivers[1].rule must be the id of a fit rule, but is the text \"fit\". Maybe fits was meant.");
   }
 
+  @Test
+  void findsWhatIsFixedAndCannotBe() {
+    var text = SCENARIO
+        .replace("[\"strap-15\"],", "[\"strap-15\", \"zzz\",\n\"antenna\"],")
+        .replace("\"excluded\": [\"strap-15\",", "\"excluded\": [\"antenna\",");
+
+    assertThat(read(text).contradictions(CATALOG))
+        .extracting(Problem::toString)
+        .containsExactly(
+            "s.json:10: parts.fixed[0] must be a part that fills a role, but strap-15 is of the kind strap. Maybe leave it out: small hardware follows from the other parts.",
+            "s.json:10: parts.fixed[1] must be a part that is not excluded, but zzz is in parts.excluded.",
+            "s.json:11: parts.fixed[2] must be a part that is not excluded, but antenna is in parts.excluded.");
+    assertThat(
+            read(SCENARIO.replace("[\"strap-15\"],", "[\"antenna\"],")).contradictions(CATALOG))
+        .extracting(Problem::toString)
+        .containsExactly(
+            "s.json:10: parts.fixed[0] must be an antenna for some port in the catalogue, but antenna is for 5.8 GHz, which none has.");
+  }
+
   private static ReadScenario read(String text) {
     return ScenarioReader.read(Source.of("s.json", text.getBytes(UTF_8)));
   }

@@ -154,6 +154,39 @@ class QuestionTest {
   }
 
   @Test
+  void noReceiverWithAnAntennaOfItsOwnPushesAFixedOneOut() {
+    var question = question(ALL, ", \"parts\": {\"fixed\": [\"tendril-24-u\"]}");
+
+    assertThat(ids(question, Role.RADIO_ANTENNA)).containsExactly("tendril-24-u");
+    assertThat(ids(question, Role.VIDEO_ANTENNA)).contains("stipule-u");
+    assertThat(ids(question, Role.RECEIVER))
+        .contains("callowhit-quill")
+        .doesNotContain("callowhit-nib");
+  }
+
+  @Test
+  void aFixedLeadLeavesNoBoardAndPackThatPlugTogether() {
+    var lead = part(ALL, "isthmus-60-to-30");
+    for (var beside :
+        List.of("", ", \"culvert-8\"", ", \"tidewell-2s-3500\"", ", \"floodmark-4s-1300\"")) {
+      var question = question(
+          ALL, ", \"parts\": {\"fixed\": [\"isthmus-60-to-30\"%s]}".formatted(beside));
+
+      assertThat(question.options(Role.LEAD)).containsExactly(lead);
+      for (var board : question.options(Role.BOARD)) {
+        for (var battery : question.options(Role.BATTERY)) {
+          var build = Map.of(Role.BOARD, board, Role.BATTERY, battery, Role.LEAD, lead);
+          assertThat(Question.tidy(build).lead()).as(board.id() + " " + battery.id()).isPresent();
+        }
+      }
+      if (beside.isEmpty()) {
+        assertThat(ids(question, Role.BOARD)).contains("weir-stack-35", "culvert-12");
+        assertThat(ids(question, Role.BATTERY)).contains("tidewell-2s-3500");
+      }
+    }
+  }
+
+  @Test
   void tidyingDropsWhatTheBoardBringsAlong() {
     var build = Question.tidy(
         build(ALL, List.of("culvert-6-whole", "thrennel-leaf", "glowmoss-100", "newteye-14"))

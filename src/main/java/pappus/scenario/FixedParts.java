@@ -1,0 +1,113 @@
+package pappus.scenario;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import pappus.catalog.Battery;
+import pappus.catalog.Board;
+import pappus.catalog.Build;
+import pappus.catalog.Catalog;
+import pappus.catalog.Lead;
+import pappus.catalog.Part;
+import pappus.catalog.Role;
+
+/** The parts that every build is to have, each in its role, and what they leave room for. */
+public final class FixedParts {
+  private final Map<Part, Set<Role>> roles;
+  private final Map<Role, List<Part>> byRole = new EnumMap<>(Role.class);
+  private final Build together;
+
+  private FixedParts(Map<Part, Set<Role>> roles) {
+    this.roles = roles;
+    roles.forEach((part, each) -> each.forEach(
+        role -> byRole.computeIfAbsent(role, fresh -> new ArrayList<>()).add(part)));
+    var firsts = new EnumMap<Role, Part>(Role.class);
+    byRole.forEach((role, parts) -> firsts.put(role, parts.get(0)));
+    this.together = Build.of(firsts);
+  }
+
+  /** Those of a choice that a catalogue holds. */
+  public static FixedParts of(Choice choice, Catalog catalog) {
+    return of(
+        choice.fixedIds().stream().flatMap(id -> catalog.part(id).stream()).toList(),
+        choice,
+        catalog);
+  }
+
+  /** Some parts in the roles that they are allowed for. What is for several roles leaves those to others that have but one. */
+  static FixedParts of(Collection<Part> fixed, Choice choice, Catalog catalog) {
+    var roles = new LinkedHashMap<Part, Set<Role>>();
+    var taken = EnumSet.noneOf(Role.class);
+    for (var part : fixed) {
+      var each = catalog.roles(part);
+      each.removeIf(role -> !choice.permits(role, part.id()));
+      roles.put(part, each);
+      if (each.size() == 1) {
+        taken.addAll(each);
+        taken.addAll(part.fills());
+      }
+    }
+    for (var each : roles.values()) {
+      if (each.size() > 1 && !taken.containsAll(each)) {
+        each.removeAll(taken);
+      }
+    }
+    return new FixedParts(roles);
+  }
+
+  /** Those for a role, in the order they are told. */
+  public List<Part> in(Role role) {
+    return List.copyOf(byRole.getOrDefault(role, List.of()));
+  }
+
+  /** Roles of one of them; none where it is for nothing, or not allowed. */
+  Set<Role> roles(Part fixed) {
+    return roles.getOrDefault(fixed, Set.of());
+  }
+
+  /** Whether one build can have all of them. */
+  public boolean goTogether() {
+    return byRole.values().stream().allMatch(parts -> parts.size() == 1)
+        && roles.values().stream().noneMatch(Set::isEmpty)
+        && keeps(together);
+  }
+
+  /** Whether one of them has no place beside the others, since they bring along what it is for. */
+  boolean isNeedless(Part fixed) {
+    return together.tidy().parts().keySet().stream().noneMatch(roles(fixed)::contains);
+  }
+
+  /** The one that brings a role along, if any does. */
+  Optional<Part> bringing(Role role) {
+    return together.parts().values().stream()
+        .filter(part -> part.fills().stream().skip(1).anyMatch(role::equals))
+        .findFirst();
+  }
+
+  /** Whether a part of another role brings along what one of them is for, and so would push that one out. */
+  public boolean areDisplacedBy(Part part) {
+    if (together.parts().isEmpty() || part.fills().isEmpty()) {
+      return false;
+    }
+    return !keeps(together.with(part.fills().get(0), part)) || !leavesTheLead(part);
+  }
+
+  private boolean keeps(Build build) {
+    return build.tidy().parts().keySet().containsAll(together.parts().keySet());
+  }
+
+  /** Of packs a fixed lead leaves those of its plug, of boards those that do not take such a pack without it. */
+  private boolean leavesTheLead(Part part) {
+    return together.lead().map(Lead::batterySide).stream()
+        .allMatch(plug -> !(part instanceof Battery battery && battery.connector() != plug)
+            && !(part instanceof Board board
+                && board.plug() != null
+                && board.plug().connector() == plug));
+  }
+}
