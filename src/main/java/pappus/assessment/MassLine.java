@@ -11,7 +11,7 @@ import pappus.catalog.Part;
  * @param part its catalogue part; empty for payload, wire and what is counted at a usual mass
  * @param pieces how many fly
  * @param each mass of one
- * @param grams mass of all, g; below zero for what is cut off
+ * @param grams mass of all, g; below zero for what is cut off or shorter than listed
  * @param doubtGrams one standard deviation of all, g: equal pieces err together
  */
 public record MassLine(
