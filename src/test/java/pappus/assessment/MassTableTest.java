@@ -2,6 +2,7 @@ package pappus.assessment;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static pappus.catalog.Parts.board;
 import static pappus.catalog.Parts.build;
 import static pappus.catalog.Parts.frame;
 import static pappus.catalog.Parts.motor;
@@ -17,6 +18,10 @@ import pappus.catalog.AntennaPort;
 import pappus.catalog.Band;
 import pappus.catalog.Build;
 import pappus.catalog.Frame;
+import pappus.catalog.Parts;
+import pappus.catalog.Role;
+import pappus.compatibility.Rules;
+import pappus.compatibility.Stock;
 import pappus.scenario.MassCap;
 import pappus.scenario.Payload;
 import pappus.scenario.Scenarios;
@@ -97,6 +102,19 @@ final class MassTableTest {
   void passesOverWhatIsNoMass(double grams) {
     assertThat(mass(build(heights(new Frame.PlateHeight(20, grams)))).lines())
         .noneMatch(line -> line.label().contains("standoffs"));
+  }
+
+  /** Searches rely on it that what is added to a build only begun takes nothing off its mass. */
+  @Test
+  void countsTheLightestHeightWhileNoBoardTellsWhichIsOrdered() {
+    var frame = heights(new Frame.PlateHeight(20, -1.5), new Frame.PlateHeight(25, -4));
+    var assessor = new Assessor(Scenarios.plain(), Stock.of(Parts.hardware()), Rules.ALL);
+    var alone = Build.empty().with(Role.FRAME, frame);
+    var listed = assessor.begun(Build.empty().with(Role.FRAME, frame())).grams();
+
+    assertThat(assessor.begun(alone).grams()).isCloseTo(listed - 4, within(1e-9));
+    assertThat(assessor.begun(alone.with(Role.BOARD, board())).grams())
+        .isGreaterThanOrEqualTo(listed - 4 + board().mass().grams());
   }
 
   private static Frame heights(Frame.PlateHeight... heights) {
