@@ -159,8 +159,12 @@ public final class Assessor {
   public Begun begun(Build begun) {
     var fitting = fitter.fit(begun);
     var mass = MassTable.of(fitting, scenario.payloadGrams());
+    // Before a board is there nobody knows which height the frame is ordered with: it may be the lightest.
+    var height = begun.board().isPresent()
+        ? 0
+        : begun.frame().map(Frame::leastAddedGrams).orElse(0.0);
     return new Begun(
-        mass.grams(),
+        mass.grams() + height,
         mass.doubtGrams() * mass.doubtGrams(),
         CostTable.of(fitting, purse).cents(),
         Avionics.draws(fitting).stream().mapToDouble(Draw::watts).sum());

@@ -3,6 +3,7 @@ package pappus.assessment;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import pappus.catalog.Frame;
 import pappus.catalog.Known;
 import pappus.catalog.Mass;
 import pappus.catalog.Part;
@@ -28,7 +29,7 @@ public record MassTable(List<Line> lines, double grams, double doubtGrams) {
    * @param part its catalogue part; empty for payload, wire and what is counted at a usual mass
    * @param pieces how many fly
    * @param each mass of one
-   * @param grams mass of all, g; below zero for what is cut off
+   * @param grams mass of all, g; below zero for what is cut off or shorter than listed
    * @param doubtGrams one standard deviation of all, g: equal pieces err together
    */
   public record Line(
@@ -64,13 +65,14 @@ public record MassTable(List<Line> lines, double grams, double doubtGrams) {
     fitting
         .stackPlan()
         .flatMap(plan -> plan.height())
-        .filter(height -> height.addedGrams() > 0)
-        .ifPresent(height -> lines.add(line(
-            "longer standoffs",
+        .map(Frame.PlateHeight::addedGrams)
+        .filter(grams -> Math.abs(grams) >= Mass.LEAST_GRAMS)
+        .ifPresent(grams -> lines.add(line(
+            grams > 0 ? "longer standoffs" : "shorter standoffs",
             Optional.empty(),
             1,
-            Mass.of(height.addedGrams(), Known.ESTIMATED),
-            1)));
+            Mass.of(Math.abs(grams), Known.ESTIMATED),
+            grams > 0 ? 1 : -1)));
     for (var item : fitting.hardware().items()) {
       lines.add(
           line(item.label(), item.part(), item.pieces(), item.each(), item.cutOff() ? -1 : 1));

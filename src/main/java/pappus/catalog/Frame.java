@@ -95,6 +95,17 @@ public record Frame(
       throw new IllegalArgumentException(
           "heights must list at least one unless every position is open, but is empty.");
     }
+    for (var i = 0; i < heights.size(); i++) {
+      if (mass.grams() + heights.get(i).addedGrams() <= 0) {
+        Require.refuse(
+            "heights[%d].addedGrams must be above %s, since the frame weighs %s g, but is %s."
+                .formatted(
+                    i,
+                    Require.plain(-mass.grams()),
+                    Require.plain(mass.grams()),
+                    Require.plain(heights.get(i).addedGrams())));
+      }
+    }
     cameraWidthsMillimetres = Require.list("cameraWidthsMillimetres", cameraWidthsMillimetres);
     Require.inRange("cameraXMillimetres", cameraXMillimetres, -200, 200);
     Require.present("bay", bay);
@@ -124,6 +135,11 @@ public record Frame(
     return StrictMath.hypot(frontSpacingMillimetres, sideSpacingMillimetres);
   }
 
+  /** What its height between the plates adds to its mass at least, g: 0 or below, since a frame may fly without one. */
+  public double leastAddedGrams() {
+    return heights.stream().mapToDouble(PlateHeight::addedGrams).reduce(0, Math::min);
+  }
+
   /** A place for boards; a column of parts of one pattern stands in it. */
   public record Position(
       @JsonPropertyDescription("Front, middle, rear, ….") String name,
@@ -147,11 +163,12 @@ public record Frame(
   public record PlateHeight(
       @JsonPropertyDescription("Inner height, mm, 8 to 60.") double millimetres,
 
-      @JsonPropertyDescription("Mass above that of the frame as listed, g.")
+      @JsonPropertyDescription(
+          "Mass above that of the frame as listed, g, -30 to 30; below 0: so much less than listed.")
       double addedGrams) {
     public PlateHeight {
       Require.inRange("millimetres", millimetres, 8, 60);
-      Require.inRange("addedGrams", addedGrams, 0, 30);
+      Require.inRange("addedGrams", addedGrams, -30, 30);
     }
   }
 

@@ -13,12 +13,15 @@ public record Mass(
         "One standard deviation, g; absent: measured 0.1 g, maker's 3 %, estimated 10 % (common practice, no published source).")
     @Nullable
     Double doubtGrams) {
+  /** What weighs less has no mass of its own, g. */
+  public static final double LEAST_GRAMS = 0.01;
+
   private static final double MEASURED_DOUBT_GRAMS = 0.1;
   private static final double MAKER_DOUBT = 0.03;
   private static final double ESTIMATED_DOUBT = 0.10;
 
   public Mass {
-    Require.inRange("grams", grams, 0.01, 5000, "Maybe it is not in grams.");
+    Require.inRange("grams", grams, LEAST_GRAMS, 5000, "Maybe it is not in grams.");
     Require.present("known", known);
     if (doubtGrams != null) {
       Require.inRange("doubtGrams", doubtGrams, 0, grams);

@@ -1,6 +1,7 @@
 package pappus.whatif;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -16,7 +17,10 @@ import pappus.files.Closest;
 import pappus.files.Shown;
 import pappus.whatif.Axis.Tightens;
 
-/** Properties of a frame that can be swept. All else of the frame stays as it is, its mass too. */
+/**
+ * Properties of a frame that can be swept. All else of the frame stays as it is, its mass too, but for the height between
+ * its plates: what the heights of the drawing add to the mass tells what any other adds.
+ */
 final class FrameAxes {
   private static final String PREFIX = "frame.";
 
@@ -48,9 +52,7 @@ final class FrameAxes {
       "arm-thickness",
       new Property("mm", (frame, value) -> Map.of("armThicknessMillimetres", number(value))),
       "inner-height",
-      new Property(
-          "mm",
-          (frame, value) -> Map.of("heights", List.of(new Frame.PlateHeight(number(value), 0)))),
+      new Property("mm", FrameAxes::height),
       "camera-width",
       new Property(
           "mm", (frame, value) -> Map.of("cameraWidthsMillimetres", List.of(number(value)))),
@@ -143,6 +145,45 @@ final class FrameAxes {
     return fields;
   }
 
+  /** That height alone, with the mass that the drawing gives it. */
+  private static Map<String, Object> height(Frame frame, String value) {
+    var millimetres = number(value);
+    return Map.of(
+        "heights", List.of(new Frame.PlateHeight(millimetres, addedGrams(frame, millimetres))));
+  }
+
+  /**
+   * What a height between the plates adds to the mass of a frame, g, to the hundredth: as drawn where it is drawn; between
+   * two drawn heights in proportion, since the plates stay and the standoffs grow by the millimetre; beyond them as the two
+   * nearest go on. One drawn height alone, or none, tells nothing of others: its mass is kept. Of equal heights the lightest
+   * counts, as it is the one that is ordered.
+   */
+  private static double addedGrams(Frame frame, double millimetres) {
+    var lightest = new TreeMap<Double, Frame.PlateHeight>();
+    frame.heights().stream()
+        .sorted(Comparator.comparingDouble(Frame.PlateHeight::addedGrams))
+        .forEach(height -> lightest.putIfAbsent(height.millimetres(), height));
+    var drawn = List.copyOf(lightest.values());
+    for (var height : drawn) {
+      if (drawn.size() == 1 || height.millimetres() == millimetres) {
+        return height.addedGrams();
+      }
+    }
+    if (drawn.isEmpty()) {
+      return 0;
+    }
+    var stretch = 0;
+    while (stretch < drawn.size() - 2 && drawn.get(stretch + 1).millimetres() < millimetres) {
+      stretch++;
+    }
+    var low = drawn.get(stretch);
+    var high = drawn.get(stretch + 1);
+    var perMillimetre =
+        (high.addedGrams() - low.addedGrams()) / (high.millimetres() - low.millimetres());
+    // Zero is added so that nothing is not told as less than nothing.
+    return rounded(low.addedGrams() + perMillimetre * (millimetres - low.millimetres())) + 0.0;
+  }
+
   /** The same patterns at each of its positions. */
   private static Map<String, Object> patterns(Frame frame, String value) {
     var holes = Stream.of(value.split("\\+", -1)).map(FrameAxes::holes).toList();
@@ -181,7 +222,7 @@ final class FrameAxes {
   }
 
   /** To the hundredth, as drawings have it. */
-  private static double rounded(double millimetres) {
-    return Math.rint(millimetres * 100) / 100;
+  private static double rounded(double value) {
+    return Math.rint(value * 100) / 100;
   }
 }

@@ -2,17 +2,26 @@ package pappus.assessment;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static pappus.catalog.Parts.board;
 import static pappus.catalog.Parts.build;
+import static pappus.catalog.Parts.frame;
 import static pappus.catalog.Parts.motor;
 import static pappus.catalog.Parts.transmitter;
 import static pappus.catalog.Parts.with;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import pappus.catalog.AntennaConnector;
 import pappus.catalog.AntennaPort;
 import pappus.catalog.Band;
 import pappus.catalog.Build;
+import pappus.catalog.Frame;
+import pappus.catalog.Parts;
+import pappus.catalog.Role;
+import pappus.compatibility.Rules;
+import pappus.compatibility.Stock;
 import pappus.scenario.MassCap;
 import pappus.scenario.Payload;
 import pappus.scenario.Scenarios;
@@ -76,6 +85,40 @@ final class MassTableTest {
             .grams())
         .isEqualTo(1.2);
     assertThat(mass(build()).lines()).noneMatch(line -> line.label().equals("longer standoffs"));
+  }
+
+  @Test
+  void takesOffWhatALowerStackOfStandoffsLacks() {
+    var low = mass(build(heights(new Frame.PlateHeight(20, -1.5), new Frame.PlateHeight(25, 0))));
+
+    assertThat(line(low, "shorter standoffs").grams()).isEqualTo(-1.5);
+    assertThat(line(low, "shorter standoffs").doubtGrams()).isCloseTo(0.15, within(1e-9));
+    assertThat(mass(build()).grams() - low.grams()).isCloseTo(1.5, within(1e-9));
+  }
+
+  /** No mass of less than 10 mg can be stated. */
+  @ParameterizedTest
+  @ValueSource(doubles = {-0.009, 0, 0.009})
+  void passesOverWhatIsNoMass(double grams) {
+    assertThat(mass(build(heights(new Frame.PlateHeight(20, grams)))).lines())
+        .noneMatch(line -> line.label().contains("standoffs"));
+  }
+
+  /** Searches rely on it that what is added to a build only begun takes nothing off its mass. */
+  @Test
+  void countsTheLightestHeightWhileNoBoardTellsWhichIsOrdered() {
+    var frame = heights(new Frame.PlateHeight(20, -1.5), new Frame.PlateHeight(25, -4));
+    var assessor = new Assessor(Scenarios.plain(), Stock.of(Parts.hardware()), Rules.ALL);
+    var alone = Build.empty().with(Role.FRAME, frame);
+    var listed = assessor.begun(Build.empty().with(Role.FRAME, frame())).grams();
+
+    assertThat(assessor.begun(alone).grams()).isCloseTo(listed - 4, within(1e-9));
+    assertThat(assessor.begun(alone.with(Role.BOARD, board())).grams())
+        .isGreaterThanOrEqualTo(listed - 4 + board().mass().grams());
+  }
+
+  private static Frame heights(Frame.PlateHeight... heights) {
+    return with(frame(), "heights", List.of(heights));
   }
 
   @Test

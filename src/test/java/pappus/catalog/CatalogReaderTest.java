@@ -18,8 +18,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import pappus.files.Fingerprint;
 import pappus.files.InputException;
+import pappus.files.JsonText;
 import pappus.files.Problem;
 
 class CatalogReaderTest {
@@ -116,6 +118,43 @@ class CatalogReaderTest {
         .containsExactly(
             "straps.json:3: straps[1].id must be small letters, digits, hyphens and dots, but is X.",
             "straps.json:4: straps[2].id must be text without control or hidden characters, but is the text \"x\\u200B\".");
+  }
+
+  /** The frame weighs 40 g as listed. */
+  @ParameterizedTest
+  @CsvSource(delimiter = '|', textBlock = """
+      -29.9 |
+      -30.1 | must be from -30 to 30, but is -30.1.
+      """)
+  void takesAHeightThatIsLighterThanTheFrameAsListed(String grams, String refusal)
+      throws IOException {
+    write("frames.json", frame(40, grams));
+
+    if (refusal == null) {
+      assertThat(((Frame) read("").catalog().part("frame").orElseThrow()).leastAddedGrams())
+          .isEqualTo(-29.9);
+    } else {
+      assertThat(problems(""))
+          .containsExactly("frames.json:2: frames[0].heights[1].addedGrams " + refusal);
+    }
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"-8", "-8.5"})
+  void refusesAHeightThatLeavesNothingOfTheFrame(String grams) throws IOException {
+    write("frames.json", frame(8, grams));
+
+    assertThat(problems(""))
+        .containsExactly(
+            "frames.json:2: frames[0].heights[1].addedGrams must be above -8, since the frame weighs 8 g, but is %s."
+                .formatted(grams));
+  }
+
+  /** On one line, with a second height that adds so much. */
+  private static String frame(double grams, String added) {
+    var frame = Parts.with(Parts.frame(), "mass", Mass.of(grams, Known.MEASURED));
+    var text = JsonText.of(frame).replaceAll("\\s*\\n\\s*", " ");
+    return file("frames", text.replaceFirst("1\\.2(?=\\D)", added));
   }
 
   @Test

@@ -2,6 +2,7 @@ package pappus.whatif;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
 import static pappus.catalog.Parts.circle;
 import static pappus.catalog.Parts.with;
 
@@ -108,7 +109,7 @@ class FrameAxesTest {
       assertThat(changed(asked, "frame.arm-thickness=3.5"))
           .isEqualTo(with(frame, "armThicknessMillimetres", 3.5));
       assertThat(changed(asked, "frame.inner-height=21"))
-          .isEqualTo(with(frame, "heights", List.of(new Frame.PlateHeight(21, 0))));
+          .isEqualTo(with(frame, "heights", List.of(new Frame.PlateHeight(21, 0.1))));
       assertThat(changed(asked, "frame.camera-width=14"))
           .isEqualTo(with(frame, "cameraWidthsMillimetres", List.of(14.0)));
       assertThat(changed(asked, "frame.largest-propeller=4.5"))
@@ -119,6 +120,70 @@ class FrameAxesTest {
           .isEqualTo(with(frame, "dragAreaSquareMetres", 0.0061));
     }
     assertThat(COTTONGRASS.mass().known()).isEqualTo(Known.MAKER);
+  }
+
+  /** Between (20, 1) and (24, 3) half a gram a millimetre, from 24 to 30 mm a quarter. */
+  @ParameterizedTest(name = "{0} mm: {1} g")
+  @CsvSource({"20, 1", "24, 3", "30, 4.5", "22, 2", "21.5, 1.75", "27, 3.75", "36, 6", "18, 0", "12, -3"})
+  void aHeightWeighsWhatTheDrawingGivesIt(String millimetres, double grams) {
+    var heights = List.of(
+        new Frame.PlateHeight(30, 4.5),
+        new Frame.PlateHeight(20, 1),
+        new Frame.PlateHeight(24, 3),
+        new Frame.PlateHeight(24, 3.3));
+
+    assertThat(changed(drawn(heights), "frame.inner-height=" + millimetres).heights())
+        .containsExactly(new Frame.PlateHeight(Double.parseDouble(millimetres), grams));
+  }
+
+  @Test
+  void whereOneHeightIsDrawnAnyWeighsAsMuch() {
+    for (var height : List.of("18", "22", "30")) {
+      assertThat(changed(
+                  drawn(List.of(new Frame.PlateHeight(22, 1.5))), "frame.inner-height=" + height)
+              .heights())
+          .containsExactly(new Frame.PlateHeight(Double.parseDouble(height), 1.5));
+    }
+    var open = with(
+        with(
+            DRAFT,
+            "positions",
+            List.of(new Frame.Position("middle", 0, List.of(holes(StackPattern.P20)), true))),
+        "heights",
+        List.of());
+    assertThat(changed(drawn(open), "frame.inner-height=22").heights())
+        .containsExactly(new Frame.PlateHeight(22, 0));
+  }
+
+  @Test
+  void aTallerDraftIsHeavierByWhatItsDrawingSays() {
+    var asked = drawn(List.of(new Frame.PlateHeight(24, -2), new Frame.PlateHeight(30, 1)));
+    var finder = new Finder(Finder.Way.AUTO, Finder.EFFORT, Finder.FEWER_MOVES, done -> {});
+
+    var steps = new Sweeper(
+            asked, List.of(Axes.of("frame.inner-height=24,27,30", asked)), finder, done -> {})
+        .sweep()
+        .steps();
+
+    var grams = steps.stream()
+        .map(step -> step.best().build().orElseThrow())
+        .map(build -> build.mass().lines().stream()
+            .filter(line -> line.label().contains("frame") || line.label().contains("standoffs"))
+            .mapToDouble(line -> line.grams())
+            .sum())
+        .toList();
+    assertThat(grams.get(0)).isCloseTo(DRAFT.mass().grams() - 2, within(1e-9));
+    assertThat(grams.get(1)).isCloseTo(DRAFT.mass().grams() - 0.5, within(1e-9));
+    assertThat(grams.get(2)).isCloseTo(DRAFT.mass().grams() + 1, within(1e-9));
+  }
+
+  private static Asked drawn(List<Frame.PlateHeight> heights) {
+    return drawn(with(DRAFT, "heights", heights));
+  }
+
+  private static Asked drawn(Frame draft) {
+    var scenario = with(PLAIN, "draftFrame", draft);
+    return new Asked(scenario, new Supply(FEW, Shelf.EMPTY).drafting(scenario));
   }
 
   /** 151 by 108 mm: to 90 mm by 151 * 90 / 108 = 125.8333; 150 by 108: to 162 by 225. */

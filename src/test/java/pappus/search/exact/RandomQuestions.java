@@ -100,7 +100,10 @@ public final class RandomQuestions {
     return (Part) Parts.with((Record) part, "id", part.id() + suffix);
   }
 
-  /** Plates so near each other that some stacks stand no longer between them. */
+  /**
+   * Plates so near each other that some stacks stand no longer between them, on standoffs that take much off what the
+   * frame weighs as listed.
+   */
   private static Catalog withLowPlates(Catalog catalog, Random random) {
     var parts = new ArrayList<Part>();
     for (var part : catalog.parts()) {
@@ -111,7 +114,8 @@ public final class RandomQuestions {
             "heights",
             frame.heights().stream()
                 .map(height -> new Frame.PlateHeight(
-                    Math.max(8, height.millimetres() - lower), height.addedGrams()))
+                    Math.max(8, height.millimetres() - lower),
+                    height.addedGrams() - random.nextInt(9)))
                 .toList()));
       } else {
         parts.add(part);
