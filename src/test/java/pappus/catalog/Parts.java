@@ -139,6 +139,7 @@ public final class Parts {
         null,
         new CellRange(2, 4),
         List.of(12.0),
+        null,
         4,
         ScrewThread.M2,
         2.5,
