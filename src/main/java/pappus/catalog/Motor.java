@@ -3,6 +3,7 @@ package pappus.catalog;
 import com.fasterxml.jackson.annotation.JsonProperty;
 import com.fasterxml.jackson.annotation.JsonPropertyDescription;
 import java.util.List;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import pappus.quantity.Money;
 import pappus.quantity.Require;
@@ -51,8 +52,13 @@ public record Motor(
     @JsonPropertyDescription("Cells in series the maker allows.")
     CellRange cells,
 
-    @JsonPropertyDescription("Bolt circles, mm; two for pairs of unequal distance.")
+    @JsonPropertyDescription("Bolt circles, mm, each once: 12 by 12 mm is one; empty: not known.")
     List<Double> boltCirclesMillimetres,
+
+    @JsonPropertyDescription(
+        "Of several bolt circles: both (one pattern of two distances, such as 16 by 19 mm) or either (drilled for each by itself, such as 9 by 9 and 12 by 12 mm, all with its thread); absent: no more than one.")
+    @Nullable
+    CirclesNeeded boltCirclesNeeded,
 
     @JsonPropertyDescription("Screws that hold it, 2 to 6.") int screwCount,
     @JsonPropertyDescription("Their thread.") ScrewThread screw,
@@ -108,6 +114,7 @@ public record Motor(
     }
     Require.present("cells", cells);
     boltCirclesMillimetres = Require.list("boltCirclesMillimetres", boltCirclesMillimetres);
+    checkCircles(boltCirclesMillimetres, boltCirclesNeeded);
     Require.inRange("screwCount", screwCount, 2, 6);
     Require.present("screw", screw);
     if (threadDepthMillimetres != null) {
@@ -122,6 +129,35 @@ public record Motor(
     if (figuresDoubt != null) {
       Require.inRange("figuresDoubt", figuresDoubt, 0, 0.5, "Maybe it was written in percent.");
     }
+  }
+
+  /** Two numbers alone are read one way by one builder and the other way by the next. */
+  private static void checkCircles(List<Double> circles, @Nullable CirclesNeeded needed) {
+    var listed = String.join(", ", circles.stream().map(Require::plain).toList());
+    if (Set.copyOf(circles).size() < circles.size()) {
+      Require.refuse(
+          "boltCirclesMillimetres must list each bolt circle once, but is %s. Maybe an even pattern, such as 12 by 12 mm, is one bolt circle."
+              .formatted(listed));
+    } else if (needed == null && circles.size() > 1) {
+      Require.refuse(
+          "boltCirclesMillimetres must be no more than one where boltCirclesNeeded is left out, but is %s. Maybe boltCirclesNeeded is both (one pattern of two distances, such as 16 by 19 mm) or either (drilled for each by itself, such as 9 by 9 and 12 by 12 mm)."
+              .formatted(listed));
+    } else if (needed == CirclesNeeded.BOTH && circles.size() > 2) {
+      Require.refuse(
+          "boltCirclesMillimetres must be two where boltCirclesNeeded is both, but is %s."
+              .formatted(listed));
+    } else if (needed != null && circles.size() < 2) {
+      Require.refuse(
+          "boltCirclesNeeded must be left out unless there are several boltCirclesMillimetres, but is given. Maybe a bolt circle is missing.");
+    }
+  }
+
+  /** Bolt patterns of which one is enough, each with all of its bolt circles, mm; none if not known. */
+  public List<List<Double>> boltPatterns() {
+    if (boltCirclesNeeded == CirclesNeeded.EITHER) {
+      return boltCirclesMillimetres.stream().map(List::of).toList();
+    }
+    return boltCirclesMillimetres.isEmpty() ? List.of() : List.of(boltCirclesMillimetres);
   }
 
   @Override
@@ -142,6 +178,16 @@ public record Motor(
     /** Read on a bench under load. */
     @JsonProperty("loaded")
     LOADED
+  }
+
+  /** How many of several bolt circles an arm must be drilled for. */
+  public enum CirclesNeeded {
+    /** They are the two distances of one pattern. */
+    @JsonProperty("both")
+    BOTH,
+    /** Each is a pattern by itself. */
+    @JsonProperty("either")
+    EITHER
   }
 
   /** What the resistance contains. */

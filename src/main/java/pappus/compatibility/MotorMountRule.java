@@ -1,12 +1,14 @@
 package pappus.compatibility;
 
+import java.util.ArrayList;
 import java.util.Set;
 import pappus.catalog.Frame;
 import pappus.catalog.Motor;
 import pappus.catalog.Part;
 import pappus.catalog.Role;
+import pappus.quantity.Require;
 
-/** The motor's bolt circles must be ones the arms are drilled for. */
+/** The arms must be drilled for the motor's bolt circles: for both of a pair, or for one that it has by itself. */
 public final class MotorMountRule implements CompatibilityRule {
   /** Drilling tolerance; closer circles take the same screws (engineering estimate). */
   private static final double TOLERANCE_MM = 0.2;
@@ -26,7 +28,7 @@ public final class MotorMountRule implements CompatibilityRule {
     if (part instanceof Frame frame) {
       return frame.motorBoltCirclesMillimetres();
     }
-    return part instanceof Motor motor ? motor.boltCirclesMillimetres() : part.id();
+    return part instanceof Motor motor ? motor.boltPatterns() : part.id();
   }
 
   @Override
@@ -41,19 +43,29 @@ public final class MotorMountRule implements CompatibilityRule {
     if (offered.isEmpty()) {
       return Verdict.unknown("bolt circles of frame %s", frame.id());
     }
-    if (motor.boltCirclesMillimetres().isEmpty()) {
+    var patterns = motor.boltPatterns();
+    if (patterns.isEmpty()) {
       return Verdict.unknown("bolt circle of motor %s", motor.id());
     }
-    for (var circle : motor.boltCirclesMillimetres()) {
-      if (offered.stream().noneMatch(span -> span.holds(circle, TOLERANCE_MM))) {
-        return Verdict.clashes(
-            "Motor %s needs a bolt circle of %s mm, but frame %s offers %s mm.",
-            motor.id(),
-            circle,
-            frame.id(),
-            String.join(", ", offered.stream().map(Object::toString).toList()));
+    var missing = new ArrayList<String>();
+    for (var pattern : patterns) {
+      var circle = pattern.stream().filter(each -> !isDrilled(frame, each)).findFirst();
+      if (circle.isEmpty()) {
+        return Verdict.FITS;
       }
+      missing.add(Require.plain(circle.get()));
     }
-    return Verdict.FITS;
+    return Verdict.clashes(
+        "Motor %s needs a bolt circle of %s mm, but frame %s offers %s mm.",
+        motor.id(),
+        String.join(" or ", missing),
+        frame.id(),
+        String.join(", ", offered.stream().map(Object::toString).toList()));
+  }
+
+  /** Whether the arms take a bolt circle, mm; not known counts as no. */
+  public static boolean isDrilled(Frame frame, double circleMillimetres) {
+    return frame.motorBoltCirclesMillimetres().stream()
+        .anyMatch(span -> span.holds(circleMillimetres, TOLERANCE_MM));
   }
 }

@@ -167,6 +167,7 @@ public record CalibrationRecords(List<Part> parts, List<String> remarks) {
         motor.burstAmps(),
         motor.cells(),
         motor.boltCirclesMillimetres(),
+        motor.boltCirclesNeeded(),
         motor.screwCount(),
         motor.screw(),
         motor.threadDepthMillimetres(),

@@ -26,9 +26,6 @@ import pappus.ranking.Finder;
 
 /** Finds what a designer of a frame asks next. */
 public final class FrameAdvisor {
-  /** As the fit rule on bolt circles has it. */
-  private static final double TOLERANCE_MM = 0.2;
-
   private final Asked asked;
   private final Frame frame;
   private final Finder finder;
@@ -118,12 +115,18 @@ public final class FrameAdvisor {
       return List.of();
     }
     return asked.supply().catalog().ofKind(Motor.class).stream()
-        .flatMap(motor -> motor.boltCirclesMillimetres().stream())
+        .map(motor -> motor.boltPatterns().stream()
+            .map(pattern -> pattern.stream().filter(this::lacks).toList())
+            .toList())
+        .filter(lacking -> lacking.stream().noneMatch(List::isEmpty))
+        .flatMap(lacking -> lacking.stream().flatMap(List::stream))
         .distinct()
-        .filter(circle -> frame.motorBoltCirclesMillimetres().stream()
-            .noneMatch(span -> span.holds(circle, TOLERANCE_MM)))
         .sorted()
         .toList();
+  }
+
+  private boolean lacks(double circleMillimetres) {
+    return !MotorMountRule.isDrilled(frame, circleMillimetres);
   }
 
   private FrameAdvice.Addition circle(double millimetres) {

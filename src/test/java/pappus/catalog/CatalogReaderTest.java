@@ -324,6 +324,13 @@ class CatalogReaderTest {
           [12]                       | 12                      | 18: motors[0].boltCirclesMillimetres must be a list, but is 12.
           [12]                       | [12, null]              | 18: motors[0].boltCirclesMillimetres[1] must be a number, but is null.
           [12]                       | [12, "12"]              | 18: motors[0].boltCirclesMillimetres[1] must be a number, but is the text "12".
+          [12]                       | [9, 12]                 | 18: motors[0].boltCirclesMillimetres must be no more than one where boltCirclesNeeded is left out, but is 9, 12. Maybe boltCirclesNeeded is both (one pattern of two distances, such as 16 by 19 mm) or either (drilled for each by itself, such as 9 by 9 and 12 by 12 mm).
+          [12]                       | [12, 12]                | 18: motors[0].boltCirclesMillimetres must list each bolt circle once, but is 12, 12. Maybe an even pattern, such as 12 by 12 mm, is one bolt circle.
+          [12]                       | [9, 12, 16], "boltCirclesNeeded": "both" | 18: motors[0].boltCirclesMillimetres must be two where boltCirclesNeeded is both, but is 9, 12, 16.
+          [12]                       | [12], "boltCirclesNeeded": "either" | 18: motors[0].boltCirclesNeeded must be left out unless there are several boltCirclesMillimetres, but is given. Maybe a bolt circle is missing.
+          [12]                       | [], "boltCirclesNeeded": "both" | 18: motors[0].boltCirclesNeeded must be left out unless there are several boltCirclesMillimetres, but is given. Maybe a bolt circle is missing.
+          [12]                       | [9, 12], "boltCirclesNeeded": "all" | 18: motors[0].boltCirclesNeeded must be both or either, but is the text "all".
+          [12]                       | ["9x9", "12x12"]        | 18: motors[0].boltCirclesMillimetres[0] must be a number, but is the text "9x9".¶18: motors[0].boltCirclesMillimetres[1] must be a number, but is the text "12x12".
           [12]                       | null                    | 18: motors[0].boltCirclesMillimetres must be a list, but is null.
           {"from": 2, "to": 4}       | [2, 4]                  | 17: motors[0].cells must be an object, but is a list.
           {"from": 2, "to": 4}       | {"from": 4, "to": 2}    | 17: motors[0].cells.to must be from 4 to 14, but is 2.

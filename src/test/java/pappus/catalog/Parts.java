@@ -2,7 +2,9 @@ package pappus.catalog;
 
 import java.lang.reflect.InvocationTargetException;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import pappus.quantity.Money;
@@ -53,18 +55,31 @@ public final class Parts {
 
   /** The record with one component changed. */
   public static <R extends Record> R with(R record, String component, @Nullable Object value) {
+    return with(record, Collections.singletonMap(component, value));
+  }
+
+  /** The motor with several bolt circles, mm. */
+  public static Motor drilled(Motor motor, Motor.CirclesNeeded needed, Double... circles) {
+    return with(
+        motor, Map.of("boltCirclesMillimetres", List.of(circles), "boltCirclesNeeded", needed));
+  }
+
+  /** The record with components changed that go together only so. */
+  private static <R extends Record> R with(R record, Map<String, @Nullable Object> changed) {
     var components = record.getClass().getRecordComponents();
     var values = new @Nullable Object[components.length];
-    var found = false;
+    var found = 0;
     try {
       for (var i = 0; i < components.length; i++) {
-        var changed = components[i].getName().equals(component);
-        found |= changed;
-        values[i] = changed ? value : components[i].getAccessor().invoke(record);
+        var name = components[i].getName();
+        found += changed.containsKey(name) ? 1 : 0;
+        values[i] = changed.containsKey(name)
+            ? changed.get(name)
+            : components[i].getAccessor().invoke(record);
       }
-      if (!found) {
+      if (found < changed.size()) {
         throw new IllegalArgumentException(
-            record.getClass().getSimpleName() + " has no component " + component);
+            record.getClass().getSimpleName() + " has no component of " + changed.keySet());
       }
       var types = Arrays.stream(components).map(part -> part.getType()).toArray(Class<?>[]::new);
       @SuppressWarnings("unchecked")
@@ -139,6 +154,7 @@ public final class Parts {
         null,
         new CellRange(2, 4),
         List.of(12.0),
+        null,
         4,
         ScrewThread.M2,
         2.5,

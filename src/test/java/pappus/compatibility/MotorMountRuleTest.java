@@ -2,13 +2,19 @@ package pappus.compatibility;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static pappus.catalog.Parts.build;
+import static pappus.catalog.Parts.drilled;
 import static pappus.catalog.Parts.frame;
 import static pappus.catalog.Parts.motor;
 import static pappus.catalog.Parts.with;
 import static pappus.compatibility.Bench.FITS;
 
 import java.util.List;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import pappus.catalog.Motor.CirclesNeeded;
 import pappus.catalog.Parts;
 import pappus.catalog.Role;
 import pappus.catalog.Span;
@@ -49,10 +55,61 @@ final class MotorMountRuleTest {
 
   @Test
   void needsBothCirclesOfUnequalPairs() {
-    assertThat(Bench.plain()
-            .says(rule, build(with(motor(), "boltCirclesMillimetres", List.of(12.0, 14.5)))))
+    assertThat(Bench.plain().says(rule, build(drilled(motor(), CirclesNeeded.BOTH, 12.0, 14.5))))
         .isEqualTo(
             "clashes: Motor motor needs a bolt circle of 14.5 mm, but frame frame offers 12 mm.");
+  }
+
+  /** What frames offer, and what they say of a motor with circles of 9 and 12 mm. */
+  @ParameterizedTest
+  @CsvSource(delimiter = '|', nullValues = "-", quoteCharacter = '`', textBlock = """
+      9        | 12 | -
+      12       | 9  | -
+      9, 12    | -  | -
+      9 to 12  | -  | -
+      11 to 19 | 9  | -
+      16       | 9  | 9 or 12
+      16 to 19 | 9  | 9 or 12
+      10 to 11 | 9  | 9 or 12
+      """)
+  void oneOfTheCirclesOfAMotorDrilledTwiceIsEnough(
+      String offered, @Nullable String lackedOfBoth, @Nullable String lackedOfEither) {
+    var frame = with(frame(), "motorBoltCirclesMillimetres", spans(offered));
+
+    assertThat(Bench.plain()
+            .says(rule, build(frame, drilled(motor(), CirclesNeeded.BOTH, 9.0, 12.0))))
+        .isEqualTo(lacks(lackedOfBoth, offered));
+    assertThat(Bench.plain()
+            .says(rule, build(frame, drilled(motor(), CirclesNeeded.EITHER, 9.0, 12.0))))
+        .isEqualTo(lacks(lackedOfEither, offered));
+    assertThat(Bench.plain()
+            .says(rule, build(frame, drilled(motor(), CirclesNeeded.EITHER, 12.0, 9.0))))
+        .startsWith(lackedOfEither == null ? FITS : "clashes");
+  }
+
+  /** Searches ask once for all motors of a trait. */
+  @Test
+  void theTwoReadingsHaveTraitsOfTheirOwn() {
+    var pair = drilled(motor(), CirclesNeeded.BOTH, 9.0, 12.0);
+    var twice = drilled(motor(), CirclesNeeded.EITHER, 9.0, 12.0);
+
+    assertThat(rule.trait(twice)).isNotEqualTo(rule.trait(pair));
+    assertThat(rule.trait(twice)).isEqualTo(rule.trait(with(twice, "id", "other")));
+  }
+
+  private static List<Span> spans(String offered) {
+    return Stream.of(offered.split(", ", -1))
+        .map(span -> span.split(" to ", -1))
+        .map(ends ->
+            new Span(Double.parseDouble(ends[0]), Double.parseDouble(ends[ends.length - 1])))
+        .toList();
+  }
+
+  private static String lacks(@Nullable String circles, String offered) {
+    return circles == null
+        ? FITS
+        : "clashes: Motor motor needs a bolt circle of %s mm, but frame frame offers %s mm."
+            .formatted(circles, offered);
   }
 
   @Test

@@ -7,6 +7,7 @@ import org.jspecify.annotations.Nullable;
 import pappus.catalog.CellRange;
 import pappus.catalog.Known;
 import pappus.catalog.Motor;
+import pappus.catalog.Motor.CirclesNeeded;
 import pappus.catalog.Motor.KvReading;
 import pappus.catalog.Motor.ResistanceReading;
 import pappus.catalog.Sale;
@@ -170,6 +171,7 @@ final class Motors {
           rated < 0.96 ? Draw.round(burst, 0.5) : null,
           cells,
           circles,
+          circles.size() > 1 ? CirclesNeeded.BOTH : null,
           circles.get(0) < 7 ? 3 : 4,
           thread(),
           threadDepth(),

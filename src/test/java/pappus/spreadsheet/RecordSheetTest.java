@@ -19,6 +19,7 @@ import pappus.catalog.Catalog;
 import pappus.catalog.CatalogFolder;
 import pappus.catalog.CatalogReader;
 import pappus.catalog.Kind;
+import pappus.catalog.Motor;
 import pappus.catalog.Screw;
 import pappus.catalog.Strap;
 import pappus.files.CsvText;
@@ -314,6 +315,47 @@ class RecordSheetTest {
         RecordSheet.read(Source.of("s.csv", text.getBytes(UTF_8)), "screws", Screw.class, problems);
     assertThat(problems.sorted()).isEmpty();
     assertThat(read.get(0).value().lengthMillimetres()).isEqualTo(8);
+  }
+
+  private static final String MOTORS =
+      "id,maker,name,price (EUR),sold unit,sold pieces,mass (g),mass known,stator diameter (mm),stator height (mm),speed constant (rpm/V),speed constant reading,resistance (mΩ),resistance reading,no load current (A),no load (V),cells from,cells to,bolt circles (mm),bolt circles needed,screw count,screw,propeller seat,bell diameter (mm),height (mm),leads included (mm),lead gauge,figures,source\n";
+
+  private static Read<Motor> motor(String circles, String needed) {
+    var row =
+        "x,y,z,15,each,1,10,maker,14,4,3000,label,150,winding,0.6,10,2,4,%s,%s,4,M2,screws-1.5mm,19,15,0,26,maker,sheet\n"
+            .formatted(circles, needed);
+    var problems = new Problems();
+    var entries = RecordSheet.read(
+        Source.of("m.csv", (MOTORS + row).getBytes(UTF_8)), "motors", Motor.class, problems);
+    return new Read<>(entries, problems.sorted().stream().map(Problem::toString).toList());
+  }
+
+  /** Patterns of which one is enough, in mm. */
+  @Test
+  void takesAMotorDrilledTwiceForNoPair() {
+    assertThat(patterns("9; 12", "either")).containsExactly(List.of(9.0), List.of(12.0));
+    assertThat(patterns("16; 19", "both")).containsExactly(List.of(16.0, 19.0));
+    assertThat(patterns("12", "")).containsExactly(List.of(12.0));
+    assertThat(patterns("", "")).isEmpty();
+  }
+
+  private static List<List<Double>> patterns(String circles, String needed) {
+    var read = motor(circles, needed);
+    assertThat(read.problems).isEmpty();
+    return read.entries.get(0).value().boltPatterns();
+  }
+
+  @Test
+  void asksWhichOfTheTwoSeveralBoltCirclesAre() {
+    assertThat(motor("9; 12", "").problems)
+        .containsExactly(
+            "m.csv:2: row 2, column S \"bolt circles (mm)\", is \"9; 12\": boltCirclesMillimetres must be no more than one where boltCirclesNeeded is left out, but is 9, 12. Maybe boltCirclesNeeded is both (one pattern of two distances, such as 16 by 19 mm) or either (drilled for each by itself, such as 9 by 9 and 12 by 12 mm).");
+    assertThat(motor("9", "either").problems)
+        .containsExactly(
+            "m.csv:2: row 2, column T \"bolt circles needed\", is \"either\": boltCirclesNeeded must be left out unless there are several boltCirclesMillimetres, but is given. Maybe a bolt circle is missing.");
+    assertThat(motor("9; 12", "any").problems)
+        .containsExactly(
+            "m.csv:2: row 2, column T \"bolt circles needed\", is \"any\": boltCirclesNeeded must be both or either, but is the text \"any\".");
   }
 
   private static Catalog shipped() {

@@ -4,12 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 import static pappus.catalog.Parts.circle;
+import static pappus.catalog.Parts.drilled;
 import static pappus.catalog.Parts.with;
 
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import pappus.assessment.Assessment;
 import pappus.assessment.Supply;
@@ -18,6 +20,7 @@ import pappus.catalog.Build;
 import pappus.catalog.Catalog;
 import pappus.catalog.Frame;
 import pappus.catalog.Motor;
+import pappus.catalog.Motor.CirclesNeeded;
 import pappus.catalog.MountingHoles;
 import pappus.catalog.Part;
 import pappus.catalog.Propeller;
@@ -158,6 +161,26 @@ class FrameAdvisorTest {
     assertThat(nine.fitAfter())
         .isEqualTo(fit(after, new MotorMountRule(), Role.MOTOR, motors))
         .isGreaterThan(nine.fitBefore());
+  }
+
+  @Test
+  void noCircleIsMissedByAMotorThatGoesOnByAnother() {
+    var spikerush = (Motor) SmallShop.few().part("spikerush-1303-3400").orElseThrow();
+    var parts = SmallShop.few().parts().stream()
+        .filter(part -> !(part instanceof Motor))
+        .collect(Collectors.toCollection(ArrayList::new));
+    parts.add(drilled(spikerush, CirclesNeeded.EITHER, 9.0, 12.0));
+    parts.add(with(drilled(spikerush, CirclesNeeded.EITHER, 14.0, 16.0), "id", "twice"));
+    parts.add(with(drilled(spikerush, CirclesNeeded.BOTH, 12.0, 15.0), "id", "pair"));
+
+    var advice = FrameAdvisor.of(asked(Catalog.of(parts), DRAFT), finder());
+
+    assertThat(advice.additions())
+        .filteredOn(one -> one.what().startsWith("bolt"))
+        .allSatisfy(one -> assertThat(one.fitAfter()).isEqualTo(one.fitBefore() + 1))
+        .extracting(FrameAdvice.Addition::what)
+        .containsExactlyInAnyOrder(
+            "bolt circle of 14 mm", "bolt circle of 15 mm", "bolt circle of 16 mm");
   }
 
   @Test

@@ -3,8 +3,13 @@ package pappus.search.exact;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.Test;
 import pappus.assessment.Assessment;
+import pappus.catalog.Catalog;
+import pappus.catalog.Motor;
+import pappus.catalog.Motor.CirclesNeeded;
+import pappus.catalog.Parts;
 import pappus.ranking.Ranker;
 import pappus.search.Ending;
 import pappus.search.Enumeration;
@@ -63,6 +68,29 @@ class ExactSearchTest {
     assertThat(rows.stream().map(row -> row.assessment().build()))
         .containsExactlyElementsOf(best.stream().map(Assessment::build).toList());
     assertThat(rows).allSatisfy(row -> assertThat(row.variants()).isEmpty());
+  }
+
+  /** No frame here is drilled for 25 mm. */
+  @Test
+  void aMotorDrilledTwiceFliesWhereOneOfItsCirclesFits() {
+    var drilledOnce = exact(drilled(motor -> motor), 2);
+
+    assertThat(drilledOnce).isNotEmpty();
+    assertThat(exact(drilled(motor -> second(motor, CirclesNeeded.EITHER)), 2))
+        .isEqualTo(drilledOnce);
+    assertThat(exact(drilled(motor -> second(motor, CirclesNeeded.BOTH)), 2)).isEmpty();
+  }
+
+  private static Motor second(Motor motor, CirclesNeeded needed) {
+    return Parts.drilled(motor, needed, 25.0, motor.boltCirclesMillimetres().get(0));
+  }
+
+  private static Question drilled(UnaryOperator<Motor> drill) {
+    return SmallShop.question(
+        Catalog.of(SmallShop.few().parts().stream()
+            .map(part -> part instanceof Motor motor ? drill.apply(motor) : part)
+            .toList()),
+        "");
   }
 
   @Test

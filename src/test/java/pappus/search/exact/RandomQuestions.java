@@ -8,6 +8,8 @@ import pappus.catalog.Battery;
 import pappus.catalog.Catalog;
 import pappus.catalog.Frame;
 import pappus.catalog.Kind;
+import pappus.catalog.Motor;
+import pappus.catalog.Motor.CirclesNeeded;
 import pappus.catalog.Part;
 import pappus.catalog.Parts;
 import pappus.catalog.Propeller;
@@ -70,7 +72,7 @@ public final class RandomQuestions {
       case 0 -> question(withDoubles(catalog, random), flying, limits);
       case 1 -> question(withLowPlates(catalog, random), flying, limits);
       case 2 -> withTightBudget(question(catalog, flying, limits), catalog, flying, limits, random);
-      default -> question(catalog, flying, limits);
+      default -> question(drilledAnew(catalog, random), flying, limits);
     };
   }
 
@@ -117,6 +119,24 @@ public final class RandomQuestions {
                     Math.max(8, height.millimetres() - lower),
                     height.addedGrams() - random.nextInt(9)))
                 .toList()));
+      } else {
+        parts.add(part);
+      }
+    }
+    return Catalog.of(parts);
+  }
+
+  /** Motors with a second bolt circle, which some need and some do not. */
+  private static Catalog drilledAnew(Catalog catalog, Random random) {
+    var parts = new ArrayList<Part>();
+    for (var part : catalog.parts()) {
+      var second = List.of(9.0, 12.0, 16.0, 25.0).get(random.nextInt(4));
+      if (part instanceof Motor motor
+          && motor.boltCirclesMillimetres().size() == 1
+          && !motor.boltCirclesMillimetres().contains(second)
+          && random.nextBoolean()) {
+        var needed = random.nextInt(3) == 0 ? CirclesNeeded.BOTH : CirclesNeeded.EITHER;
+        parts.add(Parts.drilled(motor, needed, motor.boltCirclesMillimetres().get(0), second));
       } else {
         parts.add(part);
       }
