@@ -208,7 +208,7 @@ class LauncherTest {
     assertThat(relative).isEqualTo(new Ran(1, "recommend,no\n", "to the user\n"));
     assertThat(viaLink).isEqualTo(new Ran(0, "check\n", "to the user\n"));
     if (!name.contains(":")) {
-      await(() -> names(strange).size() == 3 && names(strange).toString().contains(".jsa]"));
+      archive(strange);
       assertThat(finish(start(strange, "check", "maps")).out()).contains("true");
     }
     assertThat(names(strange)).contains("pappus", "pappus.jar");
@@ -269,10 +269,14 @@ class LauncherTest {
         StandardCopyOption.COPY_ATTRIBUTES);
   }
 
-  /** The one archive, once it is there and nothing is written any more. */
   private Path archive() throws InterruptedException {
-    await(() -> names(home).size() == 3 && names(home).get(1).endsWith(".jsa"));
-    return home.resolve(names(home).get(1));
+    return archive(home);
+  }
+
+  /** The one archive, once it is there and nothing is written any more. */
+  private static Path archive(Path where) throws InterruptedException {
+    await(() -> names(where).size() == 3 && names(where).get(1).endsWith(".jsa"));
+    return where.resolve(names(where).get(1));
   }
 
   private Ran run(String... arguments) throws IOException, InterruptedException {
