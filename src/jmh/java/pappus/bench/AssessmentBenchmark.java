@@ -14,7 +14,7 @@ import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 import pappus.assessment.Assessment;
-import pappus.search.Pool;
+import pappus.search.Incumbents;
 import pappus.search.Question;
 import pappus.search.exact.ExactSearch;
 
@@ -38,7 +38,7 @@ public class AssessmentBenchmark {
     question = Wares.question(scenario, Wares.folder(0, 0, "shipped"));
     var hovers = Wares.question("bird-survey", Wares.folder(0, 0, "shipped"));
     builds = new ExactSearch(hovers, 2)
-        .run(10, Long.MAX_VALUE, new Pool(), looks -> {}).rows().stream()
+        .run(10, Long.MAX_VALUE, new Incumbents(), looks -> {}).rows().stream()
             .map(row -> row.assessment())
             .toList();
   }

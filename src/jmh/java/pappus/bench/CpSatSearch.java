@@ -10,7 +10,7 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import pappus.assessment.Assessment;
-import pappus.catalog.Role;
+import pappus.part.Role;
 import pappus.search.flat.FlatModel;
 
 /**

@@ -18,7 +18,7 @@ import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 import pappus.assessment.Assessment;
 import pappus.search.Ending;
-import pappus.search.Pool;
+import pappus.search.Incumbents;
 import pappus.search.Question;
 import pappus.search.exact.ExactSearch;
 import pappus.search.flat.ChocoSearch;
@@ -75,7 +75,7 @@ public class OthersBenchmark {
   }
 
   private Optional<Assessment> best() {
-    var found = new ExactSearch(question, 2).run(1, Long.MAX_VALUE, new Pool(), looks -> {});
+    var found = new ExactSearch(question, 2).run(1, Long.MAX_VALUE, new Incumbents(), looks -> {});
     if (found.ending() != Ending.PROVEN) {
       throw new IllegalStateException("not proven");
     }
@@ -93,7 +93,7 @@ public class OthersBenchmark {
 
   @Benchmark
   public void timefold(Answer answer) {
-    var pool = new Pool();
+    var pool = new Incumbents();
     new TimefoldSearch(question, MOVES).run(pool, starts -> {});
     answer.is(pool.bestFirst().stream().findFirst(), false);
   }

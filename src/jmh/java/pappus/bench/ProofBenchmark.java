@@ -14,7 +14,7 @@ import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
-import pappus.search.Pool;
+import pappus.search.Incumbents;
 import pappus.search.Question;
 import pappus.search.exact.ExactSearch;
 
@@ -69,7 +69,7 @@ public class ProofBenchmark {
   @Benchmark
   public Object proof(Way way) {
     var began = System.nanoTime();
-    var pool = new Pool();
+    var pool = new Incumbents();
     var seen = new long[2];
     var found = new ExactSearch(question, THREADS).run(ROWS, Long.MAX_VALUE, pool, looks -> {
       if (pool.feasible() > seen[0]) {

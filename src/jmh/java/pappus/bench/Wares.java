@@ -9,8 +9,8 @@ import pappus.assessment.Assessor;
 import pappus.catalog.CatalogFolder;
 import pappus.catalog.CatalogReader;
 import pappus.compatibility.Rules;
-import pappus.compatibility.Stock;
-import pappus.scenario.ScenarioReader;
+import pappus.fitting.Stock;
+import pappus.scenario.reading.ScenarioReader;
 import pappus.search.Question;
 import pappus.shop.Siblings;
 

@@ -3,8 +3,9 @@ package pappus.assessment;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import pappus.catalog.Build;
-import pappus.compatibility.Fitting;
+import pappus.assessment.flight.FlightEstimate;
+import pappus.fitting.Fitting;
+import pappus.part.Build;
 
 /**
  * Our opinion on one build for one scenario, whether it is feasible or not.

@@ -5,20 +5,28 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.ToDoubleFunction;
-import pappus.catalog.Battery;
-import pappus.catalog.Board;
-import pappus.catalog.Build;
-import pappus.catalog.Frame;
-import pappus.catalog.Part;
-import pappus.catalog.Role;
+import pappus.assessment.flight.Avionics;
+import pappus.assessment.flight.Draw;
+import pappus.assessment.flight.Factors;
+import pappus.assessment.flight.FlightCurves;
+import pappus.assessment.flight.FlightEstimate;
+import pappus.assessment.flight.FlightModels;
+import pappus.assessment.flight.Flights;
+import pappus.assessment.flight.PartialBound;
 import pappus.catalog.Shelf;
 import pappus.compatibility.CompatibilityRule;
-import pappus.compatibility.Fitter;
-import pappus.compatibility.Fitting;
 import pappus.compatibility.RolesRule;
-import pappus.compatibility.Stock;
 import pappus.compatibility.Verdict;
 import pappus.evidence.Weighing;
+import pappus.fitting.Fitter;
+import pappus.fitting.Fitting;
+import pappus.fitting.Stock;
+import pappus.part.Battery;
+import pappus.part.Board;
+import pappus.part.Build;
+import pappus.part.Frame;
+import pappus.part.Part;
+import pappus.part.Role;
 import pappus.physics.airframe.MassChance;
 import pappus.physics.flight.Limits;
 import pappus.scenario.Outlook;
@@ -156,14 +164,15 @@ public final class Assessor {
   }
 
   /** What a build only begun weighs and costs; it need not have any part. */
-  public Begun begun(Build begun) {
+  public PartialBuild begun(Build begun) {
     var fitting = fitter.fit(begun);
     var mass = MassTable.of(fitting, scenario.payloadGrams());
-    // Before a board is there nobody knows which height the frame is ordered with: it may be the lightest.
+    // Before a board is there nobody knows which height the frame is ordered with: it may be the
+    // lightest.
     var height = begun.board().isPresent()
         ? 0
         : begun.frame().map(Frame::leastAddedGrams).orElse(0.0);
-    return new Begun(
+    return new PartialBuild(
         mass.grams() + height,
         mass.doubtGrams() * mass.doubtGrams(),
         CostTable.of(fitting, purse).cents(),
@@ -191,7 +200,7 @@ public final class Assessor {
    * @param begun has motor, propeller and battery; its board and lead count if they are chosen
    * @return empty if the physics refuses what it was not made for, as it will of every build with these parts
    */
-  public Optional<Prospect> prospect(Build begun) {
+  public Optional<PartialBound> prospect(Build begun) {
     try {
       return Optional.of(flights.prospect(begun));
     } catch (IllegalArgumentException outsideTheModel) {

@@ -5,8 +5,8 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import pappus.catalog.Part;
-import pappus.compatibility.Fitting;
+import pappus.fitting.Fitting;
+import pappus.part.Part;
 
 /**
  * What has to be bought to fly once, in whole selling units, without spares.

@@ -3,7 +3,8 @@ package pappus.assessment;
 import java.util.Collections;
 import java.util.EnumSet;
 import java.util.Set;
-import pappus.catalog.Build;
+import pappus.assessment.flight.FlightEstimate;
+import pappus.part.Build;
 import pappus.physics.flight.EfficiencyBand;
 import pappus.physics.flight.ForwardFlight;
 

@@ -1,5 +1,8 @@
 package pappus.assessment;
 
+import pappus.assessment.flight.Course;
+import pappus.assessment.flight.Factors;
+import pappus.assessment.flight.FlightModels;
 import pappus.evidence.Weighing;
 import pappus.physics.motor.WindingHeat;
 import pappus.scenario.Scenario;

@@ -2,6 +2,7 @@ package pappus.assessment;
 
 import java.util.ArrayList;
 import java.util.List;
+import pappus.assessment.flight.FlightEstimate;
 import pappus.compatibility.Clearances;
 
 /** How much room a build has to everything that bounds it, in the units that a builder thinks in. */

@@ -3,11 +3,11 @@ package pappus.assessment;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import pappus.catalog.Frame;
-import pappus.catalog.Known;
-import pappus.catalog.Mass;
-import pappus.catalog.Part;
-import pappus.compatibility.Fitting;
+import pappus.fitting.Fitting;
+import pappus.part.Frame;
+import pappus.part.Known;
+import pappus.part.Mass;
+import pappus.part.Part;
 import pappus.physics.airframe.MassChance;
 import pappus.scenario.MassCap;
 

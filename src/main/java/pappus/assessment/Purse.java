@@ -1,8 +1,8 @@
 package pappus.assessment;
 
 import java.util.Set;
-import pappus.catalog.Part;
 import pappus.catalog.Shelf;
+import pappus.part.Part;
 
 /**
  * What a builder has, and how much of what can be bought.

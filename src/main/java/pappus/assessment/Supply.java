@@ -6,13 +6,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import pappus.catalog.Catalog;
-import pappus.catalog.Flown;
-import pappus.catalog.Part;
 import pappus.catalog.ReadCatalog;
 import pappus.catalog.Shelf;
 import pappus.catalog.ShelfEntry;
 import pappus.compatibility.Rules;
-import pappus.compatibility.Stock;
+import pappus.fitting.Stock;
+import pappus.part.Flown;
+import pappus.part.Part;
 import pappus.scenario.Scenario;
 
 /**

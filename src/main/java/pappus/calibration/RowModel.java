@@ -6,7 +6,7 @@ import pappus.quantity.Units;
  * What a stand shows at a row's thrust and volts, by the propeller's coefficients, M. Drela, "First-Order DC
  * Electric Motor Model", MIT, 2007, and the loss of a controller at part load.
  *
- * <p>The forms are those of {@link pappus.physics.motor.Motor} and {@link
+ * <p>The forms are those of {@link pappus.physics.motor.MotorModel} and {@link
  * pappus.physics.motor.SpeedController}, so that what is fitted can be flown; only duty is not held at 1.
  */
 record RowModel(double busPowerW, double speedRadPerS, double motorVolts, double torqueNm) {

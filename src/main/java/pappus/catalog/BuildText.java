@@ -5,6 +5,12 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import pappus.files.Closest;
+import pappus.part.Antenna;
+import pappus.part.Build;
+import pappus.part.Part;
+import pappus.part.RadioReceiver;
+import pappus.part.Role;
+import pappus.part.VideoSender;
 
 /** Builds as people type them: part ids with counts, {@code id,id,id*4}. */
 public final class BuildText {

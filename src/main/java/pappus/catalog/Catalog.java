@@ -10,6 +10,12 @@ import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import pappus.part.Antenna;
+import pappus.part.Band;
+import pappus.part.Build;
+import pappus.part.Kind;
+import pappus.part.Part;
+import pappus.part.Role;
 
 /** All parts there are to choose from, in the order of their ids. */
 public final class Catalog {
@@ -33,10 +39,12 @@ public final class Catalog {
           : Build.empty().with(part.fills().get(0), part);
       build
           .videoSender()
-          .ifPresent(sender -> portBands.get(Role.VIDEO_ANTENNA).add(sender.antenna().band()));
+          .ifPresent(
+              sender -> portBands.get(Role.VIDEO_ANTENNA).add(sender.antenna().band()));
       build
           .radioReceiver()
-          .ifPresent(radio -> portBands.get(Role.RADIO_ANTENNA).add(radio.antenna().band()));
+          .ifPresent(
+              radio -> portBands.get(Role.RADIO_ANTENNA).add(radio.antenna().band()));
     }
   }
 

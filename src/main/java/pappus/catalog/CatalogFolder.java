@@ -12,10 +12,12 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import pappus.files.Closest;
-import pappus.files.OutputFolder;
 import pappus.files.Problem;
 import pappus.files.Problems;
 import pappus.files.Source;
+import pappus.files.output.OutputFolder;
+import pappus.part.Flown;
+import pappus.part.Kind;
 
 /** Where catalogue files are: a folder, or the copy that travels in the jar. */
 public abstract sealed class CatalogFolder {

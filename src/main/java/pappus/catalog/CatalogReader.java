@@ -9,13 +9,16 @@ import java.util.TreeMap;
 import java.util.function.Function;
 import pappus.files.Closest;
 import pappus.files.Fingerprint;
-import pappus.files.JsonPlaces;
-import pappus.files.JsonReader;
-import pappus.files.Listed;
 import pappus.files.Problem;
 import pappus.files.Problems;
 import pappus.files.Shown;
 import pappus.files.Source;
+import pappus.files.json.JsonPlaces;
+import pappus.files.json.JsonReader;
+import pappus.files.json.Listed;
+import pappus.part.Flown;
+import pappus.part.Kind;
+import pappus.part.Part;
 
 /**
  * Reads catalogue folders, one after the other; a later one replaces parts of an earlier by id.

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import pappus.files.Fingerprint;
 import pappus.files.Problem;
+import pappus.part.Flown;
 
 /**
  * A catalogue and what it was read from.

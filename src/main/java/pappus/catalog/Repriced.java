@@ -3,6 +3,7 @@ package pappus.catalog;
 import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.RecordComponent;
 import java.util.Arrays;
+import pappus.part.Part;
 import pappus.quantity.Money;
 
 /** A part at another price. Every kind is a record, so that one copy serves all. */

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.TreeMap;
+import pappus.part.Part;
 
 /** What is at hand and what can be bought, for the parts somebody has counted; of others there is as much as wanted. */
 public final class Shelf {

@@ -1,6 +1,5 @@
 /**
- * What can be bought: one record per kind of part, in the units of data sheets, and the build made
- * of them.
+ * Catalogue folders: read, merged by id, with what somebody counted of the parts.
  */
 @NullMarked
 package pappus.catalog;

@@ -5,8 +5,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeSet;
 import pappus.assessment.Assessment;
-import pappus.catalog.Part;
-import pappus.compatibility.Placing;
+import pappus.fitting.Placing;
+import pappus.part.Part;
 
 /**
  * A part that could take the place of one in a quad that is there.

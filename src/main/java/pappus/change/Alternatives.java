@@ -3,13 +3,13 @@ package pappus.change;
 import java.util.Comparator;
 import java.util.List;
 import pappus.assessment.Assessment;
-import pappus.catalog.Antenna;
 import pappus.catalog.Catalog;
-import pappus.catalog.Part;
-import pappus.catalog.RadioReceiver;
-import pappus.catalog.Role;
-import pappus.catalog.VideoSender;
-import pappus.search.Pool;
+import pappus.part.Antenna;
+import pappus.part.Part;
+import pappus.part.RadioReceiver;
+import pappus.part.Role;
+import pappus.part.VideoSender;
+import pappus.search.Incumbents;
 import pappus.search.Question;
 
 /** What could take the place of a part in a quad that is there. */
@@ -34,7 +34,7 @@ public final class Alternatives {
             swapper.swap(base, role, part),
             question.assessor().purse().canHave(part, base.build().count(role))))
         .sorted(Comparator.comparing(Alternative::grade)
-            .thenComparing(one -> one.swap().assessment(), Pool.BEST_FIRST)
+            .thenComparing(one -> one.swap().assessment(), Incumbents.BEST_FIRST)
             .thenComparing(one -> one.swap().part().id()))
         .toList();
   }
@@ -49,7 +49,7 @@ public final class Alternatives {
         ? build.videoSender().map(VideoSender::antenna)
         : role == Role.RADIO_ANTENNA
             ? build.radioReceiver().map(RadioReceiver::antenna)
-            : java.util.Optional.<pappus.catalog.AntennaPort>empty();
+            : java.util.Optional.<pappus.part.AntennaPort>empty();
     return port.filter(found -> found.band() == antenna.band()).isPresent();
   }
 }

@@ -3,9 +3,9 @@ package pappus.change;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import pappus.catalog.Role;
 import pappus.compatibility.Rules;
-import pappus.search.Pool;
+import pappus.part.Role;
+import pappus.search.Incumbents;
 
 /**
  * The best single swap of one role.
@@ -22,7 +22,7 @@ public record BestSwaps(Role role, int tried, Optional<Swap> best, Optional<Swap
   private static final double LEAST_GAINED = 1;
 
   static BestSwaps of(Role role, List<Swap> swaps) {
-    var byRank = Comparator.comparing(Swap::assessment, Pool.BEST_FIRST);
+    var byRank = Comparator.comparing(Swap::assessment, Incumbents.BEST_FIRST);
     var best = swaps.stream().filter(swap -> swap.assessment().isFeasible()).min(byRank);
     var than = Math.max(0, best.map(Swap::gained).orElse(0.0)) + LEAST_GAINED;
     var tempting = swaps.stream()

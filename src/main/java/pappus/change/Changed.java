@@ -3,9 +3,9 @@ package pappus.change;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import pappus.catalog.Build;
-import pappus.catalog.Part;
-import pappus.catalog.Role;
+import pappus.part.Build;
+import pappus.part.Part;
+import pappus.part.Role;
 
 /**
  * One role in which two builds differ.

@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
 import pappus.assessment.Assessment;
-import pappus.catalog.Part;
-import pappus.compatibility.Hardware;
+import pappus.fitting.Hardware;
+import pappus.part.Part;
 
 /**
  * A small thing that two builds do not have alike.

@@ -6,7 +6,7 @@ import java.util.function.DoubleFunction;
 import java.util.function.ToDoubleFunction;
 import pappus.assessment.Assessment;
 import pappus.assessment.Assessor;
-import pappus.assessment.Factors;
+import pappus.assessment.flight.Factors;
 
 /**
  * What a gram and a watt are worth to a build that flies: it is flown again with each of them more and less.

@@ -12,16 +12,16 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import pappus.assessment.Assessment;
 import pappus.assessment.Assessor;
-import pappus.assessment.Factors;
-import pappus.assessment.FlightEstimate;
-import pappus.catalog.Battery;
-import pappus.catalog.Build;
-import pappus.catalog.Connector;
-import pappus.catalog.Lead;
-import pappus.catalog.Role;
-import pappus.catalog.Screw;
-import pappus.catalog.Wire;
-import pappus.files.Altered;
+import pappus.assessment.flight.Factors;
+import pappus.assessment.flight.FlightEstimate;
+import pappus.files.json.Altered;
+import pappus.part.Battery;
+import pappus.part.Build;
+import pappus.part.Connector;
+import pappus.part.Lead;
+import pappus.part.Role;
+import pappus.part.Screw;
+import pappus.part.Wire;
 
 /**
  * Where a build can lose grams, the cheapest first: shorter wires, a plug one size down where the currents allow,

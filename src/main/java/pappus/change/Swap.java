@@ -4,8 +4,8 @@ import java.util.List;
 import pappus.assessment.Assessment;
 import pappus.assessment.Finding;
 import pappus.assessment.Limit;
-import pappus.catalog.Part;
-import pappus.catalog.Role;
+import pappus.part.Part;
+import pappus.part.Role;
 
 /**
  * A build with another part in one role, and with what had to change along with it.

@@ -10,12 +10,12 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import pappus.assessment.Assessment;
-import pappus.catalog.Build;
-import pappus.catalog.Part;
-import pappus.catalog.Role;
 import pappus.compatibility.CompatibilityRule;
 import pappus.compatibility.RolesRule;
-import pappus.search.Pool;
+import pappus.part.Build;
+import pappus.part.Part;
+import pappus.part.Role;
+import pappus.search.Incumbents;
 import pappus.search.Question;
 
 /**
@@ -129,7 +129,7 @@ public final class Swapper {
   private static Assessment better(Assessment held, Assessment other) {
     return held.shortfall() != other.shortfall()
         ? (held.shortfall() < other.shortfall() ? held : other)
-        : Pool.BEST_FIRST.compare(other, held) < 0 ? other : held;
+        : Incumbents.BEST_FIRST.compare(other, held) < 0 ? other : held;
   }
 
   /** Small roles that could cure what is broken; none if some rule is broken that no small part cures. */

@@ -8,7 +8,7 @@ import pappus.assessment.Assessment;
 import pappus.assessment.Assessor;
 import pappus.assessment.Limit;
 import pappus.assessment.Margins;
-import pappus.catalog.Role;
+import pappus.part.Role;
 import pappus.search.Question;
 
 /**

@@ -2,10 +2,10 @@ package pappus.cli;
 
 import java.util.Map;
 import java.util.concurrent.Callable;
+import pappus.answers.build.AssessmentText;
+import pappus.answers.ranking.RankingJson;
+import pappus.answers.result.Run;
 import pappus.doubt.Doubts;
-import pappus.report.AssessmentText;
-import pappus.report.RankingJson;
-import pappus.report.Run;
 import pappus.search.timefold.TimefoldSearch;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;

@@ -3,13 +3,13 @@ package pappus.cli;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import pappus.catalog.Build;
+import pappus.answers.result.ResultFile;
 import pappus.catalog.BuildText;
 import pappus.catalog.Catalog;
 import pappus.files.InputException;
 import pappus.files.Problem;
 import pappus.files.Source;
-import pappus.report.ResultFile;
+import pappus.part.Build;
 
 /** Builds as they are named on the command line: part ids with counts, or a row of a result. */
 final class BuildArgument {

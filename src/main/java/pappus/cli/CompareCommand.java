@@ -2,12 +2,12 @@ package pappus.cli;
 
 import java.util.List;
 import java.util.concurrent.Callable;
+import pappus.answers.build.Against;
+import pappus.answers.explain.ComparisonJson;
+import pappus.answers.explain.ComparisonText;
 import pappus.assessment.Assessment;
 import pappus.doubt.Doubts;
-import pappus.explanation.Against;
-import pappus.report.ComparisonJson;
-import pappus.report.ComparisonText;
-import pappus.search.Pool;
+import pappus.search.Incumbents;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
@@ -48,7 +48,7 @@ final class CompareCommand extends ScenarioCommand implements Callable<Integer> 
             .map(flight -> doubts.band(build)))
         .toList();
     var best = finding(finder -> finder.best(inputs.question()));
-    var first = builds.stream().filter(Assessment::isFeasible).min(Pool.BEST_FIRST);
+    var first = builds.stream().filter(Assessment::isFeasible).min(Incumbents.BEST_FIRST);
     var standing = "The best of these: "
         + new Against(inputs.scenario()).of(first.orElse(builds.get(0)), best);
     var text = new ComparisonText(inputs.scenario(), builds, bands);

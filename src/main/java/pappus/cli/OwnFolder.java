@@ -8,12 +8,12 @@ import java.util.TreeMap;
 import pappus.catalog.Catalog;
 import pappus.catalog.CatalogFolder;
 import pappus.catalog.CatalogReader;
-import pappus.catalog.Flown;
-import pappus.catalog.Part;
 import pappus.catalog.Shelf;
 import pappus.catalog.ShelfEntry;
-import pappus.files.JsonText;
-import pappus.files.OutputFolder;
+import pappus.files.json.JsonText;
+import pappus.files.output.OutputFolder;
+import pappus.part.Flown;
+import pappus.part.Part;
 
 /** A builder's own catalogue folder, to which records are added. */
 final class OwnFolder {
@@ -61,7 +61,7 @@ final class OwnFolder {
    * Adds parts to those it holds; one of the same id is replaced.
    *
    * @param force whether files that were written by others, or edited, are replaced too
-   * @throws pappus.files.CannotCreateException if one of the files is not to be replaced; then none is
+   * @throws pappus.files.output.CannotCreateException if one of the files is not to be replaced; then none is
    */
   void add(List<? extends Part> added, boolean force) {
     new OutputFolder(folder, force).write(texts(added));

@@ -5,14 +5,14 @@ import java.util.TreeMap;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import pappus.answers.ranking.RankingJson;
+import pappus.answers.ranking.RankingPage;
+import pappus.answers.ranking.RankingTable;
+import pappus.answers.ranking.RankingText;
+import pappus.answers.result.Run;
 import pappus.ranking.Finder;
-import pappus.ranking.Frontier;
+import pappus.ranking.ParetoFront;
 import pappus.ranking.Ranking;
-import pappus.report.RankingJson;
-import pappus.report.RankingTable;
-import pappus.report.RankingText;
-import pappus.report.Run;
-import pappus.report.page.RankingPage;
 import pappus.search.Question;
 import pappus.search.exact.ExactSearch;
 import pappus.search.timefold.TimefoldSearch;
@@ -58,7 +58,7 @@ final class RecommendCommand extends ScenarioCommand implements Callable<Integer
   private ReportOption page = new ReportOption();
 
   /** What there is to print. */
-  private record Found(Ranking ranking, @Nullable Frontier front) {}
+  private record Found(Ranking ranking, @Nullable ParetoFront front) {}
 
   @Override
   public Integer call() {
@@ -88,7 +88,7 @@ final class RecommendCommand extends ScenarioCommand implements Callable<Integer
   }
 
   /** What is traded for what; where its search comes to nothing in time, among what the ranking has met. */
-  private static Frontier front(Question question, Ranking ranking, Finder finder) {
+  private static ParetoFront front(Question question, Ranking ranking, Finder finder) {
     var looks = FRONT_LOOKS + 2 * ranking.coverage().reach().looks();
     var front = finder.front(question, FRONT_SHARE, looks);
     if (!front.builds().isEmpty()) {
@@ -97,10 +97,10 @@ final class RecommendCommand extends ScenarioCommand implements Callable<Integer
     var met = ranking.candidates().stream()
         .flatMap(row -> Stream.concat(Stream.of(row.assessment()), row.variants().stream()))
         .toList();
-    return Frontier.of(met, question, FRONT_SHARE, front.reach());
+    return ParetoFront.of(met, question, FRONT_SHARE, front.reach());
   }
 
-  private int answer(Inputs inputs, int wanted, Ranking ranking, @Nullable Frontier front) {
+  private int answer(Inputs inputs, int wanted, Ranking ranking, @Nullable ParetoFront front) {
     var run = new Run(
         Version.tool(), TimefoldSearch.SEED, Finder.MOVES, inputs.folders(), inputs.files());
     var json = new RankingJson(inputs.scenario(), run).of(ranking, wanted);

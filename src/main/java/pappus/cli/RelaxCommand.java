@@ -1,9 +1,9 @@
 package pappus.cli;
 
 import java.util.concurrent.Callable;
-import pappus.report.RelaxationReport;
-import pappus.whatif.Asked;
-import pappus.whatif.Relaxer;
+import pappus.answers.whatif.RelaxationReport;
+import pappus.change.Asked;
+import pappus.whatif.relax.Relaxer;
 import picocli.CommandLine.Command;
 
 /** What stands in the way of a scenario. */

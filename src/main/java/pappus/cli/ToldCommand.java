@@ -5,11 +5,11 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import pappus.answers.result.ToldResult;
 import pappus.files.InputException;
 import pappus.files.Problem;
 import pappus.files.Shown;
 import pappus.files.Source;
-import pappus.report.ToldResult;
 
 /** What commands on a result of recommend share: its scenario and its catalogues, read again. */
 abstract class ToldCommand extends CatalogCommand {

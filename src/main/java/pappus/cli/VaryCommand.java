@@ -4,17 +4,17 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
+import pappus.answers.whatif.SweepPage;
+import pappus.answers.whatif.SweepReport;
+import pappus.change.Asked;
 import pappus.ranking.Finder;
-import pappus.ranking.Frontier;
-import pappus.report.SweepReport;
-import pappus.report.page.SweepPage;
-import pappus.whatif.Asked;
-import pappus.whatif.Axes;
-import pappus.whatif.Axis;
-import pappus.whatif.FrameAdvice;
-import pappus.whatif.FrameAdvisor;
-import pappus.whatif.Sweep;
-import pappus.whatif.Sweeper;
+import pappus.ranking.ParetoFront;
+import pappus.whatif.sweep.Axes;
+import pappus.whatif.sweep.Axis;
+import pappus.whatif.sweep.FrameAdvice;
+import pappus.whatif.sweep.FrameAdvisor;
+import pappus.whatif.sweep.Sweep;
+import pappus.whatif.sweep.Sweeper;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -53,7 +53,7 @@ final class VaryCommand extends ScenarioCommand implements Callable<Integer> {
   /** What was found, as far as it was asked for. */
   private record Found(
       @Nullable Sweep sweep,
-      @Nullable Frontier front,
+      @Nullable ParetoFront front,
       @Nullable FrameAdvice advice) {}
 
   @Override

@@ -1,6 +1,6 @@
 package pappus.cli;
 
-import pappus.report.Commit;
+import pappus.answers.result.Commit;
 import picocli.CommandLine.IVersionProvider;
 
 /** Version, commit and Java of this run. */

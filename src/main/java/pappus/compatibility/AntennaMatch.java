@@ -1,8 +1,8 @@
 package pappus.compatibility;
 
 import java.util.Optional;
-import pappus.catalog.Antenna;
-import pappus.catalog.AntennaPort;
+import pappus.part.Antenna;
+import pappus.part.AntennaPort;
 
 /** Plug and band of an antenna against a port; what both antenna rules ask first. */
 final class AntennaMatch {

@@ -2,7 +2,8 @@ package pappus.compatibility;
 
 import java.util.EnumSet;
 import java.util.Set;
-import pappus.catalog.Role;
+import pappus.fitting.Fitting;
+import pappus.part.Role;
 
 /** The pack must be able to bring the centre of mass between the motors. */
 public final class BalanceRule implements CompatibilityRule {

@@ -4,11 +4,14 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
-import pappus.catalog.Battery;
-import pappus.catalog.Frame;
-import pappus.catalog.Part;
-import pappus.catalog.Propeller;
-import pappus.catalog.Role;
+import pappus.fitting.BalancePlanner;
+import pappus.fitting.Discs;
+import pappus.fitting.Fitting;
+import pappus.part.Battery;
+import pappus.part.Frame;
+import pappus.part.Part;
+import pappus.part.Propeller;
+import pappus.part.Role;
 
 /** The pack must go into its bay and stay clear of the propellers. */
 public final class BatteryBayRule implements CompatibilityRule {

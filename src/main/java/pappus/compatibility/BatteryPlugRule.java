@@ -3,11 +3,12 @@ package pappus.compatibility;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import pappus.catalog.Battery;
-import pappus.catalog.Board;
-import pappus.catalog.Lead;
-import pappus.catalog.Part;
-import pappus.catalog.Role;
+import pappus.fitting.Fitting;
+import pappus.part.Battery;
+import pappus.part.Board;
+import pappus.part.Lead;
+import pappus.part.Part;
+import pappus.part.Role;
 
 /** Board and battery must plug together, directly, by a pigtail on bare pads, or by an adapter. */
 public final class BatteryPlugRule implements CompatibilityRule {

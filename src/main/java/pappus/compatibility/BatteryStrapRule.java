@@ -1,10 +1,12 @@
 package pappus.compatibility;
 
 import java.util.Set;
-import pappus.catalog.Battery;
-import pappus.catalog.Frame;
-import pappus.catalog.Part;
-import pappus.catalog.Role;
+import pappus.fitting.Fitting;
+import pappus.fitting.HardwarePlanner;
+import pappus.part.Battery;
+import pappus.part.Frame;
+import pappus.part.Part;
+import pappus.part.Role;
 
 /** Some strap in stock must go through the slots and round the pack. */
 public final class BatteryStrapRule implements CompatibilityRule {

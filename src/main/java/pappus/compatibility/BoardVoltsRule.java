@@ -2,10 +2,12 @@ package pappus.compatibility;
 
 import java.util.List;
 import java.util.Set;
-import pappus.catalog.Battery;
-import pappus.catalog.Board;
-import pappus.catalog.Part;
-import pappus.catalog.Role;
+import pappus.fitting.Fitting;
+import pappus.fitting.PowerPlanner;
+import pappus.part.Battery;
+import pappus.part.Board;
+import pappus.part.Part;
+import pappus.part.Role;
 
 /** The board must stand the pack from full charge down to its floor. */
 public final class BoardVoltsRule implements CompatibilityRule {

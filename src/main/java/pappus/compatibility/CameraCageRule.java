@@ -2,12 +2,14 @@ package pappus.compatibility;
 
 import java.util.Optional;
 import java.util.Set;
-import pappus.catalog.Camera;
-import pappus.catalog.CameraUnit;
-import pappus.catalog.Frame;
-import pappus.catalog.Part;
-import pappus.catalog.Role;
-import pappus.catalog.Transmitter;
+import pappus.fitting.Fitting;
+import pappus.fitting.HardwarePlanner;
+import pappus.part.Camera;
+import pappus.part.CameraUnit;
+import pappus.part.Frame;
+import pappus.part.Part;
+import pappus.part.Role;
+import pappus.part.Transmitter;
 import pappus.quantity.Require;
 
 /** The camera must fit the frame's cage; a narrower one goes in with shims, a wider one never. */

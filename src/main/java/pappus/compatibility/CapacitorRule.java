@@ -2,10 +2,12 @@ package pappus.compatibility;
 
 import java.util.List;
 import java.util.Set;
-import pappus.catalog.Battery;
-import pappus.catalog.Capacitor;
-import pappus.catalog.Part;
-import pappus.catalog.Role;
+import pappus.fitting.Fitting;
+import pappus.fitting.PowerPlanner;
+import pappus.part.Battery;
+import pappus.part.Capacitor;
+import pappus.part.Part;
+import pappus.part.Role;
 
 /** The capacitor must stand the pack and be large enough for it. */
 public final class CapacitorRule implements CompatibilityRule {

@@ -2,9 +2,16 @@ package pappus.compatibility;
 
 import java.util.ArrayList;
 import java.util.List;
-import pappus.catalog.Battery;
-import pappus.catalog.Frame;
-import pappus.catalog.Role;
+import pappus.fitting.BalancePlanner;
+import pappus.fitting.Discs;
+import pappus.fitting.Fitting;
+import pappus.fitting.HardwarePlanner;
+import pappus.fitting.PortPlanner;
+import pappus.fitting.PowerPlanner;
+import pappus.part.Battery;
+import pappus.part.Frame;
+import pappus.part.Role;
+import pappus.quantity.Sentence;
 
 /** How much room the parts of a build leave each other: millimetres, volts, amps and ports, as the fit rules judge. */
 public final class Clearances {

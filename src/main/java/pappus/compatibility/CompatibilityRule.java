@@ -1,8 +1,9 @@
 package pappus.compatibility;
 
 import java.util.Set;
-import pappus.catalog.Part;
-import pappus.catalog.Role;
+import pappus.fitting.Fitting;
+import pappus.part.Part;
+import pappus.part.Role;
 
 /**
  * One fit rule.

@@ -1,7 +1,9 @@
 package pappus.compatibility;
 
 import java.util.Set;
-import pappus.catalog.Role;
+import pappus.fitting.Fitting;
+import pappus.fitting.PowerPlanner;
+import pappus.part.Role;
 
 /** Every consumer must have a source inside its volts, from the full pack down to its floor. */
 public final class InputWindowRule implements CompatibilityRule {

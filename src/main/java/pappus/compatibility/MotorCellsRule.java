@@ -1,10 +1,11 @@
 package pappus.compatibility;
 
 import java.util.Set;
-import pappus.catalog.Battery;
-import pappus.catalog.Motor;
-import pappus.catalog.Part;
-import pappus.catalog.Role;
+import pappus.fitting.Fitting;
+import pappus.part.Battery;
+import pappus.part.Motor;
+import pappus.part.Part;
+import pappus.part.Role;
 
 /** The pack must have as many cells as the motor's maker allows. */
 public final class MotorCellsRule implements CompatibilityRule {

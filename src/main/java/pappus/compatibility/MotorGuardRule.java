@@ -2,10 +2,11 @@ package pappus.compatibility;
 
 import java.util.Optional;
 import java.util.Set;
-import pappus.catalog.Frame;
-import pappus.catalog.Motor;
-import pappus.catalog.Part;
-import pappus.catalog.Role;
+import pappus.fitting.Fitting;
+import pappus.part.Frame;
+import pappus.part.Motor;
+import pappus.part.Part;
+import pappus.part.Role;
 
 /** The bell must turn freely inside the frame's motor guards. */
 public final class MotorGuardRule implements CompatibilityRule {

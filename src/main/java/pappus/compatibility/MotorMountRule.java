@@ -2,10 +2,11 @@ package pappus.compatibility;
 
 import java.util.ArrayList;
 import java.util.Set;
-import pappus.catalog.Frame;
-import pappus.catalog.Motor;
-import pappus.catalog.Part;
-import pappus.catalog.Role;
+import pappus.fitting.Fitting;
+import pappus.part.Frame;
+import pappus.part.Motor;
+import pappus.part.Part;
+import pappus.part.Role;
 import pappus.quantity.Require;
 
 /** The arms must be drilled for the motor's bolt circles: for both of a pair, or for one that it has by itself. */

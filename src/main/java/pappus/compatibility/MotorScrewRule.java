@@ -2,10 +2,12 @@ package pappus.compatibility;
 
 import java.util.List;
 import java.util.Set;
-import pappus.catalog.Frame;
-import pappus.catalog.Motor;
-import pappus.catalog.Part;
-import pappus.catalog.Role;
+import pappus.fitting.Fitting;
+import pappus.fitting.HardwarePlanner;
+import pappus.part.Frame;
+import pappus.part.Motor;
+import pappus.part.Part;
+import pappus.part.Role;
 
 /** Some screw in stock must hold the motor through the arm without touching its winding. */
 public final class MotorScrewRule implements CompatibilityRule {

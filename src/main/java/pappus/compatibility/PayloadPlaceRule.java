@@ -2,10 +2,12 @@ package pappus.compatibility;
 
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
-import pappus.catalog.Frame;
-import pappus.catalog.PayloadCamera;
-import pappus.catalog.Propeller;
-import pappus.catalog.Role;
+import pappus.fitting.Discs;
+import pappus.fitting.Fitting;
+import pappus.part.Frame;
+import pappus.part.PayloadCamera;
+import pappus.part.Propeller;
+import pappus.part.Role;
 
 /** What is carried must stay clear of the propellers, where it has a size. */
 public final class PayloadPlaceRule implements CompatibilityRule {

@@ -2,10 +2,12 @@ package pappus.compatibility;
 
 import java.util.List;
 import java.util.Set;
-import pappus.catalog.Frame;
-import pappus.catalog.Part;
-import pappus.catalog.Propeller;
-import pappus.catalog.Role;
+import pappus.fitting.Discs;
+import pappus.fitting.Fitting;
+import pappus.part.Frame;
+import pappus.part.Part;
+import pappus.part.Propeller;
+import pappus.part.Role;
 
 /** The propeller must be within what the frame allows and clear of its neighbours. */
 public final class PropellerClearanceRule implements CompatibilityRule {

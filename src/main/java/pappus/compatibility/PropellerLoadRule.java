@@ -1,10 +1,11 @@
 package pappus.compatibility;
 
 import java.util.Set;
-import pappus.catalog.Motor;
-import pappus.catalog.Part;
-import pappus.catalog.Propeller;
-import pappus.catalog.Role;
+import pappus.fitting.Fitting;
+import pappus.part.Motor;
+import pappus.part.Part;
+import pappus.part.Propeller;
+import pappus.part.Role;
 
 /** The propeller must not be larger than motors of the stator's size are flown with. */
 public final class PropellerLoadRule implements CompatibilityRule {

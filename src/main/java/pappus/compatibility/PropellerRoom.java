@@ -1,6 +1,6 @@
 package pappus.compatibility;
 
-import pappus.catalog.Frame;
+import pappus.part.Frame;
 import pappus.quantity.Units;
 
 /**

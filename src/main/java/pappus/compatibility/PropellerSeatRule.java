@@ -1,12 +1,14 @@
 package pappus.compatibility;
 
 import java.util.Set;
-import pappus.catalog.Battery;
-import pappus.catalog.Motor;
-import pappus.catalog.Part;
-import pappus.catalog.Propeller;
-import pappus.catalog.Role;
-import pappus.catalog.Seat;
+import pappus.fitting.Fitting;
+import pappus.fitting.HardwarePlanner;
+import pappus.part.Battery;
+import pappus.part.Motor;
+import pappus.part.Part;
+import pappus.part.Propeller;
+import pappus.part.Role;
+import pappus.part.Seat;
 
 /** The propeller must sit on what the motor has for it. */
 public final class PropellerSeatRule implements CompatibilityRule {

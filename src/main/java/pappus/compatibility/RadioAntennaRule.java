@@ -3,12 +3,13 @@ package pappus.compatibility;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import pappus.catalog.Antenna;
-import pappus.catalog.Board;
-import pappus.catalog.Part;
-import pappus.catalog.RadioReceiver;
-import pappus.catalog.Receiver;
-import pappus.catalog.Role;
+import pappus.fitting.Fitting;
+import pappus.part.Antenna;
+import pappus.part.Board;
+import pappus.part.Part;
+import pappus.part.RadioReceiver;
+import pappus.part.Receiver;
+import pappus.part.Role;
 
 /** The receiver's antenna must match its port in plug and band. */
 public final class RadioAntennaRule implements CompatibilityRule {

@@ -2,11 +2,12 @@ package pappus.compatibility;
 
 import java.util.Optional;
 import java.util.Set;
-import pappus.catalog.Board;
-import pappus.catalog.Part;
-import pappus.catalog.RadioReceiver;
-import pappus.catalog.Receiver;
-import pappus.catalog.Role;
+import pappus.fitting.Fitting;
+import pappus.part.Board;
+import pappus.part.Part;
+import pappus.part.RadioReceiver;
+import pappus.part.Receiver;
+import pappus.part.Role;
 
 /** The receiver must speak the pilot's radio link. */
 public final class RadioLinkRule implements CompatibilityRule {

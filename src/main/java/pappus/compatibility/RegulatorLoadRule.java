@@ -1,7 +1,9 @@
 package pappus.compatibility;
 
 import java.util.Set;
-import pappus.catalog.Role;
+import pappus.fitting.Fitting;
+import pappus.fitting.PowerPlanner;
+import pappus.part.Role;
 
 /** No rail may carry more than it delivers, with a fifth to spare. */
 public final class RegulatorLoadRule implements CompatibilityRule {

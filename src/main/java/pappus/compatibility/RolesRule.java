@@ -3,7 +3,8 @@ package pappus.compatibility;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.Set;
-import pappus.catalog.Role;
+import pappus.fitting.Fitting;
+import pappus.part.Role;
 
 /** Every role a build needs is filled, and none twice. */
 public final class RolesRule implements CompatibilityRule {

@@ -1,12 +1,14 @@
 package pappus.compatibility;
 
 import java.util.Set;
-import pappus.catalog.Board;
-import pappus.catalog.Gps;
-import pappus.catalog.Part;
-import pappus.catalog.Receiver;
-import pappus.catalog.Role;
-import pappus.catalog.Transmitter;
+import pappus.fitting.Fitting;
+import pappus.fitting.PortPlanner;
+import pappus.part.Board;
+import pappus.part.Gps;
+import pappus.part.Part;
+import pappus.part.Receiver;
+import pappus.part.Role;
+import pappus.part.Transmitter;
 
 /** The board must have a serial port for each part that needs one. */
 public final class SerialPortsRule implements CompatibilityRule {

@@ -2,10 +2,11 @@ package pappus.compatibility;
 
 import java.util.List;
 import java.util.Set;
-import pappus.catalog.Board;
-import pappus.catalog.Frame;
-import pappus.catalog.Part;
-import pappus.catalog.Role;
+import pappus.fitting.Fitting;
+import pappus.part.Board;
+import pappus.part.Frame;
+import pappus.part.Part;
+import pappus.part.Role;
 
 /** Board and transmitter must find places on the frame, one above the other or apart. */
 public final class StackPlacesRule implements CompatibilityRule {

@@ -1,6 +1,7 @@
 package pappus.compatibility;
 
-import pappus.catalog.Frame;
+import pappus.fitting.Discs;
+import pappus.part.Frame;
 
 /** What is said of things near to the propeller discs. */
 final class TooNear {

@@ -2,6 +2,7 @@ package pappus.compatibility;
 
 import java.util.List;
 import java.util.function.Function;
+import pappus.quantity.Sentence;
 
 /** What one rule says about one build. */
 public sealed interface Verdict {

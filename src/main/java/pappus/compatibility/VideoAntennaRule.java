@@ -3,12 +3,13 @@ package pappus.compatibility;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import pappus.catalog.Antenna;
-import pappus.catalog.Board;
-import pappus.catalog.Part;
-import pappus.catalog.Role;
-import pappus.catalog.Transmitter;
-import pappus.catalog.VideoSender;
+import pappus.fitting.Fitting;
+import pappus.part.Antenna;
+import pappus.part.Board;
+import pappus.part.Part;
+import pappus.part.Role;
+import pappus.part.Transmitter;
+import pappus.part.VideoSender;
 
 /** The video antenna must match its port in plug and band, and the ground in polarisation. */
 public final class VideoAntennaRule implements CompatibilityRule {

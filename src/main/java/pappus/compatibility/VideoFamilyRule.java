@@ -3,13 +3,14 @@ package pappus.compatibility;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import pappus.catalog.Board;
-import pappus.catalog.Camera;
-import pappus.catalog.CameraUnit;
-import pappus.catalog.Part;
-import pappus.catalog.Role;
-import pappus.catalog.Transmitter;
-import pappus.catalog.VideoSender;
+import pappus.fitting.Fitting;
+import pappus.part.Board;
+import pappus.part.Camera;
+import pappus.part.CameraUnit;
+import pappus.part.Part;
+import pappus.part.Role;
+import pappus.part.Transmitter;
+import pappus.part.VideoSender;
 
 /** Camera, transmitter and goggles must be of one video family. */
 public final class VideoFamilyRule implements CompatibilityRule {

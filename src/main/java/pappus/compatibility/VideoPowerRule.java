@@ -2,10 +2,11 @@ package pappus.compatibility;
 
 import java.util.Optional;
 import java.util.Set;
-import pappus.catalog.Board;
-import pappus.catalog.Part;
-import pappus.catalog.Role;
-import pappus.catalog.VideoSender;
+import pappus.fitting.Fitting;
+import pappus.part.Board;
+import pappus.part.Part;
+import pappus.part.Role;
+import pappus.part.VideoSender;
 
 /** The transmitter must reach the power that the scenario asks for. */
 public final class VideoPowerRule implements CompatibilityRule {

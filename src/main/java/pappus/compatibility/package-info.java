@@ -1,5 +1,5 @@
 /**
- * Whether parts go together: places on the frame, screws, rails, ports, and one class per fit rule.
+ * Whether parts go together: one class a fit rule, and what goes with a part whatever the scenario.
  */
 @NullMarked
 package pappus.compatibility;

@@ -1,6 +1,6 @@
 package pappus.doubt;
 
-import pappus.assessment.Factors;
+import pappus.assessment.flight.Factors;
 
 /** A number of a build that is not known for sure. */
 public enum Doubt {

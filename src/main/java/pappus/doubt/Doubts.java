@@ -5,11 +5,11 @@ import java.util.List;
 import java.util.Optional;
 import pappus.assessment.Assessment;
 import pappus.assessment.Assessor;
-import pappus.assessment.Factors;
-import pappus.catalog.Motor;
-import pappus.catalog.Part;
+import pappus.assessment.flight.Factors;
 import pappus.evidence.BuildFigures;
 import pappus.evidence.Figure;
+import pappus.part.Motor;
+import pappus.part.Part;
 import pappus.physics.motor.PartLoadLaw;
 
 /**

@@ -1,6 +1,6 @@
 package pappus.doubt;
 
-import pappus.catalog.Known;
+import pappus.part.Known;
 
 /** What a builder can measure to be surer of an estimate, and how sure the numbers then are. */
 public enum Measurement {

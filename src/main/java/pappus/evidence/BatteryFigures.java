@@ -1,6 +1,6 @@
 package pappus.evidence;
 
-import pappus.catalog.Battery;
+import pappus.part.Battery;
 import pappus.physics.battery.Chemistry;
 
 /**

@@ -1,8 +1,8 @@
 package pappus.evidence;
 
 import java.util.Optional;
-import pappus.catalog.Board;
-import pappus.catalog.Known;
+import pappus.part.Board;
+import pappus.part.Known;
 import pappus.physics.motor.PartLoadLaw;
 
 /**

@@ -2,8 +2,8 @@ package pappus.evidence;
 
 import java.util.ArrayList;
 import java.util.List;
-import pappus.catalog.Build;
-import pappus.catalog.Part;
+import pappus.part.Build;
+import pappus.part.Part;
 
 /** What counts of the parts of a build. */
 public record BuildFigures(

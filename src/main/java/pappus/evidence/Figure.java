@@ -1,7 +1,7 @@
 package pappus.evidence;
 
 import java.util.Optional;
-import pappus.catalog.Known;
+import pappus.part.Known;
 import pappus.quantity.Require;
 
 /**

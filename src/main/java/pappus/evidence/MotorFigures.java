@@ -1,8 +1,8 @@
 package pappus.evidence;
 
-import pappus.catalog.Motor;
-import pappus.plausibility.ClassLaws;
-import pappus.plausibility.MotorLaws;
+import pappus.evidence.prior.ClassPriors;
+import pappus.evidence.prior.MotorPriors;
+import pappus.part.Motor;
 
 /**
  * What counts of a motor.
@@ -24,16 +24,16 @@ public record MotorFigures(double loadedKv, Figure winding, double pathMilliohms
   public static MotorFigures of(Motor motor) {
     var own = motor.figuresDoubt();
     var doubt = own == null ? motor.figures().figureDoubt() : own;
-    var winding = 1000 * MotorLaws.windingOhms(motor);
+    var winding = 1000 * MotorPriors.windingOhms(motor);
     return new MotorFigures(
         motor.speedConstantReading() == Motor.KvReading.LABEL
-            ? motor.speedConstantRpmPerVolt() / MotorLaws.LABEL_OVER_LOADED
+            ? motor.speedConstantRpmPerVolt() / MotorPriors.LABEL_OVER_LOADED
             : motor.speedConstantRpmPerVolt(),
         Figure.weighed(
             "winding resistance",
             "mΩ",
             winding,
-            1000 * ClassLaws.usualWindingOhms(motor),
+            1000 * ClassPriors.usualWindingOhms(motor),
             WINDING_SPREAD,
             doubt,
             motor.figures()),
@@ -45,7 +45,7 @@ public record MotorFigures(double loadedKv, Figure winding, double pathMilliohms
             "no-load current",
             "A",
             motor.noLoadCurrentAmps(),
-            ClassLaws.usualNoLoadAmps(motor),
+            ClassPriors.usualNoLoadAmps(motor),
             NO_LOAD_SPREAD,
             2 * doubt,
             motor.figures()));

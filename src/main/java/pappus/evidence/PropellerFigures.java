@@ -1,8 +1,8 @@
 package pappus.evidence;
 
-import pappus.catalog.Propeller;
+import pappus.evidence.prior.ClassPriors;
+import pappus.part.Propeller;
 import pappus.physics.propeller.BladeElements;
-import pappus.plausibility.ClassLaws;
 import pappus.quantity.Units;
 
 /**
@@ -40,21 +40,21 @@ public record PropellerFigures(Figure thrust, Figure merit) {
     }
     var own = propeller.figuresDoubt();
     var doubt = own == null ? propeller.figures().figureDoubt() : own;
-    var row = ClassLaws.middleRow(test);
+    var row = ClassPriors.middleRow(test);
     return new PropellerFigures(
         Figure.weighed(
             "thrust coefficient",
             "",
             row.thrustCoefficient(),
-            ClassLaws.thrustCoefficient(propeller),
+            ClassPriors.thrustCoefficient(propeller),
             THRUST_SPREAD,
             doubt,
             propeller.figures()),
         Figure.weighed(
             "figure of merit",
             "",
-            ClassLaws.figureOfMerit(row),
-            ClassLaws.figureOfMerit(propeller),
+            ClassPriors.figureOfMerit(row),
+            ClassPriors.figureOfMerit(propeller),
             MERIT_SPREAD,
             doubt,
             propeller.figures()));

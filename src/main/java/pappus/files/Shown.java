@@ -53,7 +53,7 @@ public final class Shown {
    * A text for a file that may be printed on a terminal: signs that move its cursor, or hide or reorder what is read,
    * are told by their numbers, as JSON writes them; tabs and line feeds stay.
    */
-  static String seen(String text) {
+  public static String seen(String text) {
     return STEERING.matcher(text).replaceAll(found -> {
       var numbers = new StringBuilder();
       found

@@ -146,7 +146,7 @@ public final class Source {
   }
 
   /** Whether the bytes are UTF-8, which Java and Jackson would patch or guess; else after a problem. */
-  boolean isText(Problems problems) {
+  public boolean isText(Problems problems) {
     var input = ByteBuffer.wrap(bytes);
     var decoder = StandardCharsets.UTF_8.newDecoder();
     var characters = CharBuffer.allocate(8192);
@@ -182,7 +182,7 @@ public final class Source {
   }
 
   /** Not a copy: stays in this package, which does not write to it. */
-  byte[] bytes() {
+  public byte[] bytes() {
     return bytes;
   }
 
@@ -205,7 +205,7 @@ public final class Source {
   }
 
   /** Column of a byte in its line, in characters from 1; 0 in a line too long for anyone to count. */
-  int columnAt(int offset) {
+  public int columnAt(int offset) {
     var end = Math.min(offset, bytes.length);
     var start = end;
     while (start > 0 && bytes[start - 1] != '\n' && bytes[start - 1] != '\r') {
@@ -218,7 +218,7 @@ public final class Source {
     return before.codePointCount(0, before.length()) + 1;
   }
 
-  static String sha256(byte[] bytes) {
+  public static String sha256(byte[] bytes) {
     try {
       return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
     } catch (NoSuchAlgorithmException e) {

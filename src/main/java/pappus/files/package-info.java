@@ -1,7 +1,5 @@
 /**
- * Strict JSON in, checked files out, every error with its line.
- *
- * <p>Knows records but no parts: which record a file holds is the caller's business.
+ * Files read once, with what is wrong in them: every problem with file, place and line.
  */
 @NullMarked
 package pappus.files;

@@ -6,11 +6,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.Predicate;
-import pappus.catalog.Part;
 import pappus.catalog.ReadCatalog;
+import pappus.compatibility.Loners;
+import pappus.evidence.prior.Plausibility;
 import pappus.files.Problem;
-import pappus.plausibility.Plausibility;
-import pappus.scenario.ReadScenario;
+import pappus.part.Part;
+import pappus.scenario.reading.ReadScenario;
 
 /** What is doubtful in data that can be read. */
 public final class Inspection {

@@ -2,12 +2,12 @@ package pappus.inspection;
 
 import java.util.ArrayList;
 import java.util.List;
-import pappus.catalog.Battery;
-import pappus.catalog.Board;
-import pappus.catalog.Frame;
-import pappus.catalog.Motor;
-import pappus.catalog.Part;
-import pappus.catalog.Propeller;
+import pappus.part.Battery;
+import pappus.part.Board;
+import pappus.part.Frame;
+import pappus.part.Motor;
+import pappus.part.Part;
+import pappus.part.Propeller;
 
 /**
  * A fact that a record may leave out.

@@ -7,8 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.regex.Pattern;
 import pappus.catalog.Catalog;
-import pappus.catalog.Motor;
-import pappus.plausibility.MotorLaws;
+import pappus.evidence.prior.MotorPriors;
+import pappus.part.Motor;
 
 /**
  * Windings of one stator share R·Kv²: the copper in the slots is the same, in more or fewer turns.
@@ -64,7 +64,7 @@ final class MotorFamilies {
 
   /** Ω·rpm²/V². */
   private static double product(Motor motor) {
-    return MotorLaws.windingOhms(motor)
+    return MotorPriors.windingOhms(motor)
         * motor.speedConstantRpmPerVolt()
         * motor.speedConstantRpmPerVolt();
   }

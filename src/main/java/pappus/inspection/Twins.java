@@ -6,8 +6,8 @@ import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
 import pappus.catalog.Catalog;
-import pappus.catalog.Kind;
-import pappus.catalog.Part;
+import pappus.part.Kind;
+import pappus.part.Part;
 
 /**
  * Parts of one kind, maker and name under two ids: one part that was entered twice counts as a choice, and one

@@ -13,17 +13,17 @@ import java.util.stream.Collectors;
 import pappus.assessment.Assessment;
 import pappus.assessment.Assessor;
 import pappus.assessment.Supply;
-import pappus.catalog.Build;
 import pappus.catalog.Catalog;
-import pappus.catalog.Part;
-import pappus.catalog.Role;
 import pappus.catalog.Shelf;
 import pappus.catalog.ShelfEntry;
 import pappus.change.Swap;
 import pappus.change.Swapper;
 import pappus.doubt.Doubts;
+import pappus.part.Build;
+import pappus.part.Part;
+import pappus.part.Role;
 import pappus.scenario.Scenario;
-import pappus.search.Pool;
+import pappus.search.Incumbents;
 import pappus.search.Question;
 
 /** Makes offers of builds, by a shop's prices and stock. */
@@ -251,7 +251,7 @@ public final class OfferDesk {
         .all(base, role).stream()
             .filter(Swap::breaksNothing)
             .filter(swap -> canBeHad(swap.assessment(), before, out))
-            .min(Comparator.comparing(Swap::assessment, Pool.BEST_FIRST));
+            .min(Comparator.comparing(Swap::assessment, Incumbents.BEST_FIRST));
   }
 
   /**

@@ -1,6 +1,6 @@
 package pappus.offer;
 
-import pappus.catalog.Part;
+import pappus.part.Part;
 
 /**
  * One part of an offered build, in whole selling units.

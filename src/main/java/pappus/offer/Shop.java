@@ -7,10 +7,10 @@ import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import pappus.files.Fingerprint;
-import pappus.files.JsonPlaces;
-import pappus.files.JsonReader;
 import pappus.files.Problems;
 import pappus.files.Source;
+import pappus.files.json.JsonPlaces;
+import pappus.files.json.JsonReader;
 
 /**
  * A shop as its settings file tells it.

@@ -4,7 +4,7 @@ import com.fasterxml.jackson.annotation.JsonPropertyDescription;
 import java.math.BigDecimal;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import pappus.catalog.Role;
+import pappus.part.Role;
 import pappus.quantity.Money;
 import pappus.quantity.Require;
 

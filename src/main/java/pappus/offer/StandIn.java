@@ -1,8 +1,8 @@
 package pappus.offer;
 
 import java.util.Optional;
-import pappus.catalog.Role;
 import pappus.change.Swap;
+import pappus.part.Role;
 
 /**
  * What is to be done about a part that is short.

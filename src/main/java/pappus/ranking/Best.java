@@ -3,9 +3,9 @@ package pappus.ranking;
 import java.util.Optional;
 import pappus.assessment.Assessment;
 import pappus.search.Ending;
-import pappus.search.Pool;
+import pappus.search.Incumbents;
+import pappus.search.Proof;
 import pappus.search.Question;
-import pappus.search.Reach;
 
 /**
  * The best build of a question.
@@ -13,8 +13,8 @@ import pappus.search.Reach;
  * @param build absent if none is feasible, or none was found
  * @param reach how far the search came
  */
-public record Best(Optional<Assessment> build, Reach reach) {
-  static Best of(Question question, Pool pool, Reach reach) {
+public record Best(Optional<Assessment> build, Proof reach) {
+  static Best of(Question question, Incumbents pool, Proof reach) {
     return new Best(pool.bestFirst().stream().findFirst().map(question::held), reach);
   }
 

@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
 import pappus.assessment.Assessment;
-import pappus.catalog.Part;
 import pappus.doubt.Band;
+import pappus.part.Part;
 
 /**
  * One row of a ranking.

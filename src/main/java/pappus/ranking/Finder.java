@@ -7,9 +7,9 @@ import java.util.function.Consumer;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import pappus.search.Ending;
-import pappus.search.Pool;
+import pappus.search.Incumbents;
+import pappus.search.Proof;
 import pappus.search.Question;
-import pappus.search.Reach;
 import pappus.search.exact.ExactSearch;
 import pappus.search.exact.FrontSearch;
 import pappus.search.timefold.TimefoldSearch;
@@ -82,15 +82,15 @@ public final class Finder {
    * @param wanted how many
    */
   public Ranking rank(Question question, int wanted) {
-    var pool = new Pool();
+    var pool = new Incumbents();
     var ranker = new Ranker(question, pool);
     var obstacle = ExactSearch.obstacle(question);
     if (way == Way.HEURISTIC || obstacle.isPresent()) {
-      var reach = Reach.of(tryChanges(question, pool, ranker, wanted));
+      var reach = Proof.of(tryChanges(question, pool, ranker, wanted));
       return ranker.rank(wanted, way == Way.AUTO ? reach.because(obstacle) : reach);
     }
     var found = prove(question, pool, wanted);
-    var reach = new Reach(found.ending(), found.atMost(), found.nodes(), Optional.empty());
+    var reach = new Proof(found.ending(), found.atMost(), found.nodes(), Optional.empty());
     if (found.ending() == Ending.PROVEN) {
       if (found.rows().isEmpty()) {
         // A proof assesses nothing that cannot be feasible: changes find what comes closest.
@@ -133,16 +133,16 @@ public final class Finder {
     return any(question, effort);
   }
 
-  private Best one(Question question, BiFunction<ExactSearch, Pool, ExactSearch.Found> look) {
-    var pool = new Pool();
+  private Best one(Question question, BiFunction<ExactSearch, Incumbents, ExactSearch.Found> look) {
+    var pool = new Incumbents();
     var obstacle = ExactSearch.obstacle(question);
     if (way == Way.HEURISTIC || obstacle.isPresent()) {
-      var reach = Reach.of(tryChanges(question, pool, new Ranker(question, pool), 1));
+      var reach = Proof.of(tryChanges(question, pool, new Ranker(question, pool), 1));
       return Best.of(question, pool, reach.because(obstacle));
     }
     var search = new ExactSearch(question, Runtime.getRuntime().availableProcessors());
     var found = running(search::stop, () -> look.apply(search, pool));
-    var reach = new Reach(found.ending(), found.atMost(), found.nodes(), Optional.empty());
+    var reach = new Proof(found.ending(), found.atMost(), found.nodes(), Optional.empty());
     return Best.of(question, pool, reach);
   }
 
@@ -151,7 +151,7 @@ public final class Finder {
    *
    * @param share of the best flight that one must have to be looked for, 0 to 1
    */
-  public Frontier front(Question question, double share) {
+  public ParetoFront front(Question question, double share) {
     return front(question, share, effort);
   }
 
@@ -160,12 +160,12 @@ public final class Finder {
    *
    * @param looks choices to look into at most
    */
-  public Frontier front(Question question, double share, long looks) {
+  public ParetoFront front(Question question, double share, long looks) {
     var obstacle = ExactSearch.obstacle(question);
     if (way == Way.HEURISTIC || obstacle.isPresent()) {
-      var pool = new Pool();
-      var reach = Reach.of(tryChanges(question, pool, new Ranker(question, pool), 1));
-      return Frontier.of(pool.bestFirst(), question, share, reach.because(obstacle));
+      var pool = new Incumbents();
+      var reach = Proof.of(tryChanges(question, pool, new Ranker(question, pool), 1));
+      return ParetoFront.of(pool.bestFirst(), question, share, reach.because(obstacle));
     }
     var search = new FrontSearch(question, Runtime.getRuntime().availableProcessors());
     var found = running(
@@ -175,12 +175,11 @@ public final class Finder {
             Math.min(effort, looks),
             done -> progress.accept(
                 String.format(Locale.ROOT, "trading off, %,d choices looked into", done))));
-    var reach = new Reach(found.ending(), found.atMost(), found.nodes(), Optional.empty());
-    return new Frontier(
-        found.builds().stream().map(question::held).toList(), share, reach);
+    var reach = new Proof(found.ending(), found.atMost(), found.nodes(), Optional.empty());
+    return new ParetoFront(found.builds().stream().map(question::held).toList(), share, reach);
   }
 
-  private ExactSearch.Found prove(Question question, Pool pool, int wanted) {
+  private ExactSearch.Found prove(Question question, Incumbents pool, int wanted) {
     var search = new ExactSearch(question, Runtime.getRuntime().availableProcessors());
     return running(
         search::stop,
@@ -193,7 +192,7 @@ public final class Finder {
   }
 
   /** Fills the pool by trying changes. */
-  private Ending tryChanges(Question question, Pool pool, Ranker ranker, int wanted) {
+  private Ending tryChanges(Question question, Incumbents pool, Ranker ranker, int wanted) {
     var search = new TimefoldSearch(question, moves);
     var ending = running(
         search::stop,

@@ -10,17 +10,17 @@ import java.util.OptionalInt;
 import java.util.function.BooleanSupplier;
 import java.util.stream.IntStream;
 import pappus.assessment.Assessment;
-import pappus.catalog.Build;
-import pappus.catalog.Part;
-import pappus.catalog.Role;
 import pappus.doubt.Band;
 import pappus.doubt.Doubts;
+import pappus.part.Build;
+import pappus.part.Part;
+import pappus.part.Role;
 import pappus.search.Coverage;
 import pappus.search.Ending;
+import pappus.search.Incumbents;
 import pappus.search.MainParts;
-import pappus.search.Pool;
+import pappus.search.Proof;
 import pappus.search.Question;
-import pappus.search.Reach;
 import pappus.search.Row;
 
 /**
@@ -32,10 +32,10 @@ public final class Ranker {
   private static final int MOST_NEARLY = 24;
 
   private final Question question;
-  private final Pool pool;
+  private final Incumbents pool;
   private final int apart;
 
-  public Ranker(Question question, Pool pool) {
+  public Ranker(Question question, Incumbents pool) {
     this.question = question;
     this.pool = pool;
     this.apart = question.assessor().scenario().differences();
@@ -86,11 +86,11 @@ public final class Ranker {
 
   /** The ranking of everything in the pool. */
   public Ranking rank(int count, Ending ending) {
-    return rank(count, Reach.of(ending));
+    return rank(count, Proof.of(ending));
   }
 
   /** The ranking of everything in the pool. */
-  public Ranking rank(int count, Reach reach) {
+  public Ranking rank(int count, Proof reach) {
     var ordered = pool.bestFirst();
     var best = distinct(ordered, count);
     var rows = best.stream()
@@ -100,7 +100,7 @@ public final class Ranker {
   }
 
   /** The ranking of rows that a search has put in order. */
-  public Ranking rank(List<Row> found, Reach reach) {
+  public Ranking rank(List<Row> found, Proof reach) {
     var rows = found.stream().map(row -> question.held(row.assessment())).toList();
     found.forEach(row -> row.variants().forEach(question::held));
     var doubts = new Doubts(question.assessor());

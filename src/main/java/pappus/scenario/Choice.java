@@ -4,7 +4,7 @@ import com.fasterxml.jackson.annotation.JsonPropertyDescription;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import pappus.catalog.Role;
+import pappus.part.Role;
 import pappus.quantity.Require;
 
 /** Which parts the search may use. */

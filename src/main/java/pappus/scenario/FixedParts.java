@@ -9,13 +9,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import pappus.catalog.Battery;
-import pappus.catalog.Board;
-import pappus.catalog.Build;
 import pappus.catalog.Catalog;
-import pappus.catalog.Lead;
-import pappus.catalog.Part;
-import pappus.catalog.Role;
+import pappus.part.Battery;
+import pappus.part.Board;
+import pappus.part.Build;
+import pappus.part.Lead;
+import pappus.part.Part;
+import pappus.part.Role;
 
 /** The parts that every build is to have, each in its role, and what they leave room for. */
 public final class FixedParts {
@@ -41,7 +41,7 @@ public final class FixedParts {
   }
 
   /** Some parts in the roles that they are allowed for. What is for several roles leaves those to others that have but one. */
-  static FixedParts of(Collection<Part> fixed, Choice choice, Catalog catalog) {
+  public static FixedParts of(Collection<Part> fixed, Choice choice, Catalog catalog) {
     var roles = new LinkedHashMap<Part, Set<Role>>();
     var taken = EnumSet.noneOf(Role.class);
     for (var part : fixed) {
@@ -67,7 +67,7 @@ public final class FixedParts {
   }
 
   /** Roles of one of them; none where it is for nothing, or not allowed. */
-  Set<Role> roles(Part fixed) {
+  public Set<Role> roles(Part fixed) {
     return roles.getOrDefault(fixed, Set.of());
   }
 
@@ -79,12 +79,12 @@ public final class FixedParts {
   }
 
   /** Whether one of them has no place beside the others, since they bring along what it is for. */
-  boolean isNeedless(Part fixed) {
+  public boolean isNeedless(Part fixed) {
     return together.tidy().parts().keySet().stream().noneMatch(roles(fixed)::contains);
   }
 
   /** The one that brings a role along, if any does. */
-  Optional<Part> bringing(Role role) {
+  public Optional<Part> bringing(Role role) {
     return together.parts().values().stream()
         .filter(part -> part.fills().stream().skip(1).anyMatch(role::equals))
         .findFirst();

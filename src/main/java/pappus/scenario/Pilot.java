@@ -2,7 +2,7 @@ package pappus.scenario;
 
 import com.fasterxml.jackson.annotation.JsonPropertyDescription;
 import org.jspecify.annotations.Nullable;
-import pappus.catalog.Polarisation;
+import pappus.part.Polarisation;
 import pappus.quantity.Require;
 
 /** What the pilot has on the ground, which the aircraft must match. */

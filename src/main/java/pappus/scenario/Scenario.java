@@ -3,8 +3,8 @@ package pappus.scenario;
 import com.fasterxml.jackson.annotation.JsonPropertyDescription;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import pappus.catalog.Frame;
-import pappus.catalog.Role;
+import pappus.part.Frame;
+import pappus.part.Role;
 import pappus.quantity.Money;
 import pappus.quantity.Require;
 

@@ -1,7 +1,7 @@
 package pappus.scenario;
 
 import com.fasterxml.jackson.annotation.JsonProperty;
-import pappus.catalog.Role;
+import pappus.part.Role;
 
 /** Things a build may do without. */
 public enum Wish {

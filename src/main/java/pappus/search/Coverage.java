@@ -8,7 +8,7 @@ package pappus.search;
  * @param feasible feasible ones among them, counting repeats
  * @param reach how far it came
  */
-public record Coverage(double combinations, long assessed, long feasible, Reach reach) {
+public record Coverage(double combinations, long assessed, long feasible, Proof reach) {
   /** Whether no better build can exist. A search that tries changes proves nothing. */
   public boolean isProof() {
     return reach.ending() == Ending.PROVEN;

@@ -1,8 +1,8 @@
 package pappus.search;
 
 import java.util.List;
-import pappus.catalog.Build;
-import pappus.catalog.Role;
+import pappus.part.Build;
+import pappus.part.Role;
 
 /** What makes a build another aircraft rather than the same with other small things. */
 public final class MainParts {

@@ -3,9 +3,9 @@ package pappus.search;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import pappus.catalog.Build;
-import pappus.catalog.Part;
-import pappus.catalog.Role;
+import pappus.part.Build;
+import pappus.part.Part;
+import pappus.part.Role;
 
 /** Which parts of one role go with a part of another, asked of the fit rules and remembered. */
 public final class Pairs {

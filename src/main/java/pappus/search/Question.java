@@ -9,10 +9,10 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 import pappus.assessment.Assessment;
 import pappus.assessment.Assessor;
-import pappus.catalog.Build;
 import pappus.catalog.Catalog;
-import pappus.catalog.Part;
-import pappus.catalog.Role;
+import pappus.part.Build;
+import pappus.part.Part;
+import pappus.part.Role;
 import pappus.scenario.FixedParts;
 
 /**
@@ -40,7 +40,7 @@ public final class Question {
     var twins = new TreeMap<String, List<Part>>();
     var fixed = FixedParts.of(assessor.scenario().choice(), catalog);
     for (var role : Role.values()) {
-      var each = Twins.of(role, options(role, catalog, assessor, fixed), assessor);
+      var each = Duplicates.of(role, options(role, catalog, assessor, fixed), assessor);
       options.put(role, List.copyOf(each.keySet()));
       each.forEach((part, others) -> {
         if (!others.isEmpty()) {
@@ -105,9 +105,8 @@ public final class Question {
     }
     parts.forEach((role, part) -> {
       if (!choice.permits(role, part.id())) {
-        throw new IllegalStateException(
-            "A build is not to have %s as %s: %s"
-                .formatted(part.id(), role.label(), answer.build()));
+        throw new IllegalStateException("A build is not to have %s as %s: %s"
+            .formatted(part.id(), role.label(), answer.build()));
       }
     });
     return answer;

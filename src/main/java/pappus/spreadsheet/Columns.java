@@ -13,8 +13,8 @@ import pappus.files.Closest;
 import pappus.files.CsvTable;
 import pappus.files.Problem;
 import pappus.files.Problems;
-import pappus.files.SchemaFields;
 import pappus.files.Shown;
+import pappus.files.json.SchemaFields;
 
 /** The columns a spreadsheet may have for the records of one file format. */
 final class Columns {

@@ -7,7 +7,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
-import pappus.files.SchemaFields;
+import pappus.files.json.SchemaFields;
 
 /**
  * A field that one cell can hold.

@@ -11,13 +11,13 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
 import pappus.files.CsvTable;
-import pappus.files.JsonReader;
-import pappus.files.JsonText;
 import pappus.files.Problem;
 import pappus.files.Problems;
-import pappus.files.SchemaFields;
 import pappus.files.Shown;
 import pappus.files.Source;
+import pappus.files.json.JsonReader;
+import pappus.files.json.JsonText;
+import pappus.files.json.SchemaFields;
 
 /**
  * Reads records from a spreadsheet saved as CSV: the first line names the columns, each row is a record.

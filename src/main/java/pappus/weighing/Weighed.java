@@ -1,7 +1,7 @@
 package pappus.weighing;
 
 import java.util.Optional;
-import pappus.catalog.Part;
+import pappus.part.Part;
 
 /**
  * An estimate beside what the scale says, both of all pieces that fly.

@@ -1,16 +1,16 @@
 package pappus.assessment;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static pappus.catalog.Parts.build;
-import static pappus.catalog.Parts.euros;
-import static pappus.catalog.Parts.hardware;
-import static pappus.catalog.Parts.propeller;
-import static pappus.catalog.Parts.with;
+import static pappus.part.Parts.build;
+import static pappus.part.Parts.euros;
+import static pappus.part.Parts.hardware;
+import static pappus.part.Parts.propeller;
+import static pappus.part.Parts.with;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import pappus.catalog.Sale;
 import pappus.catalog.ShelfEntry;
+import pappus.part.Sale;
 import pappus.scenario.Choice;
 import pappus.scenario.Scenarios;
 

@@ -1,34 +1,34 @@
 package pappus.assessment;
 
 import java.util.List;
-import pappus.catalog.Build;
-import pappus.catalog.Part;
-import pappus.catalog.Parts;
 import pappus.catalog.Shelf;
 import pappus.catalog.ShelfEntry;
 import pappus.compatibility.Rules;
-import pappus.compatibility.Stock;
+import pappus.fitting.Stock;
+import pappus.part.Build;
+import pappus.part.Part;
+import pappus.part.Parts;
 import pappus.scenario.MassCap;
 import pappus.scenario.Scenario;
 import pappus.scenario.Scenarios;
 
 /** Where tests have builds judged by every rule. */
-final class Desk {
+public final class Desk {
   private Desk() {}
 
-  static Assessment assess(Build build) {
+  public static Assessment assess(Build build) {
     return assess(build, Scenarios.plain());
   }
 
-  static Assessment assess(Build build, Scenario scenario) {
+  public static Assessment assess(Build build, Scenario scenario) {
     return assess(build, scenario, Parts.hardware());
   }
 
-  static Assessment assess(Build build, Scenario scenario, List<? extends Part> stock) {
+  public static Assessment assess(Build build, Scenario scenario, List<? extends Part> stock) {
     return new Assessor(scenario, Stock.of(stock), Rules.ALL).assess(build);
   }
 
-  static Assessment assess(Build build, ShelfEntry... entries) {
+  public static Assessment assess(Build build, ShelfEntry... entries) {
     var shelf = Shelf.of(List.of(entries));
     return new Assessor(Scenarios.plain(), Stock.of(Parts.hardware()), shelf, Rules.ALL)
         .assess(build);
@@ -38,7 +38,7 @@ final class Desk {
     return Parts.with(Scenarios.plain(), "massCap", cap);
   }
 
-  static Limit limit(Assessment assessment, String id) {
+  public static Limit limit(Assessment assessment, String id) {
     return assessment.limits().stream()
         .filter(limit -> limit.id().equals(id))
         .findFirst()

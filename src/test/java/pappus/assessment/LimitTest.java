@@ -2,15 +2,15 @@ package pappus.assessment;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
-import static pappus.catalog.Parts.battery;
-import static pappus.catalog.Parts.build;
-import static pappus.catalog.Parts.motor;
-import static pappus.catalog.Parts.with;
+import static pappus.part.Parts.battery;
+import static pappus.part.Parts.build;
+import static pappus.part.Parts.motor;
+import static pappus.part.Parts.with;
 
 import org.junit.jupiter.api.Test;
-import pappus.catalog.Build;
-import pappus.catalog.Connector;
 import pappus.catalog.ShelfEntry;
+import pappus.part.Build;
+import pappus.part.Connector;
 import pappus.physics.flight.ThrottleLimit;
 import pappus.scenario.MassCap;
 import pappus.scenario.Payload;

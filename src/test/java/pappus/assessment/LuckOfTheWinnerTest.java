@@ -1,27 +1,29 @@
 package pappus.assessment;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static pappus.catalog.Parts.with;
+import static pappus.part.Parts.with;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
-import pappus.catalog.Battery;
-import pappus.catalog.Known;
-import pappus.catalog.Motor;
-import pappus.catalog.Part;
-import pappus.catalog.Parts;
-import pappus.catalog.Propeller;
+import pappus.assessment.flight.Factors;
+import pappus.assessment.flight.FlightModels;
 import pappus.evidence.Weighing;
+import pappus.evidence.prior.ClassPriors;
+import pappus.part.Battery;
+import pappus.part.Known;
+import pappus.part.Motor;
+import pappus.part.Part;
+import pappus.part.Parts;
+import pappus.part.Propeller;
 import pappus.physics.airframe.Airframe;
 import pappus.physics.flight.Aircraft;
 import pappus.physics.flight.Endurance;
 import pappus.physics.flight.Hover;
 import pappus.physics.flight.LandingRule;
 import pappus.physics.flight.Limits;
-import pappus.plausibility.ClassLaws;
 import pappus.scenario.Scenarios;
 
 /**
@@ -171,8 +173,8 @@ class LuckOfTheWinnerTest {
 
   private static Twin motor(Random random, Known known, double doubt, String id) {
     var shape = with(with(Parts.motor(), "figures", known), "id", "m-" + id);
-    var ohms = around(ClassLaws.usualWindingOhms(shape), random, 0.15);
-    var amps = around(ClassLaws.usualNoLoadAmps(shape), random, 0.20);
+    var ohms = around(ClassPriors.usualWindingOhms(shape), random, 0.15);
+    var amps = around(ClassPriors.usualNoLoadAmps(shape), random, 0.20);
     return new Twin(
         motor(shape, around(ohms, random, doubt), around(amps, random, 2 * doubt)),
         motor(with(shape, "id", "m-true-" + id), ohms, amps));
@@ -184,8 +186,8 @@ class LuckOfTheWinnerTest {
 
   private static Twin propeller(Random random, Known known, double doubt, String id) {
     var shape = with(with(Parts.propeller(), "figures", known), "id", "p-" + id);
-    var thrust = around(ClassLaws.thrustCoefficient(shape), random, 0.08);
-    var merit = around(ClassLaws.figureOfMerit(shape), random, 0.07);
+    var thrust = around(ClassPriors.thrustCoefficient(shape), random, 0.08);
+    var merit = around(ClassPriors.figureOfMerit(shape), random, 0.07);
     return new Twin(
         propeller(shape, around(thrust, random, doubt), around(merit, random, doubt)),
         propeller(with(shape, "id", "p-true-" + id), thrust, merit));

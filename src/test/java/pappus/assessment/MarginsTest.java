@@ -2,16 +2,16 @@ package pappus.assessment;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
-import static pappus.catalog.Parts.battery;
-import static pappus.catalog.Parts.build;
-import static pappus.catalog.Parts.with;
+import static pappus.part.Parts.battery;
+import static pappus.part.Parts.build;
+import static pappus.part.Parts.with;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import pappus.catalog.Build;
-import pappus.catalog.Parts;
 import pappus.compatibility.Rules;
-import pappus.compatibility.Stock;
+import pappus.fitting.Stock;
+import pappus.part.Build;
+import pappus.part.Parts;
 import pappus.quantity.Money;
 import pappus.scenario.Scenario;
 import pappus.scenario.Scenarios;

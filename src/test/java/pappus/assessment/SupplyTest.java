@@ -6,15 +6,15 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import pappus.answers.build.Hints;
 import pappus.catalog.BuildText;
 import pappus.catalog.Catalog;
-import pappus.catalog.Flown;
 import pappus.catalog.Shelf;
 import pappus.catalog.ShelfEntry;
-import pappus.report.Hints;
+import pappus.part.Flown;
 import pappus.scenario.Scenario;
 import pappus.search.Enumeration;
-import pappus.search.Pool;
+import pappus.search.Incumbents;
 import pappus.search.Question;
 import pappus.search.exact.ExactSearch;
 import pappus.shop.SmallShop;
@@ -69,7 +69,7 @@ class SupplyTest {
       var question = Question.of(FEW, supply.assessor(SmallShop.scenario("")));
       var best = Enumeration.of(question).bestFirst().get(0);
 
-      var found = new ExactSearch(question, 2).best(Long.MAX_VALUE, new Pool(), done -> {});
+      var found = new ExactSearch(question, 2).best(Long.MAX_VALUE, new Incumbents(), done -> {});
 
       assertThat(found.rows().get(0).assessment().build()).isEqualTo(best.build());
       assertThat(found.rows().get(0).assessment().objective()).isEqualTo(best.objective());

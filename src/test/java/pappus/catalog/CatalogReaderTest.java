@@ -21,8 +21,16 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import pappus.files.Fingerprint;
 import pappus.files.InputException;
-import pappus.files.JsonText;
 import pappus.files.Problem;
+import pappus.files.json.JsonText;
+import pappus.part.Frame;
+import pappus.part.Kind;
+import pappus.part.Known;
+import pappus.part.Mass;
+import pappus.part.Motor;
+import pappus.part.Part;
+import pappus.part.Parts;
+import pappus.part.Strap;
 
 class CatalogReaderTest {
   @TempDir

@@ -13,7 +13,7 @@ import java.lang.reflect.RecordComponent;
 import java.util.Comparator;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import pappus.files.JsonText;
+import pappus.files.json.JsonText;
 import pappus.quantity.Money;
 import tools.jackson.databind.node.JsonNodeFactory;
 import tools.jackson.databind.node.ObjectNode;

@@ -11,6 +11,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import pappus.files.Problem;
 import pappus.files.Problems;
+import pappus.part.Kind;
+import pappus.part.Motor;
 import pappus.shop.SmallShop;
 
 class ShelfTest {

@@ -21,15 +21,15 @@ class StartTest {
 
     var log = classesLoaded();
 
-    assertThat(log).contains("2 parts in", "pappus.files.JsonReader");
-    assertThat(log).doesNotContain("com.networknt", "pappus.files.JsonDiagnosis");
+    assertThat(log).contains("2 parts in", "pappus.files.json.JsonReader");
+    assertThat(log).doesNotContain("com.networknt", "pappus.files.json.JsonDiagnosis");
   }
 
   @Test
   void wrongFilesAreReadWithIt() throws IOException, InterruptedException {
     Files.writeString(folder.resolve("motors.json"), Examples.file("motors", "{}"));
 
-    assertThat(classesLoaded()).contains("com.networknt", "pappus.files.JsonDiagnosis");
+    assertThat(classesLoaded()).contains("com.networknt", "pappus.files.json.JsonDiagnosis");
   }
 
   private String classesLoaded() throws IOException, InterruptedException {

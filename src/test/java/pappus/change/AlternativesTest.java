@@ -11,13 +11,13 @@ import org.junit.jupiter.api.Test;
 import pappus.assessment.Assessment;
 import pappus.assessment.Supply;
 import pappus.catalog.Catalog;
-import pappus.catalog.Part;
-import pappus.catalog.Role;
 import pappus.catalog.Shelf;
 import pappus.catalog.ShelfEntry;
 import pappus.change.Alternative.Grade;
+import pappus.part.Part;
+import pappus.part.Role;
 import pappus.scenario.Scenario;
-import pappus.search.Pool;
+import pappus.search.Incumbents;
 import pappus.search.Question;
 import pappus.shop.SmallShop;
 
@@ -66,7 +66,7 @@ class AlternativesTest {
         assertThat(all.stream()
                 .filter(one -> one.grade() == grade)
                 .map(one -> one.swap().assessment()))
-            .isSortedAccordingTo(Pool.BEST_FIRST);
+            .isSortedAccordingTo(Incumbents.BEST_FIRST);
       }
       assertThat(all).extracting(Alternative::grade).isSorted();
     }
@@ -75,7 +75,7 @@ class AlternativesTest {
   @Test
   void aPartThatBreaksALimitFits() {
     var strong =
-        question(pappus.catalog.Parts.with(SmallShop.scenario(""), "leastThrustToWeight", 2.2));
+        question(pappus.part.Parts.with(SmallShop.scenario(""), "leastThrustToWeight", 2.2));
     var base = Quads.assess(Quads.WHOLE.build().toString(), strong);
 
     assertThat(told(Alternatives.of(base, Role.BATTERY, WORKSHOP, strong)))
@@ -86,8 +86,8 @@ class AlternativesTest {
   @Test
   void whatTheQuadItselfBreaksIsNoFaultOfAPart() {
     var scenario = SmallShop.scenario("");
-    var cap = pappus.catalog.Parts.with(scenario.massCap(), "grams", 150.0);
-    var light = question(pappus.catalog.Parts.with(scenario, "massCap", cap));
+    var cap = pappus.part.Parts.with(scenario.massCap(), "grams", 150.0);
+    var light = question(pappus.part.Parts.with(scenario, "massCap", cap));
     var base = Quads.assess(Quads.WHOLE.build().toString(), light);
     var told = told(Alternatives.of(base, Role.BATTERY, WORKSHOP, light));
 

@@ -6,8 +6,8 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import pappus.assessment.Assessment;
 import pappus.assessment.Limit;
-import pappus.catalog.Part;
-import pappus.catalog.Role;
+import pappus.part.Part;
+import pappus.part.Role;
 
 class BestSwapsTest {
   private static final Assessment BASE = pappus.search.Changed.seconds(Quads.WHOLE, 1000);

@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
-import pappus.catalog.Parts;
-import pappus.catalog.Role;
+import pappus.part.Parts;
+import pappus.part.Role;
 
 class ChangedTest {
   @Test

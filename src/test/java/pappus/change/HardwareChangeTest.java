@@ -5,9 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
-import pappus.catalog.Part;
-import pappus.catalog.Parts;
-import pappus.compatibility.Hardware;
+import pappus.fitting.Hardware;
+import pappus.part.Part;
+import pappus.part.Parts;
 
 class HardwareChangeTest {
   private static final Part PLATE = Parts.with(Parts.reducingRings(), "id", "plate");

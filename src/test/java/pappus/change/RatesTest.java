@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import pappus.assessment.Assessor;
-import pappus.assessment.Factors;
+import pappus.assessment.flight.Factors;
 import pappus.catalog.BuildText;
 import pappus.shop.SmallShop;
 
@@ -35,7 +35,7 @@ class RatesTest {
     return assessor.assess(build()).flight().orElseThrow().figure();
   }
 
-  private static pappus.catalog.Build build() {
+  private static pappus.part.Build build() {
     return BuildText.parse(String.join(",", SmallShop.ONE_BUILD), Quads.WORKSHOP);
   }
 
@@ -69,10 +69,10 @@ class RatesTest {
   @Test
   void whatCannotBeLessIsToldByTheStepUp() {
     var assessor = assessor("{\"style\": \"hover\"}", 5, 0, "");
-    var board = pappus.catalog.Parts.with(build().board().orElseThrow(), "watts", 0.1);
-    var blind = pappus.catalog.Parts.with(
-        pappus.catalog.Parts.with(board, "transmitter", null), "receiver", null);
-    var frugal = build().with(pappus.catalog.Role.BOARD, blind).without(pappus.catalog.Role.CAMERA);
+    var board = pappus.part.Parts.with(build().board().orElseThrow(), "watts", 0.1);
+    var blind = pappus.part.Parts.with(
+        pappus.part.Parts.with(board, "transmitter", null), "receiver", null);
+    var frugal = build().with(pappus.part.Role.BOARD, blind).without(pappus.part.Role.CAMERA);
     var assessment = assessor.assess(frugal);
     assertThatThrownBy(() -> assessor.whatIf(assessment).applyAsDouble(Factors.added(0, -0.25)))
         .isInstanceOf(IllegalArgumentException.class);

@@ -12,12 +12,12 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import pappus.answers.build.Reasons;
 import pappus.assessment.Assessment;
-import pappus.catalog.Build;
-import pappus.catalog.Part;
-import pappus.catalog.Role;
-import pappus.explanation.Reasons;
-import pappus.search.Pool;
+import pappus.part.Build;
+import pappus.part.Part;
+import pappus.part.Role;
+import pappus.search.Incumbents;
 import pappus.search.Question;
 import pappus.shop.SmallShop;
 
@@ -88,7 +88,8 @@ class SwapperTest {
       var clean = new ArrayList<Assessment>();
       fill(base.with(role, part), follow, count, clean);
       var best = clean.stream()
-          .min(Comparator.comparingLong(Assessment::shortfall).thenComparing(Pool.BEST_FIRST));
+          .min(
+              Comparator.comparingLong(Assessment::shortfall).thenComparing(Incumbents.BEST_FIRST));
       if (best.isPresent()) {
         return best.get();
       }

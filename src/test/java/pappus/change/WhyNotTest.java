@@ -1,7 +1,7 @@
 package pappus.change;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static pappus.catalog.Parts.with;
+import static pappus.part.Parts.with;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -13,9 +13,9 @@ import org.junit.jupiter.params.provider.ValueSource;
 import pappus.assessment.Assessment;
 import pappus.assessment.Supply;
 import pappus.catalog.Catalog;
-import pappus.catalog.Part;
-import pappus.catalog.Role;
 import pappus.catalog.Shelf;
+import pappus.part.Part;
+import pappus.part.Role;
 import pappus.quantity.Money;
 import pappus.ranking.Finder;
 import pappus.scenario.Choice;

@@ -17,9 +17,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import pappus.catalog.CatalogFolder;
 import pappus.catalog.CatalogReader;
-import pappus.catalog.Known;
-import pappus.catalog.Motor;
-import pappus.catalog.Propeller;
+import pappus.part.Known;
+import pappus.part.Motor;
+import pappus.part.Propeller;
 import pappus.shop.SmallShop;
 
 class CalibrateCommandTest {

@@ -14,7 +14,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import pappus.catalog.CatalogFolder;
 import pappus.catalog.CatalogReader;
-import pappus.scenario.ScenarioReader;
+import pappus.scenario.reading.ScenarioReader;
 import pappus.shop.SmallShop;
 
 /** A scenario that contradicts itself has no answer, whatever is asked about it. */
@@ -42,10 +42,7 @@ class ContradictionsTest {
   }
 
   @ParameterizedTest
-  @CsvSource(
-      delimiter = '|',
-      quoteCharacter = '`',
-      textBlock = """
+  @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
       'fixed': ['newteye-14'], 'excluded': ['newteye-14'] | parts.fixed[0] must be a part that is not excluded, but newteye-14 is in parts.excluded.
       'fixed': ['newteye-14'], 'allowed': [{'role': 'camera', 'parts': ['newteye-14-feather']}] | parts.fixed[0] must be allowed for the role camera, but newteye-14 is not in parts.allowed.
       'fixed': ['newteye-14', 'newteye-14-feather'] | parts.fixed[1] must be the only part fixed for the role camera, but newteye-14-feather is so beside newteye-14.
@@ -70,8 +67,8 @@ class ContradictionsTest {
       assertThat(run.exitCode()).isEqualTo(ExitCode.BAD_DATA);
       assertThat(run.out()).isEmpty();
     }
-    var check = CommandRun.of(
-        "check", "--no-shipped-catalog", folder.resolve("parts").toString(), file());
+    var check =
+        CommandRun.of("check", "--no-shipped-catalog", folder.resolve("parts").toString(), file());
     assertThat(check.errors()).contains(line);
     assertThat(check.exitCode()).isEqualTo(ExitCode.BAD_DATA);
   }

@@ -7,9 +7,9 @@ import java.io.StringWriter;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
-import pappus.catalog.Kind;
-import pappus.files.SchemaFields;
-import pappus.files.SchemaText;
+import pappus.files.json.SchemaFields;
+import pappus.files.json.SchemaText;
+import pappus.part.Kind;
 
 /** The command {@code describe}. */
 final class DescribeCommandTest {

@@ -12,9 +12,9 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import pappus.assessment.Supply;
-import pappus.catalog.Frame;
 import pappus.catalog.Shelf;
-import pappus.files.JsonText;
+import pappus.files.json.JsonText;
+import pappus.part.Frame;
 import pappus.search.Enumeration;
 import pappus.search.Question;
 import pappus.shop.SmallShop;
@@ -80,10 +80,9 @@ class DraftFrameTest {
 
       assertThat(run.exitCode()).isEqualTo(ExitCode.BAD_DATA);
       assertThat(run.errors())
-          .containsExactly(
-              CommandRun.typed(folder).resolve("marsh.json")
-                  + ":8: draftFrame.id must be an id that no part of the catalogue has, but is the text \"%s\"."
-                      .formatted(id));
+          .containsExactly(CommandRun.typed(folder).resolve("marsh.json")
+              + ":8: draftFrame.id must be an id that no part of the catalogue has, but is the text \"%s\"."
+                  .formatted(id));
     }
   }
 
@@ -101,13 +100,15 @@ class DraftFrameTest {
 
     assertThat(run("recommend").errors())
         .containsExactly(
-            file + ":8: draftFrame.id must be a part that is not excluded, but draft is in parts.excluded.");
+            file
+                + ":8: draftFrame.id must be a part that is not excluded, but draft is in parts.excluded.");
 
     var beside = fields.replace(", \"excluded\": [\"draft\"]", "");
     Files.writeString(file, SmallShop.scenarioText(beside));
     assertThat(run("recommend").errors())
-        .containsExactly(file + ":" + last
-            + ": parts.fixed[0] must be the only part fixed for the role frame, but thistledown-5 is so beside draft.");
+        .containsExactly(
+            file + ":" + last
+                + ": parts.fixed[0] must be the only part fixed for the role frame, but thistledown-5 is so beside draft.");
 
     var allowed = fields(
         "draft",
@@ -116,8 +117,9 @@ class DraftFrameTest {
         ", \"parts\": {\"allowed\": [{\"role\": \"frame\", \"parts\": [\"thistledown-5\"]}]}");
     Files.writeString(file, SmallShop.scenarioText(allowed));
     assertThat(run("recommend").errors())
-        .containsExactly(file
-            + ":8: draftFrame.id must be allowed for the role frame, but draft is not in parts.allowed.");
+        .containsExactly(
+            file
+                + ":8: draftFrame.id must be allowed for the role frame, but draft is not in parts.allowed.");
   }
 
   @Test

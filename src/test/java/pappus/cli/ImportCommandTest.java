@@ -11,7 +11,7 @@ import org.junit.jupiter.api.io.TempDir;
 import pappus.catalog.CatalogFolder;
 import pappus.catalog.CatalogReader;
 import pappus.catalog.ReadCatalog;
-import pappus.catalog.Strap;
+import pappus.part.Strap;
 import tools.jackson.databind.json.JsonMapper;
 
 /** The command {@code import}. */

@@ -11,7 +11,7 @@ import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import pappus.explanation.Spoken;
+import pappus.document.Spoken;
 import pappus.shop.SmallShop;
 import tools.jackson.databind.JsonNode;
 

@@ -1,11 +1,11 @@
 package pappus.compatibility;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static pappus.catalog.Parts.build;
 import static pappus.compatibility.Bench.FITS;
+import static pappus.part.Parts.build;
 
 import org.junit.jupiter.api.Test;
-import pappus.catalog.Parts;
+import pappus.part.Parts;
 
 final class BatteryStrapRuleTest {
   private final BatteryStrapRule rule = new BatteryStrapRule();

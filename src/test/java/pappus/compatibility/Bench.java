@@ -2,9 +2,13 @@ package pappus.compatibility;
 
 import java.util.List;
 import java.util.stream.Collectors;
-import pappus.catalog.Build;
-import pappus.catalog.Part;
-import pappus.catalog.Parts;
+import pappus.fitting.Fitter;
+import pappus.fitting.Fitting;
+import pappus.fitting.Stock;
+import pappus.part.Build;
+import pappus.part.Part;
+import pappus.part.Parts;
+import pappus.quantity.Sentence;
 import pappus.scenario.Scenario;
 import pappus.scenario.Scenarios;
 
@@ -13,29 +17,29 @@ import pappus.scenario.Scenarios;
  *
  * @param stock small hardware at hand
  */
-record Bench(Scenario scenario, List<? extends Part> stock) {
+public record Bench(Scenario scenario, List<? extends Part> stock) {
   /** What {@link #says} gives where there is nothing to note. */
   static final String FITS = "fits";
 
   /** A plain scenario, with motor screws and a strap at hand. */
-  static Bench plain() {
+  public static Bench plain() {
     return new Bench(Scenarios.plain(), Parts.hardware());
   }
 
-  static Bench with(Scenario scenario) {
+  public static Bench with(Scenario scenario) {
     return new Bench(scenario, Parts.hardware());
   }
 
-  static Bench with(Part... stock) {
+  public static Bench with(Part... stock) {
     return new Bench(Scenarios.plain(), List.of(stock));
   }
 
-  Fitting fit(Build build) {
+  public Fitting fit(Build build) {
     return new Fitter(scenario, Stock.of(stock)).fit(build);
   }
 
   /** The verdict in words: fits, fits but, clashes, or unknown. */
-  String says(CompatibilityRule rule, Build build) {
+  public String says(CompatibilityRule rule, Build build) {
     return rule.check(fit(build))
         .match(
             fits -> fits.notes().isEmpty() ? FITS : "fits, but: " + texts(fits.notes()),

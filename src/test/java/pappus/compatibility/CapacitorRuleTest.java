@@ -1,14 +1,14 @@
 package pappus.compatibility;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static pappus.catalog.Parts.battery;
-import static pappus.catalog.Parts.build;
-import static pappus.catalog.Parts.capacitor;
-import static pappus.catalog.Parts.with;
 import static pappus.compatibility.Bench.FITS;
+import static pappus.part.Parts.battery;
+import static pappus.part.Parts.build;
+import static pappus.part.Parts.capacitor;
+import static pappus.part.Parts.with;
 
 import org.junit.jupiter.api.Test;
-import pappus.catalog.Chemistry;
+import pappus.part.Chemistry;
 
 final class CapacitorRuleTest {
   private final CapacitorRule rule = new CapacitorRule();

@@ -2,25 +2,25 @@ package pappus.compatibility;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
-import static pappus.catalog.Parts.battery;
-import static pappus.catalog.Parts.board;
-import static pappus.catalog.Parts.build;
-import static pappus.catalog.Parts.frame;
-import static pappus.catalog.Parts.gps;
-import static pappus.catalog.Parts.motor;
-import static pappus.catalog.Parts.propeller;
-import static pappus.catalog.Parts.receiver;
-import static pappus.catalog.Parts.transmitter;
-import static pappus.catalog.Parts.with;
+import static pappus.part.Parts.battery;
+import static pappus.part.Parts.board;
+import static pappus.part.Parts.build;
+import static pappus.part.Parts.frame;
+import static pappus.part.Parts.gps;
+import static pappus.part.Parts.motor;
+import static pappus.part.Parts.propeller;
+import static pappus.part.Parts.receiver;
+import static pappus.part.Parts.transmitter;
+import static pappus.part.Parts.with;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import pappus.catalog.Board;
-import pappus.catalog.Build;
-import pappus.catalog.Frame;
-import pappus.catalog.Parts;
-import pappus.catalog.Role;
-import pappus.catalog.SerialNeed;
+import pappus.part.Board;
+import pappus.part.Build;
+import pappus.part.Frame;
+import pappus.part.Parts;
+import pappus.part.Role;
+import pappus.part.SerialNeed;
 
 class ClearancesTest {
   private static List<Clearance> of(Build build) {

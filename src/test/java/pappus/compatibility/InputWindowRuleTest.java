@@ -1,15 +1,15 @@
 package pappus.compatibility;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static pappus.catalog.Parts.battery;
-import static pappus.catalog.Parts.board;
-import static pappus.catalog.Parts.build;
-import static pappus.catalog.Parts.with;
 import static pappus.compatibility.Bench.FITS;
+import static pappus.part.Parts.battery;
+import static pappus.part.Parts.board;
+import static pappus.part.Parts.build;
+import static pappus.part.Parts.with;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import pappus.catalog.Board;
+import pappus.part.Board;
 
 final class InputWindowRuleTest {
   private final InputWindowRule rule = new InputWindowRule();

@@ -1,13 +1,13 @@
 package pappus.compatibility;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static pappus.catalog.Parts.build;
-import static pappus.catalog.Parts.motor;
-import static pappus.catalog.Parts.with;
 import static pappus.compatibility.Bench.FITS;
+import static pappus.part.Parts.build;
+import static pappus.part.Parts.motor;
+import static pappus.part.Parts.with;
 
 import org.junit.jupiter.api.Test;
-import pappus.catalog.CellRange;
+import pappus.part.CellRange;
 
 final class MotorCellsRuleTest {
   private final MotorCellsRule rule = new MotorCellsRule();

@@ -1,12 +1,12 @@
 package pappus.compatibility;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static pappus.catalog.Parts.build;
-import static pappus.catalog.Parts.drilled;
-import static pappus.catalog.Parts.frame;
-import static pappus.catalog.Parts.motor;
-import static pappus.catalog.Parts.with;
 import static pappus.compatibility.Bench.FITS;
+import static pappus.part.Parts.build;
+import static pappus.part.Parts.drilled;
+import static pappus.part.Parts.frame;
+import static pappus.part.Parts.motor;
+import static pappus.part.Parts.with;
 
 import java.util.List;
 import java.util.stream.Stream;
@@ -14,10 +14,10 @@ import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import pappus.catalog.Motor.CirclesNeeded;
-import pappus.catalog.Parts;
-import pappus.catalog.Role;
-import pappus.catalog.Span;
+import pappus.part.Motor.CirclesNeeded;
+import pappus.part.Parts;
+import pappus.part.Role;
+import pappus.part.Span;
 
 final class MotorMountRuleTest {
   private final MotorMountRule rule = new MotorMountRule();

@@ -1,16 +1,16 @@
 package pappus.compatibility;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static pappus.catalog.Parts.build;
-import static pappus.catalog.Parts.motor;
-import static pappus.catalog.Parts.with;
 import static pappus.compatibility.Bench.FITS;
+import static pappus.part.Parts.build;
+import static pappus.part.Parts.motor;
+import static pappus.part.Parts.with;
 
 import org.junit.jupiter.api.Test;
-import pappus.catalog.Parts;
-import pappus.catalog.Role;
-import pappus.catalog.Screw;
-import pappus.catalog.ScrewThread;
+import pappus.part.Parts;
+import pappus.part.Role;
+import pappus.part.Screw;
+import pappus.part.ScrewThread;
 
 final class MotorScrewRuleTest {
   private final MotorScrewRule rule = new MotorScrewRule();

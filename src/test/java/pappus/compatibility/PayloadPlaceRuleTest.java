@@ -1,10 +1,10 @@
 package pappus.compatibility;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static pappus.catalog.Parts.build;
-import static pappus.catalog.Parts.payloadCamera;
-import static pappus.catalog.Parts.with;
 import static pappus.compatibility.Bench.FITS;
+import static pappus.part.Parts.build;
+import static pappus.part.Parts.payloadCamera;
+import static pappus.part.Parts.with;
 
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;

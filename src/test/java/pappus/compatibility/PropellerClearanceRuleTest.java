@@ -2,13 +2,14 @@ package pappus.compatibility;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
-import static pappus.catalog.Parts.build;
-import static pappus.catalog.Parts.frame;
-import static pappus.catalog.Parts.propeller;
-import static pappus.catalog.Parts.with;
 import static pappus.compatibility.Bench.FITS;
+import static pappus.part.Parts.build;
+import static pappus.part.Parts.frame;
+import static pappus.part.Parts.propeller;
+import static pappus.part.Parts.with;
 
 import org.junit.jupiter.api.Test;
+import pappus.fitting.Discs;
 
 final class PropellerClearanceRuleTest {
   private final PropellerClearanceRule rule = new PropellerClearanceRule();

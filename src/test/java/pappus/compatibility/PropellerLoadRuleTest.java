@@ -1,17 +1,17 @@
 package pappus.compatibility;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static pappus.catalog.Parts.build;
-import static pappus.catalog.Parts.motor;
-import static pappus.catalog.Parts.propeller;
-import static pappus.catalog.Parts.with;
 import static pappus.compatibility.Bench.FITS;
+import static pappus.part.Parts.build;
+import static pappus.part.Parts.motor;
+import static pappus.part.Parts.propeller;
+import static pappus.part.Parts.with;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import pappus.catalog.Build;
-import pappus.catalog.Role;
+import pappus.part.Build;
+import pappus.part.Role;
 
 final class PropellerLoadRuleTest {
   private final PropellerLoadRule rule = new PropellerLoadRule();

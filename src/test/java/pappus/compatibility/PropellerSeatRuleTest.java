@@ -1,17 +1,17 @@
 package pappus.compatibility;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static pappus.catalog.Parts.battery;
-import static pappus.catalog.Parts.build;
-import static pappus.catalog.Parts.motor;
-import static pappus.catalog.Parts.propeller;
-import static pappus.catalog.Parts.with;
 import static pappus.compatibility.Bench.FITS;
+import static pappus.part.Parts.battery;
+import static pappus.part.Parts.build;
+import static pappus.part.Parts.motor;
+import static pappus.part.Parts.propeller;
+import static pappus.part.Parts.with;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import pappus.catalog.Parts;
-import pappus.catalog.Seat;
+import pappus.part.Parts;
+import pappus.part.Seat;
 
 final class PropellerSeatRuleTest {
   private final PropellerSeatRule rule = new PropellerSeatRule();

@@ -1,18 +1,18 @@
 package pappus.compatibility;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static pappus.catalog.Parts.board;
-import static pappus.catalog.Parts.build;
-import static pappus.catalog.Parts.radioAntenna;
-import static pappus.catalog.Parts.with;
 import static pappus.compatibility.Bench.FITS;
+import static pappus.part.Parts.board;
+import static pappus.part.Parts.build;
+import static pappus.part.Parts.radioAntenna;
+import static pappus.part.Parts.with;
 
 import org.junit.jupiter.api.Test;
-import pappus.catalog.AntennaConnector;
-import pappus.catalog.AntennaPort;
-import pappus.catalog.Band;
-import pappus.catalog.BuiltInReceiver;
-import pappus.catalog.Role;
+import pappus.part.AntennaConnector;
+import pappus.part.AntennaPort;
+import pappus.part.Band;
+import pappus.part.BuiltInReceiver;
+import pappus.part.Role;
 
 final class RadioAntennaRuleTest {
   private final RadioAntennaRule rule = new RadioAntennaRule();

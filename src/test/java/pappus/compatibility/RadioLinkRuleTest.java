@@ -1,15 +1,15 @@
 package pappus.compatibility;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static pappus.catalog.Parts.board;
-import static pappus.catalog.Parts.build;
-import static pappus.catalog.Parts.receiver;
-import static pappus.catalog.Parts.with;
 import static pappus.compatibility.Bench.FITS;
+import static pappus.part.Parts.board;
+import static pappus.part.Parts.build;
+import static pappus.part.Parts.receiver;
+import static pappus.part.Parts.with;
 
 import org.junit.jupiter.api.Test;
-import pappus.catalog.BuiltInReceiver;
-import pappus.catalog.Role;
+import pappus.part.BuiltInReceiver;
+import pappus.part.Role;
 import pappus.scenario.Scenarios;
 
 final class RadioLinkRuleTest {

@@ -11,13 +11,15 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import pappus.catalog.Antenna;
-import pappus.catalog.Build;
 import pappus.catalog.Catalog;
 import pappus.catalog.CatalogFolder;
 import pappus.catalog.CatalogReader;
-import pappus.catalog.Part;
-import pappus.catalog.Role;
+import pappus.fitting.Fitter;
+import pappus.fitting.Stock;
+import pappus.part.Antenna;
+import pappus.part.Build;
+import pappus.part.Part;
+import pappus.part.Role;
 import pappus.scenario.Scenarios;
 
 /**

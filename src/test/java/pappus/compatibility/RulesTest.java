@@ -4,12 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import pappus.catalog.Antenna;
-import pappus.catalog.Build;
 import pappus.catalog.CatalogFolder;
 import pappus.catalog.CatalogReader;
-import pappus.catalog.Parts;
-import pappus.catalog.Role;
+import pappus.fitting.Fitter;
+import pappus.fitting.Stock;
+import pappus.part.Antenna;
+import pappus.part.Build;
+import pappus.part.Parts;
+import pappus.part.Role;
 import pappus.scenario.Scenarios;
 
 final class RulesTest {

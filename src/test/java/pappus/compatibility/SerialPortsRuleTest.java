@@ -1,15 +1,15 @@
 package pappus.compatibility;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static pappus.catalog.Parts.board;
-import static pappus.catalog.Parts.build;
-import static pappus.catalog.Parts.gps;
-import static pappus.catalog.Parts.transmitter;
-import static pappus.catalog.Parts.with;
 import static pappus.compatibility.Bench.FITS;
+import static pappus.part.Parts.board;
+import static pappus.part.Parts.build;
+import static pappus.part.Parts.gps;
+import static pappus.part.Parts.transmitter;
+import static pappus.part.Parts.with;
 
 import org.junit.jupiter.api.Test;
-import pappus.catalog.SerialNeed;
+import pappus.part.SerialNeed;
 
 final class SerialPortsRuleTest {
   private final SerialPortsRule rule = new SerialPortsRule();

@@ -1,17 +1,17 @@
 package pappus.compatibility;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static pappus.catalog.Parts.build;
-import static pappus.catalog.Parts.frame;
-import static pappus.catalog.Parts.transmitter;
-import static pappus.catalog.Parts.with;
 import static pappus.compatibility.Bench.FITS;
+import static pappus.part.Parts.build;
+import static pappus.part.Parts.frame;
+import static pappus.part.Parts.transmitter;
+import static pappus.part.Parts.with;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import pappus.catalog.Parts;
-import pappus.catalog.Role;
-import pappus.catalog.StackPattern;
+import pappus.part.Parts;
+import pappus.part.Role;
+import pappus.part.StackPattern;
 
 final class StackPlacesRuleTest {
   private final StackPlacesRule rule = new StackPlacesRule();

@@ -1,16 +1,16 @@
 package pappus.compatibility;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static pappus.catalog.Parts.build;
-import static pappus.catalog.Parts.videoAntenna;
-import static pappus.catalog.Parts.with;
 import static pappus.compatibility.Bench.FITS;
+import static pappus.part.Parts.build;
+import static pappus.part.Parts.videoAntenna;
+import static pappus.part.Parts.with;
 
 import org.junit.jupiter.api.Test;
-import pappus.catalog.AntennaConnector;
-import pappus.catalog.Band;
-import pappus.catalog.Polarisation;
-import pappus.catalog.Role;
+import pappus.part.AntennaConnector;
+import pappus.part.Band;
+import pappus.part.Polarisation;
+import pappus.part.Role;
 import pappus.scenario.Scenarios;
 
 final class VideoAntennaRuleTest {

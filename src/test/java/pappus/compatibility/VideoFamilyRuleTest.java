@@ -1,15 +1,15 @@
 package pappus.compatibility;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static pappus.catalog.Parts.board;
-import static pappus.catalog.Parts.build;
-import static pappus.catalog.Parts.camera;
-import static pappus.catalog.Parts.transmitter;
-import static pappus.catalog.Parts.with;
 import static pappus.compatibility.Bench.FITS;
+import static pappus.part.Parts.board;
+import static pappus.part.Parts.build;
+import static pappus.part.Parts.camera;
+import static pappus.part.Parts.transmitter;
+import static pappus.part.Parts.with;
 
 import org.junit.jupiter.api.Test;
-import pappus.catalog.Role;
+import pappus.part.Role;
 import pappus.scenario.Scenarios;
 
 final class VideoFamilyRuleTest {

@@ -1,17 +1,17 @@
 package pappus.compatibility;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static pappus.catalog.Parts.board;
-import static pappus.catalog.Parts.build;
-import static pappus.catalog.Parts.transmitter;
-import static pappus.catalog.Parts.with;
 import static pappus.compatibility.Bench.FITS;
+import static pappus.part.Parts.board;
+import static pappus.part.Parts.build;
+import static pappus.part.Parts.transmitter;
+import static pappus.part.Parts.with;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import pappus.catalog.BuiltInTransmitter;
-import pappus.catalog.OutputPower;
-import pappus.catalog.Role;
+import pappus.part.BuiltInTransmitter;
+import pappus.part.OutputPower;
+import pappus.part.Role;
 import pappus.scenario.Scenarios;
 
 final class VideoPowerRuleTest {

@@ -9,9 +9,9 @@ import pappus.assessment.Assessment;
 import pappus.assessment.Assessor;
 import pappus.catalog.BuildText;
 import pappus.catalog.Catalog;
-import pappus.catalog.Known;
-import pappus.catalog.Propeller;
-import pappus.catalog.Role;
+import pappus.part.Known;
+import pappus.part.Propeller;
+import pappus.part.Role;
 import pappus.shop.SmallShop;
 
 class DoubtsTest {

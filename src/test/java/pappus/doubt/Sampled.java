@@ -4,7 +4,7 @@ import java.util.Arrays;
 import java.util.Random;
 import pappus.assessment.Assessment;
 import pappus.assessment.Assessor;
-import pappus.assessment.Factors;
+import pappus.assessment.flight.Factors;
 
 /** The band by drawing: what first-order propagation is held to. */
 public record Sampled(double lowSeconds, double medianSeconds, double highSeconds) {

@@ -3,19 +3,19 @@ package pappus.evidence;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
-import static pappus.catalog.Parts.with;
+import static pappus.part.Parts.with;
 
 import org.hipparchus.distribution.continuous.NormalDistribution;
 import org.junit.jupiter.api.Test;
-import pappus.catalog.Battery;
-import pappus.catalog.Known;
-import pappus.catalog.Motor;
-import pappus.catalog.Parts;
-import pappus.catalog.Propeller;
-import pappus.catalog.Propeller.Row;
-import pappus.catalog.Propeller.StaticTest;
+import pappus.evidence.prior.ClassPriors;
+import pappus.part.Battery;
+import pappus.part.Known;
+import pappus.part.Motor;
+import pappus.part.Parts;
+import pappus.part.Propeller;
+import pappus.part.Propeller.Row;
+import pappus.part.Propeller.StaticTest;
 import pappus.physics.propeller.BladeElements;
-import pappus.plausibility.ClassLaws;
 
 class FigureTest {
 
@@ -75,7 +75,7 @@ class FigureTest {
 
   @Test
   void aLuckyMotorIsDrawnTowardItsClassAndAMeasuredOneLess() {
-    var usual = 1000 * ClassLaws.usualWindingOhms(Parts.motor());
+    var usual = 1000 * ClassPriors.usualWindingOhms(Parts.motor());
     var lucky = with(Parts.motor(), "resistanceMilliohms", 0.7 * usual);
 
     var maker = MotorFigures.of(lucky).winding();

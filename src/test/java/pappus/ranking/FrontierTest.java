@@ -1,7 +1,7 @@
 package pappus.ranking;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static pappus.catalog.Parts.with;
+import static pappus.part.Parts.with;
 
 import java.util.List;
 import java.util.Optional;
@@ -10,19 +10,19 @@ import org.junit.jupiter.api.Test;
 import pappus.assessment.Assessment;
 import pappus.catalog.BuildText;
 import pappus.catalog.Catalog;
-import pappus.catalog.Frame;
-import pappus.catalog.Role;
+import pappus.part.Frame;
+import pappus.part.Role;
 import pappus.search.Changed;
 import pappus.search.Ending;
+import pappus.search.Proof;
 import pappus.search.Question;
-import pappus.search.Reach;
 import pappus.shop.SmallShop;
 
 class FrontierTest {
   private static final Catalog FEW = SmallShop.few();
   private static final Question QUESTION = SmallShop.question(FEW, "");
-  private static final Reach PROVEN =
-      new Reach(Ending.PROVEN, OptionalLong.empty(), 1, Optional.empty());
+  private static final Proof PROVEN =
+      new Proof(Ending.PROVEN, OptionalLong.empty(), 1, Optional.empty());
 
   /** Flies so many seconds, with a frame of so many grams, for so many cents. */
   private static Assessment build(double seconds, double grams, long cents) {
@@ -37,8 +37,8 @@ class FrontierTest {
   private static final Assessment LIGHTER = build(2500, 40, 19_000);
   private static final Assessment BOTH = build(2000, 38, 17_000);
 
-  private static Frontier of(double share, Assessment... met) {
-    return Frontier.of(List.of(met), QUESTION, share, PROVEN);
+  private static ParetoFront of(double share, Assessment... met) {
+    return ParetoFront.of(List.of(met), QUESTION, share, PROVEN);
   }
 
   @Test
@@ -73,14 +73,14 @@ class FrontierTest {
 
   @Test
   void againstPriceTheMassDoesNotCount() {
-    var front = new Frontier(List.of(LONGEST, CHEAPER, LIGHTER, BOTH), 0, PROVEN);
+    var front = new ParetoFront(List.of(LONGEST, CHEAPER, LIGHTER, BOTH), 0, PROVEN);
 
     assertThat(front.againstPrice()).containsExactly(LONGEST, CHEAPER, BOTH);
   }
 
   @Test
   void againstMassThePriceDoesNotCount() {
-    var front = new Frontier(List.of(LONGEST, CHEAPER, LIGHTER, BOTH), 0, PROVEN);
+    var front = new ParetoFront(List.of(LONGEST, CHEAPER, LIGHTER, BOTH), 0, PROVEN);
 
     assertThat(front.againstMass(1.645)).containsExactly(LONGEST, LIGHTER, BOTH);
   }
@@ -103,7 +103,7 @@ class FrontierTest {
             2600),
         20_000);
     assertThat(doubtful.mass().grams()).isLessThan(LONGEST.mass().grams());
-    var front = new Frontier(List.of(LONGEST, doubtful), 0, PROVEN);
+    var front = new ParetoFront(List.of(LONGEST, doubtful), 0, PROVEN);
 
     assertThat(front.againstMass(0)).containsExactly(LONGEST, doubtful);
     assertThat(front.againstMass(3)).containsExactly(LONGEST);
@@ -114,8 +114,10 @@ class FrontierTest {
   void isAProofOnlyIfNothingWasLeft() {
     assertThat(of(0, LONGEST).isProof()).isTrue();
     for (var ending : List.of(Ending.EFFORT, Ending.INTERRUPTED, Ending.MOVES, Ending.CLOCK)) {
-      var reach = new Reach(ending, OptionalLong.empty(), 1, Optional.empty());
-      assertThat(new Frontier(List.of(), 0, reach).isProof()).as(ending.name()).isFalse();
+      var reach = new Proof(ending, OptionalLong.empty(), 1, Optional.empty());
+      assertThat(new ParetoFront(List.of(), 0, reach).isProof())
+          .as(ending.name())
+          .isFalse();
       assertThat(new Best(Optional.empty(), reach).isProof()).as(ending.name()).isFalse();
     }
   }

@@ -10,15 +10,15 @@ import java.util.OptionalInt;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import pappus.assessment.Assessment;
-import pappus.catalog.Build;
 import pappus.catalog.Catalog;
-import pappus.catalog.Role;
+import pappus.part.Build;
+import pappus.part.Role;
 import pappus.search.Changed;
 import pappus.search.Ending;
 import pappus.search.Enumeration;
-import pappus.search.Pool;
+import pappus.search.Incumbents;
+import pappus.search.Proof;
 import pappus.search.Question;
-import pappus.search.Reach;
 import pappus.search.Row;
 import pappus.shop.SmallShop;
 
@@ -27,7 +27,7 @@ class RankerTest {
       List.of(Role.FRAME, Role.MOTOR, Role.PROPELLER, Role.BATTERY);
   private static final Catalog FEW = SmallShop.few();
   private static final Question QUESTION = SmallShop.question(FEW, "");
-  private static Pool pool;
+  private static Incumbents pool;
   private static Ranking ranking;
 
   @BeforeAll
@@ -53,7 +53,7 @@ class RankerTest {
     var rows = ranking.candidates().stream().map(Candidate::assessment).toList();
 
     assertThat(rows.get(0)).isSameAs(pool.bestFirst().get(0));
-    assertThat(rows).isSortedAccordingTo(Pool.BEST_FIRST);
+    assertThat(rows).isSortedAccordingTo(Incumbents.BEST_FIRST);
     assertThat(rows.get(0).milliseconds())
         .isGreaterThan(rows.get(rows.size() - 1).milliseconds());
   }
@@ -92,7 +92,7 @@ class RankerTest {
         seen.add(variant.build().toString());
       }
       assertThat(rows.get(row).variants())
-          .isSortedAccordingTo(Pool.BEST_FIRST)
+          .isSortedAccordingTo(Incumbents.BEST_FIRST)
           .hasSizeLessThanOrEqualTo(5);
     }
     assertThat(seen).isNotEmpty().doesNotHaveDuplicates();
@@ -139,7 +139,7 @@ class RankerTest {
 
   @Test
   void aPriceChangesTheNameOfTheCheapestAndNotTheOrder() {
-    var repriced = new Pool();
+    var repriced = new Incumbents();
     var last = ranking.candidates().get(1).assessment();
     for (var each : pool.bestFirst()) {
       repriced.offer(each.equals(last) ? Changed.cents(each, 1) : each);
@@ -158,7 +158,7 @@ class RankerTest {
 
   @Test
   void improvingGivesEveryCandidateItsBestAccessories() {
-    var start = new Pool();
+    var start = new Incumbents();
     var heavier = FEW.part("newteye-14").orElseThrow();
     for (var build : builds(ranking)) {
       start.offer(QUESTION.assessor().assess(build.with(Role.CAMERA, heavier)));
@@ -178,7 +178,7 @@ class RankerTest {
 
   @Test
   void improvingStopsWhenAsked() {
-    var start = new Pool();
+    var start = new Incumbents();
     start.offer(pool.bestFirst().get(0));
 
     new Ranker(QUESTION, start).improve(10, () -> true);
@@ -235,7 +235,7 @@ class RankerTest {
     var battery = row.build().battery().orElseThrow().id();
     var other = battery.endsWith("3500") ? "tidewell-2s-3400" : "tidewell-2s-3500";
     var rows = List.of(new Row(row, List.of(), false));
-    var reach = Reach.of(Ending.PROVEN);
+    var reach = Proof.of(Ending.PROVEN);
     for (var parts : List.of(
         "\"fixed\": [\"" + other + "\"]",
         "\"excluded\": [\"" + battery + "\"]",
@@ -243,21 +243,22 @@ class RankerTest {
       var question = SmallShop.question(FEW, ", \"parts\": {" + parts + "}");
 
       assertThatIllegalStateException()
-          .isThrownBy(() -> new Ranker(question, new Pool()).rank(rows, reach))
+          .isThrownBy(() -> new Ranker(question, new Incumbents()).rank(rows, reach))
           .withMessageStartingWith("A build is ")
           .withMessageEndingWith(row.build().toString());
       assertThatIllegalStateException()
           .isThrownBy(() -> Best.of(question, pool, reach))
           .withMessageStartingWith("A build is ");
       assertThatIllegalStateException()
-          .isThrownBy(() -> Frontier.of(List.of(row), question, 0.5, reach))
+          .isThrownBy(() -> ParetoFront.of(List.of(row), question, 0.5, reach))
           .withMessageStartingWith("A build is ");
-      var alongside = List.of(new Row(
-          Enumeration.of(question).bestFirst().get(0), List.of(row), false));
+      var alongside =
+          List.of(new Row(Enumeration.of(question).bestFirst().get(0), List.of(row), false));
       assertThatIllegalStateException()
-          .isThrownBy(() -> new Ranker(question, new Pool()).rank(alongside, reach))
+          .isThrownBy(() -> new Ranker(question, new Incumbents()).rank(alongside, reach))
           .withMessageEndingWith(row.build().toString());
     }
-    assertThat(new Ranker(QUESTION, new Pool()).rank(rows, reach).candidates()).hasSize(1);
+    assertThat(new Ranker(QUESTION, new Incumbents()).rank(rows, reach).candidates())
+        .hasSize(1);
   }
 }

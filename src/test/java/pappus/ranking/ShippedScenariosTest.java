@@ -12,18 +12,18 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import pappus.assessment.Assessment;
 import pappus.assessment.Assessor;
-import pappus.assessment.FlightEstimate;
-import pappus.catalog.Battery;
+import pappus.assessment.flight.FlightEstimate;
 import pappus.catalog.CatalogFolder;
 import pappus.catalog.CatalogReader;
-import pappus.catalog.Role;
 import pappus.compatibility.Rules;
-import pappus.compatibility.Stock;
 import pappus.doubt.Band;
 import pappus.doubt.Sampled;
-import pappus.scenario.ScenarioReader;
+import pappus.fitting.Stock;
+import pappus.part.Battery;
+import pappus.part.Role;
+import pappus.scenario.reading.ScenarioReader;
 import pappus.search.Ending;
-import pappus.search.Pool;
+import pappus.search.Incumbents;
 import pappus.search.Question;
 import pappus.search.exact.ExactSearch;
 import pappus.search.timefold.TimefoldSearch;
@@ -57,7 +57,7 @@ class ShippedScenariosTest {
     var scenario = ScenarioReader.read(file, InputStream.nullInputStream()).scenario();
     var assessor = new Assessor(scenario, Stock.of(List.copyOf(catalog.parts())), Rules.ALL);
     var question = Question.of(catalog, assessor);
-    var pool = new Pool();
+    var pool = new Incumbents();
     var ending = new TimefoldSearch(question, 16_000).run(pool, done -> {});
     var ranker = new Ranker(question, pool);
     ranker.improve(scenario.count(), () -> false);
@@ -85,7 +85,7 @@ class ShippedScenariosTest {
     if (ExactSearch.obstacle(question).isPresent()) {
       return;
     }
-    var proof = new ExactSearch(question, 2).run(1, Long.MAX_VALUE, new Pool(), done -> {});
+    var proof = new ExactSearch(question, 2).run(1, Long.MAX_VALUE, new Incumbents(), done -> {});
 
     assertThat(proof.ending()).isEqualTo(Ending.PROVEN);
     assertThat(proof.rows().get(0).assessment().objective())

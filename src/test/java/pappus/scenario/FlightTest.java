@@ -9,6 +9,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import pappus.files.InputException;
 import pappus.files.Source;
+import pappus.scenario.reading.ScenarioReader;
 
 /** What a scenario may ask of a flight, as a file says it. */
 class FlightTest {

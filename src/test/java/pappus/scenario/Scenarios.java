@@ -1,7 +1,7 @@
 package pappus.scenario;
 
 import java.util.List;
-import pappus.catalog.Polarisation;
+import pappus.part.Polarisation;
 
 /** Scenarios for tests; a test changes what it is about with {@code Parts.with}. */
 public final class Scenarios {

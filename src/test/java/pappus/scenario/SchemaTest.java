@@ -9,14 +9,14 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import pappus.catalog.Flown;
-import pappus.catalog.Kind;
 import pappus.catalog.SchemaWriter;
 import pappus.catalog.Shelf;
 import pappus.catalog.ShelfEntry;
-import pappus.files.SchemaText;
+import pappus.files.json.SchemaText;
 import pappus.offer.Shop;
 import pappus.offer.ShopSettings;
+import pappus.part.Flown;
+import pappus.part.Kind;
 
 /**
  * The schemas in the jar are those of the records. After a change of a record, write them again with

@@ -5,16 +5,16 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
 import pappus.assessment.Assessment;
-import pappus.catalog.Part;
-import pappus.catalog.Role;
+import pappus.part.Part;
+import pappus.part.Role;
 
 /** Tries every build of a small catalogue: the oracle of the searches. */
 public final class Enumeration {
   private Enumeration() {}
 
   /** Every feasible build, as a pool keeps them. */
-  public static Pool of(Question question) {
-    var pool = new Pool();
+  public static Incumbents of(Question question) {
+    var pool = new Incumbents();
     each(question, pool::offer);
     return pool;
   }

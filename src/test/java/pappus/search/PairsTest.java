@@ -4,9 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
 import pappus.catalog.Catalog;
-import pappus.catalog.Kind;
-import pappus.catalog.Part;
-import pappus.catalog.Role;
+import pappus.part.Kind;
+import pappus.part.Part;
+import pappus.part.Role;
 import pappus.shop.SmallShop;
 
 class PairsTest {

@@ -11,7 +11,7 @@ import pappus.assessment.Assessor;
 import pappus.assessment.Limit;
 import pappus.catalog.BuildText;
 import pappus.catalog.Catalog;
-import pappus.catalog.Role;
+import pappus.part.Role;
 import pappus.shop.SmallShop;
 
 class PoolTest {
@@ -23,7 +23,7 @@ class PoolTest {
   private static final Assessment OTHER_BATTERY =
       assess(FIRST.build().toString().replace("tidewell-2s-3500", "tidewell-2s-3400"));
 
-  private final Pool pool = new Pool();
+  private final Incumbents pool = new Incumbents();
 
   @Test
   void keepsTheLongerOfTwoWithTheSameMainParts() {
@@ -103,10 +103,10 @@ class PoolTest {
 
   @Test
   void theKeyIsFrameMotorPropellerAndBattery() {
-    assertThat(Pool.key(FIRST.build()))
+    assertThat(Incumbents.key(FIRST.build()))
         .isEqualTo("cottongrass-4 spikerush-1303-3400 ligule-4x1.9x2 tidewell-2s-3500")
-        .isEqualTo(Pool.key(OTHER_CAMERA.build()));
-    assertThat(Pool.key(FIRST.build().without(Role.MOTOR)))
+        .isEqualTo(Incumbents.key(OTHER_CAMERA.build()));
+    assertThat(Incumbents.key(FIRST.build().without(Role.MOTOR)))
         .isEqualTo("cottongrass-4 - ligule-4x1.9x2 tidewell-2s-3500");
   }
 

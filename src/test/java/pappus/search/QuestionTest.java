@@ -8,13 +8,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
-import pappus.catalog.Build;
 import pappus.catalog.BuildText;
 import pappus.catalog.Catalog;
-import pappus.catalog.Part;
-import pappus.catalog.Parts;
-import pappus.catalog.Propeller;
-import pappus.catalog.Role;
+import pappus.part.Build;
+import pappus.part.Part;
+import pappus.part.Parts;
+import pappus.part.Propeller;
+import pappus.part.Role;
 import pappus.shop.SmallShop;
 
 class QuestionTest {
@@ -169,14 +169,16 @@ class QuestionTest {
     var lead = part(ALL, "isthmus-60-to-30");
     for (var beside :
         List.of("", ", \"culvert-8\"", ", \"tidewell-2s-3500\"", ", \"floodmark-4s-1300\"")) {
-      var question = question(
-          ALL, ", \"parts\": {\"fixed\": [\"isthmus-60-to-30\"%s]}".formatted(beside));
+      var question =
+          question(ALL, ", \"parts\": {\"fixed\": [\"isthmus-60-to-30\"%s]}".formatted(beside));
 
       assertThat(question.options(Role.LEAD)).containsExactly(lead);
       for (var board : question.options(Role.BOARD)) {
         for (var battery : question.options(Role.BATTERY)) {
           var build = Map.of(Role.BOARD, board, Role.BATTERY, battery, Role.LEAD, lead);
-          assertThat(Question.tidy(build).lead()).as(board.id() + " " + battery.id()).isPresent();
+          assertThat(Question.tidy(build).lead())
+              .as(board.id() + " " + battery.id())
+              .isPresent();
         }
       }
       if (beside.isEmpty()) {

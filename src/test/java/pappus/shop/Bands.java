@@ -3,8 +3,8 @@ package pappus.shop;
 import java.util.Collection;
 import java.util.List;
 import java.util.stream.DoubleStream;
-import pappus.catalog.Kind;
-import pappus.catalog.Part;
+import pappus.part.Kind;
+import pappus.part.Part;
 
 /** What the tests on laws share: the committed records of a kind, shares and medians. */
 final class Bands {

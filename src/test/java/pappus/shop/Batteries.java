@@ -3,14 +3,14 @@ package pappus.shop;
 import java.util.List;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import pappus.catalog.Battery;
-import pappus.catalog.Battery.Resistance;
-import pappus.catalog.Battery.Resistance.Reading;
-import pappus.catalog.Chemistry;
-import pappus.catalog.Connector;
-import pappus.catalog.Known;
-import pappus.catalog.Sale;
-import pappus.catalog.Wire;
+import pappus.part.Battery;
+import pappus.part.Battery.Resistance;
+import pappus.part.Battery.Resistance.Reading;
+import pappus.part.Chemistry;
+import pappus.part.Connector;
+import pappus.part.Known;
+import pappus.part.Sale;
+import pappus.part.Wire;
 
 /** Pouch packs. */
 final class Batteries {

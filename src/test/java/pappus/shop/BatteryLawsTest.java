@@ -6,11 +6,11 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import java.util.Objects;
 import org.junit.jupiter.api.Test;
-import pappus.catalog.Battery;
-import pappus.catalog.Battery.Resistance.Reading;
-import pappus.catalog.Chemistry;
-import pappus.catalog.Kind;
-import pappus.catalog.Wire;
+import pappus.part.Battery;
+import pappus.part.Battery.Resistance.Reading;
+import pappus.part.Chemistry;
+import pappus.part.Kind;
+import pappus.part.Wire;
 
 /** Invented packs against weighed and measured ones. */
 final class BatteryLawsTest {

@@ -4,20 +4,20 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import pappus.catalog.AntennaConnector;
-import pappus.catalog.AntennaPort;
-import pappus.catalog.Band;
-import pappus.catalog.Board;
-import pappus.catalog.Board.Layout;
-import pappus.catalog.Board.PowerPlug;
-import pappus.catalog.Board.Regulator;
-import pappus.catalog.BuiltInReceiver;
-import pappus.catalog.BuiltInTransmitter;
-import pappus.catalog.Connector;
-import pappus.catalog.MountingHoles;
-import pappus.catalog.Sale;
-import pappus.catalog.VideoSender;
-import pappus.catalog.VoltWindow;
+import pappus.part.AntennaConnector;
+import pappus.part.AntennaPort;
+import pappus.part.Band;
+import pappus.part.Board;
+import pappus.part.Board.Layout;
+import pappus.part.Board.PowerPlug;
+import pappus.part.Board.Regulator;
+import pappus.part.BuiltInReceiver;
+import pappus.part.BuiltInTransmitter;
+import pappus.part.Connector;
+import pappus.part.MountingHoles;
+import pappus.part.Sale;
+import pappus.part.VideoSender;
+import pappus.part.VoltWindow;
 
 /** Flight boards with their controllers. */
 final class Boards {

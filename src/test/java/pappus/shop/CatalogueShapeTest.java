@@ -5,21 +5,21 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
-import pappus.catalog.Antenna;
-import pappus.catalog.AntennaConnector;
-import pappus.catalog.AntennaPort;
-import pappus.catalog.Battery;
-import pappus.catalog.Board;
-import pappus.catalog.Camera;
-import pappus.catalog.Connector;
-import pappus.catalog.Kind;
-import pappus.catalog.Lead;
-import pappus.catalog.Part;
-import pappus.catalog.Receiver;
-import pappus.catalog.Sale.Unit;
-import pappus.catalog.Sundry;
-import pappus.catalog.Transmitter;
-import pappus.catalog.VideoSender;
+import pappus.part.Antenna;
+import pappus.part.AntennaConnector;
+import pappus.part.AntennaPort;
+import pappus.part.Battery;
+import pappus.part.Board;
+import pappus.part.Camera;
+import pappus.part.Connector;
+import pappus.part.Kind;
+import pappus.part.Lead;
+import pappus.part.Part;
+import pappus.part.Receiver;
+import pappus.part.Sale.Unit;
+import pappus.part.Sundry;
+import pappus.part.Transmitter;
+import pappus.part.VideoSender;
 
 /** How many there are of each kind, what they are called, and that nothing lacks its counterpart. */
 final class CatalogueShapeTest {

@@ -10,8 +10,8 @@ import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
-import pappus.catalog.Kind;
-import pappus.catalog.Part;
+import pappus.part.Kind;
+import pappus.part.Part;
 
 /**
  * The committed catalogue is what the generator gives. To write it anew: {@code mvn test

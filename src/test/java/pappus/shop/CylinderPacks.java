@@ -7,11 +7,11 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import pappus.catalog.Battery;
-import pappus.catalog.Chemistry;
-import pappus.catalog.Connector;
-import pappus.catalog.Known;
-import pappus.catalog.Sale;
+import pappus.part.Battery;
+import pappus.part.Chemistry;
+import pappus.part.Connector;
+import pappus.part.Known;
+import pappus.part.Sale;
 
 /** Packs welded of cylindrical Li-ion cells. */
 final class CylinderPacks {

@@ -5,17 +5,17 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
-import pappus.catalog.Board;
-import pappus.catalog.Board.Layout;
-import pappus.catalog.Camera;
-import pappus.catalog.Chemistry;
-import pappus.catalog.Gps;
-import pappus.catalog.Kind;
-import pappus.catalog.OutputPower;
-import pappus.catalog.PayloadCamera;
-import pappus.catalog.Receiver;
-import pappus.catalog.Transmitter;
-import pappus.catalog.VideoSender;
+import pappus.part.Board;
+import pappus.part.Board.Layout;
+import pappus.part.Camera;
+import pappus.part.Chemistry;
+import pappus.part.Gps;
+import pappus.part.Kind;
+import pappus.part.OutputPower;
+import pappus.part.PayloadCamera;
+import pappus.part.Receiver;
+import pappus.part.Transmitter;
+import pappus.part.VideoSender;
 
 /** Invented boards, transmitters, cameras and receivers against the ranges of the trade. */
 final class ElectronicsLawsTest {

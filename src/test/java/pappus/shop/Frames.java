@@ -4,16 +4,16 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import pappus.catalog.Frame;
-import pappus.catalog.Frame.Bay;
-import pappus.catalog.Frame.PlateHeight;
-import pappus.catalog.Frame.Position;
-import pappus.catalog.Known;
-import pappus.catalog.Mass;
-import pappus.catalog.MountingHoles;
-import pappus.catalog.Sale;
-import pappus.catalog.Span;
-import pappus.catalog.StackPattern;
+import pappus.part.Frame;
+import pappus.part.Frame.Bay;
+import pappus.part.Frame.PlateHeight;
+import pappus.part.Frame.Position;
+import pappus.part.Known;
+import pappus.part.Mass;
+import pappus.part.MountingHoles;
+import pappus.part.Sale;
+import pappus.part.Span;
+import pappus.part.StackPattern;
 import pappus.quantity.Units;
 
 /** Frames: wide ones with the pack between the discs, square ones with the pack amid all four. */

@@ -9,12 +9,12 @@ import java.util.Objects;
 import java.util.TreeMap;
 import java.util.function.ToDoubleFunction;
 import org.junit.jupiter.api.Test;
-import pappus.catalog.Kind;
-import pappus.catalog.Motor;
-import pappus.catalog.Motor.ResistanceReading;
-import pappus.catalog.ScrewThread;
-import pappus.catalog.Seat;
-import pappus.catalog.Wire;
+import pappus.part.Kind;
+import pappus.part.Motor;
+import pappus.part.Motor.ResistanceReading;
+import pappus.part.ScrewThread;
+import pappus.part.Seat;
+import pappus.part.Wire;
 
 /** Invented motors against what real ones of their size are. */
 final class MotorLawsTest {

@@ -4,16 +4,16 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import pappus.catalog.CellRange;
-import pappus.catalog.Known;
-import pappus.catalog.Motor;
-import pappus.catalog.Motor.CirclesNeeded;
-import pappus.catalog.Motor.KvReading;
-import pappus.catalog.Motor.ResistanceReading;
-import pappus.catalog.Sale;
-import pappus.catalog.ScrewThread;
-import pappus.catalog.Seat;
-import pappus.catalog.Wire;
+import pappus.part.CellRange;
+import pappus.part.Known;
+import pappus.part.Motor;
+import pappus.part.Motor.CirclesNeeded;
+import pappus.part.Motor.KvReading;
+import pappus.part.Motor.ResistanceReading;
+import pappus.part.Sale;
+import pappus.part.ScrewThread;
+import pappus.part.Seat;
+import pappus.part.Wire;
 
 /** Motors in families of one stator and several windings. */
 final class Motors {

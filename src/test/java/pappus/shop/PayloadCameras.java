@@ -1,9 +1,9 @@
 package pappus.shop;
 
 import java.util.List;
-import pappus.catalog.PayloadCamera;
-import pappus.catalog.Sale;
-import pappus.catalog.VoltWindow;
+import pappus.part.PayloadCamera;
+import pappus.part.Sale;
+import pappus.part.VoltWindow;
 
 /** Cameras for footage: bare ones fed from the aircraft, and whole ones with a cell of their own. */
 final class PayloadCameras {

@@ -6,10 +6,10 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import java.util.Objects;
 import org.junit.jupiter.api.Test;
-import pappus.catalog.Kind;
-import pappus.catalog.Known;
-import pappus.catalog.Propeller;
-import pappus.catalog.Propeller.Row;
+import pappus.part.Kind;
+import pappus.part.Known;
+import pappus.part.Propeller;
+import pappus.part.Propeller.Row;
 
 /** Invented propellers against measured ones. */
 final class PropellerLawsTest {

@@ -4,11 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import pappus.catalog.Known;
-import pappus.catalog.Propeller;
-import pappus.catalog.Propeller.Row;
-import pappus.catalog.Propeller.StaticTest;
-import pappus.catalog.Seat;
+import pappus.part.Known;
+import pappus.part.Propeller;
+import pappus.part.Propeller.Row;
+import pappus.part.Propeller.StaticTest;
+import pappus.part.Seat;
 
 /** Propellers, most with a static test. */
 final class Propellers {

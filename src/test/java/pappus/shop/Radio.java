@@ -2,15 +2,15 @@ package pappus.shop;
 
 import java.util.List;
 import java.util.stream.Stream;
-import pappus.catalog.Antenna;
-import pappus.catalog.AntennaConnector;
-import pappus.catalog.AntennaPort;
-import pappus.catalog.Band;
-import pappus.catalog.Gps;
-import pappus.catalog.Polarisation;
-import pappus.catalog.Receiver;
-import pappus.catalog.Sale;
-import pappus.catalog.SerialNeed;
+import pappus.part.Antenna;
+import pappus.part.AntennaConnector;
+import pappus.part.AntennaPort;
+import pappus.part.Band;
+import pappus.part.Gps;
+import pappus.part.Polarisation;
+import pappus.part.Receiver;
+import pappus.part.Sale;
+import pappus.part.SerialNeed;
 
 /** Receivers of four link families, antennas, satellite receivers. */
 final class Radio {

@@ -3,11 +3,11 @@ package pappus.shop;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
-import pappus.catalog.Known;
-import pappus.catalog.Mass;
-import pappus.catalog.Screw;
-import pappus.catalog.Screw.Material;
-import pappus.catalog.ScrewThread;
+import pappus.part.Known;
+import pappus.part.Mass;
+import pappus.part.Screw;
+import pappus.part.Screw.Material;
+import pappus.part.ScrewThread;
 
 /** Screws in bags, weighed by the hundred. */
 final class Screws {

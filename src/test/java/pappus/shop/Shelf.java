@@ -2,10 +2,10 @@ package pappus.shop;
 
 import java.util.Locale;
 import java.util.stream.Stream;
-import pappus.catalog.Known;
-import pappus.catalog.Mass;
-import pappus.catalog.Sale;
-import pappus.catalog.Sale.Unit;
+import pappus.part.Known;
+import pappus.part.Mass;
+import pappus.part.Sale;
+import pappus.part.Sale.Unit;
 import pappus.quantity.Money;
 
 /** How parts are named, priced, weighed and sold in this shop. */

@@ -2,8 +2,8 @@ package pappus.shop;
 
 import java.util.Comparator;
 import java.util.List;
-import pappus.catalog.Kind;
-import pappus.catalog.Part;
+import pappus.part.Kind;
+import pappus.part.Part;
 
 /** Everything the shop sells, by kind, in the order of ids. */
 final class Shop {

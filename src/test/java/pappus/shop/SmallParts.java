@@ -3,16 +3,16 @@ package pappus.shop;
 import java.util.List;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import pappus.catalog.Adapter;
-import pappus.catalog.Buzzer;
-import pappus.catalog.Capacitor;
-import pappus.catalog.Connector;
-import pappus.catalog.Lead;
-import pappus.catalog.Sale;
-import pappus.catalog.StackPattern;
-import pappus.catalog.Strap;
-import pappus.catalog.Sundry;
-import pappus.catalog.Wire;
+import pappus.part.Adapter;
+import pappus.part.Buzzer;
+import pappus.part.Capacitor;
+import pappus.part.Connector;
+import pappus.part.Lead;
+import pappus.part.Sale;
+import pappus.part.StackPattern;
+import pappus.part.Strap;
+import pappus.part.Sundry;
+import pappus.part.Wire;
 
 /** Buzzers, capacitors, leads, straps, adapters and what every build takes along. */
 final class SmallParts {

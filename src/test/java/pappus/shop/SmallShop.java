@@ -11,13 +11,13 @@ import java.util.List;
 import java.util.stream.Stream;
 import pappus.assessment.Assessor;
 import pappus.catalog.Catalog;
-import pappus.catalog.Kind;
-import pappus.catalog.Part;
-import pappus.catalog.Role;
 import pappus.compatibility.Rules;
-import pappus.compatibility.Stock;
+import pappus.fitting.Stock;
+import pappus.part.Kind;
+import pappus.part.Part;
+import pappus.part.Role;
 import pappus.scenario.Scenario;
-import pappus.scenario.ScenarioReader;
+import pappus.scenario.reading.ScenarioReader;
 import pappus.search.Question;
 
 /** A few parts of the shop, few enough to try every build, and a scenario for them. */

@@ -2,7 +2,7 @@ package pappus.shop;
 
 import java.util.List;
 import java.util.Locale;
-import pappus.catalog.Known;
+import pappus.part.Known;
 
 /** Sentences a person would write about where numbers come from. */
 final class Sources {

@@ -4,16 +4,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import pappus.catalog.Frame;
-import pappus.catalog.Kind;
-import pappus.catalog.Lead;
-import pappus.catalog.Motor;
-import pappus.catalog.Screw;
-import pappus.catalog.Screw.Material;
-import pappus.catalog.ScrewThread;
-import pappus.catalog.Span;
-import pappus.catalog.Strap;
-import pappus.catalog.Wire;
+import pappus.part.Frame;
+import pappus.part.Kind;
+import pappus.part.Lead;
+import pappus.part.Motor;
+import pappus.part.Screw;
+import pappus.part.Screw.Material;
+import pappus.part.ScrewThread;
+import pappus.part.Span;
+import pappus.part.Strap;
+import pappus.part.Wire;
 import pappus.quantity.Units;
 
 /** Invented frames, screws, leads and straps: masses, clearances, and that motors can be screwed on. */

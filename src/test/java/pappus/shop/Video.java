@@ -4,18 +4,18 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import pappus.catalog.AntennaConnector;
-import pappus.catalog.AntennaPort;
-import pappus.catalog.Band;
-import pappus.catalog.BundledCamera;
-import pappus.catalog.Camera;
-import pappus.catalog.MountingHoles;
-import pappus.catalog.OutputPower;
-import pappus.catalog.Sale;
-import pappus.catalog.SerialNeed;
-import pappus.catalog.Transmitter;
-import pappus.catalog.VideoSender;
-import pappus.catalog.VoltWindow;
+import pappus.part.AntennaConnector;
+import pappus.part.AntennaPort;
+import pappus.part.Band;
+import pappus.part.BundledCamera;
+import pappus.part.Camera;
+import pappus.part.MountingHoles;
+import pappus.part.OutputPower;
+import pappus.part.Sale;
+import pappus.part.SerialNeed;
+import pappus.part.Transmitter;
+import pappus.part.VideoSender;
+import pappus.part.VoltWindow;
 
 /** Video transmitters and cameras: analogue and three digital families that do not mix. */
 final class Video {

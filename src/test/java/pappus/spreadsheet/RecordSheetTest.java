@@ -18,15 +18,15 @@ import org.junit.jupiter.params.provider.ValueSource;
 import pappus.catalog.Catalog;
 import pappus.catalog.CatalogFolder;
 import pappus.catalog.CatalogReader;
-import pappus.catalog.Kind;
-import pappus.catalog.Motor;
-import pappus.catalog.Screw;
-import pappus.catalog.Strap;
-import pappus.files.CsvText;
-import pappus.files.JsonText;
+import pappus.document.CsvText;
 import pappus.files.Problem;
 import pappus.files.Problems;
 import pappus.files.Source;
+import pappus.files.json.JsonText;
+import pappus.part.Kind;
+import pappus.part.Motor;
+import pappus.part.Screw;
+import pappus.part.Strap;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -256,7 +256,7 @@ class RecordSheetTest {
     RecordSheet.read(
         Source.of("b.csv", "positions 0 name,positions 99 name\n".getBytes(UTF_8)),
         "frames",
-        pappus.catalog.Frame.class,
+        pappus.part.Frame.class,
         problems);
     assertThat(problems.sorted().stream().map(Problem::text).filter(text -> text.contains("count")))
         .containsExactly(

@@ -1,6 +1,6 @@
 package pappus.physics.flight;
 
-import pappus.physics.motor.Motor;
+import pappus.physics.motor.MotorModel;
 import pappus.physics.motor.OperatingPoint;
 import pappus.physics.propeller.PropellerInAir;
 import pappus.quantity.Root;
@@ -12,7 +12,7 @@ import pappus.quantity.Root;
 final class ThrottleSearch {
   private final Aircraft aircraft;
   private final PropellerInAir propeller;
-  private final Motor motor;
+  private final MotorModel motor;
   private final double openVolts;
   private final double ohm;
   private final double floorVolts;

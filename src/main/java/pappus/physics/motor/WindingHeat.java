@@ -37,16 +37,16 @@ public final class WindingHeat {
    * causes; where that has no balance, or one above {@link #LIMIT_K}, the answer is {@link #LIMIT_K}.
    */
   public static double windingK(
-      Motor motor, double currentA, double thermalResistanceKPerW, double airK) {
-    var coldOhm = motor.windingOhm() / Motor.copperFactor(motor.windingK());
+      MotorModel motor, double currentA, double thermalResistanceKPerW, double airK) {
+    var coldOhm = motor.windingOhm() / MotorModel.copperFactor(motor.windingK());
     var coldRiseK = thermalResistanceKPerW * currentA * currentA * coldOhm;
     // x above 20 °C: x = air + rise (1 + 0.00393 x)
-    var feedback = 1 - Motor.COPPER_PER_K * coldRiseK;
+    var feedback = 1 - MotorModel.COPPER_PER_K * coldRiseK;
     if (feedback <= 0) {
       return LIMIT_K;
     }
-    var aboveReferenceK = (airK - Motor.REFERENCE_K + coldRiseK) / feedback;
-    return Math.min(Motor.REFERENCE_K + aboveReferenceK, LIMIT_K);
+    var aboveReferenceK = (airK - MotorModel.REFERENCE_K + coldRiseK) / feedback;
+    return Math.min(MotorModel.REFERENCE_K + aboveReferenceK, LIMIT_K);
   }
 
   /**
@@ -55,7 +55,7 @@ public final class WindingHeat {
    * @param startK of the winding before
    */
   public static double afterBurstK(
-      Motor motor,
+      MotorModel motor,
       double currentA,
       double motorMassKg,
       double startK,
@@ -63,15 +63,15 @@ public final class WindingHeat {
       double seconds) {
     Require.notNegative("seconds", seconds);
     var capacityJPerK = WARMING_SHARE * motorMassKg * WARMING_J_PER_KG_K;
-    var coldOhm = motor.windingOhm() / Motor.copperFactor(motor.windingK());
+    var coldOhm = motor.windingOhm() / MotorModel.copperFactor(motor.windingK());
     var coldW = currentA * currentA * coldOhm;
     var coolingWPerK = 1 / thermalResistanceKPerW(motorMassKg);
     // x above 20 °C: capacity · dx/dt = coldW (1 + 0.00393 x) − cooling (x − air)
-    var growth = (coldW * Motor.COPPER_PER_K - coolingWPerK) / capacityJPerK;
-    var push = (coldW + coolingWPerK * (airK - Motor.REFERENCE_K)) / capacityJPerK;
-    var startAbove = startK - Motor.REFERENCE_K;
+    var growth = (coldW * MotorModel.COPPER_PER_K - coolingWPerK) / capacityJPerK;
+    var push = (coldW + coolingWPerK * (airK - MotorModel.REFERENCE_K)) / capacityJPerK;
+    var startAbove = startK - MotorModel.REFERENCE_K;
     var grown = StrictMath.expm1(growth * seconds);
     var rise = growth == 0 ? push * seconds : push * grown / growth;
-    return Math.min(Motor.REFERENCE_K + startAbove * (1 + grown) + rise, LIMIT_K);
+    return Math.min(MotorModel.REFERENCE_K + startAbove * (1 + grown) + rise, LIMIT_K);
   }
 }

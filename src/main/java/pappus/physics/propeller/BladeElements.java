@@ -72,7 +72,7 @@ public final class BladeElements {
    * @param pitchM nominal pitch, m
    * @param blades number of blades, 2 to 6
    */
-  public static Propeller propeller(double diameterM, double pitchM, int blades) {
+  public static PropellerModel propeller(double diameterM, double pitchM, int blades) {
     var elements = checked(diameterM, pitchM, blades);
     var fastestRadPerS = FASTEST_RPM_INCH / (diameterM / INCH_M) * Math.PI / 30;
     var points = new ArrayList<StaticPoint>();
@@ -80,7 +80,7 @@ public final class BladeElements {
     for (var row = 1; row <= SPEEDS; row++) {
       points.add(elements.at(fastestRadPerS * row / SPEEDS, inflows));
     }
-    return Propeller.ofTable(diameterM, TEST_DENSITY_KG_PER_M3 / TEST_VISCOSITY_PA_S, points);
+    return PropellerModel.ofTable(diameterM, TEST_DENSITY_KG_PER_M3 / TEST_VISCOSITY_PA_S, points);
   }
 
   private static BladeElements checked(double diameterM, double pitchM, int blades) {

@@ -20,7 +20,7 @@ public final class PropellerInAir {
   private final double[] thrustCoefficients;
   private final double[] powerCoefficients;
 
-  PropellerInAir(Propeller propeller, double densityKgPerM3, double viscosityPaS) {
+  PropellerInAir(PropellerModel propeller, double densityKgPerM3, double viscosityPaS) {
     Require.positive("densityKgPerM3", densityKgPerM3);
     Require.positive("viscosityPaS", viscosityPaS);
     this.diameterM = propeller.diameterM();

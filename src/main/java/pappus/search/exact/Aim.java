@@ -1,7 +1,7 @@
 package pappus.search.exact;
 
 import java.util.OptionalDouble;
-import pappus.assessment.Prospect.Trade;
+import pappus.assessment.flight.PartialBound.Trade;
 
 /** What a search among accessories makes as large as it can, for parts that are decided. */
 interface Aim {

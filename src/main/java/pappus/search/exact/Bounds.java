@@ -6,9 +6,9 @@ import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import pappus.assessment.Assessment;
 import pappus.assessment.Assessor;
-import pappus.assessment.Prospect;
-import pappus.assessment.Prospect.Trade;
-import pappus.catalog.Build;
+import pappus.assessment.flight.PartialBound;
+import pappus.assessment.flight.PartialBound.Trade;
+import pappus.part.Build;
 import pappus.scenario.Flight.Style;
 
 /** What holds for every build of a question: the cap, the budget, and how far rounding may lead astray. */
@@ -97,14 +97,14 @@ final class Bounds {
 
   /** At what a ranking aims for parts that are decided. */
   private final class Aimed implements Aim {
-    private final Prospect prospect;
+    private final PartialBound prospect;
     private final Span dragArea;
     private final Adds draw;
     private final double heaviest;
     private final boolean maySlow;
     private final double longer;
 
-    Aimed(Prospect prospect, Span dragArea, Adds draw, List<OptionalDouble> losses) {
+    Aimed(PartialBound prospect, Span dragArea, Adds draw, List<OptionalDouble> losses) {
       this.prospect = prospect;
       this.dragArea = dragArea;
       this.draw = draw;
@@ -119,8 +119,8 @@ final class Bounds {
       this.longer = dragArea.isKnown() || !assessor.choosesSpeeds() ? 1 : 1 + SLOWED_BY_DRAG;
     }
 
-    private Prospect.Least least(double grams, OptionalDouble loss, double area) {
-      return new Prospect.Least(grams, draw.watts(), draw.ohm(), loss, area);
+    private PartialBound.Least least(double grams, OptionalDouble loss, double area) {
+      return new PartialBound.Least(grams, draw.watts(), draw.ohm(), loss, area);
     }
 
     @Override
@@ -129,7 +129,7 @@ final class Bounds {
           ? Aim.HOPELESS
           : objective(longer
               * prospect.figure(
-                  new Prospect.Least(
+                  new PartialBound.Least(
                       least.grams(), least.watts(), least.ohm(), loss, dragArea.least()),
                   maySlow));
     }
@@ -144,7 +144,8 @@ final class Bounds {
     public Trade trade(Adds usual, OptionalDouble loss, OptionalDouble mostLoss, double fromGrams) {
       return !maySlow && (dragArea.isKnown() || isHover)
           ? prospect.trade(
-              new Prospect.Least(usual.grams(), usual.watts(), usual.ohm(), loss, dragArea.least()),
+              new PartialBound.Least(
+                  usual.grams(), usual.watts(), usual.ohm(), loss, dragArea.least()),
               mostLoss,
               fromGrams,
               heaviest)
@@ -164,7 +165,7 @@ final class Bounds {
           * (watts < 0
               ? prospect.figure(lightest, maySlow)
               : prospect.figure(
-                  new Prospect.Least(trade.atGrams(), watts, ohm, loss, dragArea.least()),
+                  new PartialBound.Least(trade.atGrams(), watts, ohm, loss, dragArea.least()),
                   lightest)));
     }
   }

@@ -4,7 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
-import pappus.catalog.Part;
+import pappus.part.Part;
 
 /**
  * Parts of one role, each with the least of what must follow it, as a tree that halves them again and again; each

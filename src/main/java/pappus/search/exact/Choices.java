@@ -8,12 +8,12 @@ import java.util.Set;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import pappus.assessment.Assessment;
-import pappus.catalog.Build;
-import pappus.catalog.Part;
-import pappus.catalog.Role;
 import pappus.compatibility.CompatibilityRule;
+import pappus.part.Build;
+import pappus.part.Part;
+import pappus.part.Role;
+import pappus.search.Incumbents;
 import pappus.search.MainParts;
-import pappus.search.Pool;
 import pappus.search.Question;
 
 /** What each choice leads to. Safe for several threads. */
@@ -335,7 +335,7 @@ final class Choices {
       var assessment = question.assessor().assess(build);
       assessed.add(assessment);
       if (assessment.isFeasible()
-          && (best == null || Pool.BEST_FIRST.compare(assessment, best) < 0)) {
+          && (best == null || Incumbents.BEST_FIRST.compare(assessment, best) < 0)) {
         best = assessment;
       }
     }

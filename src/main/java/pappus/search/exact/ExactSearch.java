@@ -7,11 +7,11 @@ import java.util.OptionalLong;
 import java.util.function.BooleanSupplier;
 import java.util.function.LongConsumer;
 import pappus.assessment.Assessment;
-import pappus.catalog.Build;
+import pappus.part.Build;
 import pappus.scenario.Flight.Style;
 import pappus.search.Ending;
+import pappus.search.Incumbents;
 import pappus.search.MainParts;
-import pappus.search.Pool;
 import pappus.search.Question;
 import pappus.search.Row;
 
@@ -84,17 +84,17 @@ public final class ExactSearch {
    * @param pool told every build that is assessed
    * @param progress told the choices looked into
    */
-  public Found run(int count, long effort, Pool pool, LongConsumer progress) {
+  public Found run(int count, long effort, Incumbents pool, LongConsumer progress) {
     return run(count, apart > 1, effort, pool, () -> stopped, progress);
   }
 
   /** The same for the best build alone, without what differs from it in one part. */
-  public Found best(long effort, Pool pool, LongConsumer progress) {
+  public Found best(long effort, Incumbents pool, LongConsumer progress) {
     return run(1, false, effort, pool, () -> stopped, progress);
   }
 
   /** Looks for any feasible build, or proves that there is none; whatever feasible ones it meets are in the pool. */
-  public Found any(long effort, Pool pool) {
+  public Found any(long effort, Incumbents pool) {
     return run(1, false, effort, pool, () -> stopped || pool.feasible() > 0, done -> {});
   }
 
@@ -102,7 +102,7 @@ public final class ExactSearch {
       int count,
       boolean withVariants,
       long effort,
-      Pool pool,
+      Incumbents pool,
       BooleanSupplier until,
       LongConsumer progress) {
     var goods = new Goods(question);
@@ -154,10 +154,10 @@ public final class ExactSearch {
     private final List<Assessment> taken = new ArrayList<>();
     private final int count;
     private final int apart;
-    private final Pool pool;
+    private final Incumbents pool;
     private final LongConsumer progress;
 
-    Rows(int count, int apart, Pool pool, LongConsumer progress) {
+    Rows(int count, int apart, Incumbents pool, LongConsumer progress) {
       this.count = count;
       this.apart = apart;
       this.pool = pool;

@@ -13,13 +13,13 @@ import java.util.function.IntPredicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import pappus.catalog.Battery;
-import pappus.catalog.Build;
-import pappus.catalog.Frame;
-import pappus.catalog.Motor;
-import pappus.catalog.Part;
-import pappus.catalog.Role;
 import pappus.compatibility.CompatibilityRule;
+import pappus.part.Battery;
+import pappus.part.Build;
+import pappus.part.Frame;
+import pappus.part.Motor;
+import pappus.part.Part;
+import pappus.part.Role;
 
 /** The frames of a question, the lightest first, and which parts go on which. */
 final class Frames {

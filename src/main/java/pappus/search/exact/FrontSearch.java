@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.OptionalLong;
 import java.util.function.LongConsumer;
 import pappus.assessment.Assessment;
-import pappus.catalog.Build;
+import pappus.part.Build;
 import pappus.search.Ending;
 import pappus.search.Question;
 

@@ -13,16 +13,16 @@ import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicInteger;
 import pappus.assessment.Assessor;
-import pappus.assessment.Begun;
-import pappus.assessment.Ratings;
-import pappus.catalog.Battery;
-import pappus.catalog.Board;
-import pappus.catalog.Build;
-import pappus.catalog.Frame;
-import pappus.catalog.Lead;
-import pappus.catalog.Part;
-import pappus.catalog.Role;
+import pappus.assessment.PartialBuild;
+import pappus.assessment.flight.Ratings;
 import pappus.compatibility.CompatibilityRule;
+import pappus.part.Battery;
+import pappus.part.Board;
+import pappus.part.Build;
+import pappus.part.Frame;
+import pappus.part.Lead;
+import pappus.part.Part;
+import pappus.part.Role;
 import pappus.search.MainParts;
 import pappus.search.Question;
 
@@ -61,8 +61,8 @@ final class Goods {
   private final Mountings mountings;
   private final Map<Object, Integer> mountingSorts = new ConcurrentHashMap<>();
   private final AtomicInteger mountingSortCount = new AtomicInteger();
-  private final Begun nothing;
-  private final Map<Role, Map<String, Begun>> alone = new EnumMap<>(Role.class);
+  private final PartialBuild nothing;
+  private final Map<Role, Map<String, PartialBuild>> alone = new EnumMap<>(Role.class);
   private final Map<String, String> kinds = new ConcurrentHashMap<>();
   private final Map<Set<Role>, List<List<CompatibilityRule>>> rulesByStage =
       new ConcurrentHashMap<>();
@@ -82,7 +82,7 @@ final class Goods {
     this.mountings = new Mountings(assessor);
     this.nothing = assessor.begun(Build.empty());
     for (var role : Role.values()) {
-      var known = new HashMap<String, Begun>();
+      var known = new HashMap<String, PartialBuild>();
       for (var part : options(role)) {
         known.put(part.id(), assessor.begun(Build.empty().with(role, part)));
       }
@@ -122,7 +122,7 @@ final class Goods {
   }
 
   /** What a build without parts weighs. */
-  Begun nothing() {
+  PartialBuild nothing() {
     return nothing;
   }
 

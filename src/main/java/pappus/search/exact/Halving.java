@@ -7,10 +7,10 @@ import java.util.Optional;
 import java.util.PriorityQueue;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
-import pappus.catalog.Battery;
-import pappus.catalog.Build;
-import pappus.catalog.Part;
-import pappus.catalog.Role;
+import pappus.part.Battery;
+import pappus.part.Build;
+import pappus.part.Part;
+import pappus.part.Role;
 
 /** Boxes of motors, propellers and batteries, halved until each has one part. Safe for several threads. */
 final class Halving {

@@ -7,7 +7,7 @@ import java.util.OptionalDouble;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import pappus.catalog.Build;
+import pappus.part.Build;
 
 /**
  * What accessories add at least to a build with a battery, whatever the frame.

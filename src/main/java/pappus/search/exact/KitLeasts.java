@@ -6,9 +6,9 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import pappus.catalog.Board;
-import pappus.catalog.Part;
-import pappus.catalog.Role;
+import pappus.part.Board;
+import pappus.part.Part;
+import pappus.part.Role;
 
 /**
  * The least that accessories add together, by many measures at once: mass with each watt counted as so many grams at

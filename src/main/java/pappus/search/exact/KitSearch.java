@@ -9,11 +9,11 @@ import java.util.PriorityQueue;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import pappus.assessment.Assessment;
-import pappus.catalog.Battery;
-import pappus.catalog.Board;
-import pappus.catalog.Build;
-import pappus.catalog.Role;
 import pappus.compatibility.CompatibilityRule;
+import pappus.part.Battery;
+import pappus.part.Board;
+import pappus.part.Build;
+import pappus.part.Role;
 
 /**
  * Completes a build only begun with accessories, the most promising first. It can be stopped between two steps and

@@ -1,7 +1,7 @@
 package pappus.search.exact;
 
 import java.util.BitSet;
-import pappus.physics.motor.Motor;
+import pappus.physics.motor.MotorModel;
 
 /**
  * Numbers at least as good as those of some motors, four of them.
@@ -41,7 +41,7 @@ record MotorFloor(
   private static final double SLOWEST = 200;
   private static final double STEP = 1.1;
 
-  static Numbers dragNm(Motor motor) {
+  static Numbers dragNm(MotorModel motor) {
     return Numbers.of(
         COUNT,
         place ->

@@ -6,13 +6,13 @@ import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import org.jspecify.annotations.Nullable;
 import pappus.assessment.Assessor;
-import pappus.catalog.Board;
-import pappus.catalog.Build;
-import pappus.catalog.CameraUnit;
-import pappus.catalog.Frame;
-import pappus.catalog.Part;
-import pappus.catalog.Role;
-import pappus.catalog.Transmitter;
+import pappus.part.Board;
+import pappus.part.Build;
+import pappus.part.CameraUnit;
+import pappus.part.Frame;
+import pappus.part.Part;
+import pappus.part.Role;
+import pappus.part.Transmitter;
 
 /**
  * Mass of adapters, spacers and shims that board, transmitter and camera ask for on a frame, beyond their own. What

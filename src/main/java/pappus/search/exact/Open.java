@@ -3,8 +3,8 @@ package pappus.search.exact;
 import java.util.Comparator;
 import org.jspecify.annotations.Nullable;
 import pappus.assessment.Assessment;
-import pappus.catalog.Build;
-import pappus.search.Pool;
+import pappus.part.Build;
+import pappus.search.Incumbents;
 
 /** A choice not yet looked into, or a build that is done. */
 sealed interface Open {
@@ -103,7 +103,7 @@ sealed interface Open {
       .reversed()
       .thenComparing(open -> open instanceof Done)
       .thenComparing((one, other) -> one instanceof Done mine && other instanceof Done theirs
-          ? Pool.BEST_FIRST.compare(mine.assessment, theirs.assessment)
+          ? Incumbents.BEST_FIRST.compare(mine.assessment, theirs.assessment)
           : 0)
       .thenComparingLong(Open::number);
 }

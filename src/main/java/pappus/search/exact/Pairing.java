@@ -7,10 +7,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import pappus.assessment.Assessor;
-import pappus.catalog.Build;
-import pappus.catalog.Part;
-import pappus.catalog.Role;
 import pappus.compatibility.CompatibilityRule;
+import pappus.part.Build;
+import pappus.part.Part;
+import pappus.part.Role;
 
 /**
  * Which parts of one role go with which of another, by every rule that can tell from the two alone. Rules are asked

@@ -5,7 +5,7 @@ import java.util.EnumMap;
 import java.util.Map;
 import java.util.Objects;
 import java.util.concurrent.atomic.AtomicReference;
-import pappus.catalog.Role;
+import pappus.part.Role;
 
 /** Every {@link Pairing} of a question, worked out when it is first needed. */
 final class Pairings {

@@ -8,7 +8,7 @@ import java.util.OptionalLong;
 import java.util.PriorityQueue;
 import java.util.function.BooleanSupplier;
 import pappus.assessment.Assessment;
-import pappus.catalog.Build;
+import pappus.part.Build;
 import pappus.search.Ending;
 
 /** Builds of some choices, the best first. */

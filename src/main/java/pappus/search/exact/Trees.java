@@ -6,10 +6,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import org.jspecify.annotations.Nullable;
-import pappus.catalog.Board;
-import pappus.catalog.Build;
-import pappus.catalog.Part;
-import pappus.catalog.Role;
+import pappus.part.Board;
+import pappus.part.Build;
+import pappus.part.Part;
+import pappus.part.Role;
 
 /** Accessories as trees, of what goes with parts decided. Safe for several threads. */
 final class Trees {

@@ -1,8 +1,8 @@
 package pappus.search.exact;
 
 import org.jspecify.annotations.Nullable;
-import pappus.catalog.Battery;
-import pappus.catalog.Frame;
+import pappus.part.Battery;
+import pappus.part.Frame;
 
 /**
  * What accessories have to go with.

@@ -6,13 +6,13 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import pappus.assessment.Assessment;
 import pappus.assessment.Assessor;
-import pappus.assessment.Prospect;
-import pappus.catalog.Battery;
-import pappus.catalog.Board;
-import pappus.catalog.Build;
-import pappus.catalog.Frame;
-import pappus.catalog.Part;
-import pappus.catalog.Role;
+import pappus.assessment.flight.PartialBound;
+import pappus.part.Battery;
+import pappus.part.Board;
+import pappus.part.Build;
+import pappus.part.Frame;
+import pappus.part.Part;
+import pappus.part.Role;
 import pappus.search.MainParts;
 import pappus.search.Question;
 
@@ -105,12 +105,14 @@ final class CrudeBound {
           .get()
           .mostGrams(
               assessor.scenario().leastThrustToWeight(),
-              new Prospect.Least(grams, watts, 0, loss, least));
+              new PartialBound.Least(grams, watts, 0, loss, least));
       if (grams > strong * (1 + ROUNDING)) {
         continue;
       }
-      var maySlow = prospect.get().maySlow(new Prospect.Least(capGrams(), watts, 0, loss, most));
-      var figure = prospect.get().figure(new Prospect.Least(grams, watts, 0, loss, least), maySlow);
+      var maySlow =
+          prospect.get().maySlow(new PartialBound.Least(capGrams(), watts, 0, loss, most));
+      var figure =
+          prospect.get().figure(new PartialBound.Least(grams, watts, 0, loss, least), maySlow);
       if (figure * slower * (1 + ROUNDING) * Assessment.OBJECTIVE >= claimed) {
         return true;
       }

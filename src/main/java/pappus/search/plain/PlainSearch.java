@@ -7,12 +7,12 @@ import java.util.Set;
 import java.util.function.LongConsumer;
 import pappus.assessment.Assessment;
 import pappus.assessment.Assessor;
-import pappus.catalog.Board;
-import pappus.catalog.Build;
-import pappus.catalog.Part;
-import pappus.catalog.Role;
 import pappus.compatibility.CompatibilityRule;
-import pappus.search.Pool;
+import pappus.part.Board;
+import pappus.part.Build;
+import pappus.part.Part;
+import pappus.part.Role;
+import pappus.search.Incumbents;
 import pappus.search.Question;
 
 /**
@@ -190,7 +190,7 @@ public final class PlainSearch {
   /** Whether a ranking of the best, each as different from all before as asked for, would have had it. */
   private boolean isMissing(Assessment assessment) {
     for (var row : rows) {
-      if (Pool.BEST_FIRST.compare(assessment, row) < 0) {
+      if (Incumbents.BEST_FIRST.compare(assessment, row) < 0) {
         return true;
       }
       if (differences(assessment.build(), row.build()) < apart) {

@@ -5,8 +5,8 @@ import ai.timefold.solver.core.api.domain.solution.PlanningScore;
 import ai.timefold.solver.core.api.domain.solution.PlanningSolution;
 import ai.timefold.solver.core.api.score.buildin.hardsoftlong.HardSoftLongScore;
 import org.jspecify.annotations.Nullable;
+import pappus.search.Incumbents;
 import pappus.search.Pairs;
-import pappus.search.Pool;
 import pappus.search.Question;
 
 /** The planning problem: one plan, and what judges and remembers it. */
@@ -20,12 +20,12 @@ class BuildChoice {
   private @Nullable HardSoftLongScore score;
 
   private Question question;
-  private Pool pool;
+  private Incumbents pool;
   private Pairs pairs;
 
   BuildChoice() {}
 
-  BuildChoice(BuildPlan plan, Question question, Pool pool, Pairs pairs) {
+  BuildChoice(BuildPlan plan, Question question, Incumbents pool, Pairs pairs) {
     this.plan = plan;
     this.question = question;
     this.pool = pool;
@@ -40,7 +40,7 @@ class BuildChoice {
     return question;
   }
 
-  Pool pool() {
+  Incumbents pool() {
     return pool;
   }
 

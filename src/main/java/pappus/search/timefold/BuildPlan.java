@@ -8,9 +8,9 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
-import pappus.catalog.Build;
-import pappus.catalog.Part;
-import pappus.catalog.Role;
+import pappus.part.Build;
+import pappus.part.Part;
+import pappus.part.Role;
 import pappus.search.Question;
 
 /**

@@ -7,8 +7,8 @@ import java.util.Collection;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import pappus.catalog.Part;
-import pappus.catalog.Role;
+import pappus.part.Part;
+import pappus.part.Role;
 
 /** Changes several roles at once. */
 final class CoherentMove extends AbstractMove<BuildChoice> {

@@ -9,8 +9,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import org.jspecify.annotations.Nullable;
-import pappus.catalog.Part;
-import pappus.catalog.Role;
+import pappus.part.Part;
+import pappus.part.Role;
 import pappus.search.Pairs;
 import pappus.search.Question;
 

@@ -16,11 +16,11 @@ import java.util.Random;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.LongConsumer;
 import org.jspecify.annotations.Nullable;
-import pappus.catalog.Part;
-import pappus.catalog.Role;
+import pappus.part.Part;
+import pappus.part.Role;
 import pappus.search.Ending;
+import pappus.search.Incumbents;
 import pappus.search.Pairs;
-import pappus.search.Pool;
 import pappus.search.Question;
 
 /**
@@ -53,7 +53,7 @@ public final class TimefoldSearch {
    *
    * @param progress told the number of starts done
    */
-  public Ending run(Pool pool, LongConsumer progress) {
+  public Ending run(Incumbents pool, LongConsumer progress) {
     var pairs = new Pairs(question);
     var deadline = System.nanoTime() + SAFETY_NET.toNanos();
     for (var start = 0; start < STARTS; start++) {

@@ -7,11 +7,11 @@ import pappus.physics.battery.Cell;
 import pappus.physics.battery.Chemistry;
 import pappus.physics.battery.Condition;
 import pappus.physics.battery.Pack;
-import pappus.physics.motor.Motor;
+import pappus.physics.motor.MotorModel;
 import pappus.physics.motor.PartLoadLaw;
 import pappus.physics.propeller.BladeElements;
-import pappus.physics.propeller.Propeller;
 import pappus.physics.propeller.PropellerInAir;
+import pappus.physics.propeller.PropellerModel;
 
 /** Invented aircraft. */
 final class Examples {
@@ -19,15 +19,20 @@ final class Examples {
 
   private Examples() {}
 
-  static PropellerInAir atSeaLevel(Propeller propeller) {
+  static PropellerInAir atSeaLevel(PropellerModel propeller) {
     var air = StandardAtmosphere.at(0);
     return propeller.in(air.densityKgPerM3(), air.viscosityPaS());
   }
 
   static Rotor rotor(PropellerInAir propeller, double kvRpmPerV, double windingOhm) {
     var law = PartLoadLaw.BENCH;
-    var motor = Motor.of(
-        kvRpmPerV * RPM_PER_V, windingOhm, Motor.DEFAULT_SERIES_OHM, 0.5, 10, law.noLoadExponent());
+    var motor = MotorModel.of(
+        kvRpmPerV * RPM_PER_V,
+        windingOhm,
+        MotorModel.DEFAULT_SERIES_OHM,
+        0.5,
+        10,
+        law.noLoadExponent());
     return new Rotor(propeller, motor, law.controllerFor(motor.referenceResistanceOhm()));
   }
 

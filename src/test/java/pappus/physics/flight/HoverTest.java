@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import pappus.physics.airframe.Airframe;
-import pappus.physics.propeller.Propeller;
+import pappus.physics.propeller.PropellerModel;
 import pappus.physics.propeller.StaticPoint;
 
 class HoverTest {
@@ -42,9 +42,9 @@ class HoverTest {
 
   @Test
   void saysThatATableEndsShortOfItsSpeed() {
-    var table = Propeller.ofTable(
+    var table = PropellerModel.ofTable(
         0.127,
-        Propeller.DEFAULT_TEST_S_PER_M2,
+        PropellerModel.DEFAULT_TEST_S_PER_M2,
         List.of(new StaticPoint(1500, 0.13, 0.06), new StaticPoint(2000, 0.13, 0.06)));
     var example = Examples.fiveInch(0.25);
     var aircraft = new Aircraft(

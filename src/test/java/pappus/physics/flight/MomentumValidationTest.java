@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import pappus.physics.airframe.Airframe;
-import pappus.physics.propeller.Propeller;
+import pappus.physics.propeller.PropellerModel;
 
 /** Momentum theory worked by an independent program, at half of its last digit. */
 class MomentumValidationTest {
@@ -17,7 +17,7 @@ class MomentumValidationTest {
   void leastHoverPower(double densityKgPerM3, double inducedMPerS, double powerW) {
     var weightN = 0.25 * Airframe.STANDARD_GRAVITY_M_PER_S2;
     var areaM2 =
-        4 * Propeller.ofPair(0.127, 0.13, 0.06).in(densityKgPerM3, 1.8e-5).discAreaM2();
+        4 * PropellerModel.ofPair(0.127, 0.13, 0.06).in(densityKgPerM3, 1.8e-5).discAreaM2();
 
     assertThat(Momentum.hoverInducedMPerS(weightN, densityKgPerM3, areaM2))
         .isCloseTo(inducedMPerS, within(0.000005));

@@ -8,9 +8,9 @@ import pappus.physics.airframe.Airframe;
 import pappus.physics.battery.Cell;
 import pappus.physics.battery.Curve;
 import pappus.physics.battery.Pack;
-import pappus.physics.motor.Motor;
+import pappus.physics.motor.MotorModel;
 import pappus.physics.motor.SpeedController;
-import pappus.physics.propeller.Propeller;
+import pappus.physics.propeller.PropellerModel;
 
 /**
  * Drela's motor (2400 rpm/V, 0.1 Ω, 1 A without load at every speed) on a propeller of 0.127 m, C_T 0.1283, C_P
@@ -22,8 +22,8 @@ class RotorValidationTest {
 
   private static Rotor rotor() {
     return new Rotor(
-        Propeller.ofPair(0.127, 0.1283, 0.0592).in(1.225, 1.79e-5),
-        Motor.of(2400 * RPM, 0.1, 0, 1, 7.4, 0),
+        PropellerModel.ofPair(0.127, 0.1283, 0.0592).in(1.225, 1.79e-5),
+        MotorModel.of(2400 * RPM, 0.1, 0, 1, 7.4, 0),
         new SpeedController(0.39, 0));
   }
 

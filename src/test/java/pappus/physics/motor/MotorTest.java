@@ -8,8 +8,8 @@ import org.junit.jupiter.api.Test;
 
 class MotorTest {
 
-  private static Motor motor() {
-    return Motor.of(200, 0.10, Motor.DEFAULT_SERIES_OHM, 0.6, 10, 0.33);
+  private static MotorModel motor() {
+    return MotorModel.of(200, 0.10, MotorModel.DEFAULT_SERIES_OHM, 0.6, 10, 0.33);
   }
 
   @Test
@@ -44,7 +44,7 @@ class MotorTest {
   @Test
   void refusesANoLoadCurrentThatItsVoltsCannotDrive() {
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> Motor.of(200, 2, 0, 6, 10, 0))
+        .isThrownBy(() -> MotorModel.of(200, 2, 0, 6, 10, 0))
         .withMessageStartingWith("noLoadVolts less no-load current times resistance must be");
   }
 

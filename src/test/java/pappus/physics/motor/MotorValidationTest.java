@@ -17,8 +17,8 @@ import org.junit.jupiter.api.Test;
 class MotorValidationTest {
   private static final double RAD_PER_S_OF_RPM = Math.PI / 30;
 
-  private static Motor motor() {
-    return Motor.of(2400 * RAD_PER_S_OF_RPM, 0.1, 0, 1, 7.4, 0);
+  private static MotorModel motor() {
+    return MotorModel.of(2400 * RAD_PER_S_OF_RPM, 0.1, 0, 1, 7.4, 0);
   }
 
   @Test

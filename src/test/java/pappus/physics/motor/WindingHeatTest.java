@@ -8,7 +8,8 @@ import org.junit.jupiter.api.Test;
 class WindingHeatTest {
   private static final double KG = 0.012;
   private static final double AIR_K = 288.15;
-  private static final Motor MOTOR = Motor.of(200, 0.10, Motor.DEFAULT_SERIES_OHM, 0.6, 10, 0.33);
+  private static final MotorModel MOTOR =
+      MotorModel.of(200, 0.10, MotorModel.DEFAULT_SERIES_OHM, 0.6, 10, 0.33);
 
   private static double burstK(double currentA, double startK, double seconds) {
     return WindingHeat.afterBurstK(MOTOR, currentA, KG, startK, AIR_K, seconds);

@@ -15,8 +15,8 @@ class PropellerTest {
   private static final double DENSITY = 1.2;
   private static final double VISCOSITY = 1.81e-5;
 
-  private static Propeller table() {
-    return Propeller.ofTable(
+  private static PropellerModel table() {
+    return PropellerModel.ofTable(
         0.127,
         DENSITY / VISCOSITY,
         List.of(
@@ -48,7 +48,7 @@ class PropellerTest {
 
   @Test
   void aSinglePairHoldsEverywhere() {
-    var propeller = Propeller.ofPair(0.127, 0.1283, 0.0592).in(1.225, VISCOSITY);
+    var propeller = PropellerModel.ofPair(0.127, 0.1283, 0.0592).in(1.225, VISCOSITY);
 
     assertThat(propeller.thrustCoefficient(3000)).isEqualTo(0.1283);
     assertThat(propeller.isHeld(3000)).isFalse();
@@ -107,14 +107,14 @@ class PropellerTest {
     var points = List.of(new StaticPoint(600, 0.150, 0.080), new StaticPoint(700, 0.100, 0.080));
 
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> Propeller.ofTable(0.127, 66_000, points))
+        .isThrownBy(() -> PropellerModel.ofTable(0.127, 66_000, points))
         .withMessageStartingWith("rise of thrust with speed from 600 rad/s must be a positive");
   }
 
   @Test
   void refusesAPropellerBetterThanTheory() {
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> Propeller.ofPair(0.127, 0.2, 0.05))
+        .isThrownBy(() -> PropellerModel.ofPair(0.127, 0.2, 0.05))
         .withMessageStartingWith("figure of merit must be from 0 to 1, but is 1.42");
   }
 

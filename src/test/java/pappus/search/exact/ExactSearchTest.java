@@ -7,13 +7,13 @@ import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.Test;
 import pappus.assessment.Assessment;
 import pappus.catalog.Catalog;
-import pappus.catalog.Motor;
-import pappus.catalog.Motor.CirclesNeeded;
-import pappus.catalog.Parts;
+import pappus.part.Motor;
+import pappus.part.Motor.CirclesNeeded;
+import pappus.part.Parts;
 import pappus.ranking.Ranker;
 import pappus.search.Ending;
 import pappus.search.Enumeration;
-import pappus.search.Pool;
+import pappus.search.Incumbents;
 import pappus.search.Question;
 import pappus.shop.SmallShop;
 
@@ -52,7 +52,7 @@ class ExactSearchTest {
     var question = SmallShop.question(SmallShop.few(), "");
     var best = Enumeration.of(question).bestFirst().get(0);
 
-    var found = new ExactSearch(question, 2).run(ROWS, 1, new Pool(), done -> {});
+    var found = new ExactSearch(question, 2).run(ROWS, 1, new Incumbents(), done -> {});
 
     assertThat(found.ending()).isEqualTo(Ending.EFFORT);
     assertThat(found.atMost().orElseThrow()).isGreaterThanOrEqualTo(best.objective());
@@ -109,10 +109,11 @@ class ExactSearchTest {
   }
 
   private static ExactSearch.Found run(Question question, int threads) {
-    return new ExactSearch(question, threads).run(ROWS, Long.MAX_VALUE, new Pool(), done -> {});
+    return new ExactSearch(question, threads)
+        .run(ROWS, Long.MAX_VALUE, new Incumbents(), done -> {});
   }
 
-  private static List<String> enumerated(Question question, Pool all) {
+  private static List<String> enumerated(Question question, Incumbents all) {
     return new Ranker(question, all)
         .rank(ROWS, Ending.MOVES).candidates().stream()
             .map(candidate -> text(candidate.assessment(), candidate.variants()))

@@ -7,8 +7,8 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import pappus.assessment.Assessment;
+import pappus.search.Incumbents;
 import pappus.search.MainParts;
-import pappus.search.Pool;
 import pappus.search.Question;
 import pappus.search.Row;
 import pappus.search.flat.ChocoSearch;
@@ -28,7 +28,7 @@ class OtherSearchesTest {
     for (var seed = 0; seed < CATALOGUES; seed++) {
       var question = RandomQuestions.of(seed);
       var exact = exact(question);
-      var pool = new Pool();
+      var pool = new Incumbents();
 
       new TimefoldSearch(question, MOVES).run(pool, done -> {});
 
@@ -47,7 +47,7 @@ class OtherSearchesTest {
   /** Whether a build is better than the row it would have kept out, or belongs behind rows that leave room for it. */
   private static boolean isMissing(Assessment build, List<Assessment> rows, int apart) {
     for (var row : rows) {
-      if (Pool.BEST_FIRST.compare(build, row) < 0) {
+      if (Incumbents.BEST_FIRST.compare(build, row) < 0) {
         return true;
       }
       if (MainParts.differences(build.build(), row.build()) < apart) {
@@ -82,7 +82,7 @@ class OtherSearchesTest {
 
   private static List<Assessment> exact(Question question) {
     return new ExactSearch(question, 2)
-        .run(ROWS, Long.MAX_VALUE, new Pool(), done -> {}).rows().stream()
+        .run(ROWS, Long.MAX_VALUE, new Incumbents(), done -> {}).rows().stream()
             .map(Row::assessment)
             .toList();
   }

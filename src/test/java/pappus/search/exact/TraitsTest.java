@@ -9,11 +9,11 @@ import java.util.Random;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import pappus.assessment.Assessor;
-import pappus.catalog.Build;
 import pappus.catalog.Catalog;
-import pappus.catalog.Part;
-import pappus.catalog.Role;
 import pappus.compatibility.CompatibilityRule;
+import pappus.part.Build;
+import pappus.part.Part;
+import pappus.part.Role;
 import pappus.search.Question;
 import pappus.shop.SmallShop;
 

@@ -14,7 +14,7 @@ import org.chocosolver.solver.search.strategy.Search;
 import org.chocosolver.solver.variables.IntVar;
 import org.chocosolver.util.ESat;
 import pappus.assessment.Assessment;
-import pappus.catalog.Role;
+import pappus.part.Role;
 
 /** The best build by another's search: Choco's, on a flat model, with the assessment as the last constraint. */
 public final class ChocoSearch {

@@ -8,13 +8,13 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
 import pappus.assessment.Assessment;
-import pappus.assessment.Prospect;
-import pappus.catalog.Board;
-import pappus.catalog.Build;
-import pappus.catalog.Frame;
-import pappus.catalog.Part;
-import pappus.catalog.Role;
+import pappus.assessment.flight.PartialBound;
 import pappus.compatibility.CompatibilityRule;
+import pappus.part.Board;
+import pappus.part.Build;
+import pappus.part.Frame;
+import pappus.part.Part;
+import pappus.part.Role;
 import pappus.search.Question;
 
 /**
@@ -215,10 +215,10 @@ public final class FlatModel {
   }
 
   private static double most(
-      Prospect prospect, double grams, List<OptionalDouble> losses, double dragArea) {
+      PartialBound prospect, double grams, List<OptionalDouble> losses, double dragArea) {
     return losses.stream()
             .mapToDouble(
-                loss -> prospect.figure(new Prospect.Least(grams, 0, 0, loss, dragArea), false))
+                loss -> prospect.figure(new PartialBound.Least(grams, 0, 0, loss, dragArea), false))
             .max()
             .orElse(0)
         * Assessment.OBJECTIVE

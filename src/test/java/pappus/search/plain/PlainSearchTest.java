@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import pappus.assessment.Assessment;
-import pappus.catalog.Build;
+import pappus.part.Build;
 import pappus.ranking.Candidate;
 import pappus.ranking.Ranker;
 import pappus.search.Ending;

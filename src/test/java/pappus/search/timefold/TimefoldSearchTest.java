@@ -12,12 +12,12 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import pappus.assessment.Assessment;
 import pappus.catalog.Catalog;
-import pappus.catalog.Part;
-import pappus.catalog.Role;
+import pappus.part.Part;
+import pappus.part.Role;
 import pappus.search.Ending;
 import pappus.search.Enumeration;
+import pappus.search.Incumbents;
 import pappus.search.Pairs;
-import pappus.search.Pool;
 import pappus.search.Question;
 import pappus.shop.SmallShop;
 
@@ -33,7 +33,7 @@ class TimefoldSearchTest {
     infeasible.set(Role.CAMERA, null);
 
     for (var plan : List.of(feasible, infeasible)) {
-      var pool = new Pool();
+      var pool = new Incumbents();
       var assessment = question.assessor().assess(plan.toBuild());
 
       var score = new BuildScore()
@@ -49,7 +49,7 @@ class TimefoldSearchTest {
   /** Full assertions work every score out again, before and after every change. */
   @Test
   void keepsItsScoresRightAndFindsTheBestOfATinyCatalogue() {
-    var pool = new Pool();
+    var pool = new Incumbents();
     var config = TimefoldSearch.config(1, 800, Duration.ofMinutes(1))
         .withEnvironmentMode(EnvironmentMode.FULL_ASSERT);
 
@@ -65,7 +65,7 @@ class TimefoldSearchTest {
 
   @Test
   void findsEveryCandidateThatEnumerationFindsAndNoneBetter() {
-    var pool = new Pool();
+    var pool = new Incumbents();
 
     assertThat(new TimefoldSearch(question, 4_000).run(pool, done -> {})).isEqualTo(Ending.MOVES);
 
@@ -76,7 +76,7 @@ class TimefoldSearchTest {
   void isNeverBetterThanEnumerationHoweverShort() {
     var limit = Enumeration.of(question).bestFirst().get(0).milliseconds();
     for (var moves : List.of(8, 80, 800)) {
-      var pool = new Pool();
+      var pool = new Incumbents();
       new TimefoldSearch(question, moves).run(pool, done -> {});
       assertThat(pool.bestFirst()).allMatch(found -> found.milliseconds() <= limit);
     }
@@ -85,9 +85,9 @@ class TimefoldSearchTest {
   @Test
   void twoRunsMeetTheSameBuilds() {
     var all = SmallShop.all();
-    var pools = new ArrayList<Pool>();
+    var pools = new ArrayList<Incumbents>();
     for (var run = 0; run < 2; run++) {
-      var pool = new Pool();
+      var pool = new Incumbents();
       new TimefoldSearch(SmallShop.question(all, ""), 1_600).run(pool, done -> {});
       pools.add(pool);
     }
@@ -100,7 +100,7 @@ class TimefoldSearchTest {
   @Test
   void endsAtOnceWhereNothingIsOpen() {
     var only = SmallShop.question(SmallShop.catalog(SmallShop.ONE_BUILD), "");
-    var pool = new Pool();
+    var pool = new Incumbents();
 
     assertThat(new TimefoldSearch(only, 64_000).run(pool, done -> {})).isEqualTo(Ending.MOVES);
 
@@ -110,7 +110,7 @@ class TimefoldSearchTest {
 
   @Test
   void isInterruptedBeforeItBegins() {
-    var pool = new Pool();
+    var pool = new Incumbents();
     var search = new TimefoldSearch(question, 64_000);
     search.stop();
 
@@ -120,7 +120,7 @@ class TimefoldSearchTest {
 
   @Test
   void isInterruptedWhileItRuns() {
-    var pool = new Pool();
+    var pool = new Incumbents();
     var search = new TimefoldSearch(question, 80);
 
     assertThat(search.run(pool, done -> search.stop())).isEqualTo(Ending.INTERRUPTED);
@@ -130,12 +130,12 @@ class TimefoldSearchTest {
   @Test
   void tellsHowManyStartsAreDone() {
     var told = new ArrayList<Long>();
-    new TimefoldSearch(question, 8).run(new Pool(), told::add);
+    new TimefoldSearch(question, 8).run(new Incumbents(), told::add);
 
     assertThat(told).containsExactly(1L, 2L, 3L, 4L, 5L, 6L, 7L, 8L);
   }
 
-  private static List<String> texts(Pool pool) {
+  private static List<String> texts(Incumbents pool) {
     return pool.bestFirst().stream()
         .map(Assessment::build)
         .map(Object::toString)

@@ -1,0 +1,69 @@
+package pappus.answers.build;
+
+import java.util.Locale;
+import pappus.assessment.Assessment;
+import pappus.ranking.Best;
+import pappus.scenario.Goal;
+import pappus.scenario.Scenario;
+import pappus.search.Ending;
+import pappus.search.Proof;
+
+/** What a search for the best build of a scenario says, in sentences. */
+public final class Against {
+  private final boolean isForRange;
+  private final Changes changes;
+
+  public Against(Scenario scenario) {
+    this.isForRange = scenario.goalOrEndurance() == Goal.RANGE;
+    this.changes = new Changes(isForRange, "");
+  }
+
+  /** Where a build stands against the best that was found. */
+  public String of(Assessment assessment, Best best) {
+    if (best.build().isEmpty()) {
+      return nothing(best);
+    }
+    var first = best.build().get();
+    var flies = (best.isProof()
+            ? "The best build of this scenario, proven, reaches "
+            : "The best build found, not proven, reaches ")
+        + Journey.figure(isForRange, Assessment.figure(first.objective()));
+    if (!assessment.isFeasible()) {
+      return flies + "; this one is no candidate." + more(best.reach());
+    }
+    var behind = Assessment.figure(first.objective() - assessment.objective());
+    if (behind <= 0) {
+      return best.isProof()
+          ? "Proven: no other combination in this catalogue does better."
+          : "Nothing better was found; that is no proof." + more(best.reach());
+    }
+    return flies + ", " + changes.amount(behind) + " more." + more(best.reach());
+  }
+
+  /** That nothing keeps every rule and limit, or that nothing was found. */
+  public String nothing(Best best) {
+    return best.isProof()
+        ? "Proven: no combination in this catalogue keeps every rule and limit."
+        : "Nothing was found that keeps every rule and limit; that is no proof."
+            + more(best.reach());
+  }
+
+  /** What is left open where a proof was not reached. */
+  public String more(Proof reach) {
+    if (reach.ending() == Ending.PROVEN) {
+      return "";
+    }
+    var text = new StringBuilder();
+    reach
+        .atMost()
+        .ifPresent(most -> text.append(String.format(
+            Locale.ROOT,
+            " What was not seen reaches %s at most.",
+            changes.amount(Assessment.figure(most)))));
+    if (reach.ending() == Ending.INTERRUPTED) {
+      text.append(" You stopped the search.");
+    }
+    reach.obstacle().ifPresent(why -> text.append(" No proof: ").append(why).append('.'));
+    return text.toString();
+  }
+}

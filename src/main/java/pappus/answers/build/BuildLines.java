@@ -1,0 +1,110 @@
+package pappus.answers.build;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import pappus.assessment.Assessment;
+import pappus.document.Spoken;
+import pappus.fitting.StackPlan;
+import pappus.part.Role;
+import pappus.scenario.Scenario;
+
+/** What is said of a build in every text, each line to be wrapped. */
+public final class BuildLines {
+  /** Parts that a row of a ranking names. */
+  public static final List<Role> NAMED =
+      List.of(Role.FRAME, Role.MOTOR, Role.PROPELLER, Role.BATTERY);
+
+  private BuildLines() {}
+
+  /** Its main parts. */
+  public static String names(Assessment assessment) {
+    return String.join(
+        ", ",
+        NAMED.stream()
+            .flatMap(role -> assessment.build().part(role).stream())
+            .map(part -> Spoken.safe(part.name()))
+            .toList());
+  }
+
+  /** Every part with its id, and where it sits. */
+  public static List<String> details(Assessment assessment) {
+    var lines = new ArrayList<String>();
+    assessment
+        .build()
+        .parts()
+        .forEach((role, part) ->
+            lines.add(role.label() + ": " + Spoken.safe(part.name()) + " [" + part.id() + "]"));
+    lines.addAll(places(assessment));
+    return lines;
+  }
+
+  /** The parts that the row does not name. */
+  public static String accessories(Assessment assessment) {
+    return String.join(
+        ", ",
+        assessment.build().parts().entrySet().stream()
+            .filter(entry -> !NAMED.contains(entry.getKey()))
+            .map(entry ->
+                entry.getKey().label() + " " + Spoken.safe(entry.getValue().name()))
+            .toList());
+  }
+
+  /** Where boards and pack sit. */
+  public static List<String> places(Assessment assessment) {
+    var lines = new ArrayList<String>();
+    assessment.fitting().stackPlan().ifPresent(plan -> lines.add(stack(plan) + "."));
+    assessment
+        .fitting()
+        .placing()
+        .ifPresent(placing -> lines.add(pack(placing.packXMillimetres())));
+    return lines;
+  }
+
+  /** By how much the pack sits before the middle of the motors, mm. */
+  public static String pack(double xMillimetres) {
+    var millimetres = Spoken.number(Math.abs(xMillimetres), 0);
+    return millimetres.equals("0")
+        ? "Pack: its middle is that of the motors."
+        : "Pack: its middle %s mm %s the middle of the motors."
+            .formatted(millimetres, xMillimetres > 0 ? "before" : "behind");
+  }
+
+  private static String stack(StackPlan plan) {
+    var columns = plan.columns().stream()
+        .map(column -> Spoken.safe(column.position().name())
+            + ": "
+            + String.join(
+                " under ",
+                column.layers().stream().map(layer -> layer.what().label()).toList()))
+        .toList();
+    return "Places: "
+        + String.join("; ", columns)
+        + plan.height()
+            .map(height -> "; plates " + Spoken.number(height.millimetres(), 0) + " mm apart")
+            .orElse("; no plate above");
+  }
+
+  /** Never a hundred: a normal sum promises nothing that far out. */
+  public static String chance(Assessment assessment, Scenario scenario) {
+    var chance = assessment.mass().chanceUnder(scenario.massCap());
+    return chance > 0.99 ? "over 99 %" : Spoken.number(100 * chance, 0) + " %";
+  }
+
+  /** Of its prices. */
+  public static String currency(Assessment assessment) {
+    return assessment.cost().lines().get(0).part().price().currency();
+  }
+
+  /** What is at hand and so costs nothing, if anything is. */
+  public static Optional<String> atHand(Assessment assessment) {
+    var taken = assessment.cost().lines().stream()
+        .filter(line -> line.fromHand() > 0)
+        .map(line ->
+            "%s of %s %s".formatted(line.fromHand(), line.pieces(), line.part().id()))
+        .toList();
+    return taken.isEmpty()
+        ? Optional.empty()
+        : Optional.of("At hand, at no cost: " + String.join(", ", taken) + ".");
+  }
+}

@@ -1,0 +1,81 @@
+package pappus.answers.build;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import pappus.assessment.Assessment;
+import pappus.assessment.Heat;
+import pappus.document.Spoken;
+import pappus.scenario.Scenario;
+
+/** Where the work can hurt someone. Common practice; local rules and licensed practice come first. */
+public final class Cautions {
+  private Cautions() {}
+
+  /** Cautions for a build, at the places they matter. */
+  public static List<String> of(Assessment assessment, Scenario scenario) {
+    var cautions = new ArrayList<String>();
+    cautions.add(
+        "Estimates: nothing of this build was measured. Weigh it, fly it gently, and plan with the lower figure.");
+    cautions.add(
+        "Bench: propellers off until the last step; check polarity with a meter; first power through a current limiter.");
+    assessment
+        .build()
+        .battery()
+        .ifPresent(
+            pack -> cautions.add(
+                "Pack: choose "
+                    + pack.chemistry().label()
+                    + " on the charger, stay with it, charge at 1 C at most unless its maker says more; never charge a puffed, dented or over-drained pack."));
+    heat(assessment, scenario).ifPresent(cautions::add);
+    cautions.add(
+        "Video: never power a transmitter without its antenna; permitted power and channel are local law.");
+    cautions.add(
+        "Flight: first hover in the open, low, for one minute; check the failsafe with propellers off. A mass below a cap ("
+            + Spoken.safe(scenario.massCap().rule())
+            + ") is neither harmless nor exempt from airspace, privacy and registration rules: those are yours to check.");
+    return cautions;
+  }
+
+  /** For answers that compare builds: {@link #of} has all that goes with one. */
+  public static String brief() {
+    return "Estimates: nothing of this was measured. " + general();
+  }
+
+  /** For answers that rest on measurements. */
+  public static String general() {
+    return "Packs, propellers and radio power can hurt: assess prints the cautions that go with a build, and local rules come first.";
+  }
+
+  /** How warm windings get, and what that rests on. */
+  public static Optional<String> windings(Assessment assessment, Scenario scenario) {
+    return assessment
+        .flight()
+        .map(flight -> Heat.of(scenario, assessment))
+        .map(heat -> "Windings: " + reached(heat) + " (" + Heat.ASSUMPTION + ").");
+  }
+
+  private static Optional<String> heat(Assessment assessment, Scenario scenario) {
+    return assessment
+        .flight()
+        .map(flight -> Heat.of(scenario, assessment))
+        .filter(Heat::isHigh)
+        .map(
+            heat -> "Motors: windings are estimated to reach "
+                + reached(heat)
+                + ", to a factor of two; above 100 °C keep bursts short and feel the motors after the first minutes (common practice).");
+  }
+
+  private static String reached(Heat heat) {
+    return celsius(heat.steadyCelsius())
+        + " in steady flight and "
+        + celsius(heat.burstCelsius())
+        + " after "
+        + Spoken.number(heat.burstSeconds(), 0)
+        + " s of full throttle";
+  }
+
+  private static String celsius(double celsius) {
+    return Spoken.number(celsius, 0) + " °C" + (Heat.isAtLimit(celsius) ? " or more" : "");
+  }
+}

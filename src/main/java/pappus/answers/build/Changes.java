@@ -1,0 +1,247 @@
+package pappus.answers.build;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import pappus.assessment.Assessment;
+import pappus.assessment.Finding;
+import pappus.assessment.Limit;
+import pappus.change.BestSwaps;
+import pappus.change.Changed;
+import pappus.change.Rates;
+import pappus.change.Saving;
+import pappus.change.Savings;
+import pappus.change.Swap;
+import pappus.document.Spoken;
+import pappus.part.Part;
+import pappus.scenario.Goal;
+import pappus.scenario.Scenario;
+
+/** What a change does to a build, in sentences. */
+public final class Changes {
+  private static final double LEAST_GRAMS = 0.05;
+  private static final long LEAST_CENTS = 50;
+
+  private final boolean isForRange;
+  private final String currency;
+
+  /**
+   * @param scenario says what builds are ranked by: a base that does not fly cannot
+   * @param base the build that changes
+   */
+  public Changes(Scenario scenario, Assessment base) {
+    this(scenario.goalOrEndurance() == Goal.RANGE, Reasons.currency(base));
+  }
+
+  /**
+   * @param isForRange whether builds are ranked by metres over ground, else by seconds in the air
+   * @param currency of prices
+   */
+  public Changes(boolean isForRange, String currency) {
+    this.isForRange = isForRange;
+    this.currency = currency;
+  }
+
+  /** What a gram and a watt are worth. */
+  public String rates(Rates rates) {
+    return "One gram more costs "
+        + amount(rates.perGram())
+        + ", one watt more beside the motors "
+        + amount(rates.perWatt())
+        + ".";
+  }
+
+  /** What money is worth. */
+  public String money(Optional<Swap> forMoney, Optional<Swap> toGiveUp) {
+    var gain = forMoney
+        .map(swap -> "Most for the money: "
+            + swapped(swap)
+            + " "
+            + longer(swap.gained())
+            + " for "
+            + price(swap.centsMore())
+            + " more, "
+            + amount(swap.gained() / (swap.centsMore() / 100.0))
+            + " for each "
+            + currency
+            + ".")
+        .orElse("No part swapped for a dearer one flies " + (isForRange ? "farther." : "longer."));
+    return toGiveUp
+        .map(swap -> gain
+            + " Cheapest to give up: "
+            + swapped(swap)
+            + " saves "
+            + price(-swap.centsMore())
+            + (swap.gained() < 0
+                ? " for " + amount(-swap.gained()) + "."
+                : " and flies no " + (isForRange ? "less far." : "shorter.")))
+        .orElse(gain);
+  }
+
+  /** The best swap of a role, and a longer flight that breaks something. */
+  public String best(BestSwaps swaps) {
+    var text = new StringBuilder(swaps.role().label());
+    text.append(": ");
+    if (swaps.best().isPresent()) {
+      text.append(swap(swaps.best().get()));
+    } else {
+      text.append(
+          swaps.tried() == 1
+              ? "the other one breaks something."
+              : "each of the other %s breaks something.".formatted(swaps.tried()));
+    }
+    swaps
+        .tempting()
+        .ifPresent(swap -> text.append(" %s would fly %s, but breaks %s."
+            .formatted(
+                Spoken.safe(swap.part().name()),
+                longer(swap.gained()),
+                broken(swap.assessment()))));
+    return text.toString();
+  }
+
+  /** A swap that breaks nothing. */
+  public String swap(Swap swap) {
+    return swapped(swap) + ": " + String.join(", ", effects(swap)) + alongside(swap.alongside())
+        + ".";
+  }
+
+  /** What a swap changes, the flight first. */
+  public List<String> effects(Swap swap) {
+    var effects = new ArrayList<String>();
+    effects.add(longer(swap.gained()));
+    if (Math.abs(swap.gramsMore()) >= LEAST_GRAMS) {
+      effects.add(grams(swap.gramsMore()));
+    }
+    effects.add(
+        Math.abs(swap.centsMore()) < LEAST_CENTS
+            ? "at the same price"
+            : price(Math.abs(swap.centsMore())) + (swap.centsMore() > 0 ? " dearer" : " cheaper"));
+    return effects;
+  }
+
+  /** What has to change along with a swap. */
+  public String alongside(List<Changed> changes) {
+    if (changes.isEmpty()) {
+      return "";
+    }
+    return "; with it "
+        + String.join(
+            ", ",
+            changes.stream()
+                .map(change -> change
+                    .after()
+                    .map(part -> change.role().label() + " " + Spoken.safe(part.name()))
+                    .orElse("no " + change.role().label()))
+                .toList());
+  }
+
+  /** Where grams can be saved. */
+  public String saving(Saving saving) {
+    var grams = Spoken.number(saving.grams(), 1) + " g lighter";
+    return switch (saving.way()) {
+      case SHORTER_WIRES ->
+        "%s mm off the %s: %s, %s, at no cost."
+            .formatted(
+                Spoken.number(Savings.WIRE_MM, 0), saving.what(), grams, longer(saving.gained()));
+      case SMALLER_PLUG ->
+        "plug %s on pack and lead: %s, %s; its ratings hold the currents computed here."
+            .formatted(saving.what(), grams, longer(saving.gained()));
+      case TITANIUM_SCREWS ->
+        "titanium in place of steel for the %s: %s, %s; never aluminium for motors."
+            .formatted(saving.what(), grams, longer(saving.gained()));
+      case SWAP ->
+        saving.swap().map(this::swap).map(text -> saving.what() + ": " + text).orElse("");
+    };
+  }
+
+  private static String swapped(Swap swap) {
+    return Spoken.safe(swap.part().name())
+        + swap.base()
+            .build()
+            .part(swap.role())
+            .map(Part::name)
+            .map(name -> " in place of " + Spoken.safe(name))
+            .orElse("");
+  }
+
+  /** The first rule or limit that a build breaks, in words; others are counted. */
+  public static String broken(Assessment assessment) {
+    return first(everyBroken(assessment));
+  }
+
+  /** The same of what a swap breaks that was not broken before. */
+  public static String broken(Swap swap) {
+    return first(everyBroken(swap));
+  }
+
+  private static String first(List<String> broken) {
+    return broken.get(0) + (broken.size() == 1 ? "" : " and %s more".formatted(broken.size() - 1));
+  }
+
+  /** Every rule and limit that a build breaks, in words. */
+  public static String allBroken(Assessment assessment) {
+    return String.join("; ", everyBroken(assessment));
+  }
+
+  /** Every rule and limit that a swap breaks and that were not broken before, in words. */
+  public static String allBroken(Swap swap) {
+    return String.join("; ", everyBroken(swap));
+  }
+
+  private static List<String> everyBroken(Assessment assessment) {
+    return broken(
+        assessment.broken(),
+        assessment.limits().stream().filter(limit -> !limit.met()).toList(),
+        assessment.whyNoFlight());
+  }
+
+  private static List<String> everyBroken(Swap swap) {
+    return broken(
+        swap.broken(),
+        swap.missed(),
+        swap.grounds() ? swap.assessment().whyNoFlight() : Optional.empty());
+  }
+
+  private static List<String> broken(
+      List<Finding> rules, List<Limit> limits, Optional<String> whyNoFlight) {
+    var broken = new ArrayList<String>();
+    rules.forEach(finding -> broken.add("a rule (" + Reasons.said(finding) + ")"));
+    limits.forEach(limit -> broken.add("a limit (" + Reasons.broken(limit) + ")"));
+    whyNoFlight.ifPresent(why -> broken.add("the physics (" + Spoken.safe(why) + ")"));
+    return broken.isEmpty() ? List.of("nothing") : broken;
+  }
+
+  /** More or less flight. */
+  public String longer(double gained) {
+    if (Math.abs(gained) < 0.05) {
+      return isForRange ? "as far" : "as long";
+    }
+    return amount(Math.abs(gained))
+        + (isForRange
+            ? (gained > 0 ? " farther" : " less far")
+            : gained > 0 ? " longer" : " shorter");
+  }
+
+  private static String grams(double more) {
+    return Spoken.number(Math.abs(more), Math.abs(more) < 10 ? 1 : 0)
+        + (more > 0 ? " g heavier" : " g lighter");
+  }
+
+  private String price(long cents) {
+    return Spoken.price(cents, currency);
+  }
+
+  /** Seconds, from a minute on minutes; metres, from a thousand on kilometres. */
+  public String amount(double figure) {
+    var size = Math.abs(figure);
+    if (isForRange) {
+      return size >= 1000
+          ? Spoken.number(figure / 1000, 1) + " km"
+          : Spoken.number(figure, size < 10 ? 1 : 0) + " m";
+    }
+    return size >= 60
+        ? Spoken.number(figure / 60, 1) + " min"
+        : Spoken.number(figure, size < 10 ? 1 : 0) + " s";
+  }
+}

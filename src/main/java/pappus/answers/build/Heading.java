@@ -1,0 +1,97 @@
+package pappus.answers.build;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import pappus.document.Spoken;
+import pappus.scenario.Goal;
+import pappus.scenario.Outlook;
+import pappus.scenario.PackAge;
+import pappus.scenario.Scenario;
+
+/** What a scenario asks for, at the head of an answer. */
+public final class Heading {
+  private Heading() {}
+
+  /** Its name, its note, its limits, and what is not as usual; each to be wrapped. */
+  public static List<String> of(Scenario scenario) {
+    var lines = new ArrayList<String>();
+    lines.add(scenario.name());
+    lines.add(Spoken.safe(scenario.note()));
+    lines.add(limits(scenario));
+    var unusual = unusual(scenario);
+    if (!unusual.isEmpty()) {
+      lines.add("Counted with " + String.join("; ", unusual) + ".");
+    }
+    if (scenario.outlookOrExpected() == Outlook.CAUTIOUS) {
+      lines.add(
+          "Cautious: every uncertain figure of a part counts half its deviation worse than is told below, except the thrust coefficient; limits too are judged so. Bands and what to plan with are by the likeliest figures.");
+    }
+    return lines;
+  }
+
+  /** Its name and its limits, for answers that follow a ranking. */
+  public static List<String> brief(Scenario scenario) {
+    var lines = new ArrayList<String>();
+    lines.add(scenario.name() + ": " + limits(scenario));
+    var unusual = unusual(scenario);
+    if (!unusual.isEmpty()) {
+      lines.add("Counted with " + String.join("; ", unusual) + ".");
+    }
+    return lines;
+  }
+
+  private static String limits(Scenario scenario) {
+    var cap = scenario.massCap();
+    return (cap.strict() ? "Below " : "At most ")
+        + Spoken.number(cap.grams(), 1)
+        + " g ("
+        + Spoken.safe(cap.rule())
+        + ") with "
+        + Spoken.number(100 * cap.confidenceOrUsual(), 0)
+        + " % confidence; thrust over weight at least "
+        + Spoken.number(scenario.leastThrustToWeight(), 1)
+        + (scenario.budget() == null ? "" : "; budget " + Spoken.price(scenario.budget()))
+        + "; "
+        + Spoken.number(scenario.air().altitudeMetres(), 0)
+        + " m"
+        + (scenario.goalOrEndurance() == Goal.RANGE ? "; ranked by range over ground." : ".");
+  }
+
+  /** What is not as usual. */
+  public static List<String> unusual(Scenario scenario) {
+    var unusual = new ArrayList<String>();
+    var air = scenario.air();
+    var flight = scenario.flight();
+    if (air.temperatureCelsius() != null) {
+      unusual.add("air of " + Spoken.number(air.temperatureCelsius(), 0) + " °C");
+    }
+    if (flight.windMetresPerSecond() != null && flight.windMetresPerSecond() > 0) {
+      unusual.add("wind of " + Spoken.number(flight.windMetresPerSecond(), 1) + " m/s");
+    }
+    if (air.packTemperatureCelsius() != null) {
+      unusual.add("packs of " + Spoken.number(air.packTemperatureCelsius(), 0) + " °C at take-off");
+    }
+    if (flight.packAgeOrNew() != PackAge.NEW) {
+      unusual.add(flight.packAgeOrNew().name().toLowerCase(Locale.ROOT) + " packs");
+    }
+    if (flight.chargedToVoltsPerCell() != null) {
+      unusual.add("packs charged to " + Spoken.number(flight.chargedToVoltsPerCell(), 2)
+          + " V a cell at most");
+    }
+    if (flight.reserve() != null) {
+      unusual.add(Spoken.number(100 * flight.reserve(), 0) + " % of the charge kept");
+    }
+    if (flight.landingVoltsPerCell() != null) {
+      unusual.add("landing at " + Spoken.number(flight.landingVoltsPerCell(), 2) + " V a cell");
+    }
+    if (flight.thrustLost() != null) {
+      unusual.add(
+          Spoken.number(100 * flight.thrustLost(), 0) + " % of the thrust lost to arms and body");
+    }
+    if (scenario.payloadGrams() > 0) {
+      unusual.add(Spoken.number(scenario.payloadGrams(), 0) + " g of payload");
+    }
+    return unusual;
+  }
+}

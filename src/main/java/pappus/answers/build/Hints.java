@@ -1,0 +1,98 @@
+package pappus.answers.build;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import pappus.assessment.Assessment;
+import pappus.assessment.Disbelief;
+import pappus.assessment.flight.Course;
+import pappus.assessment.flight.FlightEstimate;
+import pappus.part.Build;
+import pappus.physics.motor.PartLoadLaw;
+
+/** What the reader should know about the numbers of a flight. */
+public final class Hints {
+  /** So near to its top speed a flight is worth a word. */
+  private static final double NEAR_TOP_SPEED = 0.7;
+
+  private Hints() {}
+
+  /** Of a build; none where it does not fly. */
+  public static List<String> of(Assessment assessment) {
+    var hints = new ArrayList<String>();
+    assessment.flight().ifPresent(flight -> {
+      assessment.disbelief().forEach(disbelief -> hints.add(words(disbelief)));
+      if (flight.powerFactor() != 1) {
+        hints.add(String.format(
+            Locale.ROOT,
+            "The propellers' power counts %.2f times what is computed, by flights of your own.",
+            flight.powerFactor()));
+      }
+      hints.addAll(knownBadly(assessment.build(), flight));
+      flight
+          .course()
+          .ifPresent(course -> hints.addAll(course(
+              course, assessment.build().frame().orElseThrow().dragAreaSquareMetres() == null)));
+    });
+    return hints;
+  }
+
+  private static String words(Disbelief disbelief) {
+    return switch (disbelief) {
+      case EFFICIENCY ->
+        "The efficiency in hover is outside what such aircraft reach: distrust these numbers.";
+      case LONG_HOVER ->
+        "No aircraft below 250 g is known to hover longer than 48 minutes: distrust these numbers.";
+      case LONG_FLIGHT ->
+        "No aircraft below 250 g is known to hover longer than 48 minutes, which makes 53 at the best airspeed: distrust these numbers.";
+      case THRUST ->
+        "Thrust over weight above 10 below 250 g is more than such aircraft reach: distrust it.";
+    };
+  }
+
+  /** Numbers of the build that are known less well than others. */
+  private static List<String> knownBadly(Build build, FlightEstimate flight) {
+    var hints = new ArrayList<String>();
+    if (build.propeller().orElseThrow().test() == null) {
+      hints.add(
+          "The propeller is known by its size alone; its coefficients are worked out from blade elements.");
+    } else if (flight.hover().isHeld() || flight.full().isHeld()) {
+      hints.add(
+          "The propeller turns outside the speeds it was tested at; the nearest value is held.");
+    }
+    if (build.board().orElseThrow().controllerLoss() == null
+        && flight.volts() > 0
+        && !PartLoadLaw.isInsideEvidence(
+            flight.volts(), flight.rotor().motor().referenceResistanceOhm())) {
+      hints.add(
+          "The loss of the speed controllers was measured at 7.4 to 11.1 V and 0.11 to 0.34 Ω; this build is outside.");
+    }
+    return hints;
+  }
+
+  /** How far the numbers of a course can be trusted. */
+  private static List<String> course(Course course, boolean isDragAssumed) {
+    var hints = new ArrayList<String>();
+    if (isDragAssumed) {
+      hints.add(
+          "The frame's drag area is not known: 0.005 m² is assumed, an engineering estimate.");
+    }
+    var stretches = course.stretches();
+    if (stretches.stream().anyMatch(stretch -> stretch.cruise().isClamped())) {
+      hints.add(
+          "Forward flight is not counted below 0.914 of the power of hover: theory promised less, but multirotors were not seen to need less.");
+    }
+    if (stretches.stream().anyMatch(stretch -> stretch.cruise().isHeld())) {
+      hints.add(
+          "In forward flight the propeller turns outside the speeds it was tested at; the nearest value is held.");
+    }
+    var fastest = stretches.stream()
+        .mapToDouble(stretch -> stretch.cruise().airspeedMPerS())
+        .max();
+    if (fastest.orElse(0) > NEAR_TOP_SPEED * course.topSpeedMPerS()) {
+      hints.add(
+          "The top speed is an upper bound: propellers lose thrust near their pitch speed, which static tests do not show; so near to it the numbers flatter.");
+    }
+    return hints;
+  }
+}

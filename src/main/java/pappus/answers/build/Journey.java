@@ -1,0 +1,162 @@
+package pappus.answers.build;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import pappus.assessment.flight.Course;
+import pappus.assessment.flight.FlightEstimate;
+import pappus.assessment.flight.Speeds;
+import pappus.assessment.flight.Stretch;
+import pappus.document.Spoken;
+import pappus.physics.flight.ForwardFlight;
+import pappus.scenario.Flight.Style;
+
+/** What is flown where it is not hover, in sentences. */
+public final class Journey {
+  private static final double FAR_METRES = 10_000;
+
+  private Journey() {}
+
+  /**
+   * Sentences on a flight; none on a hover.
+   *
+   * @param planWith share of the kilometres to plan with, 0 to 1
+   */
+  public static List<String> of(FlightEstimate flight, double planWith) {
+    var sentences = new ArrayList<String>();
+    flight.course().ifPresent(course -> {
+      sentences.add(flown(course));
+      range(flight, course, planWith).ifPresent(sentences::add);
+    });
+    flight.speeds().ifPresent(found -> {
+      sentences.add(speeds(found));
+      if (found.isRangeFlattered()
+          && flight.course().filter(Course::coversGround).isPresent()) {
+        sentences.add(
+            "Best range takes %s of the power of hover here, where multirotors were seen to need %s: expect fewer kilometres."
+                .formatted(
+                    Spoken.number(found.bestRangeOfHover(), 2), ForwardFlight.BEST_RANGE_OF_HOVER));
+      }
+    });
+    return sentences;
+  }
+
+  /** Power against airspeed, in a sentence; empty for a hover. */
+  public static Optional<String> power(FlightEstimate flight) {
+    return flight
+        .speeds()
+        .filter(speeds -> !speeds.curve().isEmpty())
+        .map(speeds -> "Power in level flight, calm air: "
+            + speeds.curve().stream()
+                .filter(step -> step.airspeedMPerS() % 4 == 0)
+                .map(step -> "%s W at %s"
+                    .formatted(
+                        Spoken.number(step.watts(), 0), Spoken.number(step.airspeedMPerS(), 0)))
+                .collect(Collectors.joining(", "))
+            + " m/s.");
+  }
+
+  private static String flown(Course course) {
+    var first = course.stretches().get(0);
+    return switch (course.style()) {
+      case HOVER -> throw new IllegalStateException("A hover has no course.");
+      case LOITER ->
+        "It circles at %s m/s through the air."
+            .formatted(Spoken.number(first.cruise().airspeedMPerS(), 1));
+      case CRUISE ->
+        course.stretches().size() == 1
+            ? "It flies out and back in calm air at %s m/s."
+                .formatted(Spoken.number(first.cruise().airspeedMPerS(), 1))
+            : "It flies out against the wind at %s, and back with it at %s."
+                .formatted(speeds(first), speeds(course.stretches().get(1)));
+      case PROFILE -> profile(course);
+    };
+  }
+
+  private static String profile(Course course) {
+    var legs = new ArrayList<String>();
+    for (var stretch : course.stretches()) {
+      legs.add(stretch.where().replace("on leg", "leg")
+          + " at "
+          + (stretch.coversGround()
+              ? speeds(stretch)
+              : Spoken.number(stretch.cruise().airspeedMPerS(), 1)
+                  + " m/s through the air over a spot")
+          + ", "
+          + Spoken.number(stretch.seconds(), 0)
+          + " s");
+    }
+    return "The legs are flown in turn, over and over until the flight ends: %s."
+        .formatted(String.join("; ", legs));
+  }
+
+  private static String speeds(Stretch stretch) {
+    return "%s m/s through the air, %s over ground"
+        .formatted(
+            Spoken.number(stretch.cruise().airspeedMPerS(), 1),
+            Spoken.number(stretch.groundSpeedMPerS(), 1));
+  }
+
+  private static Optional<String> range(FlightEstimate flight, Course course, double planWith) {
+    var metres = course.rangeMetres();
+    if (!course.coversGround() || metres <= 0) {
+      return Optional.empty();
+    }
+    var all = kilometres(metres) + " km over ground in all";
+    return Optional.of(
+        switch (course.style()) {
+          case CRUISE ->
+            all
+                + ": turn round after "
+                + turnRound(course, planWith).orElseThrow()
+                + " km, half of those to plan with.";
+          default -> all + rounds(flight.endurance().seconds() / course.roundSeconds());
+        });
+  }
+
+  /**
+   * Kilometres after which a flight out and back turns round; empty for any other.
+   *
+   * @param planWith share of the kilometres to plan with, 0 to 1
+   */
+  public static Optional<String> turnRound(Course course, double planWith) {
+    return course.style() == Style.CRUISE && course.rangeMetres() > 0
+        ? Optional.of(atMost(planWith * course.rangeMetres() / 2))
+        : Optional.empty();
+  }
+
+  private static String rounds(double rounds) {
+    return rounds < 1
+        ? ": not one round is completed."
+        : ", in " + Spoken.number(rounds, 1) + " rounds.";
+  }
+
+  private static String speeds(Speeds speeds) {
+    return "In calm air it stays up longest at %s m/s with %s W and gets farthest at %s m/s with %s W; its top speed is at most %s m/s."
+        .formatted(
+            Spoken.number(speeds.bestEnduranceMPerS(), 1),
+            Spoken.number(speeds.bestEnduranceW(), 0),
+            Spoken.number(speeds.bestRangeMPerS(), 1),
+            Spoken.number(speeds.bestRangeW(), 0),
+            Spoken.number(speeds.topMPerS(), 0));
+  }
+
+  /** Kilometres to the tenth, below ten to the twentieth. */
+  public static String kilometres(double metres) {
+    return metres >= FAR_METRES
+        ? Spoken.number(metres / 1000, 1)
+        : Spoken.number(StrictMath.rint(metres / 50) / 20, 2);
+  }
+
+  /** Rounded down, for what somebody relies on. */
+  public static String atMost(double metres) {
+    var step = metres >= FAR_METRES ? 100 : 50;
+    return kilometres(StrictMath.floor(metres / step) * step);
+  }
+
+  /** What builds are ranked by, with its unit: minutes, or kilometres for the goal of range. */
+  public static String figure(boolean isForRange, double figure) {
+    return isForRange ? kilometres(figure) + " km" : Spoken.minutes(figure) + " min";
+  }
+}

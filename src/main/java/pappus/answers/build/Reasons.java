@@ -1,0 +1,304 @@
+package pappus.answers.build;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import pappus.assessment.Assessment;
+import pappus.assessment.Finding;
+import pappus.assessment.Limit;
+import pappus.assessment.flight.FlightEstimate;
+import pappus.compatibility.Verdict;
+import pappus.document.Spoken;
+import pappus.doubt.Band;
+import pappus.evidence.BuildFigures;
+import pappus.evidence.Figure;
+import pappus.part.Build;
+import pappus.part.Kind;
+import pappus.part.Part;
+import pappus.part.Role;
+import pappus.physics.flight.Ending;
+import pappus.physics.flight.ThrottleLimit;
+import pappus.quantity.Sentence;
+import pappus.ranking.Candidate;
+
+/** Why a build stands where it stands, in sentences. */
+public final class Reasons {
+  private static final int MOST_TWINS = 3;
+
+  /** Figures that count otherwise than stated are told from so much on. */
+  private static final double TOLD_CHANGE = 0.01;
+
+  private Reasons() {}
+
+  /** Which limit has the least room. */
+  public static String binding(Assessment assessment) {
+    return assessment
+        .tightest()
+        .map(limit -> limit.met()
+            ? "The limit with the least room is " + limit.label() + ": " + room(limit) + "."
+            : "Broken: " + broken(limit) + ".")
+        .orElse("Nothing could be computed.");
+  }
+
+  /** How much room a limit leaves. */
+  public static String room(Limit limit) {
+    return amount(limit, limit.margin())
+        + " left of "
+        + amount(limit, limit.bound())
+        + (limit.most() ? "" : " at least");
+  }
+
+  /** What is wrong with a broken limit, with both numbers. */
+  public static String broken(Limit limit) {
+    return limit.label()
+        + " is "
+        + amount(limit, limit.value())
+        + ", but must be at "
+        + (limit.most() ? "most " : "least ")
+        + amount(limit, limit.bound());
+  }
+
+  private static String amount(Limit limit, double value) {
+    var decimals = limit.isCount() ? 0 : Math.abs(value) >= 100 ? 1 : 2;
+    var number = Spoken.number(value, decimals);
+    if (limit.isCount() && Math.abs(value) == 1) {
+      return number + " piece";
+    }
+    return limit.unit().isEmpty() ? number : number + " " + limit.unit();
+  }
+
+  /** What ends the flight, and on which of several stretches. */
+  public static String ending(FlightEstimate flight) {
+    var sentence = ending(flight.endurance().ending(), flight.course().isEmpty());
+    var course = flight.course().filter(flown -> flown.stretches().size() > 1);
+    if (course.isEmpty() || course.get().endsOn().isEmpty()) {
+      return sentence;
+    }
+    var where = course.get().stretches().get(course.get().endsOn().getAsInt()).where();
+    return sentence.substring(0, sentence.length() - 1) + ", " + where + ".";
+  }
+
+  private static String ending(Ending ending, boolean hovers) {
+    return switch (ending) {
+      case RESERVE -> "The flight ends at the charge kept in reserve.";
+      case LANDING_VOLTS ->
+        "The flight ends at the volts for landing, before the reserve is reached.";
+      case FULL_DUTY ->
+        "The flight ends when full throttle no longer holds the "
+            + (hovers ? "hover." : "airspeed.");
+      case MOTOR_CURRENT -> "There is no flight: the motors' continuous current is passed.";
+      case CONTROLLER_CURRENT ->
+        "There is no flight: the controllers' continuous current is passed.";
+      case PACK_CURRENT -> "The flight ends at the continuous current of the pack.";
+      case CONNECTOR_CURRENT -> "The flight ends at the continuous current of the plug.";
+      case LEAD_CURRENT -> "The flight ends at the continuous current of the leads.";
+      case UNDELIVERABLE -> "The flight ends when the pack cannot deliver the power any more.";
+      case TIME -> "The flight ends with the time asked for.";
+      case WIND -> "There is no flight: the wind does not let it progress over ground.";
+    };
+  }
+
+  /** What the throttle is capped by, if it is. */
+  public static Optional<String> cap(FlightEstimate flight) {
+    var full = flight.full();
+    if (full.limit() == ThrottleLimit.FULL_DUTY) {
+      return Optional.empty();
+    }
+    var what = switch (full.limit()) {
+      case FULL_DUTY -> "nothing";
+      case MOTOR -> "the motors' burst current";
+      case CONTROLLER -> "the controllers' burst current";
+      case PACK -> "the pack's burst current";
+      case CONNECTOR -> "the plug's burst current";
+      case LEAD -> "the leads' burst current";
+      case FLOOR_VOLTS -> "the floor volts of the pack";
+    };
+    var cannotBeSet = full.limit() == ThrottleLimit.PACK
+        || full.limit() == ThrottleLimit.CONNECTOR
+        || full.limit() == ThrottleLimit.LEAD;
+    return Optional.of(String.format(
+        Locale.ROOT,
+        "Full throttle is judged at %.0f %% of full opening, where %s is met%s.",
+        full.duty() * 100,
+        what,
+        cannotBeSet ? "; no setting holds that, so mind the stick" : "; set the board to hold it"));
+  }
+
+  /** Which parts could stand in the place of one, since they are the same in every number; a few of many. */
+  public static String twins(Part part, List<Part> others) {
+    var names = new ArrayList<String>();
+    others.stream()
+        .limit(MOST_TWINS)
+        .forEach(
+            other -> names.add(Spoken.safe(other.name()) + " (" + Spoken.safe(other.id()) + ")"));
+    var more = others.size() - names.size();
+    return Spoken.safe(part.name())
+        + " is the same in every number as "
+        + String.join(", ", names)
+        + (more > 0 ? " and " + more + " more: take any." : ": take either.");
+  }
+
+  /** Why a candidate stands before the next one. */
+  public static String standing(Candidate candidate, Candidate next) {
+    var mine = candidate.assessment();
+    var theirs = next.assessment();
+    var gained = Assessment.figure(mine.objective() - theirs.objective());
+    var forRange = mine.flight().filter(FlightEstimate::isForRange).isPresent();
+    var hovers = mine.flight().filter(flight -> flight.course().isPresent()).isEmpty();
+    var text = new StringBuilder("Ahead of the next by ");
+    text.append(
+        forRange
+            ? Spoken.number(gained, gained < 10 ? 1 : 0) + " m"
+            : gained >= 60
+                ? Spoken.minutes(gained) + " min"
+                : Spoken.number(gained, gained < 10 ? 1 : 0) + " s");
+    var facts = new ArrayList<String>();
+    compare(facts, theirs.mass().grams() - mine.mass().grams(), 0.5, 0, " g lighter", " g heavier");
+    if (mine.flight().isPresent() && theirs.flight().isPresent()) {
+      compare(
+          facts,
+          theirs.flight().get().flownW() - mine.flight().get().flownW(),
+          0.05,
+          1,
+          hovers ? " W less in hover" : " W less in flight",
+          hovers ? " W more in hover" : " W more in flight");
+    }
+    compare(
+        facts,
+        (theirs.cost().cents() - mine.cost().cents()) / 100.0,
+        0.5,
+        0,
+        " " + currency(mine) + " cheaper",
+        " " + currency(mine) + " dearer");
+    var changed = List.of(Role.FRAME, Role.MOTOR, Role.PROPELLER, Role.BATTERY).stream()
+        .filter(role -> !mine.build()
+            .part(role)
+            .map(Part::id)
+            .equals(theirs.build().part(role).map(Part::id)))
+        .map(Role::label)
+        .toList();
+    if (!facts.isEmpty()) {
+      text.append(": ").append(String.join(", ", facts));
+    }
+    text.append("; differs in ").append(String.join(", ", changed)).append('.');
+    var doubt = candidate.band().deviationOfDifference(next.band());
+    if (Math.abs(candidate.band().estimate() - next.band().estimate()) < doubt) {
+      text.append(" The difference is within the doubt.");
+    }
+    return text.toString();
+  }
+
+  private static void compare(
+      List<String> facts, double better, double least, int decimals, String good, String bad) {
+    if (Math.abs(better) >= least) {
+      facts.add(Spoken.number(Math.abs(better), decimals) + (better > 0 ? good : bad));
+    }
+  }
+
+  /** Of its prices. */
+  public static String currency(Assessment assessment) {
+    return assessment.cost().lines().isEmpty()
+        ? ""
+        : assessment.cost().lines().get(0).part().price().currency();
+  }
+
+  /** What makes the endurance unsure, the largest first, and what measurement would help. */
+  public static String doubt(Band band) {
+    var largest =
+        band.largestFirst().stream().limit(2).map(one -> one.doubt().label()).toList();
+    var text = new StringBuilder("The band is ±" + percent(band.halfWidth())
+        + " %; most of it comes from " + String.join(" and ", largest) + ".");
+    // What leaves the band as it is told is not worth a word.
+    var worth = band.worthMeasuring().stream()
+        .filter(one -> !percent(band.halfWidthAfter(one)).equals(percent(band.halfWidth())))
+        .toList();
+    for (var i = 0; i < worth.size(); i++) {
+      var after = percent(band.halfWidthAfter(worth.get(i)));
+      text.append(
+          i == 0
+              ? " " + Spoken.sentence(worth.get(i).label()) + " would take it to ±" + after + " %"
+              : ", " + worth.get(i).label() + " to ±" + after + " %");
+    }
+    return text.append(worth.isEmpty() ? "" : ".").toString();
+  }
+
+  private static String percent(double share) {
+    return Spoken.number(100 * share, 0);
+  }
+
+  /** Figures of a build that count otherwise than their records state, and why. */
+  public static List<String> counted(Build build) {
+    return BuildFigures.of(build).all(build).stream()
+        .filter(one -> Math.abs(one.figure().change() - 1) >= TOLD_CHANGE)
+        .map(one -> counted(one.part(), one.figure()))
+        .toList();
+  }
+
+  /** The same in one line; empty if all count as stated. */
+  public static Optional<String> countedBriefly(Build build) {
+    var changes = BuildFigures.of(build).all(build).stream()
+        .map(BuildFigures.Of::figure)
+        .filter(figure -> Math.abs(figure.change() - 1) >= TOLD_CHANGE)
+        .map(figure -> String.format(
+            Locale.ROOT,
+            "%s %s as %s",
+            figure.name(),
+            figure(figure.stated().orElse(figure.counted()), figure.unit()),
+            figure(figure.counted(), "")))
+        .toList();
+    return changes.isEmpty()
+        ? Optional.empty()
+        : Optional.of("Drawn toward their class: " + String.join(", ", changes) + ".");
+  }
+
+  private static String counted(Part part, Figure figure) {
+    return String.format(
+        Locale.ROOT,
+        "%s: its %s of %s counts as %s: %s %% doubt against %s %% spread of its class; %s would settle it.",
+        Spoken.safe(part.name()),
+        figure.name(),
+        figure(figure.stated().orElse(figure.counted()), figure.unit()),
+        figure(figure.counted(), figure.unit()),
+        percent(figure.doubt()),
+        percent(figure.spread()),
+        part.kind() == Kind.BATTERY ? "a discharge" : "thrust-stand rows");
+  }
+
+  private static String figure(double value, String unit) {
+    var decimals = value >= 100 ? 0 : value >= 10 ? 1 : value >= 1 ? 2 : 3;
+    return Spoken.number(value, decimals) + (unit.isEmpty() ? "" : " " + unit);
+  }
+
+  /** What a rule has to say besides "fits". */
+  static String said(Finding finding) {
+    return Spoken.safe(finding
+        .verdict()
+        .match(
+            fits -> "",
+            clash -> clash.reason().text().replaceAll("\\.$", ""),
+            missing -> "not known: " + missing.missingFact().text()));
+  }
+
+  /** Everything fit rules have to say besides "fits": clashes first, then what is not known, then notes. */
+  public static List<String> findings(Assessment assessment) {
+    var clashes = new ArrayList<String>();
+    var unknown = new ArrayList<String>();
+    var notes = new ArrayList<String>();
+    for (var finding : assessment.findings()) {
+      Verdict verdict = finding.verdict();
+      verdict.match(
+          fits -> notes.addAll(fits.notes().stream().map(Sentence::text).toList()),
+          clash -> clashes.add(finding
+                  .waiver()
+                  .map(waiver -> "Set aside (" + finding.rule() + ", " + waiver.reason() + "): ")
+                  .orElse("Clash (" + finding.rule() + "): ")
+              + clash.reason().text()),
+          missing -> unknown.add(
+              "Not known (" + finding.rule() + "): " + missing.missingFact().text() + "."));
+    }
+    clashes.addAll(unknown);
+    clashes.addAll(notes);
+    return clashes.stream().map(Spoken::safe).toList();
+  }
+}

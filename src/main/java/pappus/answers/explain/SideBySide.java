@@ -1,0 +1,184 @@
+package pappus.answers.explain;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import pappus.answers.build.BuildLines;
+import pappus.answers.build.Changes;
+import pappus.answers.build.Journey;
+import pappus.answers.build.Reasons;
+import pappus.assessment.Assessment;
+import pappus.assessment.Limit;
+import pappus.assessment.flight.FlightEstimate;
+import pappus.document.Lines;
+import pappus.document.Spoken;
+import pappus.document.Table;
+import pappus.doubt.Band;
+import pappus.part.Part;
+import pappus.part.Role;
+import pappus.scenario.Scenario;
+
+/** Builds beside each other, line by line: what differs first, then what is the same in all. */
+public final class SideBySide {
+  private static final String NOTHING = "-";
+
+  /** A role that a part chosen for another fills along with its own. */
+  private static final String BUILT_IN = "(built in)";
+
+  private static final int NARROWEST_COLUMN = 14;
+
+  private final Scenario scenario;
+  private final List<Assessment> builds;
+  private final List<Optional<Band>> bands;
+
+  /**
+   * @param bands of those that fly
+   */
+  public SideBySide(Scenario scenario, List<Assessment> builds, List<Optional<Band>> bands) {
+    this.scenario = scenario;
+    this.builds = builds;
+    this.bands = bands;
+  }
+
+  /** One line: what it is about, and a text a build. */
+  public record Row(String label, List<String> values) {
+    /** Whether the builds are not all alike in it. */
+    public boolean differs() {
+      return values.stream().distinct().count() > 1;
+    }
+  }
+
+  /** Every line, those that differ first. */
+  public List<Row> rows() {
+    var rows = new ArrayList<Row>();
+    for (var role : Role.values()) {
+      rows.add(row(role.label(), build -> part(build, role)));
+    }
+    addNumbers(rows);
+    rows.removeIf(row -> row.values().stream().allMatch(NOTHING::equals));
+    var ordered = new ArrayList<>(rows.stream().filter(Row::differs).toList());
+    rows.stream().filter(row -> !row.differs()).forEach(ordered::add);
+    return ordered;
+  }
+
+  private static String part(Assessment assessment, Role role) {
+    var build = assessment.build();
+    return build.part(role).map(Part::name).orElse(build.fills(role) ? BUILT_IN : NOTHING);
+  }
+
+  private void addNumbers(List<Row> rows) {
+    rows.add(
+        row("candidate", build -> build.isFeasible() ? "yes" : "no: " + Changes.broken(build)));
+    rows.add(flown("flight", flight -> Journey.figure(flight.isForRange(), flight.figure())));
+    var planned = new ArrayList<String>();
+    for (var i = 0; i < builds.size(); i++) {
+      var forRange = builds.get(i).flight().filter(FlightEstimate::isForRange).isPresent();
+      planned.add(bands.get(i).map(band -> Journey.figure(forRange, band.low())).orElse(NOTHING));
+    }
+    rows.add(new Row("plan with", planned));
+    rows.add(row("all-up mass", build -> Spoken.number(build.mass().grams(), 1) + " g"));
+    rows.add(row("chance of keeping the cap", build -> BuildLines.chance(build, scenario)));
+    rows.add(flown("thrust over weight", flight -> Spoken.number(flight.thrustToWeight(), 2)));
+    rows.add(flown("power as flown", flight -> Spoken.number(flight.flownW(), 1) + " W"));
+    rows.add(
+        flown("of it avionics", flight -> Spoken.number(flight.split().avionicsW(), 1) + " W"));
+    rows.add(flown("throttle in hover", flight -> Spoken.number(100 * flight.duty(), 0) + " %"));
+    rows.add(row("price", build -> Spoken.price(build.cost().cents(), BuildLines.currency(build))));
+    rows.add(row("binds", build -> build.tightest().map(SideBySide::binding).orElse(NOTHING)));
+    rows.add(flown("what ends it", Reasons::ending));
+  }
+
+  private static String binding(Limit limit) {
+    return limit.met() ? limit.label() + ", " + Reasons.room(limit) : Reasons.broken(limit);
+  }
+
+  private Row row(String label, Function<Assessment, String> value) {
+    return new Row(label, builds.stream().map(value).map(Spoken::safe).toList());
+  }
+
+  private Row flown(String label, Function<FlightEstimate, String> value) {
+    return row(label, build -> build.flight().map(value).orElse(NOTHING));
+  }
+
+  /** As a table: one column a build. */
+  Table table() {
+    var columns = new ArrayList<Table.Column>();
+    columns.add(Table.Column.text("", "what"));
+    for (var i = 1; i <= builds.size(); i++) {
+      columns.add(Table.Column.text("build " + i, "build_" + i));
+    }
+    var rows = new ArrayList<List<Object>>();
+    rows().forEach(row -> {
+      var cells = new ArrayList<Object>();
+      cells.add(row.label());
+      cells.addAll(row.values());
+      rows.add(cells);
+    });
+    return new Table(columns, rows);
+  }
+
+  /** Lines for a terminal: columns where they have room, else one build below the other. */
+  void say(Lines lines, int width) {
+    var rows = rows();
+    var differing = rows.stream().filter(Row::differs).toList();
+    var labels = rows.stream().mapToInt(row -> row.label().length()).max().orElse(0) + 2;
+    var column = (width - labels) / builds.size() - 2;
+    if (differing.isEmpty()) {
+      lines.say("They are the same in everything told here.");
+    }
+    for (var row : differing) {
+      if (column >= NARROWEST_COLUMN) {
+        columns(row, labels, column).forEach(line -> lines.row(line, labels));
+      } else {
+        lines.say(row.label() + ":");
+        for (var i = 0; i < row.values().size(); i++) {
+          lines.row("  %s. %s".formatted(i + 1, row.values().get(i)), 5);
+        }
+      }
+    }
+    var same = rows.stream().filter(row -> !row.differs()).toList();
+    if (!same.isEmpty()) {
+      lines
+          .blank()
+          .say("The same in all: "
+              + String.join(
+                  "; ",
+                  same.stream()
+                      .map(row -> row.label() + ": " + row.values().get(0).replaceAll("\\.$", ""))
+                      .toList())
+              + ".");
+    }
+  }
+
+  private static List<String> columns(Row row, int labels, int column) {
+    var cells = row.values().stream().map(value -> broken(value, column)).toList();
+    var height = cells.stream().mapToInt(List::size).max().orElse(0);
+    var lines = new ArrayList<String>();
+    for (var line = 0; line < height; line++) {
+      var text = new StringBuilder(padded(line == 0 ? row.label() : "", labels));
+      for (var cell : cells) {
+        text.append(padded(line < cell.size() ? cell.get(line) : "", column + 2));
+      }
+      lines.add(text.toString().stripTrailing());
+    }
+    return lines;
+  }
+
+  /** Broken at blanks, a word that is longer than a line wherever the line ends. */
+  private static List<String> broken(String text, int width) {
+    var lines = new ArrayList<String>();
+    var rest = text;
+    while (rest.length() > width) {
+      var end = rest.lastIndexOf(' ', width);
+      lines.add(rest.substring(0, end <= 0 ? width : end));
+      rest = rest.substring(end <= 0 ? width : end).strip();
+    }
+    lines.add(rest);
+    return lines;
+  }
+
+  private static String padded(String text, int width) {
+    return text + " ".repeat(Math.max(0, width - text.length()));
+  }
+}

@@ -1,0 +1,98 @@
+package pappus.answers.ranking;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import pappus.answers.build.BuildLines;
+import pappus.answers.build.Hints;
+import pappus.answers.build.Journey;
+import pappus.answers.build.Reasons;
+import pappus.assessment.Assessment;
+import pappus.document.Spoken;
+import pappus.part.Part;
+import pappus.ranking.Candidate;
+import pappus.scenario.Goal;
+import pappus.scenario.Scenario;
+
+/** What is said of a candidate: why it stands where it stands, what binds it, what to know before building it. */
+public final class CandidateWords {
+  private static final int SHOWN_VARIANTS = 3;
+
+  private final Scenario scenario;
+
+  public CandidateWords(Scenario scenario) {
+    this.scenario = scenario;
+  }
+
+  /**
+   * One sentence or a few.
+   *
+   * @param isNote whether it is one of a list of things to know
+   */
+  public record Said(String text, boolean isNote) {}
+
+  /**
+   * In the order in which it is read.
+   *
+   * @param index of the candidate, from 0
+   */
+  public List<Said> of(int index, List<Candidate> candidates) {
+    var candidate = candidates.get(index);
+    var assessment = candidate.assessment();
+    var flight = assessment.flight().orElseThrow();
+    var said = new ArrayList<Said>();
+    if (index + 1 < candidates.size()) {
+      say(said, Reasons.standing(candidate, candidates.get(index + 1)));
+    }
+    Journey.of(flight, candidate.band().planWith()).forEach(line -> say(said, line));
+    say(said, Reasons.binding(assessment));
+    BuildLines.atHand(assessment).ifPresent(line -> say(said, line));
+    say(said, Reasons.ending(flight) + " " + Reasons.doubt(candidate.band()));
+    Reasons.countedBriefly(assessment.build()).ifPresent(line -> say(said, line));
+    Reasons.cap(flight).ifPresent(line -> say(said, line));
+    say(
+        said,
+        "Chance of keeping the mass cap: " + BuildLines.chance(assessment, scenario)
+            + "; avionics take "
+            + Spoken.number(100 * flight.split().avionicsW() / flight.split().totalW(), 0)
+            + " % of the power in hover.");
+    say(said, "With " + BuildLines.accessories(assessment) + ".");
+    candidate.twins().forEach((part, others) -> say(said, Reasons.twins(part, others)));
+    BuildLines.places(assessment).forEach(line -> say(said, line));
+    Reasons.findings(assessment).forEach(finding -> said.add(new Said(finding, true)));
+    Hints.of(assessment).forEach(hint -> said.add(new Said(hint, true)));
+    var variants = candidate.variants();
+    if (!variants.isEmpty()) {
+      say(said, "Also, with one part changed: " + variant(assessment, variants));
+    }
+    if (candidate.areVariantsCutShort() && variants.size() < SHOWN_VARIANTS) {
+      say(
+          said,
+          "More builds with one part changed were not looked for to the end: too many accessories nearly fit.");
+    }
+    return said;
+  }
+
+  private static void say(List<Said> said, String text) {
+    said.add(new Said(text, false));
+  }
+
+  private String variant(Assessment row, List<Assessment> variants) {
+    var isForRange = scenario.goalOrEndurance() == Goal.RANGE;
+    var texts = new ArrayList<String>();
+    for (var other : variants.subList(0, Math.min(SHOWN_VARIANTS, variants.size()))) {
+      for (var role : BuildLines.NAMED) {
+        var theirs = other.build().part(role).orElseThrow();
+        if (!row.build().part(role).map(Part::id).equals(Optional.of(theirs.id()))) {
+          texts.add(Spoken.safe(theirs.name())
+              + " ("
+              + Journey.figure(isForRange, Assessment.figure(other.objective()))
+              + ", "
+              + Spoken.price(other.cost().cents(), BuildLines.currency(other))
+              + ")");
+        }
+      }
+    }
+    return String.join("; ", texts) + ".";
+  }
+}

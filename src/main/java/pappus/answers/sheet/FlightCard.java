@@ -1,0 +1,211 @@
+package pappus.answers.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import pappus.answers.build.Journey;
+import pappus.assessment.Assessment;
+import pappus.assessment.flight.FlightCurves;
+import pappus.assessment.flight.FlightEstimate;
+import pappus.document.Spoken;
+import pappus.document.Table;
+import pappus.doubt.Band;
+import pappus.scenario.Flight.Style;
+import pappus.scenario.Scenario;
+
+/** The card for the first flights. */
+final class FlightCard {
+  private final Scenario scenario;
+  private final Assessment assessment;
+  private final FlightEstimate flight;
+  private final FlightCurves curves;
+  private final Band band;
+  private final int cells;
+
+  /**
+   * @param assessment of a build that flies
+   * @param curves of it
+   * @param band of it
+   */
+  FlightCard(Scenario scenario, Assessment assessment, FlightCurves curves, Band band) {
+    this.scenario = scenario;
+    this.assessment = assessment;
+    this.flight = assessment.flight().orElseThrow();
+    this.curves = curves;
+    this.band = band;
+    this.cells = assessment.build().battery().orElseThrow().cellsInSeries();
+  }
+
+  List<SheetSection> sections() {
+    var sections = new ArrayList<>(List.of(hover(), landmarks()));
+    if (flight.course().isPresent()) {
+      sections.add(course());
+    }
+    sections.add(suspects());
+    return sections;
+  }
+
+  private SheetSection hover() {
+    var rows = new ArrayList<List<Object>>();
+    curves.fresh().ifPresent(point -> rows.add(hover("fresh", point)));
+    curves.halfEmpty().ifPresent(point -> rows.add(hover("half-empty", point)));
+    return new SheetSection(
+        "hover",
+        "In hover",
+        new Table(
+            List.of(
+                Table.Column.text("pack", "pack"),
+                Table.Column.number("throttle %", "throttle_percent", 0),
+                Table.Column.number("W", "watts", 0),
+                Table.Column.number("A", "amps", 1),
+                Table.Column.number("V", "volts", 1),
+                Table.Column.number("V a cell", "volts_per_cell", 2)),
+            rows),
+        List.of(FirstFlight.THROTTLE));
+  }
+
+  private List<Object> hover(String pack, FlightCurves.HoverPoint point) {
+    return List.of(
+        pack,
+        100 * point.duty(),
+        point.watts(),
+        point.amps(),
+        point.volts(),
+        point.volts() / cells);
+  }
+
+  private SheetSection landmarks() {
+    var planned = FirstFlight.plannedSeconds(assessment, band);
+    var rows = new ArrayList<List<Object>>();
+    // Who lands earlier has to turn back earlier: each timer has a turn back of its own.
+    curves
+        .turnBack(flight.course(), FirstFlight.FIRST_PACKS * band.planWith())
+        .ifPresent(at -> rows.add(landmark("turn back, first packs", at, false)));
+    curves
+        .after(FirstFlight.FIRST_PACKS * planned)
+        .ifPresent(at -> rows.add(landmark("land: timer, first packs", at, true)));
+    curves
+        .turnBack(flight.course(), band.planWith())
+        .ifPresent(at -> rows.add(landmark("turn back", at, false)));
+    curves.after(planned).ifPresent(at -> rows.add(landmark("land: timer", at, true)));
+    curves.land().ifPresent(at -> rows.add(landmark("as computed, without doubt", at, false)));
+    return new SheetSection(
+        "landmarks",
+        "When to turn back, and when to land",
+        new Table(
+            List.of(
+                Table.Column.text("what", "what"),
+                Table.Column.text("min:s", "clock"),
+                Table.Column.number("s", "seconds", 0),
+                Table.Column.number("V in flight", "volts", 1),
+                Table.Column.number("V a cell", "volts_per_cell", 2),
+                Table.Column.number("mAh used", "used_mah", 0),
+                Table.Column.text("charger puts back, mAh", "charged_mah")),
+            rows),
+        landmarkWords());
+  }
+
+  private List<String> landmarkWords() {
+    return flight.course().filter(course -> course.style() == Style.PROFILE).isPresent()
+        ? List.of(FirstFlight.LANDMARKS, FirstFlight.WAY_HOME)
+        : List.of(FirstFlight.LANDMARKS);
+  }
+
+  private List<Object> landmark(String what, FlightCurves.Landmark at, boolean isFlownTo) {
+    var used = at.milliampHours();
+    var doubt = FirstFlight.chargeDoubt(band) * used;
+    return List.of(
+        what,
+        clock(at.seconds()),
+        at.seconds(),
+        at.volts(),
+        at.volts() / cells,
+        used,
+        isFlownTo
+            ? "%s to %s".formatted(Spoken.number(used - doubt, 0), Spoken.number(used + doubt, 0))
+            : "");
+  }
+
+  /** As a timer shows it, rounded down to ten seconds: what is rounded up lands too late. */
+  static String clock(double seconds) {
+    var tens = (long) Math.floor(seconds / 10) * 10;
+    return String.format(Locale.ROOT, "%d:%02d", tens / 60, tens % 60);
+  }
+
+  private SheetSection course() {
+    var rows = new ArrayList<List<Object>>();
+    flight.course().ifPresent(course -> {
+      for (var stretch : course.stretches()) {
+        rows.add(List.of(
+            stretch.where().isEmpty() ? "the flight" : stretch.where(),
+            stretch.cruise().airspeedMPerS(),
+            stretch.groundSpeedMPerS(),
+            flight.volts() > 0
+                ? (Object) stretch.cruise().steady().busPowerW(flight.volts())
+                : ""));
+      }
+    });
+    var says = new ArrayList<>(Journey.of(flight, band.planWith()));
+    flight
+        .course()
+        .flatMap(course -> Journey.turnRound(course, FirstFlight.FIRST_PACKS * band.planWith()))
+        .ifPresent(
+            kilometres -> says.add("First packs: turn round after %s km.".formatted(kilometres)));
+    says.add("In the mean of the flight %s W. The first flight is a hover all the same."
+        .formatted(Spoken.number(flight.flownW(), 0)));
+    Journey.power(flight).ifPresent(says::add);
+    return new SheetSection(
+        "course",
+        "As it is flown",
+        new Table(
+            List.of(
+                Table.Column.text("where", "where"),
+                Table.Column.number("m/s through the air", "airspeed_m_s", 1),
+                Table.Column.number("m/s over ground", "ground_speed_m_s", 1),
+                Table.Column.number("W", "watts", 0)),
+            rows),
+        says);
+  }
+
+  private SheetSection suspects() {
+    var rows = new ArrayList<List<Object>>();
+    var basis = new ArrayList<String>();
+    for (var one : FirstFlight.suspects(assessment, curves, band, scenario)) {
+      rows.add(suspect(one, "higher", one.higher()));
+      if (!one.lower().isEmpty()) {
+        rows.add(suspect(one, "lower", one.lower()));
+      }
+      basis.add(one.reading() + " (" + one.basis() + ")");
+    }
+    return new SheetSection(
+        "suspects",
+        "When readings differ",
+        new Table(
+            List.of(
+                Table.Column.text("reading", "reading"),
+                Table.Column.number("expected", "expected", 1),
+                Table.Column.text("", "unit"),
+                Table.Column.number("from", "from", 1),
+                Table.Column.text("if", "if"),
+                Table.Column.text("suspect", "suspect")),
+            rows),
+        List.of(
+            FirstFlight.READINGS,
+            "What the differences rest on: " + String.join("; ", basis) + "."));
+  }
+
+  private static List<Object> suspect(FirstFlight.Suspect one, String side, String what) {
+    return List.of(one.reading(), one.expected(), one.unit(), one.from(), side, what);
+  }
+
+  /** The card of a build, or nothing where it does not fly. */
+  static Optional<FlightCard> of(
+      Scenario scenario,
+      Assessment assessment,
+      Optional<FlightCurves> curves,
+      Optional<Band> band) {
+    return curves.flatMap(
+        found -> band.map(sure -> new FlightCard(scenario, assessment, found, sure)));
+  }
+}

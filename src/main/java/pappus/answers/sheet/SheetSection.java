@@ -1,0 +1,24 @@
+package pappus.answers.sheet;
+
+import java.util.List;
+import pappus.document.Spoken;
+import pappus.document.Table;
+
+/**
+ * One table of a bench sheet and what is said below it.
+ *
+ * @param key for machines: small letters and hyphens
+ * @param title for people
+ * @param table may have no rows
+ * @param says sentences, with nothing in them that a terminal would obey
+ */
+public record SheetSection(String key, String title, Table table, List<String> says) {
+  public SheetSection {
+    says = says.stream().map(Spoken::safe).toList();
+  }
+
+  /** Whether it has anything to show. */
+  public boolean isEmpty() {
+    return table.rows().isEmpty() && says.isEmpty();
+  }
+}

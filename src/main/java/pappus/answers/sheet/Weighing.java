@@ -1,0 +1,153 @@
+package pappus.answers.sheet;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import pappus.answers.build.BuildLines;
+import pappus.assessment.Assessment;
+import pappus.assessment.MassTable;
+import pappus.document.Spoken;
+import pappus.document.Table;
+import pappus.fitting.Hardware;
+import pappus.part.Battery;
+import pappus.part.Part;
+import pappus.part.Role;
+import pappus.quantity.Money;
+import pappus.weighing.MassRow;
+import pappus.weighing.WeighIn;
+
+/** What everything should weigh, with room for what the scale says. */
+final class Weighing {
+  private final Assessment assessment;
+
+  Weighing(Assessment assessment) {
+    this.assessment = assessment;
+  }
+
+  /** Every line of the mass table, then the whole. */
+  SheetSection section() {
+    var rows = new ArrayList<List<Object>>();
+    for (var line : assessment.mass().lines()) {
+      rows.add(List.of(
+          line.label(),
+          line.part().map(Part::id).orElse(""),
+          line.pieces(),
+          line.grams() / line.pieces(),
+          line.grams(),
+          line.doubtGrams(),
+          ""));
+    }
+    rows.add(whole("dry: all but pack and payload", WeighIn.dry(assessment)));
+    rows.add(whole("pack, with leads and plug", pack()));
+    rows.add(whole("ready to fly", assessment.mass()));
+    return new SheetSection(
+        "weighing",
+        "Weighing",
+        new Table(
+            List.of(
+                Table.Column.text("what", "what"),
+                Table.Column.text("part", "part"),
+                Table.Column.number("pieces", "pieces", 0),
+                Table.Column.number("g each", "each_g", 2),
+                Table.Column.number("g in all", "expected_g", 1),
+                Table.Column.number("±", "doubt_g", 1),
+                Table.Column.text("scale, g", "scale_g")),
+            rows),
+        List.of(
+            BenchWords.WEIGHING,
+            BenchWords.cap(assessment.fitting().scenario(), assessment.mass().grams())));
+  }
+
+  private static List<Object> whole(String what, MassTable table) {
+    return List.of(what, "", 1, table.grams(), table.grams(), table.doubtGrams(), "");
+  }
+
+  private MassTable pack() {
+    return MassTable.of(assessment.mass().lines().stream()
+        .filter(line -> isPack(line) || line.label().equals(Hardware.PACK_LEADS))
+        .toList());
+  }
+
+  private static boolean isPack(MassTable.Line line) {
+    return line.label().equals(Role.BATTERY.label());
+  }
+
+  /**
+   * What {@code weigh --masses} reads once the grams are filled in: a row for each part, since it knows no others,
+   * and for the whole. Pieces of one part that serve as several things lie on the scale together.
+   */
+  Table masses() {
+    var grams = new LinkedHashMap<String, Double>();
+    var pieces = new LinkedHashMap<String, Integer>();
+    for (var line : assessment.mass().lines()) {
+      line.part().ifPresent(part -> {
+        pieces.merge(part.id(), line.pieces(), Integer::sum);
+        // Nobody takes the leads off a pack to weigh it.
+        var here = part instanceof Battery ? pack().grams() : line.grams();
+        grams.merge(part.id(), here, Double::sum);
+      });
+    }
+    var rows = new ArrayList<List<Object>>();
+    pieces.forEach((id, count) -> rows.add(row(id, count, grams)));
+    grams.put(MassRow.DRY, WeighIn.dry(assessment).grams());
+    grams.put(MassRow.READY, assessment.mass().grams());
+    rows.add(row(MassRow.DRY, 1, grams));
+    rows.add(row(MassRow.READY, 1, grams));
+    return new Table(
+        List.of(
+            Table.Column.text("what", "what"),
+            Table.Column.text("grams", "grams"),
+            Table.Column.number("pieces", "pieces", 0),
+            Table.Column.text("step g", "step_g"),
+            Table.Column.number("expected g", "expected_g", 1)),
+        rows);
+  }
+
+  private static List<Object> row(String what, int pieces, Map<String, Double> grams) {
+    var expected = Optional.ofNullable(grams.get(what)).orElse(0.0);
+    return List.of(what, "", pieces, "", Double.parseDouble(Spoken.number(expected, 2)));
+  }
+
+  /** What has to be bought, in whole selling units. */
+  SheetSection purchases() {
+    var rows = new ArrayList<List<Object>>();
+    for (var line : assessment.cost().lines()) {
+      var part = line.part();
+      rows.add(List.of(
+          line.label(),
+          line.pieces(),
+          line.fromHand(),
+          line.owned() ? 0 : line.units(),
+          BenchWords.unit(part.sold()),
+          Money.sum(line.cents()),
+          BenchTable.named(part)));
+    }
+    var currency = rows.isEmpty() ? "" : BuildLines.currency(assessment);
+    if (!rows.isEmpty()) {
+      rows.add(List.of("in all", "", "", "", "", Money.sum(assessment.cost().cents()), ""));
+    }
+    return new SheetSection(
+        "purchases",
+        "To buy",
+        new Table(
+            List.of(
+                Table.Column.text("what", "what"),
+                Table.Column.number("fly", "pieces", 0),
+                Table.Column.number("at hand", "at_hand", 0),
+                Table.Column.number("buy", "units", 0),
+                Table.Column.text("unit", "unit"),
+                Table.Column.number(currency, "price", 2),
+                Table.Column.text("part", "part")),
+            rows),
+        says());
+  }
+
+  private List<String> says() {
+    var says = new ArrayList<String>();
+    assessment.fitting().hardware().motorWire().flatMap(BenchWords::wireToBuy).ifPresent(says::add);
+    says.add(BenchWords.SPARES);
+    return says;
+  }
+}

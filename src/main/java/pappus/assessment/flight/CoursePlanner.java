@@ -1,0 +1,300 @@
+package pappus.assessment.flight;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import org.jspecify.annotations.Nullable;
+import pappus.physics.battery.Delivery;
+import pappus.physics.battery.Pack;
+import pappus.physics.flight.Aircraft;
+import pappus.physics.flight.Circuit;
+import pappus.physics.flight.Cruise;
+import pappus.physics.flight.Ending;
+import pappus.physics.flight.Endurance;
+import pappus.physics.flight.ForwardFlight;
+import pappus.physics.flight.FullThrottle;
+import pappus.physics.flight.Hover;
+import pappus.physics.flight.LandingRule;
+import pappus.physics.flight.Leg;
+import pappus.physics.flight.Limits;
+import pappus.physics.flight.OutAndBack;
+import pappus.physics.flight.SteadyFlight;
+import pappus.scenario.Flight;
+import pappus.scenario.Goal;
+import pappus.scenario.Scenario;
+
+/** Flies aircraft as a scenario asks where that is not hover. */
+final class CoursePlanner {
+  private static final double HALF_CHARGE = 0.5;
+
+  /** Of any length: out and back are equally long over ground. */
+  private static final double EACH_WAY_METRES = 1000;
+
+  private final Flight.Style style;
+  private final Goal goal;
+  private final List<Planned> plan;
+
+  /** Endurance and course of one aircraft. */
+  record Flown(Endurance endurance, Course course) {}
+
+  /**
+   * A stretch before an aircraft is known.
+   *
+   * @param metres over ground; absent for one in seconds
+   * @param airspeedMPerS asked for; absent for the best
+   * @param leg its wind
+   * @param coversGround false for circling or standing over a spot
+   */
+  private record Planned(
+      String where,
+      @Nullable Double metres,
+      double seconds,
+      @Nullable Double airspeedMPerS,
+      Leg leg,
+      boolean coversGround) {
+    boolean choosesSpeed() {
+      return coversGround && airspeedMPerS == null;
+    }
+
+    /** Airspeed at which it would stand still over ground, m/s. */
+    double standstillMPerS() {
+      var against = coversGround ? Math.max(-leg.tailwindMPerS(), 0) : leg.tailwindMPerS();
+      return StrictMath.hypot(against, leg.crosswindMPerS());
+    }
+  }
+
+  CoursePlanner(Scenario scenario) {
+    this.style = scenario.flight().style();
+    this.goal = scenario.goalOrEndurance();
+    this.plan = plan(scenario.flight());
+  }
+
+  private static List<Planned> plan(Flight flight) {
+    return switch (flight.style()) {
+      case HOVER -> List.of();
+      case LOITER -> List.of(new Planned("in the loiter", null, 1, null, wind(0, 0), false));
+      case CRUISE -> {
+        var wind = flight.windOrCalm();
+        var airspeed = flight.airspeedMetresPerSecond();
+        yield wind == 0
+            ? List.of(each("in the cruise", airspeed, 0))
+            : List.of(
+                each("on the way out", airspeed, wind), each("on the way back", airspeed, -wind));
+      }
+      case PROFILE -> {
+        var legs = new ArrayList<Planned>();
+        for (var leg : flight.legsInTurn()) {
+          legs.add(new Planned(
+              "on leg " + (legs.size() + 1),
+              leg.metres(),
+              leg.seconds() == null ? 0 : leg.seconds(),
+              leg.airspeedMetresPerSecond(),
+              wind(leg.headwindOrNone(), leg.crosswindOrNone()),
+              leg.coversGround()));
+        }
+        yield legs;
+      }
+    };
+  }
+
+  private static Planned each(String where, @Nullable Double airspeed, double headwind) {
+    return new Planned(where, EACH_WAY_METRES, 0, airspeed, wind(headwind, 0), true);
+  }
+
+  private static Leg wind(double headwind, double crosswind) {
+    return new Leg(EACH_WAY_METRES, -headwind, crosswind);
+  }
+
+  /** Whether the scenario asks for hover alone, which needs no course. */
+  boolean hovers() {
+    return plan.isEmpty();
+  }
+
+  /** Whether some speed over ground is the aircraft's own best one, which full throttle may not reach. */
+  boolean choosesSpeeds() {
+    return plan.stream().anyMatch(Planned::choosesSpeed);
+  }
+
+  /**
+   * Flies it from take-off until something ends the flight.
+   *
+   * @param full full throttle, which bounds the airspeeds
+   */
+  Flown fly(
+      Aircraft aircraft,
+      Hover hover,
+      FullThrottle full,
+      Pack pack,
+      LandingRule rule,
+      Limits continuous) {
+    var forward = new ForwardFlight(aircraft, hover);
+    var topSpeed = forward.topSpeedMPerS(full);
+    var stretches = stretches(forward, Optional.of(new Top(full, topSpeed)));
+    var way = way(stretches, pack, rule, continuous);
+    var mostMotorA = hover.steady().point().currentA();
+    var mostBusA = mostBusA(hover.steady(), pack);
+    for (var stretch : way.stretches()) {
+      var steady = stretch.cruise().steady();
+      mostMotorA = Math.max(mostMotorA, steady.point().currentA());
+      mostBusA = Math.max(mostBusA, mostBusA(steady, pack));
+    }
+    return new Flown(
+        way.endurance(),
+        new Course(
+            style,
+            goal,
+            forward,
+            way.stretches(),
+            way.endsOn(),
+            way.metres(),
+            topSpeed,
+            mostMotorA,
+            mostBusA));
+  }
+
+  /** As far as the speeds over ground may go. */
+  private record Top(FullThrottle full, double speedMPerS) {}
+
+  private List<Stretch> stretches(ForwardFlight forward, Optional<Top> top) {
+    return plan.stream().map(planned -> stretch(planned, forward, top)).toList();
+  }
+
+  private Way way(List<Stretch> stretches, Pack pack, LandingRule rule, Limits continuous) {
+    return isOutAndBack(stretches)
+        ? outAndBack(stretches, pack, rule, continuous)
+        : around(stretches, pack, rule, continuous);
+  }
+
+  /**
+   * Seconds, or metres over ground where the goal is range, of an aircraft that full throttle never slows down: falling
+   * with mass, drag and draw, but for the last millionth where it chooses its speeds. Infinite where the wind is too
+   * strong for it: a heavier one may go against it.
+   */
+  double unslowed(ForwardFlight forward, Pack pack, LandingRule rule, Limits continuous) {
+    var stretches = stretches(forward, Optional.empty());
+    for (var i = 0; i < stretches.size(); i++) {
+      if (plan.get(i).choosesSpeed() && stretches.get(i).groundSpeedMPerS() <= 0) {
+        return Double.POSITIVE_INFINITY;
+      }
+    }
+    var way = way(stretches, pack, rule, continuous);
+    return goal == Goal.RANGE ? way.metres() : way.endurance().seconds();
+  }
+
+  /** Whether a flight is a hover, or one steady flight whose figure depends on its current alone. */
+  boolean isSingle() {
+    return hovers() || (plan.size() == 1 && !(goal == Goal.RANGE && choosesSpeeds()));
+  }
+
+  /** The one steady flight of a plan whose figure depends on its current alone; empty if it is not so simple. */
+  Optional<SteadyFlight> single(ForwardFlight forward) {
+    return !isSingle()
+        ? Optional.empty()
+        : Optional.of(stretches(forward, Optional.empty()).get(0).cruise().steady());
+  }
+
+  /** Whether speeds that an aircraft chooses take more of full throttle's power and thrust than a share. */
+  boolean takesMoreThan(double share, ForwardFlight forward, FullThrottle full) {
+    return plan.stream()
+        .filter(Planned::choosesSpeed)
+        .mapToDouble(planned -> best(planned, forward).airspeedMPerS())
+        .anyMatch(speed -> !forward.reaches(speed, full, share));
+  }
+
+  /** Stretches as they are flown to the end. */
+  private record Way(
+      Endurance endurance, List<Stretch> stretches, OptionalInt endsOn, double metres) {}
+
+  private boolean isOutAndBack(List<Stretch> stretches) {
+    return style == Flight.Style.CRUISE
+        && stretches.size() == 2
+        && stretches.stream().allMatch(stretch -> stretch.groundSpeedMPerS() > 0);
+  }
+
+  private static Way outAndBack(
+      List<Stretch> stretches, Pack pack, LandingRule rule, Limits continuous) {
+    var out = stretches.get(0);
+    var back = stretches.get(1);
+    var flown = OutAndBack.of(way(out), way(back), pack, rule, continuous);
+    return new Way(
+        flown.endurance(),
+        List.of(out.lasting(flown.outSeconds()), back.lasting(flown.backSeconds())),
+        flown.endingWay(),
+        2 * flown.metresEachWay());
+  }
+
+  private static OutAndBack.Way way(Stretch stretch) {
+    return new OutAndBack.Way(stretch.cruise().steady(), stretch.groundSpeedMPerS());
+  }
+
+  /** In turn, over and over. */
+  private static Way around(
+      List<Stretch> stretches, Pack pack, LandingRule rule, Limits continuous) {
+    var circuit = circuit(stretches, pack, rule, continuous);
+    var seconds = stretches.stream().mapToDouble(Stretch::seconds).sum();
+    var metres = stretches.stream().mapToDouble(Stretch::metres).sum();
+    var endurance = circuit.endurance();
+    return new Way(
+        endurance,
+        stretches,
+        circuit.endingTurn(),
+        endurance.seconds() > 0 ? endurance.seconds() * metres / seconds : 0);
+  }
+
+  private static Stretch stretch(Planned planned, ForwardFlight forward, Optional<Top> top) {
+    if (!planned.coversGround()) {
+      var asked = planned.airspeedMPerS();
+      var still = asked == null ? forward.bestEndurance().airspeedMPerS() : asked;
+      var cruise = forward.at(Math.max(still, planned.standstillMPerS()));
+      return new Stretch(planned.where(), planned.seconds(), cruise, 0, false);
+    }
+    var asked = planned.airspeedMPerS();
+    var cruise = asked == null ? best(planned, forward, top) : forward.at(asked);
+    var ground = planned.leg().progressMPerS(cruise.airspeedMPerS());
+    var metres = planned.metres();
+    var seconds = metres == null ? planned.seconds() : ground > 0 ? metres / ground : 0;
+    return new Stretch(planned.where(), seconds, cruise, ground, true);
+  }
+
+  /** Best range, or as fast as it can where that is slower. */
+  private static Cruise best(Planned planned, ForwardFlight forward, Optional<Top> top) {
+    var best = best(planned, forward);
+    // What cannot even hover has no speed of its own: the limit on the top speed says so.
+    return top.isEmpty()
+            || top.get().speedMPerS() <= 0
+            || forward.reaches(best.airspeedMPerS(), top.get().full(), 1)
+        ? best
+        : forward.at(top.get().speedMPerS());
+  }
+
+  private static Cruise best(Planned planned, ForwardFlight forward) {
+    var fastest = forward.fastestMPerS();
+    return planned.standstillMPerS() < fastest
+        ? forward.bestRange(planned.leg())
+        : forward.at(fastest);
+  }
+
+  private static Circuit circuit(
+      List<Stretch> stretches, Pack pack, LandingRule rule, Limits continuous) {
+    var turns = new ArrayList<Circuit.Turn>();
+    for (var i = 0; i < stretches.size(); i++) {
+      var stretch = stretches.get(i);
+      if (stretch.coversGround() && stretch.groundSpeedMPerS() <= 0) {
+        return new Circuit(Endurance.none(Ending.WIND, pack.startCharge()), OptionalInt.of(i));
+      }
+      turns.add(new Circuit.Turn(stretch.cruise().steady(), stretch.seconds()));
+    }
+    return Circuit.of(turns, pack, rule, continuous);
+  }
+
+  private static double mostBusA(SteadyFlight flight, Pack pack) {
+    return Math.max(busA(flight, pack, pack.startCharge()), busA(flight, pack, HALF_CHARGE));
+  }
+
+  /** 0 where the pack cannot deliver it, which ends the flight by itself. */
+  private static double busA(SteadyFlight flight, Pack pack, double charge) {
+    return pack.deliver(flight.load(), charge)
+        .match(Delivery.Delivered::currentA, undeliverable -> 0.0);
+  }
+}

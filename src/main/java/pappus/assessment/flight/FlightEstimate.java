@@ -1,0 +1,82 @@
+package pappus.assessment.flight;
+
+import java.util.List;
+import java.util.Optional;
+import pappus.physics.flight.Endurance;
+import pappus.physics.flight.FullThrottle;
+import pappus.physics.flight.Hover;
+import pappus.physics.flight.Limits;
+import pappus.physics.flight.Rotor;
+import pappus.scenario.Goal;
+
+/**
+ * How a build flies.
+ *
+ * @param hover the hover itself
+ * @param volts of the pack in hover at half charge, V; 0 if it cannot hover there
+ * @param amps from the pack there, A
+ * @param duty how far the controllers are open there, 0 to 1
+ * @param split where the power goes there
+ * @param efficiency momentum power over battery power there
+ * @param draws consumers beside the motors
+ * @param endurance how long, and what ends it
+ * @param course where it is not hover: what is flown, over which {@code endurance} holds
+ * @param thrustToWeight at the charge the scenario names
+ * @param freshThrustToWeight on a full pack
+ * @param full full throttle at the charge the scenario names
+ * @param continuous currents the parts stand without end, A
+ * @param burst currents they stand for some seconds, A
+ * @param rotor one motor with its propeller and controller, as flown
+ * @param powerFactor by which flights of the builder's own correct the propellers' power; 1 without any
+ */
+public record FlightEstimate(
+    Hover hover,
+    double volts,
+    double amps,
+    double duty,
+    PowerSplit split,
+    double efficiency,
+    List<Draw> draws,
+    Endurance endurance,
+    Optional<Course> course,
+    double thrustToWeight,
+    double freshThrustToWeight,
+    FullThrottle full,
+    Limits continuous,
+    Limits burst,
+    Rotor rotor,
+    double powerFactor) {
+  public FlightEstimate {
+    draws = List.copyOf(draws);
+  }
+
+  /** Whole milliseconds of flight, rounded down. */
+  public long milliseconds() {
+    return (long) Math.floor(endurance.seconds() * 1000);
+  }
+
+  /** Whether builds are ranked by range, and so {@link #figure} is in metres. */
+  public boolean isForRange() {
+    return course.filter(flown -> flown.goal() == Goal.RANGE).isPresent();
+  }
+
+  /** What builds are ranked by: seconds of flight, or metres over ground for the goal of range. */
+  public double figure() {
+    return isForRange() ? rangeMetres() : endurance.seconds();
+  }
+
+  /** Over ground until landing, m; 0 where the flight goes nowhere. */
+  public double rangeMetres() {
+    return course.map(Course::rangeMetres).orElse(0.0);
+  }
+
+  /** Power from the battery as it is flown, W: in hover at half charge, else the mean of the flight. */
+  public double flownW() {
+    return course.isPresent() ? endurance.meanPowerW() : split.totalW();
+  }
+
+  /** Airspeeds that matter, where it is not hover. */
+  public Optional<Speeds> speeds() {
+    return course.filter(flown -> volts > 0).map(flown -> Speeds.of(flown, hover, volts));
+  }
+}

@@ -1,0 +1,290 @@
+package pappus.assessment.flight;
+
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.concurrent.ConcurrentHashMap;
+import pappus.evidence.BatteryFigures;
+import pappus.evidence.BoardFigures;
+import pappus.evidence.MotorFigures;
+import pappus.evidence.PropellerFigures;
+import pappus.evidence.Weighing;
+import pappus.part.Battery;
+import pappus.part.Board;
+import pappus.part.Build;
+import pappus.part.Motor;
+import pappus.part.Propeller;
+import pappus.part.Role;
+import pappus.physics.atmosphere.Air;
+import pappus.physics.atmosphere.StandardAtmosphere;
+import pappus.physics.battery.Ageing;
+import pappus.physics.battery.Cell;
+import pappus.physics.battery.Chemistry;
+import pappus.physics.battery.Condition;
+import pappus.physics.battery.Pack;
+import pappus.physics.flight.LandingRule;
+import pappus.physics.flight.Rotor;
+import pappus.physics.motor.PartLoadLaw;
+import pappus.physics.motor.SpeedController;
+import pappus.physics.propeller.BladeElements;
+import pappus.physics.propeller.PropellerInAir;
+import pappus.physics.propeller.StaticPoint;
+import pappus.quantity.Require;
+import pappus.quantity.Units;
+import pappus.scenario.Flight;
+import pappus.scenario.Scenario;
+
+/**
+ * Turns catalogue parts, in the units of data sheets, into the physics' own models in SI, for one scenario. Safe for
+ * use by several threads.
+ */
+public final class FlightModels {
+  /** The charge of a cell is what it delivers, not its label. */
+  private static final double NOTHING_WITHHELD = 1;
+
+  private static final double CELSIUS = 273.15;
+  private static final double STANDARD_TEST_DENSITY = 1.225;
+  private static final double STANDARD_TEST_CELSIUS = 15;
+
+  private final Air air;
+  private final Flight flight;
+  private final Map<String, Pack> packs = new ConcurrentHashMap<>();
+  private final double packK;
+  private final Map<String, pappus.physics.propeller.PropellerModel> curves =
+      new ConcurrentHashMap<>();
+  private final Map<Geometry, pappus.physics.propeller.PropellerModel> geometries =
+      new ConcurrentHashMap<>();
+  private final Map<String, PropellerInAir> inAir = new ConcurrentHashMap<>();
+  private final Map<String, pappus.physics.motor.MotorModel> motors = new ConcurrentHashMap<>();
+  private final Map<String, Cell> cells = new ConcurrentHashMap<>();
+  private final Weighing weighing;
+  private final double powerFactor;
+
+  /**
+   * @param weighing which number stands for an uncertain figure of a record
+   * @param powerFactor power that propellers need over what is computed; it goes into their figure of merit, so that
+   *     bounds and full throttle follow it
+   */
+  public FlightModels(Scenario scenario, Weighing weighing, double powerFactor) {
+    this.powerFactor = Require.positive("powerFactor", powerFactor);
+    this.weighing = weighing;
+    var place = scenario.air();
+    var celsius = place.temperatureCelsius();
+    this.air = celsius == null
+        ? StandardAtmosphere.at(place.altitudeMetres())
+        : StandardAtmosphere.at(place.altitudeMetres(), celsius + CELSIUS);
+    this.flight = scenario.flight();
+    this.packK = place.packTemperatureOrWarm() + CELSIUS;
+  }
+
+  /** Power that propellers need over what is computed, by the builder's own flights; 1 without any. */
+  double powerFactor() {
+    return powerFactor;
+  }
+
+  private Condition condition(Chemistry chemistry) {
+    var volts = flight.chargedToVoltsPerCell();
+    var ageing = switch (flight.packAgeOrNew()) {
+      case NEW -> Ageing.NEW;
+      case USED -> Ageing.USED;
+      case TIRED -> Ageing.TIRED;
+    };
+    return new Condition(
+        packK, ageing, NOTHING_WITHHELD, volts == null ? 1 : chemistry.chargeAtVolts(volts));
+  }
+
+  /** The air of the place. */
+  public Air air() {
+    return air;
+  }
+
+  public Rotor rotor(Build build, Factors factors) {
+    var motor = motor(build.motor().orElseThrow(), factors);
+    var propeller = build.propeller().orElseThrow();
+    return new Rotor(
+        factors.thrust() == 1 && factors.merit() == 1
+            ? propeller(propeller)
+            : in(scaled(curve(propeller), factors.thrust(), factors.merit())),
+        motor,
+        controller(
+            build.board().orElseThrow(), lossOhm(build.motor().orElseThrow(), motor), factors));
+  }
+
+  /**
+   * The rotor of parts that are all a board is known by.
+   *
+   * @param loss its controllers' own part-load loss; absent: by the law
+   */
+  public Rotor rotor(Motor part, Propeller propeller, OptionalDouble loss) {
+    var usual = controller(part);
+    return new Rotor(
+        propeller(propeller),
+        motor(part),
+        loss.isPresent() ? new SpeedController(loss.getAsDouble(), usual.idleA()) : usual);
+  }
+
+  /** A propeller in the scenario's air. */
+  public PropellerInAir propeller(Propeller propeller) {
+    return inAir.computeIfAbsent(propeller.id(), id -> in(curve(propeller)));
+  }
+
+  private PropellerInAir in(pappus.physics.propeller.PropellerModel curve) {
+    return curve.in(air.densityKgPerM3(), air.viscosityPaS());
+  }
+
+  /** A motor as its figures count. */
+  public pappus.physics.motor.MotorModel motor(Motor part) {
+    return motor(part, Factors.NONE);
+  }
+
+  /** The controllers that a motor has on a board of no known loss. */
+  public SpeedController controller(Motor part) {
+    return PartLoadLaw.BENCH.controllerFor(lossOhm(part, motor(part)));
+  }
+
+  /** A board's own part-load loss as it counts, if it has one. */
+  public OptionalDouble ownLoss(Board board) {
+    var own = BoardFigures.of(board).controllerLoss();
+    return own.isEmpty()
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(Math.min(0.95, own.get().by(weighing, 1)));
+  }
+
+  /** Resistance that the law of part-load loss is asked with, Ω: caution's extra would lower the loss. */
+  private double lossOhm(Motor part, pappus.physics.motor.MotorModel motor) {
+    if (weighing != Weighing.CAUTIOUS) {
+      return motor.referenceResistanceOhm();
+    }
+    var winding = MotorFigures.of(part).winding();
+    return motor.referenceResistanceOhm() - (winding.by(weighing, 1) - winding.counted()) / 1000;
+  }
+
+  /** At a kept figure of merit C_P goes with C_T to the power of 1.5. */
+  private static pappus.physics.propeller.PropellerModel scaled(
+      pappus.physics.propeller.PropellerModel curve, double thrust, double merit) {
+    return curve.scaled(thrust, StrictMath.pow(thrust, 1.5) / merit);
+  }
+
+  private pappus.physics.motor.MotorModel motor(Motor motor, Factors factors) {
+    return factors.resistance() == 1 && factors.noLoad() == 1
+        ? motors.computeIfAbsent(motor.id(), id -> newMotor(motor, factors))
+        : newMotor(motor, factors);
+  }
+
+  private pappus.physics.motor.MotorModel newMotor(Motor motor, Factors factors) {
+    var figures = MotorFigures.of(motor);
+    var path = figures.pathMilliohms() / 1000;
+    return pappus.physics.motor.MotorModel.of(
+        Units.rpmToRadPerS(figures.loadedKv()),
+        figures.winding().by(weighing, 1) / 1000 * factors.resistance(),
+        path > 0 ? path : pappus.physics.motor.MotorModel.DEFAULT_SERIES_OHM,
+        figures.noLoad().by(weighing, 1) * factors.noLoad(),
+        motor.noLoadVolts(),
+        motor.noLoadGrowth() == null ? PartLoadLaw.BENCH.noLoadExponent() : motor.noLoadGrowth());
+  }
+
+  private SpeedController controller(Board board, double lossOhm, Factors factors) {
+    var usual = PartLoadLaw.BENCH.controllerFor(lossOhm);
+    var loss = BoardFigures.of(board)
+        .controllerLoss()
+        .map(figure -> figure.by(weighing, 1))
+        .orElse(usual.partLoadLoss());
+    return new SpeedController(Math.min(0.95, loss * factors.loss()), usual.idleA());
+  }
+
+  private pappus.physics.propeller.PropellerModel curve(Propeller propeller) {
+    return curves.computeIfAbsent(
+        propeller.id(),
+        id -> powerFactor == 1
+            ? newCurve(propeller)
+            : scaled(newCurve(propeller), 1, 1 / powerFactor));
+  }
+
+  private pappus.physics.propeller.PropellerModel newCurve(Propeller propeller) {
+    var diameterM = Units.inchesToMetres(propeller.diameterInches());
+    var test = propeller.test();
+    if (test == null) {
+      var computed =
+          computed(diameterM, Units.inchesToMetres(propeller.pitchInches()), propeller.blades());
+      var merit = PropellerFigures.of(propeller).merit();
+      return weighing == Weighing.CAUTIOUS
+          ? scaled(computed, 1, merit.by(weighing, -1) / merit.counted())
+          : computed;
+    }
+    var density = test.airDensityKgPerCubicMetre();
+    var celsius = test.airTemperatureCelsius();
+    var testAir = new Air(
+        (celsius == null ? STANDARD_TEST_CELSIUS : celsius) + CELSIUS,
+        101_325,
+        density == null ? STANDARD_TEST_DENSITY : density);
+    var stated = pappus.physics.propeller.PropellerModel.ofTable(
+        diameterM,
+        testAir.densityKgPerM3() / testAir.viscosityPaS(),
+        test.rows().stream()
+            .map(row -> new StaticPoint(
+                Units.rpmToRadPerS(row.rpm()), row.thrustCoefficient(), row.powerCoefficient()))
+            .toList());
+    // How coefficients go with speed is the test's; their height is what counts of it. Whether a
+    // larger C_T at the same figure of merit helps depends on the motor: it knows no caution.
+    var figures = PropellerFigures.of(propeller);
+    return scaled(
+        stated,
+        figures.thrust().by(weighing, 0) / figures.thrust().by(Weighing.STATED, 0),
+        figures.merit().by(weighing, -1) / figures.merit().by(Weighing.STATED, 0));
+  }
+
+  /** Many propellers are of one geometry, and blade elements take a while. */
+  private pappus.physics.propeller.PropellerModel computed(
+      double diameterM, double pitchM, int blades) {
+    return geometries.computeIfAbsent(
+        new Geometry(diameterM, pitchM, blades),
+        fresh -> BladeElements.propeller(diameterM, pitchM, blades));
+  }
+
+  private record Geometry(double diameterM, double pitchM, int blades) {}
+
+  public Pack pack(Build build, Factors factors) {
+    var battery = build.battery().orElseThrow();
+    var cell = factors.cellResistance() == 1 && factors.capacity() == 1
+        ? cells.computeIfAbsent(battery.id(), id -> cell(battery, factors))
+        : cell(battery, factors);
+    return Pack.of(
+        cell, battery.cellsInSeries(), battery.cellsInParallel(), Ratings.wiringOhm(build));
+  }
+
+  /** A pack behind no more than its own lead and plug. */
+  public Pack bare(Battery battery) {
+    return packs.computeIfAbsent(
+        battery.id(), id -> pack(Build.empty().with(Role.BATTERY, battery), Factors.NONE));
+  }
+
+  /** One cell of a battery in the condition in which it is flown. */
+  public Cell cell(Battery battery) {
+    return cell(battery, Factors.NONE);
+  }
+
+  /** When to land with a battery. */
+  public LandingRule landing(Battery battery) {
+    var chemistry = battery.chemistry();
+    var reserve = flight.reserve();
+    var volts = flight.landingVoltsPerCell();
+    return new LandingRule(
+        reserve == null ? chemistry.reserve() : reserve,
+        volts == null ? chemistry.landingVolts() : volts);
+  }
+
+  /** Volts a cell of a battery that full throttle must not pass. */
+  public double floorVolts(Battery battery) {
+    var asked = flight.floorVoltsPerCell();
+    return asked == null ? battery.chemistry().floorVolts() : asked;
+  }
+
+  private Cell cell(Battery battery, Factors factors) {
+    var figures = BatteryFigures.of(battery);
+    var parallel = battery.cellsInParallel();
+    return Cell.of(
+        BatteryFigures.chemistry(battery),
+        figures.delivered().by(weighing, -1) * 3.6 / parallel * factors.capacity(),
+        figures.cellResistance().by(weighing, 1) / 1000 * parallel * factors.cellResistance(),
+        condition(BatteryFigures.chemistry(battery)));
+  }
+}

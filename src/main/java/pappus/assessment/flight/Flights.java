@@ -1,0 +1,190 @@
+package pappus.assessment.flight;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import pappus.evidence.Weighing;
+import pappus.fitting.Fitting;
+import pappus.part.Build;
+import pappus.part.Frame;
+import pappus.physics.airframe.Airframe;
+import pappus.physics.battery.Delivery;
+import pappus.physics.battery.Discharge;
+import pappus.physics.battery.Load;
+import pappus.physics.battery.Pack;
+import pappus.physics.battery.Until;
+import pappus.physics.flight.Aircraft;
+import pappus.physics.flight.Endurance;
+import pappus.physics.flight.FullThrottle;
+import pappus.physics.flight.Hover;
+import pappus.physics.flight.Limits;
+import pappus.scenario.Scenario;
+
+/** Flies builds as a scenario asks, by one weighing of their uncertain figures. */
+public final class Flights {
+  private static final double HALF_CHARGE = 0.5;
+
+  /** Of a frame that states none, m²: an engineering estimate. */
+  private static final double ASSUMED_DRAG_AREA = 0.005;
+
+  private final Scenario scenario;
+  private final FlightModels models;
+  private final CoursePlanner courses;
+
+  public Flights(Scenario scenario, Weighing weighing, double powerFactor) {
+    this.scenario = scenario;
+    this.models = new FlightModels(scenario, weighing, powerFactor);
+    this.courses = new CoursePlanner(scenario);
+  }
+
+  /** As it is rated, by the figures as they count. */
+  public FlightEstimate fly(Fitting fitting, double grams) {
+    return fly(fitting, grams, Factors.NONE, Ratings.continuous(fitting.build()));
+  }
+
+  /**
+   * With numbers changed.
+   *
+   * @param grams all-up mass, g
+   * @param continuous currents that steady flight must not pass
+   * @throws IllegalArgumentException if the physics refuses what is asked
+   */
+  public FlightEstimate fly(Fitting fitting, double grams, Factors factors, Limits continuous) {
+    var build = fitting.build();
+    var battery = build.battery().orElseThrow();
+    var draws = Avionics.draws(fitting);
+    var aircraft = aircraft(fitting, grams, factors, draws);
+    var airframe = aircraft.airframe();
+    var pack = models.pack(build, factors);
+    var hover = Hover.of(aircraft);
+    var burst = Ratings.burst(build);
+    var floor = models.floorVolts(battery);
+    var full = FullThrottle.of(aircraft, pack, thrustCharge(pack), floor, burst);
+    var fresh = FullThrottle.of(aircraft, pack, pack.startCharge(), floor, burst);
+    var flown = courses.hovers()
+        ? Optional.<CoursePlanner.Flown>empty()
+        : Optional.of(
+            courses.fly(aircraft, hover, full, pack, models.landing(battery), continuous));
+    var endurance = flown.isPresent()
+        ? flown.get().endurance()
+        : Endurance.of(hover.steady(), pack, models.landing(battery), continuous);
+    var delivery = pack.deliver(hover.steady().load(), HALF_CHARGE);
+    var volts = delivery instanceof Delivery.Delivered now ? now.terminalVolts() : 0;
+    return new FlightEstimate(
+        hover,
+        volts,
+        volts > 0 ? hover.steady().busCurrentA(volts) : 0,
+        volts > 0 ? hover.steady().duty(volts) : 1,
+        split(hover, volts),
+        volts > 0 ? hover.efficiency(volts) : 0,
+        draws,
+        endurance,
+        flown.map(CoursePlanner.Flown::course),
+        full.thrustToWeight(airframe),
+        fresh.thrustToWeight(airframe),
+        full,
+        continuous,
+        burst,
+        aircraft.rotor(),
+        models.powerFactor());
+  }
+
+  private Aircraft aircraft(Fitting fitting, double grams, Factors factors, List<Draw> draws) {
+    var build = fitting.build();
+    var frame = build.frame().orElseThrow();
+    var lost = Math.max(0, 1 - (1 - scenario.flight().thrustLostOrUsual()) * factors.thrustKept());
+    var airframe =
+        new Airframe((grams + factors.addedGrams()) / 1000, lost, factors.drag() * dragArea(frame));
+    var avionicsW = draws.stream().mapToDouble(Draw::watts).sum() + factors.addedWatts();
+    return new Aircraft(airframe, frame.rotors(), models.rotor(build, factors), avionicsW);
+  }
+
+  /** An assessed flight in curves. */
+  public FlightCurves curves(Fitting fitting, double grams, FlightEstimate flown) {
+    var build = fitting.build();
+    var battery = build.battery().orElseThrow();
+    var pack = models.pack(build, Factors.NONE);
+    return FlightCurves.of(
+        aircraft(fitting, grams, Factors.NONE, flown.draws()),
+        pack,
+        flown.hover(),
+        flown.full(),
+        thrustCharge(pack),
+        models.floorVolts(battery),
+        flown.course(),
+        flown.endurance());
+  }
+
+  /** State of charge at which thrust is judged. */
+  private double thrustCharge(Pack pack) {
+    return Math.min(scenario.flight().thrustAtChargeOrMidFlight(), pack.startCharge());
+  }
+
+  /**
+   * Charge out of the pack after so long in the air, mAh: a hover to the end, other flights by their mean current; where
+   * the pack would be empty before, as if it went on alike.
+   */
+  public double milliampHours(Fitting fitting, double grams, Factors factors, double seconds) {
+    var flown = fly(fitting, grams, factors, Limits.NONE);
+    var used = flown.course().isPresent()
+        ? flown.endurance().discharge()
+        : Discharge.of(
+            models.pack(fitting.build(), factors),
+            flown.hover().steady().load(),
+            new Until(0, 0, seconds));
+    return used.seconds() > 0 ? used.usedCoulomb() / 3.6 * seconds / used.seconds() : 0;
+  }
+
+  /**
+   * Volts of the pack in flight once so much charge is taken from it, under the mean power of the flight; empty where
+   * the pack has not so much or cannot carry it any more.
+   */
+  public OptionalDouble voltsAfter(
+      Fitting fitting, double grams, Factors factors, double milliampHours) {
+    var flown = fly(fitting, grams, factors, Limits.NONE);
+    var pack = models.pack(fitting.build(), factors);
+    var charge = pack.startCharge() - 3.6 * milliampHours / pack.capacityCoulomb();
+    if (charge < 0) {
+      return OptionalDouble.empty();
+    }
+    var load = flown.course().isPresent()
+        ? Load.ofPower(flown.endurance().discharge().meanPowerW())
+        : flown.hover().steady().load();
+    return pack.deliver(load, charge) instanceof Delivery.Delivered now
+        ? OptionalDouble.of(now.terminalVolts())
+        : OptionalDouble.empty();
+  }
+
+  /** What a build only begun can reach at most; see {@link PartialBound}. */
+  public PartialBound prospect(Build begun) {
+    return new PartialBound(scenario, models, courses, begun);
+  }
+
+  /** Whether an aircraft is flown at speeds of its own choice. */
+  public boolean choosesSpeeds() {
+    return courses.choosesSpeeds();
+  }
+
+  /** The parts' own models. */
+  public FlightModels models() {
+    return models;
+  }
+
+  /** Drag area that counts for a frame, m². */
+  public static double dragArea(Frame frame) {
+    var own = frame.dragAreaSquareMetres();
+    return own == null ? ASSUMED_DRAG_AREA : own;
+  }
+
+  private static PowerSplit split(Hover hover, double volts) {
+    var steady = hover.steady();
+    var electrical = steady.rotorCount() * steady.point().electricalPowerW();
+    var rotors = volts > 0 ? steady.busPowerW(volts) - steady.avionicsW() : electrical;
+    return new PowerSplit(
+        hover.inducedPowerW(),
+        hover.profilePowerW(),
+        electrical - steady.shaftPowerW(),
+        rotors - electrical,
+        steady.avionicsW());
+  }
+}

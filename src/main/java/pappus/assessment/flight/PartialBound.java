@@ -1,0 +1,284 @@
+package pappus.assessment.flight;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import pappus.part.Build;
+import pappus.part.Role;
+import pappus.physics.airframe.Airframe;
+import pappus.physics.battery.Delivery;
+import pappus.physics.battery.Pack;
+import pappus.physics.flight.Aircraft;
+import pappus.physics.flight.Endurance;
+import pappus.physics.flight.ForwardFlight;
+import pappus.physics.flight.FullThrottle;
+import pappus.physics.flight.Hover;
+import pappus.physics.flight.LandingRule;
+import pappus.physics.flight.Limits;
+import pappus.scenario.Goal;
+import pappus.scenario.Scenario;
+
+/**
+ * The most that a build only begun can reach, whatever is added: flown by the same physics as a whole one, with the
+ * least mass and draw that any completion has. Prepared once for parts, then asked often; safe for several threads.
+ */
+public final class PartialBound {
+  private static final double HALF_CHARGE = 0.5;
+
+  /** Full throttle is known without all that draws: what takes less than this share of it is never slowed down. */
+  private static final double SURE_OF_FULL = 0.8;
+
+  /** What a gram and a watt cost is looked at from so near. */
+  private static final double NEAR_GRAMS = 0.25;
+
+  private static final double NEAR_WATTS = 0.05;
+
+  /** Masses are looked at so many times as far away each time. */
+  private static final double FURTHER = 3;
+
+  /** More than any small aircraft takes for a gram, W. */
+  private static final double MOST_WATTS_PER_GRAM = 5;
+
+  /** Between the masses looked at, a factor is hardly larger. */
+  private static final double SURE_OF_FACTOR = 1.2;
+
+  /** A factor moves by less with the draw and the resistance, which it is not asked for. */
+  private static final double NOISE = 1e-5;
+
+  /** Twice the largest airspeed and more than any wind adds, m/s. */
+  private static final double FASTEST_OVER_GROUND = 160;
+
+  private final Scenario scenario;
+  private final FlightModels models;
+  private final CoursePlanner courses;
+  private final Build begun;
+  private final int rotors;
+  private final Pack pack;
+  private final Limits continuous;
+  private final LandingRule landing;
+
+  /**
+   * @param begun has motor, propeller and battery; the currents that its board and lead carry count if they are chosen
+   * @throws IllegalArgumentException if the physics refuses the pack
+   */
+  PartialBound(Scenario scenario, FlightModels models, CoursePlanner courses, Build begun) {
+    this.scenario = scenario;
+    this.models = models;
+    this.courses = courses;
+    this.begun = begun;
+    this.rotors = begun.count(Role.MOTOR);
+    this.pack = models.bare(begun.battery().orElseThrow());
+    this.continuous = Ratings.continuous(begun);
+    this.landing = models.landing(begun.battery().orElseThrow());
+  }
+
+  /**
+   * Numbers that no build of some has less of.
+   *
+   * @param grams all-up mass, g
+   * @param watts draw of everything but the motors at the battery, W
+   * @param ohm resistance of board and lead on the way from the pack to the motors, Ω
+   * @param loss part-load loss of the controllers; absent: by the law
+   * @param dragArea m²
+   */
+  public record Least(
+      double grams, double watts, double ohm, OptionalDouble loss, double dragArea) {
+    private Least with(double otherGrams, double otherWatts) {
+      return new Least(otherGrams, otherWatts, ohm, loss, dragArea);
+    }
+  }
+
+  /**
+   * No build with these parts, and at least these numbers, has a larger figure: seconds, or metres where the goal is
+   * range; 0 if it does not fly.
+   *
+   * @param maySlow whether a heavier one may fly slower than its best, see {@link #maySlow}
+   */
+  public double figure(Least least, boolean maySlow) {
+    try {
+      var aircraft = aircraft(least);
+      var hover = Hover.of(aircraft);
+      var behind = pack.behind(least.ohm);
+      if (courses.hovers()) {
+        return isCarried(hover, behind)
+            ? Endurance.of(hover.steady(), behind, landing, continuous).seconds()
+            : 0;
+      }
+      var forward = new ForwardFlight(aircraft, hover);
+      return maySlow
+          ? atAnySpeed(forward, behind)
+          : courses.unslowed(forward, behind, landing, continuous);
+    } catch (IllegalArgumentException outsideTheModel) {
+      // What the physics refuses of motor, propeller or pack it refuses of every build with them.
+      return 0;
+    }
+  }
+
+  /** What no speed surpasses: longest in the air at the least power, and that at the largest speed. */
+  private double atAnySpeed(ForwardFlight forward, Pack behind) {
+    var seconds = Endurance.of(forward.bestEndurance().steady(), behind, landing, continuous)
+        .seconds();
+    return scenario.goalOrEndurance() == Goal.RANGE ? seconds * FASTEST_OVER_GROUND : seconds;
+  }
+
+  /**
+   * Whether full throttle may slow down some build with these parts below its best speed. One that is slowed down
+   * stays up the longer the less it can, so that what flies best bounds nothing.
+   *
+   * @param least numbers, but with the most mass and drag area of any
+   */
+  public boolean maySlow(Least least) {
+    if (!courses.choosesSpeeds()) {
+      return false;
+    }
+    try {
+      var aircraft = aircraft(least);
+      return courses.takesMoreThan(
+          SURE_OF_FULL,
+          new ForwardFlight(aircraft, Hover.of(aircraft)),
+          full(aircraft, pack.behind(least.ohm)));
+    } catch (IllegalArgumentException outsideTheModel) {
+      return true;
+    }
+  }
+
+  /**
+   * All-up mass at which thrust is down to so many times the weight, g: no build with these parts is heavier and
+   * keeps it.
+   *
+   * @param least numbers; mass and drag area do not matter
+   */
+  public double mostGrams(double leastThrustToWeight, Least least) {
+    try {
+      var aircraft = aircraft(new Least(1000, least.watts, least.ohm, least.loss, 0));
+      return 1000
+          * full(aircraft, pack.behind(least.ohm)).thrustToWeight(aircraft.airframe())
+          / leastThrustToWeight;
+    } catch (IllegalArgumentException outsideTheModel) {
+      return 0;
+    }
+  }
+
+  /**
+   * What a gram is worth in watts: a build of g grams has a figure no larger than one of {@code atGrams} that draws
+   * {@code wattsPerGram} more for each gram more, times a factor.
+   *
+   * @param fromGrams no build is lighter, g
+   * @param wattsPerGram 0 where it is not known
+   * @param factor 1 or hardly more
+   */
+  public record Trade(double atGrams, double fromGrams, double wattsPerGram, double factor) {
+    /** Where nothing is known. */
+    public static final Trade NONE = new Trade(0, 0, 0, 1);
+
+    public boolean isKnown() {
+      return wattsPerGram > 0;
+    }
+  }
+
+  /**
+   * What a gram is worth in watts where builds are likely to be, of an aircraft that full throttle never slows down. Mass costs more the more there is of it, so that
+   * elsewhere the figure is below what the trade makes of it, but for little: that is looked up at many masses.
+   *
+   * @param at likely numbers
+   * @param mostLoss largest part-load loss for which it is to hold; absent: by the law
+   * @param fromGrams least mass of any build, g
+   * @param toGrams most mass of any build, g
+   */
+  public Trade trade(Least at, OptionalDouble mostLoss, double fromGrams, double toGrams) {
+    if (!courses.isSingle()) {
+      return Trade.NONE;
+    }
+    var best = figure(at, false);
+    var byMass = figure(at.with(at.grams - NEAR_GRAMS, at.watts), false)
+        - figure(at.with(at.grams + NEAR_GRAMS, at.watts), false);
+    var byDraw = figure(at.with(at.grams, at.watts - NEAR_WATTS), false)
+        - figure(at.with(at.grams, at.watts + NEAR_WATTS), false);
+    var rate = byMass / NEAR_GRAMS / (byDraw / NEAR_WATTS);
+    if (!(best > 0 && best < Double.POSITIVE_INFINITY && rate > 0 && rate < MOST_WATTS_PER_GRAM)) {
+      return Trade.NONE;
+    }
+    var factor = 1.0;
+    for (var loss : mostLoss.equals(at.loss) ? List.of(mostLoss) : List.of(at.loss, mostLoss)) {
+      var middle = new Least(at.grams, at.watts, at.ohm, loss, at.dragArea);
+      var there = figure(middle, false);
+      if (there <= 0) {
+        return Trade.NONE;
+      }
+      for (var away = 2 * NEAR_GRAMS; away < toGrams; away *= FURTHER) {
+        for (var side = -1; side <= 1; side += 2) {
+          var grams = Math.max(fromGrams, Math.min(at.grams + side * away, toGrams));
+          var watts = at.watts - rate * (grams - at.grams);
+          if (grams != at.grams && watts >= 0) {
+            factor = Math.max(factor, figure(middle.with(grams, watts), false) / there);
+          }
+        }
+      }
+    }
+    return new Trade(at.grams, fromGrams, rate, 1 + SURE_OF_FACTOR * (factor - 1) + NOISE);
+  }
+
+  /**
+   * Like {@link #figure}, where not every build is as heavy as one of the numbers, but those that are lighter draw as
+   * much: what motors and controllers end counts only if it does with the least.
+   *
+   * @param at numbers that no build draws less with
+   * @param least numbers that no build has less of
+   */
+  public double figure(Least at, Least least) {
+    try {
+      var aircraft = aircraft(at);
+      var hover = Hover.of(aircraft);
+      var behind = pack.behind(at.ohm);
+      var steady = courses.hovers()
+          ? Optional.of(hover.steady())
+          : courses.single(new ForwardFlight(aircraft, hover));
+      if (steady.isEmpty()) {
+        return figure(least, false);
+      }
+      var point = steady.get().point();
+      return point.currentA() > continuous.motorA()
+              || point.currentA() > continuous.controllerA()
+              || point.volts() > landing.voltsPerCell() * pack.series()
+              || (courses.hovers() && !isCarried(hover, behind))
+          ? figure(least, false)
+          : figure(at, false);
+    } catch (IllegalArgumentException outsideTheModel) {
+      return figure(least, false);
+    }
+  }
+
+  private Aircraft aircraft(Least least) {
+    return new Aircraft(
+        new Airframe(least.grams / 1000, scenario.flight().thrustLostOrUsual(), least.dragArea),
+        rotors,
+        models.rotor(begun.motor().orElseThrow(), begun.propeller().orElseThrow(), least.loss),
+        least.watts);
+  }
+
+  private FullThrottle full(Aircraft aircraft, Pack behind) {
+    return FullThrottle.of(
+        aircraft,
+        behind,
+        Math.min(scenario.flight().thrustAtChargeOrMidFlight(), behind.startCharge()),
+        models.floorVolts(begun.battery().orElseThrow()),
+        Ratings.burst(begun));
+  }
+
+  /** The limits on currents and throttle in hover: what breaks them with the least load is never feasible. */
+  private boolean isCarried(Hover hover, Pack behind) {
+    var steady = hover.steady();
+    var motorA = steady.point().currentA();
+    if (motorA > continuous.motorA() || motorA > continuous.controllerA()) {
+      return false;
+    }
+    if (!(behind.deliver(steady.load(), HALF_CHARGE) instanceof Delivery.Delivered now)) {
+      return false;
+    }
+    var amps = now.currentA();
+    return amps <= continuous.packA()
+        && amps <= continuous.connectorA()
+        && amps <= continuous.leadA()
+        && steady.duty(now.terminalVolts()) <= Ratings.MOST_DUTY;
+  }
+}

@@ -1,0 +1,53 @@
+package pappus.document;
+
+import java.util.Locale;
+import pappus.quantity.Money;
+
+/** Numbers as a person reads them: minutes to a half, grams to one, whole euros. */
+public final class Spoken {
+  private Spoken() {}
+
+  /** Minutes to the half. */
+  public static String minutes(double seconds) {
+    return String.format(Locale.ROOT, "%.1f", Math.rint(seconds / 30) / 2);
+  }
+
+  /** A number with so many decimals. */
+  public static String number(double value, int decimals) {
+    var text = String.format(Locale.ROOT, "%." + decimals + "f", value);
+    return text.matches("-0(\\.0*)?") ? text.substring(1) : text;
+  }
+
+  /** With a capital, as the first of a sentence. */
+  public static String sentence(String text) {
+    return Character.toUpperCase(text.charAt(0)) + text.substring(1);
+  }
+
+  /** Whole units of a currency. */
+  public static String price(long cents, String currency) {
+    return currency + " " + Math.round(cents / 100.0);
+  }
+
+  /** A budget as written. */
+  public static String price(Money money) {
+    return money.currency() + " " + money.amount().stripTrailingZeros().toPlainString();
+  }
+
+  /** Text of a file, with control characters made visible so that none reaches the terminal. */
+  public static String safe(String text) {
+    var safe = new StringBuilder(text.length());
+    text.codePoints().forEach(point -> {
+      var type = Character.getType(point);
+      if (type == Character.CONTROL
+          || type == Character.FORMAT
+          || type == Character.LINE_SEPARATOR
+          || type == Character.PARAGRAPH_SEPARATOR
+          || type == Character.SURROGATE) {
+        safe.append(String.format(Locale.ROOT, point > 0xFFFF ? "\\u{%x}" : "\\u%04x", point));
+      } else {
+        safe.appendCodePoint(point);
+      }
+    });
+    return safe.toString();
+  }
+}

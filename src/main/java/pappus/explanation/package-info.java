@@ -1,7 +1,0 @@
-/**
- * Turns assessments and rankings into sentences. Computes no physics.
- */
-@NullMarked
-package pappus.explanation;
-
-import org.jspecify.annotations.NullMarked;

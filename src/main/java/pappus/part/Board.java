@@ -1,0 +1,150 @@
+package pappus.part;
+
+import com.fasterxml.jackson.annotation.JsonProperty;
+import com.fasterxml.jackson.annotation.JsonPropertyDescription;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import pappus.quantity.Money;
+import pappus.quantity.Require;
+
+/** A flight board with its speed controllers: all in one, or a stack of two. */
+public record Board(
+    @JsonPropertyDescription("Catalogue key.") String id,
+    @JsonPropertyDescription("Who makes it.") String maker,
+    @JsonPropertyDescription("What it is called.") String name,
+    @JsonPropertyDescription("Price of one selling unit.") Money price,
+    @JsonPropertyDescription("How it is sold.") Sale sold,
+    @JsonPropertyDescription("Mass of one piece.") Mass mass,
+
+    @JsonPropertyDescription("All in one, or a pair one above the other.")
+    Layout layout,
+
+    @JsonPropertyDescription("Its holes.") MountingHoles mount,
+
+    @JsonPropertyDescription("Height of all of it, mm, 2 to 30.")
+    double heightMillimetres,
+
+    @JsonPropertyDescription("Volts it stands at the battery pads.")
+    VoltWindow input,
+
+    @JsonPropertyDescription("Continuous current a motor, A.")
+    double continuousAmpsPerMotor,
+
+    @JsonPropertyDescription(
+        "Current a motor for some seconds, A; absent: 1.3 × continuous, assumed.")
+    @Nullable
+    Double burstAmpsPerMotor,
+
+    @JsonPropertyDescription(
+        "Its own part-load loss k of the speed controllers, 0.05 to 0.8; absent: as usual.")
+    @Nullable
+    Double controllerLoss,
+
+    @JsonPropertyDescription("Rails it makes.") List<Regulator> regulators,
+
+    @JsonPropertyDescription("Free full serial ports, 0 to 12.")
+    int serialPorts,
+
+    @JsonPropertyDescription("Whether it writes flight data over analogue video.")
+    boolean overlay,
+
+    @JsonPropertyDescription("What it draws itself, W.") double watts,
+
+    @JsonPropertyDescription("Battery plug it comes with; absent: bare pads.") @Nullable
+    PowerPlug plug,
+
+    @JsonPropertyDescription("Receiver inside; absent: none.") @Nullable
+    BuiltInReceiver receiver,
+
+    @JsonPropertyDescription("Video transmitter inside; absent: none.") @Nullable
+    BuiltInTransmitter transmitter,
+
+    @JsonPropertyDescription("Whether a buzzer is on it.") boolean buzzer,
+    @JsonPropertyDescription("Where the numbers come from.") String source)
+    implements Part {
+
+  public Board {
+    Part.check(id, maker, name, price, sold, mass, source);
+    Require.present("layout", layout);
+    Require.present("mount", mount);
+    Require.inRange("heightMillimetres", heightMillimetres, 2, 30);
+    Require.present("input", input);
+    Require.inRange("continuousAmpsPerMotor", continuousAmpsPerMotor, 1, 120);
+    if (burstAmpsPerMotor != null) {
+      Require.inRange("burstAmpsPerMotor", burstAmpsPerMotor, continuousAmpsPerMotor, 200);
+    }
+    if (controllerLoss != null) {
+      Require.inRange("controllerLoss", controllerLoss, 0.05, 0.8);
+    }
+    regulators = Require.list("regulators", regulators);
+    Require.inRange("serialPorts", serialPorts, 0, 12);
+    Require.inRange("watts", watts, 0.1, 6);
+  }
+
+  @Override
+  public Kind kind() {
+    return Kind.BOARD;
+  }
+
+  @Override
+  public List<Role> fills() {
+    var roles = new ArrayList<Role>();
+    roles.add(Role.BOARD);
+    if (receiver != null) {
+      roles.add(Role.RECEIVER);
+      if (receiver.antennaFixed()) {
+        roles.add(Role.RADIO_ANTENNA);
+      }
+    }
+    if (transmitter != null) {
+      roles.add(Role.TRANSMITTER);
+    }
+    if (buzzer) {
+      roles.add(Role.BUZZER);
+    }
+    return List.copyOf(roles);
+  }
+
+  /** All in one, or flight board and controllers apart. */
+  public enum Layout {
+    @JsonProperty("all-in-one")
+    ALL_IN_ONE,
+    @JsonProperty("pair")
+    PAIR
+  }
+
+  /** A rail. */
+  public record Regulator(
+      @JsonPropertyDescription("Its output, V.") double volts,
+      @JsonPropertyDescription("What it delivers, A.") double continuousAmps,
+
+      @JsonPropertyDescription("Input below which it does not hold, V; absent: output + 1 V.")
+      @Nullable
+      Double leastInputVolts) {
+    public Regulator {
+      Require.inRange("volts", volts, 3, 24);
+      Require.inRange("continuousAmps", continuousAmps, 0.1, 10);
+      if (leastInputVolts != null) {
+        Require.inRange("leastInputVolts", leastInputVolts, 2, 30);
+      }
+    }
+
+    /** Input it needs, V. A step-down rail needs about 1 V more (common practice, no published source). */
+    public double needsVolts() {
+      return leastInputVolts == null ? volts + 1 : leastInputVolts;
+    }
+  }
+
+  /** The battery plug of a board. */
+  public record PowerPlug(
+      @JsonPropertyDescription("Its kind.") Connector connector,
+      @JsonPropertyDescription("Gauge of its wires, AWG.") int gauge,
+      @JsonPropertyDescription("Length of each wire, mm.") double millimetres) {
+    public PowerPlug {
+      Require.present("connector", connector);
+      Require.inRange("gauge", gauge, 12, 30);
+      Require.inRange("millimetres", millimetres, 0, 200);
+    }
+  }
+}

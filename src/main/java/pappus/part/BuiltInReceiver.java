@@ -1,0 +1,20 @@
+package pappus.part;
+
+import com.fasterxml.jackson.annotation.JsonPropertyDescription;
+import pappus.quantity.Require;
+
+/**
+ * A radio receiver on a flight board; it takes no serial port, and its watts are the board's.
+ */
+public record BuiltInReceiver(
+    @JsonPropertyDescription("Radio link family it speaks.") String link,
+    @JsonPropertyDescription("Its antenna ports.") AntennaPort antenna,
+
+    @JsonPropertyDescription("Whether its antennas are fixed to it.")
+    boolean antennaFixed)
+    implements RadioReceiver {
+  public BuiltInReceiver {
+    Require.text("link", link);
+    Require.present("antenna", antenna);
+  }
+}

@@ -1,0 +1,214 @@
+package pappus.part;
+
+import com.fasterxml.jackson.annotation.JsonProperty;
+import com.fasterxml.jackson.annotation.JsonPropertyDescription;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import pappus.quantity.Money;
+import pappus.quantity.Require;
+
+/**
+ * A frame with its plates, standoffs and screws. x counts forward from the centre of the motors.
+ */
+public record Frame(
+    @JsonPropertyDescription("Catalogue key.") String id,
+    @JsonPropertyDescription("Who makes it.") String maker,
+    @JsonPropertyDescription("What it is called.") String name,
+    @JsonPropertyDescription("Price of one selling unit.") Money price,
+    @JsonPropertyDescription("How it is sold.") Sale sold,
+    @JsonPropertyDescription("Mass of one piece.") Mass mass,
+
+    @JsonPropertyDescription("Distance between the two front motor axes, across, mm, 40 to 400.")
+    double frontSpacingMillimetres,
+
+    @JsonPropertyDescription(
+        "Distance between the front and rear motor axes of one side, mm, 40 to 400.")
+    double sideSpacingMillimetres,
+
+    @JsonPropertyDescription(
+        "Distance between opposite motor axes, mm; absent: worked out from the two others.")
+    @Nullable
+    Double diagonalMillimetres,
+
+    @JsonPropertyDescription("Plate under the motor, mm, 1 to 12.")
+    double armThicknessMillimetres,
+
+    @JsonPropertyDescription("Largest propeller the maker allows, inch, 1 to 8.")
+    double largestPropellerInches,
+
+    @JsonPropertyDescription(
+        "Bolt circles the arms are drilled for; a slot is a span; empty: not known.")
+    List<Span> motorBoltCirclesMillimetres,
+
+    @JsonPropertyDescription("Inner diameter of the motor guards, mm; absent: no guards.") @Nullable
+    Double guardInnerMillimetres,
+
+    @JsonPropertyDescription("Places for boards, front to rear.")
+    List<Position> positions,
+
+    @JsonPropertyDescription(
+        "Heights between the plates it can be ordered with; empty: no top plate anywhere.")
+    List<PlateHeight> heights,
+
+    @JsonPropertyDescription("Camera widths its cage takes without shims, mm; empty: not known.")
+    List<Double> cameraWidthsMillimetres,
+
+    @JsonPropertyDescription("Where the camera sits, mm forward of the motor centre.")
+    double cameraXMillimetres,
+
+    @JsonPropertyDescription("Where the battery is strapped.")
+    Bay bay,
+
+    @JsonPropertyDescription("Its own centre of mass, mm forward of the motor centre.")
+    double centreOfMassXMillimetres,
+
+    @JsonPropertyDescription("Front drag area CdA, m², 0.001 to 0.05; absent: taken from its size.")
+    @Nullable
+    Double dragAreaSquareMetres,
+
+    @JsonPropertyDescription("Where the numbers come from.") String source)
+    implements Part {
+
+  public Frame {
+    Part.check(id, maker, name, price, sold, mass, source);
+    Require.inRange("frontSpacingMillimetres", frontSpacingMillimetres, 40, 400);
+    Require.inRange("sideSpacingMillimetres", sideSpacingMillimetres, 40, 400);
+    if (diagonalMillimetres != null) {
+      var worked = StrictMath.hypot(frontSpacingMillimetres, sideSpacingMillimetres);
+      Require.inRange(
+          "diagonalMillimetres",
+          diagonalMillimetres,
+          Math.rint(worked * 0.98),
+          Math.rint(worked * 1.02),
+          "Maybe the front or side spacing is wrong.");
+    }
+    Require.inRange("armThicknessMillimetres", armThicknessMillimetres, 1, 12);
+    Require.inRange("largestPropellerInches", largestPropellerInches, 1, 8);
+    motorBoltCirclesMillimetres =
+        Require.list("motorBoltCirclesMillimetres", motorBoltCirclesMillimetres);
+    if (guardInnerMillimetres != null) {
+      Require.inRange("guardInnerMillimetres", guardInnerMillimetres, 8, 60);
+    }
+    positions = Require.notEmpty("positions", Require.list("positions", positions));
+    heights = Require.list("heights", heights);
+    if (heights.isEmpty() && !positions.stream().allMatch(Position::open)) {
+      throw new IllegalArgumentException(
+          "heights must list at least one unless every position is open, but is empty.");
+    }
+    for (var i = 0; i < heights.size(); i++) {
+      if (mass.grams() + heights.get(i).addedGrams() <= 0) {
+        Require.refuse(
+            "heights[%d].addedGrams must be above %s, since the frame weighs %s g, but is %s."
+                .formatted(
+                    i,
+                    Require.plain(-mass.grams()),
+                    Require.plain(mass.grams()),
+                    Require.plain(heights.get(i).addedGrams())));
+      }
+    }
+    cameraWidthsMillimetres = Require.list("cameraWidthsMillimetres", cameraWidthsMillimetres);
+    Require.inRange("cameraXMillimetres", cameraXMillimetres, -200, 200);
+    Require.present("bay", bay);
+    Require.inRange("centreOfMassXMillimetres", centreOfMassXMillimetres, -60, 60);
+    if (dragAreaSquareMetres != null) {
+      Require.inRange("dragAreaSquareMetres", dragAreaSquareMetres, 0.001, 0.05);
+    }
+  }
+
+  @Override
+  public Kind kind() {
+    return Kind.FRAME;
+  }
+
+  @Override
+  public List<Role> fills() {
+    return List.of(Role.FRAME);
+  }
+
+  /** Motors and propellers it carries. */
+  public int rotors() {
+    return 4;
+  }
+
+  /** Distance between opposite motor axes, mm. */
+  public double diagonal() {
+    return StrictMath.hypot(frontSpacingMillimetres, sideSpacingMillimetres);
+  }
+
+  /** What its height between the plates adds to its mass at least, g: 0 or below, since a frame may fly without one. */
+  public double leastAddedGrams() {
+    return heights.stream().mapToDouble(PlateHeight::addedGrams).reduce(0, Math::min);
+  }
+
+  /** A place for boards; a column of parts of one pattern stands in it. */
+  public record Position(
+      @JsonPropertyDescription("Front, middle, rear, ….") String name,
+
+      @JsonPropertyDescription("Its middle, mm forward of the motor centre.")
+      double xMillimetres,
+
+      @JsonPropertyDescription("Hole patterns of the plate there.")
+      List<MountingHoles> patterns,
+
+      @JsonPropertyDescription("Whether no plate is above it.")
+      boolean open) {
+    public Position {
+      Require.text("name", name);
+      Require.inRange("xMillimetres", xMillimetres, -200, 200);
+      patterns = Require.notEmpty("patterns", Require.list("patterns", patterns));
+    }
+  }
+
+  /** A height between the plates that the frame can be ordered with. */
+  public record PlateHeight(
+      @JsonPropertyDescription("Inner height, mm, 8 to 60.") double millimetres,
+
+      @JsonPropertyDescription(
+          "Mass above that of the frame as listed, g, -30 to 30; below 0: so much less than listed.")
+      double addedGrams) {
+    public PlateHeight {
+      Require.inRange("millimetres", millimetres, 8, 60);
+      Require.inRange("addedGrams", addedGrams, -30, 30);
+    }
+  }
+
+  /** The place of the battery. */
+  public record Bay(
+      @JsonPropertyDescription("Above the frame or under it.")
+      Side place,
+
+      @JsonPropertyDescription("Between standoffs or strap slots, mm.")
+      double widthMillimetres,
+
+      @JsonPropertyDescription("Rear end of the supporting plate, mm forward of the motor centre.")
+      double rearXMillimetres,
+
+      @JsonPropertyDescription("Front end of the supporting plate, mm forward of the motor centre.")
+      double frontXMillimetres,
+
+      @JsonPropertyDescription("Room to the ground or to propellers, mm; absent: no bound.")
+      @Nullable
+      Double tallestMillimetres,
+
+      @JsonPropertyDescription("Widest strap its slots take, mm.")
+      double strapWidthMillimetres) {
+    /** Above or below the frame. */
+    public enum Side {
+      @JsonProperty("top")
+      TOP,
+      @JsonProperty("bottom")
+      BOTTOM
+    }
+
+    public Bay {
+      Require.present("place", place);
+      Require.inRange("widthMillimetres", widthMillimetres, 10, 120);
+      Require.inRange("rearXMillimetres", rearXMillimetres, -200, 200);
+      Require.inRange("frontXMillimetres", frontXMillimetres, rearXMillimetres, 200);
+      if (tallestMillimetres != null) {
+        Require.inRange("tallestMillimetres", tallestMillimetres, 5, 100);
+      }
+      Require.inRange("strapWidthMillimetres", strapWidthMillimetres, 5, 40);
+    }
+  }
+}

@@ -1,0 +1,82 @@
+package pappus.part;
+
+import com.fasterxml.jackson.annotation.JsonIgnore;
+import java.util.List;
+import pappus.quantity.Money;
+import pappus.quantity.Require;
+
+/** One entry of a catalogue. */
+public sealed interface Part
+    permits Frame,
+        Motor,
+        Propeller,
+        Battery,
+        Board,
+        Transmitter,
+        Camera,
+        Receiver,
+        Antenna,
+        Gps,
+        Buzzer,
+        PayloadCamera,
+        Capacitor,
+        Lead,
+        Screw,
+        Strap,
+        Adapter,
+        Sundry {
+
+  /** Catalogue key, unique over all kinds: small letters, digits, hyphens, dots. */
+  String id();
+
+  /** Who makes it. */
+  String maker();
+
+  /** What it is called. */
+  String name();
+
+  /** Price of one selling unit. */
+  Money price();
+
+  /** How it is sold. */
+  Sale sold();
+
+  /** Mass of one piece. */
+  Mass mass();
+
+  /** Where the numbers come from. */
+  String source();
+
+  /** The kind of part, which is also its file. */
+  @JsonIgnore
+  Kind kind();
+
+  /** Every role this part fills where it is built in, its own first; none for small hardware. */
+  @JsonIgnore
+  List<Role> fills();
+
+  /**
+   * Checks what every record holds.
+   *
+   * @throws IllegalArgumentException naming the first field that is missing or impossible
+   */
+  static void check(
+      String id, String maker, String name, Money price, Sale sold, Mass mass, String source) {
+    Require.text("id", id);
+    if (!isKey(id)) {
+      Require.refuse(
+          "id must be small letters, digits, hyphens and dots, but is %s.".formatted(id));
+    }
+    Require.text("maker", maker);
+    Require.text("name", name);
+    Require.present("price", price);
+    Require.present("sold", sold);
+    Require.present("mass", mass);
+    Require.text("source", source);
+  }
+
+  private static boolean isKey(String id) {
+    return id.chars()
+        .allMatch(c -> (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9') || c == '-' || c == '.');
+  }
+}

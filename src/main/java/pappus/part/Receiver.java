@@ -1,0 +1,46 @@
+package pappus.part;
+
+import com.fasterxml.jackson.annotation.JsonPropertyDescription;
+import java.util.List;
+import pappus.quantity.Money;
+import pappus.quantity.Require;
+
+/** A radio receiver. */
+public record Receiver(
+    @JsonPropertyDescription("Catalogue key.") String id,
+    @JsonPropertyDescription("Who makes it.") String maker,
+    @JsonPropertyDescription("What it is called.") String name,
+    @JsonPropertyDescription("Price of one selling unit.") Money price,
+    @JsonPropertyDescription("How it is sold.") Sale sold,
+    @JsonPropertyDescription("Mass of one piece.") Mass mass,
+    @JsonPropertyDescription("Radio link family it speaks.") String link,
+    @JsonPropertyDescription("Volts it stands.") VoltWindow input,
+    @JsonPropertyDescription("The port it needs.") SerialNeed serial,
+    @JsonPropertyDescription("Its antenna ports.") AntennaPort antenna,
+
+    @JsonPropertyDescription("Whether its antennas are soldered on, in mass and price.")
+    boolean antennaFixed,
+
+    @JsonPropertyDescription("What it draws, W.") double watts,
+    @JsonPropertyDescription("Where the numbers come from.") String source)
+    implements Part, RadioReceiver {
+
+  public Receiver {
+    Part.check(id, maker, name, price, sold, mass, source);
+    Require.text("link", link);
+    Require.present("input", input);
+    Require.present("serial", serial);
+    Require.present("antenna", antenna);
+    Require.inRange("watts", watts, 0.01, 3);
+  }
+
+  @Override
+  public Kind kind() {
+    return Kind.RECEIVER;
+  }
+
+  @Override
+  public List<Role> fills() {
+    return antennaFixed ? List.of(Role.RECEIVER, Role.RADIO_ANTENNA) : List.of(Role.RECEIVER);
+  }
+}

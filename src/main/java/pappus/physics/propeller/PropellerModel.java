@@ -1,0 +1,105 @@
+package pappus.physics.propeller;
+
+import java.util.List;
+import pappus.quantity.Require;
+
+/**
+ * A propeller standing still in the air, as a curve of coefficients over speed.
+ *
+ * <p>Coefficients as in the UIUC PropellerModel Database (Brandt and Selig, AIAA 2011-1255, from memory, not
+ * re-read in print). A table is read at the Reynolds number of its test: the speed times the ratio of the
+ * air's density over viscosity to that of the test. Between rows it is linear; outside them the end value is
+ * held.
+ */
+public final class PropellerModel {
+  /** Density over viscosity of a test whose air is not stated, s/m²: 1.2 kg/m³ and 1.81e-5 Pa·s. */
+  public static final double DEFAULT_TEST_S_PER_M2 = 1.2 / 1.81e-5;
+
+  private final double diameterM;
+  private final double testSPerM2;
+  private final List<StaticPoint> points;
+
+  private PropellerModel(double diameterM, double testSPerM2, List<StaticPoint> points) {
+    this.diameterM = Require.positive("diameterM", diameterM);
+    this.testSPerM2 = Require.positive("testSPerM2", testSPerM2);
+    this.points = List.copyOf(Require.notEmpty("points", points));
+    for (var point : this.points) {
+      Require.inRange("figure of merit", point.figureOfMerit(), 0, 1);
+    }
+    for (var row = 1; row < this.points.size(); row++) {
+      requireRising(this.points.get(row - 1), this.points.get(row));
+    }
+  }
+
+  /**
+   * From a static test.
+   *
+   * @param testSPerM2 density over viscosity of the air of the test, s/m²
+   * @param points rows by rising speed
+   * @throws IllegalArgumentException if the speeds do not rise, a figure of merit is above 1, or thrust or
+   *     torque would fall with rising speed
+   */
+  public static PropellerModel ofTable(
+      double diameterM, double testSPerM2, List<StaticPoint> points) {
+    return new PropellerModel(diameterM, testSPerM2, points);
+  }
+
+  /** From one pair of coefficients, taken to hold at every speed. */
+  public static PropellerModel ofPair(
+      double diameterM, double thrustCoefficient, double powerCoefficient) {
+    return new PropellerModel(
+        diameterM,
+        DEFAULT_TEST_S_PER_M2,
+        List.of(new StaticPoint(1, thrustCoefficient, powerCoefficient)));
+  }
+
+  public double diameterM() {
+    return diameterM;
+  }
+
+  public double testSPerM2() {
+    return testSPerM2;
+  }
+
+  /** The rows by rising speed; a single one stands for every speed. */
+  public List<StaticPoint> points() {
+    return points;
+  }
+
+  /** The same propeller with all its coefficients multiplied, for shrinkage and doubt. */
+  public PropellerModel scaled(double thrustFactor, double powerFactor) {
+    var scaled = points.stream()
+        .map(point -> new StaticPoint(
+            point.speedRadPerS(),
+            point.thrustCoefficient() * thrustFactor,
+            point.powerCoefficient() * powerFactor))
+        .toList();
+    return new PropellerModel(diameterM, testSPerM2, scaled);
+  }
+
+  /** The propeller in given air, ready to be asked. */
+  public PropellerInAir in(double densityKgPerM3, double viscosityPaS) {
+    return new PropellerInAir(this, densityKgPerM3, viscosityPaS);
+  }
+
+  /**
+   * With C = a + b x, the thrust x² C rises if 2 C + b x is positive, and that is linear in x: both ends
+   * decide. Without it the speed for a thrust would not be unique.
+   */
+  private static void requireRising(StaticPoint low, StaticPoint high) {
+    var step = high.speedRadPerS() - low.speedRadPerS();
+    Require.positive("step of speedRadPerS between rows", step);
+    requireRising("thrust", low, high, low.thrustCoefficient(), high.thrustCoefficient());
+    requireRising("torque", low, high, low.powerCoefficient(), high.powerCoefficient());
+  }
+
+  private static void requireRising(
+      String what, StaticPoint low, StaticPoint high, double lowValue, double highValue) {
+    var slope = (highValue - lowValue) / (high.speedRadPerS() - low.speedRadPerS());
+    Require.positive(
+        "rise of " + what + " with speed from " + Require.plain(low.speedRadPerS()) + " rad/s",
+        Math.min(
+            2 * lowValue + slope * low.speedRadPerS(),
+            2 * highValue + slope * high.speedRadPerS()));
+  }
+}

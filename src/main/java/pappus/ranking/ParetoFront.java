@@ -1,0 +1,85 @@
+package pappus.ranking;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import pappus.assessment.Assessment;
+import pappus.search.Ending;
+import pappus.search.Proof;
+import pappus.search.Question;
+
+/**
+ * What is traded for what: builds that no other surpasses in flight, mass and price at once, mass as it is needed at
+ * the scenario's confidence.
+ *
+ * @param builds longest or farthest flight first
+ * @param share of the best flight down to which builds were looked for
+ * @param reach how far the search came
+ */
+public record ParetoFront(List<Assessment> builds, double share, Proof reach) {
+  public ParetoFront {
+    builds = List.copyOf(builds);
+  }
+
+  /** Of builds that were met, those that no other of them surpasses. */
+  public static ParetoFront of(List<Assessment> met, Question question, double share, Proof reach) {
+    var deviations = question.assessor().deviations();
+    var front = new ArrayList<Assessment>();
+    // Of equal flights the lighter and then the cheaper comes first: what surpasses another is
+    // before it.
+    var ordered = met.stream()
+        .sorted(Comparator.comparingLong(Assessment::objective)
+            .reversed()
+            .thenComparingLong(build -> build.mass().neededMilligrams(deviations))
+            .thenComparingLong(build -> build.cost().cents()))
+        .toList();
+    for (var build : ordered) {
+      if (build.objective() < share * ordered.get(0).objective()) {
+        break;
+      }
+      var milligrams = build.mass().neededMilligrams(deviations);
+      if (front.stream()
+          .noneMatch(other -> other.mass().neededMilligrams(deviations) <= milligrams
+              && other.cost().cents() <= build.cost().cents())) {
+        front.add(question.held(build));
+      }
+    }
+    return new ParetoFront(front, share, reach);
+  }
+
+  /** Whether none is missing down to the share asked for. */
+  public boolean isProof() {
+    return reach.ending() == Ending.PROVEN;
+  }
+
+  /** Builds of it that no other surpasses in flight and price, the dearest first. */
+  public List<Assessment> againstPrice() {
+    var front = new ArrayList<Assessment>();
+    var least = Long.MAX_VALUE;
+    for (var build : builds) {
+      if (build.cost().cents() < least) {
+        least = build.cost().cents();
+        front.add(build);
+      }
+    }
+    return front;
+  }
+
+  /**
+   * Builds of it that no other surpasses in flight and mass, the heaviest first.
+   *
+   * @param deviations kept below the cap
+   */
+  public List<Assessment> againstMass(double deviations) {
+    var front = new ArrayList<Assessment>();
+    var least = Long.MAX_VALUE;
+    for (var build : builds) {
+      var milligrams = build.mass().neededMilligrams(deviations);
+      if (milligrams < least) {
+        least = milligrams;
+        front.add(build);
+      }
+    }
+    return front;
+  }
+}

@@ -1,0 +1,232 @@
+package pappus.scenario.reading;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import pappus.catalog.Catalog;
+import pappus.files.Closest;
+import pappus.files.Fingerprint;
+import pappus.files.Problem;
+import pappus.files.Shown;
+import pappus.files.json.JsonPlaces;
+import pappus.part.Antenna;
+import pappus.part.Board;
+import pappus.part.Camera;
+import pappus.part.Part;
+import pappus.part.Receiver;
+import pappus.part.Role;
+import pappus.part.Transmitter;
+import pappus.scenario.Choice;
+import pappus.scenario.FixedParts;
+import pappus.scenario.Scenario;
+
+/**
+ * A scenario and what it was read from.
+ *
+ * @param places where everything stands in its file
+ */
+public record ReadScenario(Scenario scenario, Fingerprint input, JsonPlaces places) {
+
+  /** A problem for every id that the catalogue does not hold, or that cannot fill its role. */
+  public List<Problem> problemsWith(Catalog catalog) {
+    var problems = new ArrayList<Problem>();
+    var choice = scenario.partsOrAny();
+    checkIds("parts.fixed", choice.fixedIds(), catalog, problems);
+    checkIds("parts.excluded", choice.excludedIds(), catalog, problems);
+    checkIds("parts.owned", choice.ownedIds(), catalog, problems);
+    for (var i = 0; i < choice.allowedParts().size(); i++) {
+      var allowed = choice.allowedParts().get(i);
+      var path = "parts.allowed[" + i + "].parts";
+      checkIds(path, allowed.parts(), catalog, problems);
+      for (var j = 0; j < allowed.parts().size(); j++) {
+        var element = path + "[" + j + "]";
+        catalog
+            .part(allowed.parts().get(j))
+            .filter(part -> !mayFill(part, allowed.role()))
+            .ifPresent(part -> problems.add(places.problem(
+                element,
+                "must be a part that fills the role %s, but %s is of the kind %s."
+                    .formatted(allowed.role().key(), part.id(), part.kind().key()))));
+      }
+    }
+    for (var i = 0; i < scenario.waived().size(); i++) {
+      checkIds("waivers[" + i + "].parts", scenario.waived().get(i).parts(), catalog, problems);
+    }
+    var pilot = scenario.pilotOrAny();
+    checkWord("pilot.video", pilot.video(), videoFamilies(catalog), problems);
+    checkWord("pilot.radio", pilot.radio(), radioLinks(catalog), problems);
+    return problems.stream().sorted().toList();
+  }
+
+  /**
+   * A problem for every fixed part, the draft frame among them, that no build could have by what else the scenario says.
+   *
+   * @param catalog without the draft frame
+   */
+  public List<Problem> contradictions(Catalog catalog) {
+    var choice = scenario.choice();
+    var problems = new ArrayList<Problem>();
+    var fixed = fixed(catalog);
+    var draft = scenario.draftFrame();
+    if (draft != null && catalog.part(draft.id()).isPresent()) {
+      problems.add(places.problem(
+          "draftFrame.id",
+          "must be an id that no part of the catalogue has, but is the text %s."
+              .formatted(Shown.text(draft.id()))));
+    }
+    var taken = FixedParts.of(fixed.values(), choice, catalog);
+    fixed.forEach((path, part) -> against(part, taken, choice, catalog)
+        .ifPresent(wrong -> problems.add(places.problem(path, wrong))));
+    for (var i = 0; i < scenario.partsOrAny().fixedIds().size(); i++) {
+      var id = scenario.partsOrAny().fixedIds().get(i);
+      if (choice.excludedIds().contains(id) && catalog.part(id).isEmpty() && !isDraft(id)) {
+        problems.add(places.problem("parts.fixed[" + i + "]", excluded(id)));
+      }
+    }
+    return problems.stream().sorted().toList();
+  }
+
+  /** Fixed parts by where they stand: the draft frame first, then each once that the catalogue holds. */
+  private Map<String, Part> fixed(Catalog catalog) {
+    var fixed = new LinkedHashMap<String, Part>();
+    if (scenario.draftFrame() != null) {
+      fixed.put("draftFrame.id", scenario.draftFrame());
+    }
+    var ids = scenario.partsOrAny().fixedIds();
+    for (var i = 0; i < ids.size(); i++) {
+      if (ids.indexOf(ids.get(i)) == i && !isDraft(ids.get(i))) {
+        var path = "parts.fixed[" + i + "]";
+        catalog.part(ids.get(i)).ifPresent(part -> fixed.put(path, part));
+      }
+    }
+    return fixed;
+  }
+
+  private boolean isDraft(String id) {
+    return scenario.draftFrame() != null && scenario.draftFrame().id().equals(id);
+  }
+
+  private static String excluded(String id) {
+    return "must be a part that is not excluded, but %s is in parts.excluded.".formatted(id);
+  }
+
+  /** What is wrong with fixing a part. */
+  private static Optional<String> against(
+      Part part, FixedParts fixed, Choice choice, Catalog catalog) {
+    var id = part.id();
+    if (choice.excludedIds().contains(id)) {
+      return Optional.of(excluded(id));
+    }
+    var roles = catalog.roles(part);
+    if (roles.isEmpty()) {
+      return Optional.of(
+          part instanceof Antenna antenna
+              ? "must be an antenna for some port in the catalogue, but %s is for %s, which none has."
+                  .formatted(id, antenna.band().label())
+              : "must be a part that fills a role, but %s is of the kind %s. Maybe leave it out: small hardware follows from the other parts."
+                  .formatted(id, part.kind().key()));
+    }
+    if (fixed.roles(part).isEmpty()) {
+      return Optional.of("must be allowed for the role %s, but %s is not in parts.allowed."
+          .formatted(roles.stream().map(Role::key).collect(Collectors.joining(" or ")), id));
+    }
+    for (var role : fixed.roles(part)) {
+      var first = fixed.in(role).get(0);
+      if (first != part) {
+        return Optional.of("must be the only part fixed for the role %s, but %s is so beside %s."
+            .formatted(role.key(), id, first.id()));
+      }
+    }
+    return fixed.isNeedless(part) ? Optional.of(needless(part, fixed)) : Optional.empty();
+  }
+
+  private static String needless(Part part, FixedParts fixed) {
+    return fixed.roles(part).stream()
+        .flatMap(role -> fixed.bringing(role).stream()
+            .map(other ->
+                "must be for a role that no other fixed part fills, but %s is a %s, which %s brings along."
+                    .formatted(part.id(), role.label(), other.id())))
+        .findFirst()
+        .orElse(
+            "must be a lead that the fixed board and pack need, but %s is between plugs that match."
+                .formatted(part.id()));
+  }
+
+  private static Set<String> videoFamilies(Catalog catalog) {
+    var words = new TreeSet<String>();
+    for (var part : catalog.parts()) {
+      if (part instanceof Transmitter transmitter) {
+        words.add(transmitter.family());
+      } else if (part instanceof Camera camera) {
+        words.add(camera.family());
+      } else if (part instanceof Board board && board.transmitter() != null) {
+        words.add(board.transmitter().family());
+      }
+    }
+    return words;
+  }
+
+  private static Set<String> radioLinks(Catalog catalog) {
+    var words = new TreeSet<String>();
+    for (var part : catalog.parts()) {
+      if (part instanceof Receiver receiver) {
+        words.add(receiver.link());
+      } else if (part instanceof Board board && board.receiver() != null) {
+        words.add(board.receiver().link());
+      }
+    }
+    return words;
+  }
+
+  /** A word that no part knows is a slip, not a wish. */
+  private void checkWord(
+      String path, @Nullable String word, Set<String> known, List<Problem> problems) {
+    if (word != null && !known.isEmpty() && !known.contains(word)) {
+      problems.add(places.problem(
+          path,
+          "must be one that a part of the catalogue has, %s, but is the text %s.%s"
+              .formatted(String.join(", ", known), Shown.text(word), Closest.advice(word, known))));
+    }
+  }
+
+  /** A problem for every waiver of a rule that there is not. */
+  public List<Problem> problemsWithRules(Set<String> ruleIds) {
+    var problems = new ArrayList<Problem>();
+    for (var i = 0; i < scenario.waived().size(); i++) {
+      var rule = scenario.waived().get(i).rule();
+      if (!ruleIds.contains(rule)) {
+        problems.add(places.problem(
+            "waivers[" + i + "].rule",
+            "must be the id of a fit rule, but is the text %s.%s"
+                .formatted(Shown.text(rule), Closest.advice(rule, ruleIds))));
+      }
+    }
+    return problems;
+  }
+
+  private void checkIds(String path, List<String> ids, Catalog catalog, List<Problem> problems) {
+    for (var i = 0; i < ids.size(); i++) {
+      var id = ids.get(i);
+      if (catalog.part(id).isEmpty() && !isDraft(id)) {
+        problems.add(places.problem(
+            path + "[" + i + "]",
+            "must be the id of a part in the catalogue, but is the text %s.%s"
+                .formatted(Shown.text(id), Closest.advice(id, catalog.ids()))));
+      }
+    }
+  }
+
+  /** Antennas do not say what they are for: the port they are plugged in does. */
+  private static boolean mayFill(Part part, Role role) {
+    if (part instanceof Antenna) {
+      return role == Role.VIDEO_ANTENNA || role == Role.RADIO_ANTENNA;
+    }
+    return part.fills().contains(role);
+  }
+}

@@ -1,0 +1,115 @@
+package pappus.search;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
+import pappus.assessment.Assessment;
+import pappus.part.Build;
+import pappus.part.Part;
+import pappus.part.Role;
+
+/**
+ * The feasible builds a search has met, the best for each choice of frame, motor, propeller and
+ * battery; and of the others the one that is closest to feasible.
+ */
+public final class Incumbents {
+  /** The objective, then price, then ids: the one order of every ranking. */
+  public static final Comparator<Assessment> BEST_FIRST = Comparator.comparingLong(
+          Assessment::objective)
+      .reversed()
+      .thenComparingLong(assessment -> assessment.cost().cents())
+      .thenComparing(assessment -> assessment.build().toString());
+
+  private static final int MOST = 20_000;
+
+  /** What mostly decides how long a build flies and what is in its way. */
+  private static final List<Role> DECIDING = List.of(Role.MOTOR, Role.PROPELLER, Role.BATTERY);
+
+  private final TreeMap<String, Assessment> byKey = new TreeMap<>();
+  private final TreeMap<String, Assessment> closestWith = new TreeMap<>();
+  private @Nullable Assessment closest;
+  private long assessed;
+  private long feasible;
+
+  /** Takes note of an assessment. */
+  public void offer(Assessment assessment) {
+    assessed++;
+    if (assessment.isFeasible()) {
+      feasible++;
+      byKey.merge(
+          key(assessment.build()),
+          assessment,
+          (held, offered) -> BEST_FIRST.compare(offered, held) < 0 ? offered : held);
+      if (byKey.size() > MOST) {
+        keepBetterHalf();
+      }
+      return;
+    }
+    if (closest == null || CLOSEST_FIRST.compare(assessment, closest) < 0) {
+      closest = assessment;
+    }
+    for (var role : DECIDING) {
+      closestWith.merge(
+          role.key() + ' ' + id(assessment.build(), role),
+          assessment,
+          (held, offered) -> CLOSEST_FIRST.compare(offered, held) < 0 ? offered : held);
+    }
+  }
+
+  private static final Comparator<Assessment> CLOSEST_FIRST =
+      Comparator.comparingLong(Assessment::shortfall).thenComparing(BEST_FIRST);
+
+  private void keepBetterHalf() {
+    var better = bestFirst().subList(0, MOST / 2);
+    byKey.clear();
+    better.forEach(assessment -> byKey.put(key(assessment.build()), assessment));
+  }
+
+  /** The feasible ones, best first. */
+  public List<Assessment> bestFirst() {
+    var sorted = new ArrayList<>(byKey.values());
+    sorted.sort(BEST_FIRST);
+    return sorted;
+  }
+
+  /** The infeasible one with the least shortfall, if none but infeasible ones were met. */
+  public Optional<Assessment> closest() {
+    return Optional.ofNullable(closest);
+  }
+
+  /**
+   * For each motor, propeller and battery the infeasible build with the least shortfall, the longest flying first:
+   * where they fly longer than any feasible one, a swap may bring a better one in reach.
+   */
+  public List<Assessment> nearlyFeasible() {
+    return closestWith.values().stream().distinct().sorted(BEST_FIRST).toList();
+  }
+
+  /** Builds assessed, counting repeats. */
+  public long assessed() {
+    return assessed;
+  }
+
+  /** Feasible ones among them, counting repeats. */
+  public long feasible() {
+    return feasible;
+  }
+
+  /** What makes two builds the same candidate: frame, motor, propeller, battery. */
+  public static String key(Build build) {
+    return id(build, Role.FRAME)
+        + ' '
+        + id(build, Role.MOTOR)
+        + ' '
+        + id(build, Role.PROPELLER)
+        + ' '
+        + id(build, Role.BATTERY);
+  }
+
+  private static String id(Build build, Role role) {
+    return build.part(role).map(Part::id).orElse("-");
+  }
+}

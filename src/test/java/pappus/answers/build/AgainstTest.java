@@ -1,0 +1,106 @@
+package pappus.answers.build;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalLong;
+import org.junit.jupiter.api.Test;
+import pappus.assessment.Assessment;
+import pappus.assessment.Limit;
+import pappus.catalog.BuildText;
+import pappus.catalog.Catalog;
+import pappus.document.Spoken;
+import pappus.ranking.Best;
+import pappus.scenario.Scenario;
+import pappus.search.Changed;
+import pappus.search.Ending;
+import pappus.search.Proof;
+import pappus.shop.SmallShop;
+
+class AgainstTest {
+  private static final Catalog FEW = SmallShop.few();
+  private static final Scenario HOVER = SmallShop.scenario("");
+  private static final Scenario RANGE =
+      SmallShop.flying("{\"style\": \"cruise\"}", ", \"goal\": \"range\"");
+  private static final Against AGAINST = new Against(HOVER);
+  private static final Proof PROVEN = Proof.of(Ending.PROVEN);
+  private static final Proof MOVES = Proof.of(Ending.MOVES);
+
+  private static Assessment flies(double seconds) {
+    return Changed.seconds(
+        SmallShop.assessor(FEW, HOVER)
+            .assess(BuildText.parse(String.join(",", SmallShop.ONE_BUILD), FEW)),
+        seconds);
+  }
+
+  private static Best best(double seconds, Proof reach) {
+    return new Best(Optional.of(flies(seconds)), reach);
+  }
+
+  @Test
+  void tellsHowFarABuildIsBehind() {
+    assertThat(AGAINST.of(flies(1790), best(1800, PROVEN)))
+        .isEqualTo("The best build of this scenario, proven, reaches 30.0 min, 10 s more.");
+    assertThat(AGAINST.of(flies(1700), best(1800, MOVES)))
+        .isEqualTo("The best build found, not proven, reaches 30.0 min, 1.7 min more.");
+  }
+
+  @Test
+  void tellsThatNothingIsBetter() {
+    assertThat(AGAINST.of(flies(1800), best(1800, PROVEN)))
+        .isEqualTo("Proven: no other combination in this catalogue does better.");
+    assertThat(AGAINST.of(flies(1801), best(1800, MOVES)))
+        .isEqualTo("Nothing better was found; that is no proof.");
+  }
+
+  @Test
+  void tellsThatABuildIsNoCandidate() {
+    var heavy = new Limit("mass-cap", "all-up mass", "g", 260, 250, true, false);
+
+    assertThat(AGAINST.of(Changed.limits(flies(1900), List.of(heavy)), best(1800, PROVEN)))
+        .isEqualTo(
+            "The best build of this scenario, proven, reaches 30.0 min; this one is no candidate.");
+  }
+
+  @Test
+  void tellsThatThereIsNone() {
+    assertThat(AGAINST.of(flies(1800), new Best(Optional.empty(), PROVEN)))
+        .isEqualTo("Proven: no combination in this catalogue keeps every rule and limit.");
+    assertThat(AGAINST.nothing(new Best(Optional.empty(), MOVES)))
+        .isEqualTo("Nothing was found that keeps every rule and limit; that is no proof.");
+  }
+
+  @Test
+  void tellsWhatIsLeftOpen() {
+    var effort = new Proof(Ending.EFFORT, OptionalLong.of(1_830_000_000L), 100, Optional.empty());
+    var stopped =
+        new Proof(Ending.INTERRUPTED, OptionalLong.empty(), 100, Optional.of("legs differ"));
+
+    assertThat(AGAINST.more(PROVEN)).isEmpty();
+    assertThat(AGAINST.more(MOVES)).isEmpty();
+    assertThat(AGAINST.of(flies(1800), best(1800, effort)))
+        .isEqualTo(
+            "Nothing better was found; that is no proof. What was not seen reaches 30.5 min at most.");
+    assertThat(AGAINST.more(stopped)).isEqualTo(" You stopped the search. No proof: legs differ.");
+    assertThat(new Against(RANGE).more(effort))
+        .isEqualTo(" What was not seen reaches 1.8 km at most.");
+  }
+
+  @Test
+  void tellsKilometresWhereTheGoalIsRange() {
+    var assessor = SmallShop.assessor(FEW, RANGE);
+    var farther = assessor.assess(BuildText.parse(String.join(",", SmallShop.ONE_BUILD), FEW));
+    var nearer = assessor.assess(
+        BuildText.parse(String.join(",", SmallShop.ONE_BUILD).replace("2s-3500", "2s-3400"), FEW));
+    var metres = farther.flight().orElseThrow().rangeMetres();
+    var behind = metres - nearer.flight().orElseThrow().rangeMetres();
+
+    assertThat(metres).isGreaterThan(10_000);
+    assertThat(behind).isGreaterThan(1000);
+    assertThat(new Against(RANGE).of(nearer, new Best(Optional.of(farther), PROVEN)))
+        .isEqualTo(
+            "The best build of this scenario, proven, reaches " + Spoken.number(metres / 1000, 1)
+                + " km, " + Spoken.number(behind / 1000, 1) + " km more.");
+  }
+}

@@ -1,0 +1,262 @@
+package pappus.answers.build;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static pappus.part.Parts.with;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import pappus.assessment.Assessment;
+import pappus.assessment.Assessor;
+import pappus.assessment.Finding;
+import pappus.assessment.Limit;
+import pappus.assessment.flight.FlightEstimate;
+import pappus.catalog.BuildText;
+import pappus.catalog.Catalog;
+import pappus.compatibility.Verdict;
+import pappus.document.Spoken;
+import pappus.doubt.Band;
+import pappus.doubt.Contribution;
+import pappus.doubt.Doubt;
+import pappus.part.Parts;
+import pappus.physics.flight.Ending;
+import pappus.physics.flight.ThrottleLimit;
+import pappus.quantity.Sentence;
+import pappus.ranking.Candidate;
+import pappus.scenario.Waiver;
+import pappus.search.Changed;
+import pappus.shop.SmallShop;
+
+class ReasonsTest {
+  private static final Catalog FEW = SmallShop.few();
+  private static final Assessor ASSESSOR = SmallShop.assessor(FEW, "");
+  private static final Assessment FIRST = assess(String.join(",", SmallShop.ONE_BUILD));
+  private static final Assessment SMALLER_PACK =
+      assess(FIRST.build().toString().replace("tidewell-2s-3500", "tidewell-2s-3400"));
+  private static final FlightEstimate FLIGHT = FIRST.flight().orElseThrow();
+
+  @Test
+  void namesTheLimitWithTheLeastRoom() {
+    var mass = new Limit("mass-cap", "all-up mass", "g", 180, 249.999, true, true);
+    var thrust = new Limit("thrust-to-weight", "thrust over weight", "", 2.25, 2, false, true);
+
+    assertThat(Reasons.binding(Changed.limits(FIRST, List.of(mass, thrust))))
+        .isEqualTo(
+            "The limit with the least room is thrust over weight: 0.25 left of 2.00 at least.");
+    assertThat(Reasons.binding(Changed.limits(FIRST, List.of(mass))))
+        .isEqualTo("The limit with the least room is all-up mass: 70.00 g left of 250.0 g.");
+  }
+
+  @Test
+  void namesTheLimitThatIsBroken() {
+    var price = new Limit("budget", "price of what has to be bought", "EUR", 210, 180, true, false);
+    var thrust = new Limit("thrust-to-weight", "thrust over weight", "", 1.5, 2, false, false);
+
+    assertThat(Reasons.binding(Changed.limits(FIRST, List.of(price))))
+        .isEqualTo(
+            "Broken: price of what has to be bought is 210.0 EUR, but must be at most 180.0 EUR.");
+    assertThat(Reasons.binding(Changed.limits(FIRST, List.of(thrust))))
+        .isEqualTo("Broken: thrust over weight is 1.50, but must be at least 2.00.");
+  }
+
+  @Test
+  void saysWhenNothingCouldBeComputed() {
+    assertThat(Reasons.binding(assess("cottongrass-4"))).isEqualTo("Nothing could be computed.");
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @CsvSource(delimiter = '|', textBlock = """
+      RESERVE            | The flight ends at the charge kept in reserve.
+      LANDING_VOLTS      | The flight ends at the volts for landing, before the reserve is reached.
+      FULL_DUTY          | The flight ends when full throttle no longer holds the hover.
+      MOTOR_CURRENT      | There is no flight: the motors' continuous current is passed.
+      CONTROLLER_CURRENT | There is no flight: the controllers' continuous current is passed.
+      PACK_CURRENT       | The flight ends at the continuous current of the pack.
+      CONNECTOR_CURRENT  | The flight ends at the continuous current of the plug.
+      LEAD_CURRENT       | The flight ends at the continuous current of the leads.
+      UNDELIVERABLE      | The flight ends when the pack cannot deliver the power any more.
+      TIME               | The flight ends with the time asked for.
+      WIND               | There is no flight: the wind does not let it progress over ground.
+      """, quoteCharacter = '"')
+  void saysWhatEndsTheFlight(Ending ending, String sentence) {
+    assertThat(Reasons.ending(Changed.ending(FLIGHT, ending))).isEqualTo(sentence);
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @CsvSource(delimiter = '|', textBlock = """
+      MOTOR       | the motors' burst current is met; set the board to hold it.
+      CONTROLLER  | the controllers' burst current is met; set the board to hold it.
+      PACK        | the pack's burst current is met; no setting holds that, so mind the stick.
+      CONNECTOR   | the plug's burst current is met; no setting holds that, so mind the stick.
+      LEAD        | the leads' burst current is met; no setting holds that, so mind the stick.
+      FLOOR_VOLTS | the floor volts of the pack is met; set the board to hold it.
+      """, quoteCharacter = '"')
+  void saysWhatCapsTheThrottle(ThrottleLimit limit, String end) {
+    assertThat(Reasons.cap(Changed.cap(FLIGHT, limit, 0.842)))
+        .contains("Full throttle is judged at 84 % of full opening, where " + end);
+  }
+
+  @Test
+  void saysNothingOfAThrottleThatIsNotCapped() {
+    assertThat(Reasons.cap(Changed.cap(FLIGHT, ThrottleLimit.FULL_DUTY, 1))).isEmpty();
+  }
+
+  @Test
+  void saysWhyOneStandsBeforeTheNext() {
+    var longer = Changed.cents(Changed.seconds(FIRST, 2700), 20_000);
+    var shorter = Changed.cents(Changed.seconds(SMALLER_PACK, 2600), 18_000);
+
+    var watts = Spoken.number(
+        FLIGHT.split().totalW() - SMALLER_PACK.flight().orElseThrow().split().totalW(), 1);
+    assertThat(watts).matches("0\\.[1-9]");
+
+    assertThat(Reasons.standing(candidate(longer, false), candidate(shorter, false)))
+        .isEqualTo("Ahead of the next by 1.5 min: 3 g heavier, " + watts
+            + " W more in hover, 20 EUR dearer; differs in battery.");
+    assertThat(Reasons.standing(candidate(shorter, false), candidate(longer, false)))
+        .endsWith(
+            ": 3 g lighter, " + watts + " W less in hover, 20 EUR cheaper; differs in battery.");
+  }
+
+  @Test
+  void saysWhenTheDifferenceIsWithinTheDoubt() {
+    var other = assess(FIRST.build().toString().replace("newteye-14-feather", "newteye-14"));
+    var longer = Changed.cents(Changed.seconds(FIRST, 2700), 20_000);
+
+    assertThat(Reasons.standing(
+            candidate(longer, false),
+            candidate(Changed.cents(Changed.seconds(SMALLER_PACK, 2650), 20_000), true)))
+        .startsWith("Ahead of the next by 50 s: ")
+        .endsWith("; differs in battery. The difference is within the doubt.");
+    assertThat(Reasons.standing(
+            candidate(longer, false),
+            candidate(Changed.cents(Changed.seconds(other, 2699.5), 20_000), true)))
+        .startsWith("Ahead of the next by 0.5 s");
+  }
+
+  @Test
+  void namesTheTwoLargestDoubtsAndTheMeasurementsThatNarrowThemMost() {
+    var band = new Band(
+        100,
+        List.of(
+            new Contribution(Doubt.MASS, "a", 1, 1, 1, 1),
+            new Contribution(Doubt.CELL_RESISTANCE, "b", 0.30, -5, 5, 5),
+            new Contribution(Doubt.RESISTANCE, "c", 0.05, 3, 3, 3)));
+
+    assertThat(Reasons.doubt(band))
+        .isEqualTo(
+            "The band is ±8 %; most of it comes from the cells' resistance and the motor's resistance."
+                + " A full discharge of this pack with a ten-second step would take it to ±4 %,"
+                + " thrust-stand rows of this motor with this board to ±7 %.");
+  }
+
+  @Test
+  void namesNoMeasurementThatLeavesTheBandAsItIsTold() {
+    var band = new Band(
+        100,
+        List.of(
+            new Contribution(Doubt.CELL_RESISTANCE, "b", 0.30, -5, 5, 5),
+            new Contribution(Doubt.RESISTANCE, "c", 0.05, 0.5, 0.5, 0.5)));
+
+    assertThat(Reasons.doubt(band))
+        .doesNotContain("thrust-stand rows")
+        .contains("A full discharge of this pack");
+  }
+
+  @Test
+  void putsClashesBeforeWhatIsNotKnownBeforeNotes() {
+    var waiver = new Waiver("battery-bay", List.of("tidewell-2s-3500"), "We cut the plate.");
+    var assessment = Changed.findings(
+        FIRST,
+        List.of(
+            new Finding("balance", Verdict.FITS, Optional.empty(), false),
+            new Finding("capacitor", Verdict.fitsBut("Solder it."), Optional.empty(), false),
+            new Finding(
+                "motor-screw",
+                Verdict.unknown("the thread depth of motor %s", "m"),
+                Optional.empty(),
+                false),
+            new Finding(
+                "battery-bay",
+                Verdict.clashes("Pack %s is %s mm too long.", "p", 1.5),
+                Optional.of(waiver),
+                false),
+            new Finding(
+                "motor-mount", Verdict.clashes("No circle fits."), Optional.empty(), true)));
+
+    assertThat(Reasons.findings(assessment))
+        .containsExactly(
+            "Set aside (battery-bay, We cut the plate.): Pack p is 1.5 mm too long.",
+            "Clash (motor-mount): No circle fits.",
+            "Not known (motor-screw): the thread depth of motor m.",
+            "Solder it.");
+  }
+
+  /** By hand: laws of 417 mΩ and 0.464 A, weights of 0.9 and 0.8. */
+  @Test
+  void tellsWhatOfARecordCountsAndWhatWouldSettleIt() {
+    var motor = with(Parts.motor(), "resistanceMilliohms", 100.0);
+    var battery = with(Parts.battery(), "deliveredMilliampHours", 840.0);
+    var build = Parts.of(motor, Parts.propeller(), battery, Parts.board());
+
+    assertThat(Reasons.counted(build))
+        .containsExactly(
+            "Motor: its winding resistance of 100 mΩ counts as 115 mΩ: 5 % doubt against 15 % spread of its class; thrust-stand rows would settle it.",
+            "Motor: its no-load current of 0.600 A counts as 0.570 A: 10 % doubt against 20 % spread of its class; thrust-stand rows would settle it.",
+            "Battery: its charge delivered of 840 mAh counts as 816 mAh: 5 % doubt against 3 % spread of its class; a discharge would settle it.");
+    assertThat(Reasons.countedBriefly(build))
+        .contains(
+            "Drawn toward their class: winding resistance 100 mΩ as 115, no-load current 0.600 A as 0.570, charge delivered 840 mAh as 816.");
+  }
+
+  @Test
+  void saysNothingOfFiguresThatCountAsStated() {
+    var motor = with(with(Parts.motor(), "figuresDoubt", 0.0), "noLoadCurrentAmps", 0.6);
+    var build = Parts.of(motor, Parts.propeller(), Parts.battery(), Parts.board());
+
+    assertThat(Reasons.counted(build)).isEmpty();
+    assertThat(Reasons.countedBriefly(build)).isEmpty();
+  }
+
+  @Test
+  void controlCharactersInWhatRulesQuoteComeOutVisible() {
+    var note = Sentence.of("Turn %s.", "a\u001B[2Jb\u0007c\nd\u202Ee");
+    var assessment = Changed.findings(
+        FIRST,
+        List.of(new Finding("balance", Verdict.fitsWith(List.of(note)), Optional.empty(), false)));
+
+    assertThat(Reasons.findings(assessment))
+        .containsExactly("Turn a\\u001b[2Jb\\u0007c\\u000ad\\u202ee.");
+  }
+
+  @Test
+  void namesWhatIsTheSameInEveryNumber() {
+    var motor = FEW.part("spikerush-1303-3400").orElseThrow();
+    var other = FEW.part("cypsela-1404-2800").orElseThrow();
+
+    assertThat(Reasons.twins(motor, List.of(other)))
+        .isEqualTo("Spikerush 1303-3400 is the same in every number as Cypsela 1404-2800"
+            + " (cypsela-1404-2800): take either.");
+  }
+
+  private static Candidate candidate(Assessment assessment, boolean unsure) {
+    return new Candidate(
+        assessment,
+        new Band(
+            assessment.milliseconds() / 1000.0,
+            unsure ? List.of(new Contribution(Doubt.MASS, "a", 1, 100, 100, 100)) : List.of()),
+        List.of(),
+        false,
+        Map.of(),
+        OptionalInt.empty(),
+        false);
+  }
+
+  private static Assessment assess(String build) {
+    return ASSESSOR.assess(BuildText.parse(build, FEW));
+  }
+}

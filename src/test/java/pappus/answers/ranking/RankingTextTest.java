@@ -1,0 +1,78 @@
+package pappus.answers.ranking;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import pappus.answers.build.AssessmentText;
+import pappus.catalog.BuildText;
+import pappus.catalog.Catalog;
+import pappus.doubt.Doubts;
+import pappus.ranking.Ranker;
+import pappus.ranking.Ranking;
+import pappus.search.Ending;
+import pappus.search.Enumeration;
+import pappus.search.Question;
+import pappus.shop.SmallShop;
+
+class RankingTextTest {
+  private static final Catalog FEW = SmallShop.few();
+  private static final String POOR = ", \"budget\": {\"amount\": 20, \"currency\": \"EUR\"}";
+  private static final Question QUESTION = SmallShop.question(FEW, "");
+
+  @Test
+  void keepsToTheColumnsOfTheTerminal() {
+    var ranking = rank(QUESTION, Ending.MOVES);
+    var poor = rank(SmallShop.question(FEW, POOR), Ending.MOVES);
+    var build = BuildText.parse(String.join(",", SmallShop.ONE_BUILD), FEW);
+    var assessment = QUESTION.assessor().assess(build);
+    var band = Optional.of(new Doubts(QUESTION.assessor()).band(assessment));
+
+    for (var width : List.of(60, 72, 100)) {
+      var text = new RankingText(SmallShop.scenario(""), width);
+      for (var answer : List.of(
+          text.of(ranking),
+          text.of(poor),
+          new AssessmentText(SmallShop.scenario(""), width).of(assessment, band))) {
+        assertThat(answer.lines()).allMatch(line -> line.length() <= width);
+        assertThat(answer.lines()).anyMatch(line -> line.length() > width - 10);
+        assertThat(answer).endsWith("\n").doesNotContain(" \n");
+      }
+    }
+  }
+
+  @Test
+  void losesNoWordToTheWidth() {
+    var ranking = rank(QUESTION, Ending.MOVES);
+
+    var narrow = new RankingText(SmallShop.scenario(""), 60).of(ranking);
+    var wide = new RankingText(SmallShop.scenario(""), 1000).of(ranking);
+
+    assertThat(narrow.split("\\s+")).isEqualTo(wide.split("\\s+"));
+  }
+
+  @Test
+  void saysWhatEndedTheSearch() {
+    assertThat(text(Ending.MOVES)).doesNotContain("The clock", "You stopped");
+    assertThat(text(Ending.CLOCK))
+        .contains(" The clock ended the search: it may differ on another run.\n");
+    assertThat(text(Ending.INTERRUPTED))
+        .contains(" You stopped the search: this is the best so far.\n");
+  }
+
+  @Test
+  void countsWhatWasLookedAt() {
+    assertThat(text(Ending.MOVES))
+        .contains("Longest found, not proven: 48 builds assessed, ")
+        .contains(" of them feasible, out of 4.8e+01 ways to fill the roles.");
+  }
+
+  private static String text(Ending ending) {
+    return new RankingText(SmallShop.scenario(""), 1000).of(rank(QUESTION, ending));
+  }
+
+  private static Ranking rank(Question question, Ending ending) {
+    return new Ranker(question, Enumeration.of(question)).rank(10, ending);
+  }
+}

@@ -1,0 +1,145 @@
+package pappus.answers.weighing;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+import pappus.answers.result.Run;
+import pappus.assessment.Supply;
+import pappus.catalog.BuildText;
+import pappus.catalog.Shelf;
+import pappus.part.Parts;
+import pappus.shop.SmallShop;
+import pappus.weighing.FlightRow;
+import pappus.weighing.MassRow;
+import pappus.weighing.WeighIn;
+import tools.jackson.databind.json.JsonMapper;
+
+class WeighReportTest {
+  private static final FlightRow FLIGHT = new FlightRow(
+      "f.csv",
+      2,
+      "hover",
+      10,
+      700,
+      Optional.empty(),
+      Optional.of("new"),
+      OptionalDouble.empty(),
+      OptionalDouble.empty(),
+      OptionalDouble.empty(),
+      OptionalDouble.of(560));
+
+  private static MassRow mass(String what, double grams, int pieces) {
+    return new MassRow("m.csv", 2, what, grams, pieces, 0.1);
+  }
+
+  private static WeighReport report(List<MassRow> masses, FlightRow... flights) {
+    var catalog = SmallShop.few();
+    var scenario = SmallShop.scenario("");
+    var build = BuildText.parse(String.join(",", SmallShop.ONE_BUILD), catalog);
+    return new WeighReport(
+        scenario,
+        WeighIn.of(scenario, new Supply(catalog, Shelf.EMPTY), build, masses, List.of(flights)));
+  }
+
+  @Test
+  void tellsMassesAlone() {
+    assertThat(report(List.of(mass("spikerush-1303-3400", 18.4, 4))).text(List.of(), 200))
+        .contains("""
+            estimate g    ±  scale g    ±  more  what
+                  17.6  0.4     18.4  0.2   0.8  motor, Spikerush 1303-3400  within the doubt
+
+            The aircraft ready to fly was not weighed: that is what the law asks about.
+
+            Nothing was written; --into FOLDER keeps what was weighed and flown for --catalog FOLDER.
+            """)
+        .doesNotContain("times the power computed")
+        .doesNotContain("current sensor");
+  }
+
+  @Test
+  void tellsFlightsAloneAndWhatWasWritten() {
+    assertThat(report(List.of(), FLIGHT).text(List.of("mine/flown.json", "b"), 200))
+        .contains(
+            "- 10.0 min took 700 mAh by the charger, 606 by the estimate: ",
+            "\nThe current sensor reads 20 % too little against the charger, which is trusted to 3 %: set it so that it shows 1.250 times what it shows now.\n",
+            "\nWritten: mine/flown.json, b. Give the folder with --catalog, and all commands count with it.\n")
+        .doesNotContain("estimate g")
+        .doesNotContain("not weighed")
+        .doesNotContain("Nothing was written");
+  }
+
+  @Test
+  void givesOneRowAWeighing() {
+    var rows = report(List.of(mass("dry", 84, 1), mass("ready", 203.5, 1)))
+        .csv()
+        .lines()
+        .toList();
+
+    assertThat(rows).hasSize(4);
+    assertThat(rows.get(0))
+        .isEqualTo("what,unit,estimate,estimate_doubt,measured,measured_doubt,says");
+    assertThat(rows.get(1))
+        .startsWith("\"battery, Tidewell 2S 3500 (ready less dry)\",g,107.")
+        .endsWith(",more than the doubt explains");
+    assertThat(rows.get(2))
+        .startsWith("\"dry, without its pack\",g,")
+        .endsWith(",within the doubt");
+    assertThat(rows.get(3)).startsWith("ready to fly,g,").endsWith(",more than the doubt explains");
+  }
+
+  /** Charge, volts, what the style and the sensor say: one row each. */
+  @Test
+  void givesFlightsTheSameColumns() {
+    var landed =
+        Parts.with(Parts.with(FLIGHT, "landingVolts", OptionalDouble.of(6.5)), "file", "=f.csv");
+    var report = report(List.of(), landed);
+    var rows = report.csv().lines().toList();
+
+    assertThat(rows).hasSize(5);
+    assertThat(rows.get(1))
+        .startsWith("\"hover, =f.csv, line 2\",mAh,605.8734")
+        .contains(",700,21,");
+    assertThat(rows.get(2))
+        .startsWith("\"hover, =f.csv, line 2\",V,")
+        .contains(",0.2,6.5,,\"It landed");
+    assertThat(rows.get(3)).startsWith("hover,times the power,1,,1.");
+    assertThat(rows.get(4)).startsWith("current sensor,times its scale,1,,1.25,0.03,");
+    assertThat(report.markdown().lines()).hasSize(6);
+    assertThat(report.text(List.of(), 200)).contains(": 1.18. It landed at 6.50 V, where");
+  }
+
+  @Test
+  void givesEveryDigitToAMachine() {
+    var text = report(List.of(mass("spikerush-1303-3400", 18.4, 4)), FLIGHT)
+        .json(new Run("1", 1, 0, List.of("parts"), List.of()), List.of("mine/flown.json"));
+    var json = JsonMapper.shared().readTree(text);
+
+    assertThat(json.path("status").asString()).isEqualTo("weighed");
+    assertThat(json.path("buildAfter").path("grams").asDouble()
+            - json.path("build").path("grams").asDouble())
+        .isCloseTo(0.8, within(1e-9));
+    assertThat(json.path("masses")).hasSize(1);
+    var motor = json.path("masses").get(0);
+    assertThat(motor.path("what").asString()).isEqualTo("motor");
+    assertThat(motor.path("part").asString()).isEqualTo("spikerush-1303-3400");
+    assertThat(motor.path("estimatedGrams").asDouble()).isCloseTo(17.6, within(1e-9));
+    assertThat(motor.path("estimatedDoubt").asDouble()).isCloseTo(0.4, within(1e-9));
+    assertThat(motor.path("measuredGrams").asDouble()).isCloseTo(18.4, within(1e-9));
+    assertThat(motor.path("measuredDoubt").asDouble()).isCloseTo(0.2020726, within(1e-7));
+    assertThat(motor.path("agrees").asBoolean()).isTrue();
+    assertThat(motor.path("derived").asBoolean()).isFalse();
+    var style = json.path("styles").get(0);
+    assertThat(style.path("style").asString()).isEqualTo("hover");
+    assertThat(style.path("flights").get(0).path("line").asInt()).isEqualTo(2);
+    assertThat(style.path("flights").get(0).path("chargedMilliampHours").asDouble())
+        .isEqualTo(700);
+    assertThat(style.path("flights").get(0).path("factor").asDouble())
+        .isEqualTo(style.path("powerFactor").asDouble());
+    assertThat(json.path("sensorScale").asDouble()).isEqualTo(1.25);
+    assertThat(json.path("written").get(0).asString()).isEqualTo("mine/flown.json");
+  }
+}

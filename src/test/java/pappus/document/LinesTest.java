@@ -1,0 +1,67 @@
+package pappus.document;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class LinesTest {
+  private static final String WORDS =
+      "One gram more costs 17 s, one watt more beside the motors 1.7 min. What binds is thrust over weight.";
+
+  private static Lines all(int width) {
+    return new Lines(width)
+        .say(WORDS)
+        .blank()
+        .item(WORDS)
+        .caution(WORDS)
+        .row("battery     " + WORDS, 12);
+  }
+
+  @Test
+  void breaksAtBlanksAndIndentsWhatGoesOn() {
+    assertThat(all(40).text()).isEqualTo("""
+            One gram more costs 17 s, one watt more
+            beside the motors 1.7 min. What binds is
+            thrust over weight.
+
+            - One gram more costs 17 s, one watt
+              more beside the motors 1.7 min. What
+              binds is thrust over weight.
+            ! One gram more costs 17 s, one watt
+              more beside the motors 1.7 min. What
+              binds is thrust over weight.
+            battery     One gram more costs 17 s,
+                        one watt more beside the
+                        motors 1.7 min. What binds
+                        is thrust over weight.
+            """);
+  }
+
+  @Test
+  void leavesAloneWhatHasRoom() {
+    assertThat(all(200).text())
+        .isEqualTo(WORDS + "\n\n- " + WORDS + "\n! " + WORDS + "\nbattery     " + WORDS + "\n");
+  }
+
+  @ParameterizedTest
+  @ValueSource(ints = {40, 100, 200})
+  void keepsToTheColumnsAndLosesNoWord(int width) {
+    var text = all(width).text();
+
+    assertThat(text.lines()).allMatch(line -> line.length() <= width);
+    assertThat(text.split("\\s+")).isEqualTo(all(1000).text().split("\\s+"));
+  }
+
+  @Test
+  void aWordLongerThanALineIsBroken() {
+    assertThat(new Lines(40).say("a".repeat(95)).text())
+        .isEqualTo("a".repeat(40) + "\n" + "a".repeat(40) + "\n" + "a".repeat(15) + "\n");
+  }
+
+  @Test
+  void fewerThanFortyColumnsCountAsForty() {
+    assertThat(all(10).text()).isEqualTo(all(40).text());
+  }
+}
