@@ -24,7 +24,7 @@ final class ArchitectureTest {
   private static final String HIPPARCHUS = "org.hipparchus..";
 
   /** A package and what it may use besides itself, the JDK and the nullness annotations. */
-  private record Layer(String name, List<String> mayUse) {
+  record Layer(String name, List<String> mayUse) {
     static Layer of(String name, String... mayUse) {
       return new Layer(name, List.of(mayUse));
     }

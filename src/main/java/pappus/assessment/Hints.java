@@ -11,7 +11,11 @@ import pappus.physics.flight.Hover;
 import pappus.physics.flight.Rotor;
 import pappus.physics.motor.PartLoadLaw;
 
-/** What the reader should know about the numbers of a flight. */
+/**
+ * What the reader should know about the numbers of a flight.
+ *
+ * <p>Why: src/site/markdown/decisions.md#hover-beyond-belief-is-marked-not-removed
+ */
 final class Hints {
   /** So near to its top speed a flight is worth a word. */
   private static final double NEAR_TOP_SPEED = 0.7;

@@ -36,8 +36,11 @@ import picocli.CommandLine.ParseResult;
       DescribeCommand.class,
       CalibrateCommand.class,
       ImportCommand.class,
-      CompletionCommand.class
+      CompletionCommand.class,
+      HelpCommand.class
     },
+    footerHeading = "%nExamples:%n",
+    footer = {"pappus recommend scenarios/bird-survey.json", "pappus help recommend"},
     exitCodeListHeading = "%nExit codes:%n",
     exitCodeList = {
       "0:done",
@@ -77,7 +80,8 @@ public final class Main {
             .versionProvider(new Version())
             .usageMessage()
             .exitCodeListHeading(usage.exitCodeListHeading())
-            .exitCodeList(usage.exitCodeList()));
+            .exitCodeList(usage.exitCodeList())
+            .footerHeading(usage.footerHeading()));
     return line.setCaseInsensitiveEnumValuesAllowed(true)
         .setParameterExceptionHandler(Main::usage)
         .setExecutionExceptionHandler(Main::report);

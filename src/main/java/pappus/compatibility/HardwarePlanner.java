@@ -19,6 +19,8 @@ import pappus.catalog.Wire;
  * Chooses screws, strap, pad, spacers, wire, solder and ties. Where the stock has none, the middle of
  * the usual range counts (common practice, no published source); only motor screws and strap must
  * be in stock, since a wrong length is worse than none.
+ *
+ * <p>Why: src/site/markdown/decisions.md#small-hardware-is-not-searched
  */
 final class HardwarePlanner {
   private static final double PAD_GRAMS = 1.75;

@@ -4,7 +4,11 @@ import pappus.catalog.Battery;
 import pappus.catalog.VoltWindow;
 import pappus.scenario.Scenario;
 
-/** Between which volts a pack stands, from its floor at full throttle to full. */
+/**
+ * Between which volts a pack stands, from its floor at full throttle to full.
+ *
+ * <p>Why: src/site/markdown/decisions.md#the-volts-a-pack-is-charged-to-move-its-charge-not-the-fit-rules
+ */
 public final class PackVolts {
   private PackVolts() {}
 

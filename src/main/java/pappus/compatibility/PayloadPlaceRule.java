@@ -7,7 +7,7 @@ import pappus.catalog.PayloadCamera;
 import pappus.catalog.Propeller;
 import pappus.catalog.Role;
 
-/** What is carried must stay clear of the propellers, where it has a size. */
+/** A payload of some size, or a payload camera above the pilot's, must stay clear of the propellers. */
 public final class PayloadPlaceRule implements CompatibilityRule {
   @Override
   public String id() {

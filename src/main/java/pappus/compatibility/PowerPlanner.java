@@ -19,6 +19,8 @@ import pappus.scenario.Scenario;
  *
  * <p>A rail's consumers together, plus a fifth, stay within what it delivers (common practice, no
  * published source). Higher rails are tried first: they carry less current for the same watts.
+ *
+ * <p>Why: src/site/markdown/decisions.md#power-straight-from-the-pack-passes-no-regulator
  */
 final class PowerPlanner {
   /** Roles that a plan depends on. */

@@ -11,6 +11,8 @@ import pappus.report.Table;
 /**
  * A picture of numbers, with a table that says the same.
  *
+ * <p>Why: src/site/markdown/decisions.md#a-chart-is-drawn-for-the-room-it-has
+ *
  * @param id its name in the page: small letters, digits and hyphens
  * @param title what it shows
  * @param reading what to see in it, in a sentence
