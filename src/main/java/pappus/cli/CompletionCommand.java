@@ -11,10 +11,7 @@ import picocli.CommandLine.Spec;
     name = "completion",
     description =
         "Prints a script that completes commands and options in bash and zsh: source <(pappus completion)",
-    footer = {
-      "source <(pappus completion)",
-      "pappus completion > pappus_completion.sh"
-    })
+    footer = {"source <(pappus completion)", "pappus completion > pappus_completion.sh"})
 final class CompletionCommand implements Callable<Integer> {
   @Spec
   private CommandSpec spec;

@@ -25,10 +25,7 @@ import picocli.CommandLine.Spec;
     name = "describe",
     description =
         "Lists every field of a kind of part or of a scenario: unit, range, and what is assumed without it.",
-    footer = {
-      "pappus describe motor",
-      "pappus describe motor --columns"
-    })
+    footer = {"pappus describe motor", "pappus describe motor --columns"})
 final class DescribeCommand implements Callable<Integer> {
   private static final String SCENARIO = "scenario";
 

@@ -12,7 +12,8 @@ import picocli.CommandLine.Spec;
 /** How a command is used. */
 @Command(
     name = "help",
-    description = "Says how a command is used, with examples; without one, which commands there are.",
+    description =
+        "Says how a command is used, with examples; without one, which commands there are.",
     helpCommand = true,
     footer = {"pappus help", "pappus help recommend"})
 final class HelpCommand implements Callable<Integer> {

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import picocli.CommandLine;
 import picocli.CommandLine.Model.ArgSpec;
@@ -24,6 +25,9 @@ public final class Manual {
 
   private static final String DAY = "2026-05-31";
   private static final int LAST_OF_ASCII = 126;
+
+  private static final Pattern OPTION = Pattern.compile("--[a-z-]+");
+  private static final Pattern LINE = Pattern.compile("(.{1,76}|\\S+)(?: |$)");
 
   private final CommandSpec root = Main.commandLine().getCommandSpec();
   private final List<CommandSpec> commands =
@@ -62,7 +66,7 @@ public final class Manual {
       common.entrySet().retainAll(shared.entrySet());
       own.entrySet().removeAll(shared.entrySet());
       page.append("## ").append(command.name()).append("\n\n");
-      page.append(description(command)).append("\n\n```sh\n");
+      page.append(marked(description(command))).append("\n\n```sh\n");
       page.append(String.join("\n", command.usageMessage().footer())).append("\n```\n\n");
       page.append(own.isEmpty() ? "" : table("argument, option", "meaning", own) + "\n");
       page.append("Shared: ").append(names(common)).append(".\n\n");
@@ -133,7 +137,7 @@ public final class Manual {
 
   private static String table(String left, String right, Map<String, String> rows) {
     return rows.entrySet().stream()
-        .map(row -> "| `%s` | %s |\n".formatted(cell(row.getKey()), cell(row.getValue())))
+        .map(row -> "| `%s` | %s |\n".formatted(cell(row.getKey()), cell(marked(row.getValue()))))
         .collect(Collectors.joining("", "| %s | %s |\n| --- | --- |\n".formatted(left, right), ""));
   }
 
@@ -141,6 +145,11 @@ public final class Manual {
     return meanings.keySet().stream()
         .map(typed -> "`" + cell(typed) + "`")
         .collect(Collectors.joining(", "));
+  }
+
+  /** Two hyphens are no dash. */
+  private static String marked(String text) {
+    return OPTION.matcher(text).replaceAll("`$0`");
   }
 
   private static String cell(String text) {
@@ -152,7 +161,7 @@ public final class Manual {
     var lines = new ArrayList<String>();
     lines.add(".TH %s 1 %s pappus".formatted(roff(name.toUpperCase(Locale.ROOT)), day));
     lines.add(".SH NAME");
-    lines.add(roff(name) + " \\- " + roff(description(command)));
+    lines.add(prose(name + " - " + description(command)));
     lines.add(".SH SYNOPSIS");
     lines.add(roff(command.qualifiedName() + " [OPTION…]" + arguments(command)));
     add("OPTIONS", meanings(command), lines);
@@ -161,24 +170,37 @@ public final class Manual {
       commands.forEach(each -> all.put(each.name(), description(each)));
       add("COMMANDS", all, lines);
     }
-    add("EXIT STATUS", root.usageMessage().exitCodeList(), lines);
+    add("\"EXIT STATUS\"", root.usageMessage().exitCodeList(), lines);
     lines.addAll(List.of(".SH EXAMPLES", ".nf"));
     for (var example : command.usageMessage().footer()) {
       lines.add(roff(example));
     }
-    lines.add(".fi");
+    lines.addAll(List.of(".fi", ".SH \"SEE ALSO\""));
+    var others = command == root ? commands : List.of(root);
+    lines.add(others.stream()
+        .map(other -> "\\fB%s\\fR(1)".formatted(roff(other.qualifiedName("-"))))
+        .collect(Collectors.joining(",\n")));
     return String.join("\n", lines) + "\n";
   }
 
   private static void add(String title, Map<String, String> meanings, List<String> lines) {
     lines.add(".SH " + title);
-    meanings.forEach((typed, meaning) ->
-        lines.addAll(List.of(".TP", ".B " + roff(typed), roff(meaning))));
+    meanings.forEach(
+        (typed, meaning) -> lines.addAll(List.of(".TP", ".B " + roff(typed), roff(meaning))));
+  }
+
+  /** A text in lines of a length that readers of the source like. */
+  private static String prose(String text) {
+    return LINE
+        .matcher(roff(text))
+        .results()
+        .map(line -> (line.group(1).matches("[.'].*") ? "\\&" : "") + line.group(1))
+        .collect(Collectors.joining("\n"));
   }
 
   /** A text that the formatter takes as it is. */
   private static String roff(String text) {
-    var safe = new StringBuilder(text.matches("(?s)[.'].*") ? "\\&" : "");
+    var safe = new StringBuilder();
     text.codePoints().forEach(each -> {
       if (each == '\\') {
         safe.append("\\e");

@@ -34,7 +34,8 @@ import picocli.CommandLine.Parameters;
     description =
         "Sets the estimate of a build against what a scale and flights say, and keeps both in a folder of the builder's own.",
     footer = {
-      "pappus weigh scenarios/bird-survey.json out/bird-survey/result.json#1 --masses masses.csv",
+      "pappus weigh scenarios/bird-survey.json out/bird-survey/result.json#1 \\",
+      "  --masses masses.csv",
       "pappus weigh scenarios/bird-survey.json out/bird-survey/result.json#1 \\",
       "  --masses masses.csv --flights flights.csv --into mine"
     })

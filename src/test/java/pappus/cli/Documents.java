@@ -56,10 +56,8 @@ final class Documents {
     var anchors = new HashSet<String>();
     var times = new HashMap<String, Integer>();
     headings(file).forEach(heading -> {
-      var anchor = heading
-          .toLowerCase(Locale.ROOT)
-          .replaceAll("[^\\p{L}\\p{N} _-]", "")
-          .replace(' ', '-');
+      var anchor =
+          heading.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N} _-]", "").replace(' ', '-');
       var before = times.merge(anchor, 1, Integer::sum) - 1;
       anchors.add(before == 0 ? anchor : anchor + "-" + before);
     });
@@ -79,7 +77,8 @@ final class Documents {
         var parts = link.split("#", 2);
         var folder = file.toAbsolutePath().getParent();
         var target = parts[0].isEmpty() ? file : folder.resolve(parts[0]).normalize();
-        var isThere = Files.exists(target) && (parts.length == 1 || anchors(target).contains(parts[1]));
+        var isThere =
+            Files.exists(target) && (parts.length == 1 || anchors(target).contains(parts[1]));
         if (!isThere) {
           dead.add(link);
         }

@@ -56,10 +56,43 @@ class DocumentsTest {
     assertThat(Documents.deadLinks(document)).isEmpty();
   }
 
+  /** The site makes ids of headings in a way of its own; what is linked needs one that both know. */
+  @ParameterizedTest
+  @MethodSource("documents")
+  void everyLinkIntoAPageIsGoodOnTheSiteToo(Path document) {
+    assertThat(Documents.links(document).stream().filter(link -> link.contains(".md#")))
+        .allSatisfy(link -> {
+          var parts = link.split("#", 2);
+          var page = document.toAbsolutePath().resolveSibling(parts[0]).normalize();
+          assertThat(Documents.text(page))
+              .containsAnyOf("<a id=\"" + parts[1] + "\"></a>\n", "\n## " + parts[1] + "\n");
+        });
+  }
+
   @Test
   void everyPageIsLinkedFromWhatIsReadFirst() {
-    assertThat(Documents.links(Documents.README).stream().map(link -> Path.of(link.replaceAll("#.*", ""))))
+    assertThat(Documents.links(Documents.README).stream()
+            .map(link -> Path.of(link.replaceAll("#.*", ""))))
         .containsAll(documents().filter(page -> !page.equals(Documents.README)).toList());
+  }
+
+  @Test
+  void everyPageIsInTheMenuOfTheSite() {
+    var menu = Documents.text(Path.of("src/site/site.xml"));
+
+    assertThat(documents().filter(page -> page.startsWith(Documents.SITE)))
+        .allSatisfy(page -> assertThat(menu)
+            .contains("href=\""
+                + Documents.SITE.relativize(page).toString().replace(".md", ".html")
+                + "\""));
+  }
+
+  /** What builds or installs is typed by a person; all else in a block is run. */
+  @ParameterizedTest
+  @MethodSource("documents")
+  void noCommandStandsWhereItIsNotRun(Path document) {
+    assertThat(Documents.text(document).replaceAll("(?ms)^```(console|sh).*?^```$", "").lines())
+        .noneMatch(line -> line.matches("(    |\\$ )?(java -jar target|target/pappus |pappus ).*"));
   }
 
   @Test
@@ -72,7 +105,8 @@ class DocumentsTest {
   void everyDecisionIsNamedByWhatItExplains() throws IOException {
     var named = new ArrayList<String>();
     try (var files = Files.walk(Path.of("src"))) {
-      files.filter(file -> file.toString().endsWith(".java"))
+      files
+          .filter(file -> file.toString().endsWith(".java"))
           .flatMap(file -> DECISION.matcher(Documents.text(file)).results())
           .map(found -> found.group(1))
           .distinct()

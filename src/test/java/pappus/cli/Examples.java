@@ -20,6 +20,7 @@ import java.util.regex.Pattern;
 final class Examples {
   /** What most examples go on from; its files are there at the beginning of each document. */
   private static final String SURVEY = "recommend scenarios/bird-survey.json";
+
   private static final String LEFT_OUT = "…";
   private static final String PROMPT = "$ ";
   private static final Pattern BLOCK = Pattern.compile("(?ms)^```(\\w+)(?: (\\S+))?\n(.*?)^```$");
@@ -142,7 +143,11 @@ final class Examples {
     }
     var command = String.join("\n", lines.subList(0, typed));
     var line = CONTINUED.matcher(command.substring(PROMPT.length())).replaceAll("");
-    var printed = run(line, next.startsWith("$ echo $?")).stripTrailing().lines().map(String::stripTrailing).toList();
+    var printed = run(line, next.startsWith("$ echo $?"))
+        .stripTrailing()
+        .lines()
+        .map(String::stripTrailing)
+        .toList();
     var fresh = new ArrayList<>(List.of(command));
     fresh.addAll(shortened(printed, lines.subList(typed, lines.size())));
     return String.join("\n", fresh) + "\n";

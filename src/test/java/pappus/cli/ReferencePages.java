@@ -33,7 +33,8 @@ final class ReferencePages {
   private static final String END = "<!-- end -->\n";
 
   /** First sentence of a class's comment. */
-  private static final Pattern SENTENCE = Pattern.compile("(?ms)^/\\*\\*(.*?)(?:\\n \\* *<p>|\\*/|@)");
+  private static final Pattern SENTENCE =
+      Pattern.compile("(?ms)^/\\*\\*(.*?)(?:\\n \\* *<p>|\\*/|@)");
 
   /**
    * The part of a document that is written, all between its two marks.
@@ -100,27 +101,39 @@ final class ReferencePages {
   private static String limits() {
     var found = new LinkedHashMap<String, List<String>>();
     for (var limit : limitsMet()) {
-      var label = limit.label().replaceFirst("^\\S+ in the build$", "pieces of a part in the build");
+      var label =
+          limit.label().replaceFirst("^\\S+ in the build$", "pieces of a part in the build");
       found
-          .computeIfAbsent(limit.id(), id -> new ArrayList<>(List.of(label, limit.unit(), limit.most() ? "at most" : "at least")))
+          .computeIfAbsent(
+              limit.id(),
+              id -> new ArrayList<>(
+                  List.of(label, limit.unit(), limit.most() ? "at most" : "at least")))
           .set(0, label);
     }
     return table(
         List.of("id", "what is held to it", "unit", "must be"),
         found.entrySet().stream()
-            .map(each -> Stream.concat(Stream.of("`" + each.getKey() + "`"), each.getValue().stream()).toList())
+            .map(each -> Stream.concat(
+                    Stream.of("`" + each.getKey() + "`"), each.getValue().stream())
+                .toList())
             .toList());
   }
 
   private static List<Limit> limitsMet() {
-    var parts = "thistledown-5,cypsela-1404-2800*4,awn-4.5x2.5x2*4,tidewell-2s-3500,culvert-6-whole,newteye-14-feather,stipule-wire,dewpond-220-16";
+    var parts =
+        "thistledown-5,cypsela-1404-2800*4,awn-4.5x2.5x2*4,tidewell-2s-3500,culvert-6-whole,newteye-14-feather,stipule-wire,dewpond-220-16";
     var read = CatalogReader.read(List.of(
         CatalogFolder.shipped(), CatalogFolder.of(Path.of("src/test/resources/pappus/cli/shelf"))));
     return Stream.of("causeway-patrol", "bird-survey")
         .flatMap(name -> {
-          var scenario = ScenarioReader.read(Path.of("scenarios", name + ".json"), System.in).scenario();
+          var scenario = ScenarioReader.read(Path.of("scenarios", name + ".json"), System.in)
+              .scenario();
           var supply = Supply.of(read);
-          return supply.assessor(scenario).assess(BuildText.parse(parts, supply.catalog())).limits().stream();
+          return supply
+              .assessor(scenario)
+              .assess(BuildText.parse(parts, supply.catalog()))
+              .limits()
+              .stream();
         })
         .toList();
   }
@@ -164,7 +177,8 @@ final class ReferencePages {
   }
 
   private static String table(List<String> titles, List<List<String>> rows) {
-    var lines = new ArrayList<>(List.of(titles, titles.stream().map(title -> "---").toList()));
+    var lines =
+        new ArrayList<>(List.of(titles, titles.stream().map(title -> "---").toList()));
     lines.addAll(rows);
     return lines.stream()
         .map(cells -> cells.stream()
