@@ -44,7 +44,7 @@ import picocli.CommandLine.ParseResult;
     exitCodeListHeading = "%nExit codes:%n",
     exitCodeList = {
       "0:done",
-      "1:the answer is no: nothing feasible, the build breaks a rule or limit, or warnings under --strict",
+      "1:the answer is no: nothing feasible, the build breaks a rule or limit, relax found nothing that helps, verify did not confirm, or warnings under --strict",
       "2:wrong usage",
       "65:bad data",
       "66:missing input",

@@ -186,13 +186,12 @@ public final class Manual {
   private static void add(String title, Map<String, String> meanings, List<String> lines) {
     lines.add(".SH " + title);
     meanings.forEach(
-        (typed, meaning) -> lines.addAll(List.of(".TP", ".B " + roff(typed), roff(meaning))));
+        (typed, meaning) -> lines.addAll(List.of(".TP", ".B " + roff(typed), prose(meaning))));
   }
 
   /** A text in lines of a length that readers of the source like. */
   private static String prose(String text) {
-    return LINE
-        .matcher(roff(text))
+    return LINE.matcher(roff(text))
         .results()
         .map(line -> (line.group(1).matches("[.'].*") ? "\\&" : "") + line.group(1))
         .collect(Collectors.joining("\n"));
@@ -207,7 +206,7 @@ public final class Manual {
       } else if (each == '-') {
         safe.append("\\-");
       } else if (each > LAST_OF_ASCII) {
-        safe.append("\\[u%04X]".formatted(each));
+        safe.append(String.format(Locale.ROOT, "\\[u%04X]", each));
       } else {
         safe.appendCodePoint(each);
       }

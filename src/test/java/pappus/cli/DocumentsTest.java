@@ -91,7 +91,9 @@ class DocumentsTest {
   @ParameterizedTest
   @MethodSource("documents")
   void noCommandStandsWhereItIsNotRun(Path document) {
-    assertThat(Documents.text(document).replaceAll("(?ms)^```(console|sh).*?^```$", "").lines())
+    assertThat(Documents.text(document)
+            .replaceAll("(?ms)^```(console|sh).*?^```$", "")
+            .lines())
         .noneMatch(line -> line.matches("(    |\\$ )?(java -jar target|target/pappus |pappus ).*"));
   }
 

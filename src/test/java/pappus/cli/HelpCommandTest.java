@@ -77,6 +77,8 @@ class HelpCommandTest {
   }
 
   private static List<String> examples(String command) {
-    return Stream.of(String.join("\n", footer(command)).replaceAll("\\\\\\n\\s*", "").split("\n")).toList();
+    return Stream.of(
+            String.join("\n", footer(command)).replaceAll("\\\\\\n\\s*", "").split("\n"))
+        .toList();
   }
 }

@@ -33,7 +33,12 @@ class ManualTest {
 
     assertThat(page.lines().filter(line -> line.startsWith(".SH ")))
         .containsExactly(
-            ".SH NAME", ".SH SYNOPSIS", ".SH OPTIONS", ".SH \"EXIT STATUS\"", ".SH EXAMPLES", ".SH \"SEE ALSO\"");
+            ".SH NAME",
+            ".SH SYNOPSIS",
+            ".SH OPTIONS",
+            ".SH \"EXIT STATUS\"",
+            ".SH EXAMPLES",
+            ".SH \"SEE ALSO\"");
     assertThat(page)
         .startsWith(".TH PAPPUS\\-RECOMMEND 1 2026-05-31 pappus\n")
         .contains(".B \\-\\-count N\nHow many candidates; else as the scenario says.\n")
@@ -51,7 +56,10 @@ class ManualTest {
 
   @Test
   void aReaderOfManPagesFindsNothingWrong() throws IOException, InterruptedException {
-    var reader = Stream.of("/usr/bin/mandoc", "/usr/local/bin/mandoc").map(Path::of).filter(Files::isExecutable).findFirst();
+    var reader = Stream.of("/usr/bin/mandoc", "/usr/local/bin/mandoc")
+        .map(Path::of)
+        .filter(Files::isExecutable)
+        .findFirst();
     assumeTrue(reader.isPresent(), "mandoc is not installed");
     Manual.main(new String[] {folder.toString(), "2026-05-31T00:00:00Z"});
     var command = new ArrayList<>(List.of(reader.get().toString(), "-T", "lint", "-W", "style"));
@@ -61,7 +69,9 @@ class ManualTest {
 
     var process = new ProcessBuilder(command).redirectErrorStream(true).start();
 
-    assertThat(new String(process.getInputStream().readAllBytes(), java.nio.charset.StandardCharsets.UTF_8)).isEmpty();
+    assertThat(new String(
+            process.getInputStream().readAllBytes(), java.nio.charset.StandardCharsets.UTF_8))
+        .isEmpty();
     assertThat(process.waitFor()).isZero();
   }
 }
