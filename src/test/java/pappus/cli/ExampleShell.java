@@ -56,7 +56,7 @@ final class ExampleShell {
       return "";
     }
     var text = "";
-    for (var stage : line.split(" \\| ")) {
+    for (var stage : line.split(" \\| ", -1)) {
       text = TOOL.matcher(stage).find() ? tool(stage, text) : shell(stage, text);
     }
     return text;

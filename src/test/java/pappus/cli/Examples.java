@@ -126,7 +126,7 @@ final class Examples {
 
   private String console(String block) throws IOException, InterruptedException {
     var fresh = new StringBuilder();
-    var steps = block.split("(?m)^(?=\\$ )");
+    var steps = block.split("(?m)^(?=\\$ )", -1);
     for (var i = 0; i < steps.length; i++) {
       var next = i + 1 < steps.length ? steps[i + 1].strip() : "";
       fresh.append(step(steps[i], next));

@@ -1,11 +1,11 @@
 package pappus.cli;
 
+import static java.util.Objects.requireNonNull;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatCode;
 
 import java.util.Collection;
 import java.util.List;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -68,17 +68,11 @@ class HelpCommandTest {
   }
 
   private static String[] footer(String command) {
-    return Main.commandLine()
-        .getSubcommands()
-        .get(command)
-        .getCommandSpec()
-        .usageMessage()
-        .footer();
+    var called = requireNonNull(Main.commandLine().getSubcommands().get(command));
+    return called.getCommandSpec().usageMessage().footer();
   }
 
   private static List<String> examples(String command) {
-    return Stream.of(
-            String.join("\n", footer(command)).replaceAll("\\\\\\n\\s*", "").split("\n"))
-        .toList();
+    return String.join("\n", footer(command)).replaceAll("\\\\\\n\\s*", "").lines().toList();
   }
 }

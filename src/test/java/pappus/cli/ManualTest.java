@@ -29,7 +29,8 @@ class ManualTest {
 
   @Test
   void aPageHasItsPartsInTheirOrder() {
-    var page = new Manual().manPages("2026-05-31").get("pappus-recommend.1");
+    var page =
+        String.valueOf(new Manual().manPages("2026-05-31").get("pappus-recommend.1"));
 
     assertThat(page.lines().filter(line -> line.startsWith(".SH ")))
         .containsExactly(
