@@ -19,7 +19,7 @@ import org.openjdk.jmh.runner.options.CommandLineOptions;
 import org.openjdk.jmh.runner.options.OptionsBuilder;
 import org.openjdk.jmh.runner.options.TimeValue;
 
-/** Runs benchmarks and writes a table with median and worst, the machine and the day. */
+/** Runs benchmarks and writes the command, the day, the machine, and a table with median and worst. */
 public final class Benchmarks {
   private static final Path INTO = Path.of("target", "benchmarks.md");
 
@@ -36,9 +36,15 @@ public final class Benchmarks {
         .parent(new CommandLineOptions(args))
         .timeout(TimeValue.minutes(20))
         .build();
-    var table = table(new Runner(options).run());
+    var table = command(args) + table(new Runner(options).run());
     Files.writeString(INTO, table);
     System.out.print(table);
+  }
+
+  /** As it is typed, so that the table tells where it comes from. */
+  private static String command(String[] args) {
+    return "`mvn -q -ntp -Pjmh -DskipTests -Djmh.only='%s' verify`\n\n"
+        .formatted(String.join(" ", args));
   }
 
   private static String table(Collection<RunResult> results) {

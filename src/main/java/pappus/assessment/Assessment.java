@@ -10,6 +10,8 @@ import pappus.part.Build;
 /**
  * Our opinion on one build for one scenario, whether it is feasible or not.
  *
+ * <p>Why: src/site/markdown/decisions.md#the-objective-counts-microseconds
+ *
  * @param build the parts
  * @param fitting how they go together
  * @param findings one a fit rule

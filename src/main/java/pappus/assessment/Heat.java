@@ -11,6 +11,8 @@ import pappus.scenario.Scenario;
  * How warm the motors' windings get, by {@link WindingHeat}: an engineering estimate to a factor of two in the rise,
  * which cautions and never ranks.
  *
+ * <p>Why: src/site/markdown/decisions.md#heat-cautions-and-does-not-rank
+ *
  * @param steadyCelsius in hover, or on the stretch of a course that asks most, °C, at most 150
  * @param burstCelsius after full throttle for some seconds from there, °C, at most 150
  * @param burstSeconds how long

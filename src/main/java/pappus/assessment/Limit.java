@@ -3,7 +3,7 @@ package pappus.assessment;
 /**
  * One limit of the scenario, or of a part in steady flight, and how the build stands to it.
  *
- * @param id its name in reports and in the README
+ * @param id its name in reports
  * @param label in words
  * @param unit unit of value and bound
  * @param value what the build has

@@ -32,6 +32,8 @@ import pappus.calibration.Calibration.Figure;
  * of the one stated.
  *
  * <p>Rows far from all others are left out, and the fit is repeated.
+ *
+ * <p>Why: src/site/markdown/decisions.md#calibration-fits-the-law-that-is-flown
  */
 public final class Calibrator {
   private static final double[] LOSS_STARTS = {0.4, 0.25, 0.55};

@@ -8,6 +8,8 @@ import pappus.quantity.Units;
  *
  * <p>The forms are those of {@link pappus.physics.motor.MotorModel} and {@link
  * pappus.physics.motor.SpeedController}, so that what is fitted can be flown; only duty is not held at 1.
+ *
+ * <p>Why: src/site/markdown/decisions.md#measured-records-come-from-a-second-fit
  */
 record RowModel(double busPowerW, double speedRadPerS, double motorVolts, double torqueNm) {
   /** k at 0.2 Ω, idle current, exponent; ln Kv, ln R, ln i₀ and ln of the air of the motor. */

@@ -19,7 +19,11 @@ import pappus.files.output.OutputFolder;
 import pappus.part.Flown;
 import pappus.part.Kind;
 
-/** Where catalogue files are: a folder, or the copy that travels in the jar. */
+/**
+ * Where catalogue files are: a folder, or the copy that travels in the jar.
+ *
+ * <p>Why: src/site/markdown/decisions.md#a-manifest-is-no-stranger-in-a-catalogue-folder
+ */
 public abstract sealed class CatalogFolder {
   private static final String COPY = "/pappus/catalog/";
   private static final List<String> FILE_NAMES = Stream.concat(

@@ -8,7 +8,11 @@ import java.util.Optional;
 import java.util.TreeMap;
 import pappus.part.Part;
 
-/** What is at hand and what can be bought, for the parts somebody has counted; of others there is as much as wanted. */
+/**
+ * What is at hand and what can be bought, for the parts somebody has counted; of others there is as much as wanted.
+ *
+ * <p>Why: src/site/markdown/decisions.md#the-shelf-lies-beside-the-parts
+ */
 public final class Shelf {
   /** Name of its list, its schema and, with .json, its file in a catalogue folder. */
   public static final String NAME = "shelf";

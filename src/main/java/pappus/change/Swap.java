@@ -10,6 +10,8 @@ import pappus.part.Role;
 /**
  * A build with another part in one role, and with what had to change along with it.
  *
+ * <p>Why: src/site/markdown/decisions.md#a-swap-answers-for-what-it-breaks-anew
+ *
  * @param role whose part was swapped
  * @param part the new one
  * @param base the build before

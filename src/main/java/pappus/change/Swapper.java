@@ -21,6 +21,8 @@ import pappus.search.Question;
 /**
  * Swaps parts of a build. Where a swap breaks a fit rule, small parts that the rule reads change along with it: a
  * lead for another plug, a capacitor for more volts, a receiver where the new board has none.
+ *
+ * <p>Why: src/site/markdown/decisions.md#a-swap-changes-no-more-than-it-has-to
  */
 public final class Swapper {
   private static final Set<Role> NONE = EnumSet.noneOf(Role.class);

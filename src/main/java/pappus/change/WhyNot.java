@@ -21,6 +21,8 @@ import pappus.search.Question;
 /**
  * Why a part that the builder likes is not in a build.
  *
+ * <p>Why: src/site/markdown/decisions.md#what-keeps-a-part-down-is-asked-of-a-limit-a-fifth-looser
+ *
  * @param part the part
  * @param role what it would be for
  * @param isLeftOut whether the scenario itself leaves it out, by exclusion, a list of others or another part fixed

@@ -16,7 +16,13 @@ import picocli.CommandLine.Parameters;
 @Command(
     name = "alternatives",
     description =
-        "One line for every part that could take the place of one in a quad: what it weighs, how long it flies, what changes with it; what does not fit comes below, with the reason.")
+        "One line for every part that could take the place of one in a quad: what it weighs, how long it flies, what changes with it; what does not fit comes below, with the reason.",
+    footer = {
+      "pappus alternatives scenarios/bird-survey.json out/bird-survey/result.json#1 \\",
+      "  --kind battery",
+      "pappus alternatives scenarios/bird-survey.json out/bird-survey/result.json#1 \\",
+      "  --kind propeller --format csv"
+    })
 final class AlternativesCommand extends ScenarioCommand implements Callable<Integer> {
   @Parameters(index = "1", paramLabel = "BUILD", description = BuildArgument.DESCRIPTION)
   private String buildText;

@@ -14,7 +14,12 @@ import picocli.CommandLine.Parameters;
 @Command(
     name = "assess",
     description =
-        "Judges one build for a scenario: what fits, what it weighs and costs, how long it flies.")
+        "Judges one build for a scenario: what fits, what it weighs and costs, how long it flies.",
+    footer = {
+      "pappus assess scenarios/bird-survey.json out/bird-survey/result.json#1",
+      "pappus assess scenarios/bird-survey.json out/bird-survey/result.json#2 \\",
+      "  --format json"
+    })
 final class AssessCommand extends ScenarioCommand implements Callable<Integer> {
   @Parameters(index = "1", paramLabel = "BUILD", description = BuildArgument.DESCRIPTION)
   private String buildText;

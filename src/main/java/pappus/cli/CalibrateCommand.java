@@ -45,7 +45,11 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "calibrate",
     description =
-        "Fits motors, propellers and controllers to thrust-stand rows, and says how well they predict others.")
+        "Fits motors, propellers and controllers to thrust-stand rows, and says how well they predict others.",
+    footer = {
+      "pappus calibrate bench.csv --against other.csv",
+      "pappus calibrate bench.csv --into my-parts --part a=achene-2105-2650"
+    })
 final class CalibrateCommand implements Callable<Integer>, JsonAnswer {
   /** Ways to print the answer; CSV holds every row beside what is predicted of it. */
   enum Format {

@@ -34,7 +34,8 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "check",
     description =
-        "Finds what is wrong and what is doubtful in catalogues and scenarios: a folder, or a file of one.")
+        "Finds what is wrong and what is doubtful in catalogues and scenarios: a folder, or a file of one.",
+    footer = {"pappus check", "pappus check scenarios --strict"})
 final class CheckCommand implements Callable<Integer> {
   private static final Path SHIPPED = Path.of("catalog");
   private static final Path SCENARIOS = Path.of("scenarios");

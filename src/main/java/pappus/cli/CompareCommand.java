@@ -16,7 +16,13 @@ import picocli.CommandLine.Parameters;
 @Command(
     name = "compare",
     description =
-        "Puts two to six builds beside each other, differences first; each is a row of a result or typed as part ids, candidates or not.")
+        "Puts two to six builds beside each other, differences first; each is a row of a result or typed as part ids, candidates or not.",
+    footer = {
+      "pappus compare scenarios/bird-survey.json out/bird-survey/result.json#1 \\",
+      "  out/bird-survey/result.json#2",
+      "pappus compare scenarios/bird-survey.json out/bird-survey/result.json#1 \\",
+      "  out/bird-survey/result.json#3 --format markdown"
+    })
 final class CompareCommand extends ScenarioCommand implements Callable<Integer> {
   private static final int MOST = 6;
 

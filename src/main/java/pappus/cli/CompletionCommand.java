@@ -10,7 +10,8 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "completion",
     description =
-        "Prints a script that completes commands and options in bash and zsh: source <(pappus completion)")
+        "Prints a script that completes commands and options in bash and zsh: source <(pappus completion)",
+    footer = {"source <(pappus completion)", "pappus completion > pappus_completion.sh"})
 final class CompletionCommand implements Callable<Integer> {
   @Spec
   private CommandSpec spec;

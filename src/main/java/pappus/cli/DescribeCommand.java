@@ -24,7 +24,8 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "describe",
     description =
-        "Lists every field of a kind of part or of a scenario: unit, range, and what is assumed without it.")
+        "Lists every field of a kind of part or of a scenario: unit, range, and what is assumed without it.",
+    footer = {"pappus describe motor", "pappus describe motor --columns"})
 final class DescribeCommand implements Callable<Integer> {
   private static final String SCENARIO = "scenario";
 

@@ -23,7 +23,12 @@ import picocli.CommandLine.Parameters;
 @Command(
     name = "explain",
     description =
-        "Says why a build is as it is: what binds, what a gram and a watt are worth, where grams can be saved, the best swap of each part; with --part, why a part is not in it.")
+        "Says why a build is as it is: what binds, what a gram and a watt are worth, where grams can be saved, the best swap of each part; with --part, why a part is not in it.",
+    footer = {
+      "pappus explain scenarios/bird-survey.json out/bird-survey/result.json#1",
+      "pappus explain scenarios/bird-survey.json out/bird-survey/result.json#1 \\",
+      "  --part cottongrass-3.5"
+    })
 final class ExplainCommand extends ScenarioCommand implements Callable<Integer> {
   @Parameters(index = "1", paramLabel = "BUILD", description = BuildArgument.DESCRIPTION)
   private String buildText;

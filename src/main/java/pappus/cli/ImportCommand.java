@@ -31,7 +31,11 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "import",
     description =
-        "Turns a spreadsheet saved as CSV into records of a catalogue folder; describe KIND --columns names the columns.")
+        "Turns a spreadsheet saved as CSV into records of a catalogue folder; describe KIND --columns names the columns.",
+    footer = {
+      "pappus import motors.csv --kind motor --into my-parts",
+      "pappus import shelf.csv --kind shelf --into my-parts"
+    })
 final class ImportCommand implements Callable<Integer>, JsonAnswer {
   /** Of a long list the first ids tell what became of it; JSON has all. */
   private static final int MOST_NAMED = 20;

@@ -36,12 +36,15 @@ import picocli.CommandLine.ParseResult;
       DescribeCommand.class,
       CalibrateCommand.class,
       ImportCommand.class,
-      CompletionCommand.class
+      CompletionCommand.class,
+      HelpCommand.class
     },
+    footerHeading = "%nExamples:%n",
+    footer = {"pappus recommend scenarios/bird-survey.json", "pappus help recommend"},
     exitCodeListHeading = "%nExit codes:%n",
     exitCodeList = {
       "0:done",
-      "1:the answer is no: nothing feasible, the build breaks a rule or limit, or warnings under --strict",
+      "1:the answer is no: nothing feasible, the build breaks a rule or limit, relax found nothing that helps, verify did not confirm, or warnings under --strict",
       "2:wrong usage",
       "65:bad data",
       "66:missing input",
@@ -77,7 +80,8 @@ public final class Main {
             .versionProvider(new Version())
             .usageMessage()
             .exitCodeListHeading(usage.exitCodeListHeading())
-            .exitCodeList(usage.exitCodeList()));
+            .exitCodeList(usage.exitCodeList())
+            .footerHeading(usage.footerHeading()));
     return line.setCaseInsensitiveEnumValuesAllowed(true)
         .setParameterExceptionHandler(Main::usage)
         .setExecutionExceptionHandler(Main::report);

@@ -38,7 +38,13 @@ import picocli.CommandLine.Parameters;
 @Command(
     name = "offer",
     description =
-        "Writes the page for a customer: up to three builds of a result in selling units, with the shop's prices, tax and stock.")
+        "Writes the page for a customer: up to three builds of a result in selling units, with the shop's prices, tax and stock.",
+    footer = {
+      "pappus offer out/bird-survey/result.json --settings src/main/shop/shop.json \\",
+      "  --stock src/main/shop/stock.csv --date 2026-05-31",
+      "pappus offer out/bird-survey/result.json#1 out/bird-survey/result.json#3 \\",
+      "  --settings src/main/shop/shop.json --date 2026-05-31 --format csv"
+    })
 final class OfferCommand extends ToldCommand implements Callable<Integer> {
   private static final int MOST_BUILDS = 3;
   private static final String PDF = "offer.pdf";

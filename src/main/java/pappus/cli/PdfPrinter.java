@@ -17,7 +17,11 @@ import java.util.concurrent.TimeUnit;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
-/** Prints a page into a PDF by a browser that is installed. */
+/**
+ * Prints a page into a PDF by a browser that is installed.
+ *
+ * <p>Why: src/site/markdown/decisions.md#a-pdf-bears-the-date-of-the-offer
+ */
 final class PdfPrinter {
   private static final List<String> BROWSERS =
       List.of("chromium", "chromium-browser", "google-chrome", "google-chrome-stable", "chrome");

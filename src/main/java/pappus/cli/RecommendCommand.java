@@ -25,7 +25,11 @@ import picocli.CommandLine.ParameterException;
 @Command(
     name = "recommend",
     description =
-        "Ranks builds for a scenario by flight time and says why they stand where they stand.")
+        "Ranks builds for a scenario by flight time and says why they stand where they stand.",
+    footer = {
+      "pappus recommend scenarios/bird-survey.json",
+      "pappus recommend scenarios/bird-survey.json --count 3 --report"
+    })
 final class RecommendCommand extends ScenarioCommand implements Callable<Integer> {
   /** What flies less than half as long as the best is no trade that anybody makes. */
   static final double FRONT_SHARE = 0.5;

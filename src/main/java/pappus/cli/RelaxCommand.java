@@ -10,7 +10,11 @@ import picocli.CommandLine.Command;
 @Command(
     name = "relax",
     description =
-        "Says what stands in the way where no build is feasible: the demands in conflict, and the smallest change of each that helps by itself.")
+        "Says what stands in the way where no build is feasible: the demands in conflict, and the smallest change of each that helps by itself.",
+    footer = {
+      "sed s/330.00/110.00/ scenarios/bird-survey.json | pappus relax -",
+      "pappus relax scenarios/club-evening.json --format json"
+    })
 final class RelaxCommand extends ScenarioCommand implements Callable<Integer> {
   @Override
   public Integer call() {

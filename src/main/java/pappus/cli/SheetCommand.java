@@ -31,7 +31,11 @@ import picocli.CommandLine.Parameters;
 @Command(
     name = "sheet",
     description =
-        "Writes the bench sheet of a build: what to buy, weigh, screw and wire, first power-up, and a card for the first flights.")
+        "Writes the bench sheet of a build: what to buy, weigh, screw and wire, first power-up, and a card for the first flights.",
+    footer = {
+      "pappus sheet out/bird-survey/result.json#1",
+      "pappus sheet out/bird-survey/result.json#1 --format markdown"
+    })
 final class SheetCommand extends ToldCommand implements Callable<Integer> {
   private static final String ARGUMENT = "RESULT.json#N";
   private static final String MASSES = "weighing.csv";

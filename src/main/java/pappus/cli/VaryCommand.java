@@ -24,7 +24,11 @@ import picocli.CommandLine.ParameterException;
 @Command(
     name = "vary",
     description =
-        "Finds the best build at each step of one or two limits, or of a property of the frame; with --front, every build that no other surpasses in flight, mass and price at once.")
+        "Finds the best build at each step of one or two limits, or of a property of the frame; with --front, every build that no other surpasses in flight, mass and price at once.",
+    footer = {
+      "pappus vary scenarios/bird-survey.json --over mass-cap=200:250:25",
+      "pappus vary scenarios/bird-survey.json --over budget=150,200,250 --format csv"
+    })
 final class VaryCommand extends ScenarioCommand implements Callable<Integer> {
   private static final int MOST_AXES = 2;
 

@@ -22,7 +22,11 @@ import picocli.CommandLine.Parameters;
 @Command(
     name = "verify",
     description =
-        "Reads scenario and catalogue of a result again, judges its builds anew, and looks for a better one by trying all.")
+        "Reads scenario and catalogue of a result again, judges its builds anew, and looks for a better one by trying all.",
+    footer = {
+      "pappus verify out/bird-survey/result.json --effort 200000",
+      "pappus verify out/bird-survey/result.json"
+    })
 final class VerifyCommand extends ToldCommand implements Callable<Integer> {
   @Parameters(index = "0", paramLabel = "RESULT.json", description = "What recommend wrote.")
   private Path resultFile;

@@ -32,7 +32,13 @@ import picocli.CommandLine.Parameters;
 @Command(
     name = "weigh",
     description =
-        "Sets the estimate of a build against what a scale and flights say, and keeps both in a folder of the builder's own.")
+        "Sets the estimate of a build against what a scale and flights say, and keeps both in a folder of the builder's own.",
+    footer = {
+      "pappus weigh scenarios/bird-survey.json out/bird-survey/result.json#1 \\",
+      "  --masses masses.csv",
+      "pappus weigh scenarios/bird-survey.json out/bird-survey/result.json#1 \\",
+      "  --masses masses.csv --flights flights.csv --into mine"
+    })
 final class WeighCommand extends ScenarioCommand implements Callable<Integer> {
   /** Labels are hardly ever too low by more: engineering estimate. */
   private static final double MOST_OF_LABEL = 1.1;

@@ -5,7 +5,11 @@ import java.util.Set;
 import pappus.fitting.Fitting;
 import pappus.part.Role;
 
-/** The pack must be able to bring the centre of mass between the motors. */
+/**
+ * The pack must be able to bring the centre of mass between the motors.
+ *
+ * <p>Why: src/site/markdown/decisions.md#centre-of-mass
+ */
 public final class BalanceRule implements CompatibilityRule {
   /** Noted from here on (common practice, no published source). */
   private static final double NOTED_MM = 5;

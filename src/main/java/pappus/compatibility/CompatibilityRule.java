@@ -12,7 +12,7 @@ import pappus.part.Role;
  * begun, or two parts alone, can be judged too. That a role must be filled is a rule of its own.
  */
 public interface CompatibilityRule {
-  /** Its name in reports, in waivers and in the README: small letters and hyphens. */
+  /** Its name in reports and waivers: small letters and hyphens. */
   String id();
 
   /** Roles whose parts its verdict depends on; nothing else may change the verdict. */

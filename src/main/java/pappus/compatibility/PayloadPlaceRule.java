@@ -9,7 +9,7 @@ import pappus.part.PayloadCamera;
 import pappus.part.Propeller;
 import pappus.part.Role;
 
-/** What is carried must stay clear of the propellers, where it has a size. */
+/** A payload of some size, or a payload camera above the pilot's, must stay clear of the propellers. */
 public final class PayloadPlaceRule implements CompatibilityRule {
   @Override
   public String id() {

@@ -7,7 +7,11 @@ import pappus.part.Part;
 import pappus.part.Propeller;
 import pappus.part.Role;
 
-/** The propeller must not be larger than motors of the stator's size are flown with. */
+/**
+ * The propeller must not be larger than motors of the stator's size are flown with.
+ *
+ * <p>Why: src/site/markdown/decisions.md#a-propeller-may-be-half-an-inch-above-what-a-stator-carries
+ */
 public final class PropellerLoadRule implements CompatibilityRule {
   /** Half a size above the usual is noted, more than that is not built. */
   private static final double NOTED_INCHES = 0.5;

@@ -10,6 +10,8 @@ import java.util.TreeMap;
 /**
  * A picture of numbers, with a table that says the same.
  *
+ * <p>Why: src/site/markdown/decisions.md#a-chart-is-drawn-for-the-room-it-has
+ *
  * @param id its name in the page: small letters, digits and hyphens
  * @param title what it shows
  * @param reading what to see in it, in a sentence

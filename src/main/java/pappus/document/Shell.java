@@ -19,6 +19,8 @@ import pappus.files.json.JsonText;
  * What stands round the content of every page: its title, its looks, its script and what that works on. The policy
  * lets nothing run or load but these, whatever a part is called.
  *
+ * <p>Why: src/site/markdown/decisions.md#a-page-runs-nothing-but-its-own-script
+ *
  * @param title of the page
  * @param style sheet
  * @param script empty where nothing moves

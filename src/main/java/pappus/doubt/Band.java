@@ -10,6 +10,8 @@ import java.util.stream.Stream;
  * the low end, one of ten more than the high end. Everything is in seconds, or in metres over ground where the goal
  * is range.
  *
+ * <p>Why: src/site/markdown/decisions.md#doubts-are-flown-without-continuous-ratings
+ *
  * @param estimate at the likeliest figures, whatever the outlook of the ranking
  * @param contributions what each uncertain number does to it
  */

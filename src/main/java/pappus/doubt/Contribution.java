@@ -3,6 +3,8 @@ package pappus.doubt;
 /**
  * What one uncertain number does to what builds are ranked by: seconds of flight, or metres over ground.
  *
+ * <p>Why: src/site/markdown/decisions.md#the-drag-area-is-a-doubt-of-forward-flight-alone
+ *
  * @param doubt the number
  * @param source what it belongs to; the same for two builds that share it
  * @param deviation one standard deviation of its ln; of the mass, g

@@ -16,6 +16,8 @@ import pappus.physics.motor.PartLoadLaw;
  * First-order propagation to what builds are ranked by, seconds or metres: each uncertain number is moved by one
  * standard deviation either way, and the build is flown again; losses make the low end, gains the high one. C_T is
  * moved at a kept figure of merit, and the other way round, because the errors of C_T and C_P go together.
+ *
+ * <p>Why: src/site/markdown/decisions.md#the-band-is-first-order-with-losses-and-gains-apart
  */
 public final class Doubts {
   /** Thrust kept by arms and body: 95 % give or take 2 (engineering estimate). */

@@ -7,6 +7,8 @@ import pappus.quantity.Require;
 /**
  * One uncertain figure of a record.
  *
+ * <p>Why: src/site/markdown/decisions.md#a-figure-counts-by-what-two-normal-sources-say-together
+ *
  * @param name in words, as "resistance"
  * @param unit as in the catalogue; empty for a pure number
  * @param stated the record's own, without the known bias of labels; empty if the class law stands in

@@ -4,7 +4,11 @@ import java.util.List;
 import java.util.Locale;
 import java.util.regex.Pattern;
 
-/** Untrusted text as messages show it: on one line, without control characters, not too long. */
+/**
+ * Untrusted text as messages show it: on one line, without control characters, not too long.
+ *
+ * <p>Why: src/site/markdown/decisions.md#strict-texts
+ */
 public final class Shown {
   private static final int LONGEST_TEXT = 60;
   private static final int LONGEST_SENTENCE = 400;

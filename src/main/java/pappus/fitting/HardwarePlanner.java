@@ -19,6 +19,8 @@ import pappus.part.Wire;
  * Chooses screws, strap, pad, spacers, wire, solder and ties. Where the stock has none, the middle of
  * the usual range counts (common practice, no published source); only motor screws and strap must
  * be in stock, since a wrong length is worse than none.
+ *
+ * <p>Why: src/site/markdown/decisions.md#small-hardware-is-not-searched
  */
 public final class HardwarePlanner {
   /** Widths of cameras are rounded on data sheets: 21 and 22 mm are one class. */

@@ -20,6 +20,8 @@ import pappus.scenario.Scenario;
  *
  * <p>A rail's consumers together, plus a fifth, stay within what it delivers (common practice, no
  * published source). Higher rails are tried first: they carry less current for the same watts.
+ *
+ * <p>Why: src/site/markdown/decisions.md#power-straight-from-the-pack-passes-no-regulator
  */
 public final class PowerPlanner {
   /** Roles that a plan depends on. */
@@ -82,7 +84,11 @@ public final class PowerPlanner {
     return battery.cellsInSeries() * battery.chemistry().fullVolts();
   }
 
-  /** Whether something with that window may hang straight on the pack, from its floor at full throttle to full. */
+  /**
+   * Whether something with that window may hang straight on the pack, from its floor at full throttle to full.
+   *
+   * <p>Why: src/site/markdown/decisions.md#the-volts-a-pack-is-charged-to-move-its-charge-not-the-fit-rules
+   */
   public static boolean takesPack(VoltWindow input, Battery battery, Scenario scenario) {
     return input.holds(lowestVolts(battery, scenario)) && input.holds(highestVolts(battery));
   }

@@ -26,7 +26,11 @@ import pappus.scenario.Scenario;
 import pappus.search.Incumbents;
 import pappus.search.Question;
 
-/** Makes offers of builds, by a shop's prices and stock. */
+/**
+ * Makes offers of builds, by a shop's prices and stock.
+ *
+ * <p>Why: src/site/markdown/decisions.md#an-offer-asks-the-assessment-anew-with-the-shops-shelf
+ */
 public final class OfferDesk {
   private final Shop shop;
   private final Shelf stock;

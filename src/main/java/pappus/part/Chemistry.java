@@ -4,6 +4,8 @@ import com.fasterxml.jackson.annotation.JsonProperty;
 
 /**
  * Kinds of lithium cells, with the volts people fly them at (common practice, no published source).
+ *
+ * <p>Why: src/site/markdown/decisions.md#two-enums-of-chemistries
  */
 public enum Chemistry {
   @JsonProperty("lipo")

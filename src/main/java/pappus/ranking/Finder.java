@@ -17,6 +17,8 @@ import pappus.search.timefold.TimefoldSearch;
 /**
  * Finds the best builds of questions: with proof where it can be had, else by trying changes. It may be asked one
  * question after another.
+ *
+ * <p>Why: src/site/markdown/decisions.md#timefold-is-not-needed-to-prove-or-to-speed-up-one-build
  */
 public final class Finder {
   /** Changes tried in all for a ranking; repeatable on any machine, unlike a time. */

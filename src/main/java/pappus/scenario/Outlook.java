@@ -2,7 +2,11 @@ package pappus.scenario;
 
 import com.fasterxml.jackson.annotation.JsonProperty;
 
-/** What a ranking trusts. */
+/**
+ * What a ranking trusts.
+ *
+ * <p>Why: src/site/markdown/decisions.md#a-cautious-outlook-moves-each-figure-half-a-deviation
+ */
 public enum Outlook {
   /** Uncertain figures count by their likeliest value. */
   @JsonProperty("expected")

@@ -21,6 +21,8 @@ import pappus.scenario.FixedParts;
  * <p>Fixed, allowed and excluded parts apply here, before anything is searched. A role with one part
  * left is decided; one without any is left empty. Of parts that are the same in every number, the first by id stands
  * for all.
+ *
+ * <p>Why: src/site/markdown/decisions.md#every-role-is-a-variable-and-a-tidy-build-drops-what-is-brought-along
  */
 public final class Question {
   private final Assessor assessor;

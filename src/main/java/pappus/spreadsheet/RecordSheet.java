@@ -24,6 +24,8 @@ import pappus.files.json.SchemaFields;
  *
  * <p>Rows become JSON and go through the same strict reading as a catalogue file, so that a record from a
  * spreadsheet is held to no less; what is wrong is told by row and column.
+ *
+ * <p>Why: src/site/markdown/decisions.md#a-spreadsheets-row-becomes-json
  */
 public final class RecordSheet<T> {
   private final CsvTable table;

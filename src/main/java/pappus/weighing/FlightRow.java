@@ -14,6 +14,8 @@ import pappus.files.Source;
 /**
  * One flight as a builder logs it.
  *
+ * <p>Why: src/site/markdown/decisions.md#a-log-is-held-to-what-a-pack-can-give
+ *
  * @param file where it stands
  * @param line in it
  * @param style way of flying

@@ -10,7 +10,11 @@ import pappus.assessment.flight.FlightEstimate;
 import pappus.part.Build;
 import pappus.physics.motor.PartLoadLaw;
 
-/** What the reader should know about the numbers of a flight. */
+/**
+ * What the reader should know about the numbers of a flight.
+ *
+ * <p>Why: src/site/markdown/decisions.md#hover-beyond-belief-is-marked-not-removed
+ */
 public final class Hints {
   /** So near to its top speed a flight is worth a word. */
   private static final double NEAR_TOP_SPEED = 0.7;

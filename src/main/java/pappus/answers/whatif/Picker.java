@@ -21,6 +21,8 @@ import pappus.scenario.Scenario;
 /**
  * Two dials, mass cap and budget, and what the best build is wherever they stand: the longest flight on the front that
  * keeps both. The page looks it up; nothing is computed anew.
+ *
+ * <p>Why: src/site/markdown/decisions.md#dials-look-up-they-do-not-compute
  */
 public final class Picker {
   private final Scenario scenario;

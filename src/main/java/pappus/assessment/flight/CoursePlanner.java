@@ -24,7 +24,11 @@ import pappus.scenario.Flight;
 import pappus.scenario.Goal;
 import pappus.scenario.Scenario;
 
-/** Flies aircraft as a scenario asks where that is not hover. */
+/**
+ * Flies aircraft as a scenario asks where that is not hover.
+ *
+ * <p>Why: src/site/markdown/decisions.md#over-a-spot-in-wind-a-leg-flies-as-fast-as-the-wind
+ */
 final class CoursePlanner {
   private static final double HALF_CHARGE = 0.5;
 

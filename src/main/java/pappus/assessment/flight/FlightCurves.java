@@ -19,6 +19,8 @@ import pappus.scenario.Flight.Style;
  * What a build does from take-off to landing, from standing to its top speed and from idle to full throttle; for
  * pictures and for the builder's first flight.
  *
+ * <p>Why: src/site/markdown/decisions.md#volts-to-turn-back-and-to-land-are-read-off-the-flights-own-trace
+ *
  * @param flight volts and current over time as it is flown, from take-off to the end; empty without a flight
  * @param power from the battery against airspeed in calm air, at the volts of the hover at half charge
  * @param throttle thrust against how far the controllers are open, at the charge at which thrust is judged, up to what

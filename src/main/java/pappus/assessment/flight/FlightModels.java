@@ -36,6 +36,8 @@ import pappus.scenario.Scenario;
 /**
  * Turns catalogue parts, in the units of data sheets, into the physics' own models in SI, for one scenario. Safe for
  * use by several threads.
+ *
+ * <p>Why: src/site/markdown/decisions.md#own-flights-count-through-the-figure-of-merit
  */
 public final class FlightModels {
   /** The charge of a cell is what it delivers, not its label. */

@@ -10,6 +10,8 @@ import pappus.physics.flight.Leg;
  * Airspeeds of an aircraft that matter in calm air, with the power from the battery at them, at the volts it has in
  * hover at half charge.
  *
+ * <p>Why: src/site/markdown/decisions.md#best-range-is-that-of-shaft-energy
+ *
  * @param bestEnduranceMPerS at which it stays up longest, m/s
  * @param bestEnduranceW power there
  * @param bestRangeMPerS at which it gets farthest, m/s

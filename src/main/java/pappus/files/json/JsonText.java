@@ -21,6 +21,8 @@ import tools.jackson.databind.module.SimpleModule;
 /**
  * Writes JSON that is the same bytes for the same values: fields in the order of the record or map,
  * two spaces, line feeds, the shortest decimal that gives the double again, money in full.
+ *
+ * <p>Why: src/site/markdown/decisions.md#same-input-same-bytes
  */
 public final class JsonText {
   private static final ObjectWriter COMPACT = writer();

@@ -10,6 +10,8 @@ import pappus.quantity.Require;
  * Steady flights flown in turn, over and over, until something ends it: the first limit that any of them meets,
  * wherever in its turn. Turns are taken to be short against the whole flight, see {@link Mixture}.
  *
+ * <p>Why: src/site/markdown/decisions.md#a-profile-is-a-mixture
+ *
  * @param endurance of the whole; its volts and currents are means over time
  * @param endingTurn the turn, from 0, whose limit ends it; empty if it ends at the charge kept back
  */

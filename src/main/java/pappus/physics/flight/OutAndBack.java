@@ -9,6 +9,8 @@ import pappus.quantity.Root;
 /**
  * A flight out to a point and back from it, as far as the pack lets it come home.
  *
+ * <p>Why: src/site/markdown/decisions.md#out-and-back-in-wind-is-flown-once
+ *
  * @param endurance of the whole
  * @param outSeconds of the way out
  * @param backSeconds of the way back

@@ -12,6 +12,8 @@ import pappus.quantity.Root;
  * Leaving one propeller out: 4.5 and 10.7 %. Two pairs of them share their nominal geometry and differ by 8 to
  * 10 % in thrust, so geometry alone cannot do much better. Below 2.5 inch it is useless (2-inch four-blades
  * measure twice the thrust) and refused.
+ *
+ * <p>Why: src/site/markdown/decisions.md#a-propeller-known-by-its-size-alone-is-flown
  */
 public final class BladeElements {
   private static final double INCH_M = 0.0254;

@@ -19,7 +19,11 @@ import pappus.physics.battery.Pack;
 import pappus.physics.flight.ForwardFlight;
 import pappus.scenario.Flight.Style;
 
-/** Motors, propellers and batteries of a question as trees of boxes. */
+/**
+ * Motors, propellers and batteries of a question as trees of boxes.
+ *
+ * <p>Why: src/site/markdown/decisions.md#bounds-reach-down-to-375-g-whatever-the-cap
+ */
 final class Boxes {
   private static final int LEAST_SPANS = 100;
 

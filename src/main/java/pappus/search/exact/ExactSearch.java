@@ -22,6 +22,8 @@ import pappus.search.Row;
  * <p>Boxes of motors, propellers and batteries come first and are halved until each has one part; then the frame,
  * then the accessories. What a choice can still reach is worked out by the assessment's own physics with the least
  * mass and draw that any completion has; a complete build is assessed like any other.
+ *
+ * <p>Why: src/site/markdown/decisions.md#the-proof-looks-where-most-can-still-be-reached
  */
 public final class ExactSearch {
   /** So many choices are looked into at once, however many threads there are, so that the answer is one. */

@@ -5,6 +5,8 @@ import java.util.Arrays;
 /**
  * Masses and prices of builds that fly at least as long as all that are not known yet: what weighs and costs as much as
  * one of them is of no use. Read by several threads, added to by one between their work.
+ *
+ * <p>Why: src/site/markdown/decisions.md#the-front-comes-out-of-the-same-search
  */
 final class Front {
   private static final int FEW = 16;

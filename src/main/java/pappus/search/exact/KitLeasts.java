@@ -14,6 +14,8 @@ import pappus.part.Role;
  * The least that accessories add together, by many measures at once: mass with each watt counted as so many grams at
  * each rate of exchange, draw, variance, price and resistance. Each part is counted with the best of each role that
  * it leaves to be filled.
+ *
+ * <p>Why: src/site/markdown/decisions.md#what-comes-along-counts-before-accessories-are-looked-at
  */
 final class KitLeasts {
   private static final int RATES = KitFloor.RATES.size();

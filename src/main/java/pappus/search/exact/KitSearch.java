@@ -18,6 +18,8 @@ import pappus.part.Role;
 /**
  * Completes a build only begun with accessories, the most promising first. It can be stopped between two steps and
  * go on later.
+ *
+ * <p>Why: src/site/markdown/decisions.md#variants-of-a-row-are-looked-for-side-by-side
  */
 final class KitSearch {
   /** What may reach most first; of equals the cheapest, and of those the one nearest to its end. */

@@ -11,6 +11,8 @@ import pappus.scenario.Scenario;
  *
  * <p>In level flight the shaft power is at least the hover's, less what induced power can fall by theory, more the
  * power of drag; the pack then lasts at most in proportion, since a watt at the shafts takes a watt or more from it.
+ *
+ * <p>Why: src/site/markdown/decisions.md#what-cannot-be-bounded-is-said
  */
 final class SpeedBound {
   /** Electrical watts at the battery that a watt at the shafts takes at least: motors lose some, controllers gain. */

@@ -7,6 +7,8 @@ import java.util.OptionalDouble;
 /**
  * What accessories reach at most, with each gram counted as the watts that it costs at least: sums of such watts are
  * nearer to the truth than the least mass and the least draw of any, and cost no flight. Not safe for several threads.
+ *
+ * <p>Why: src/site/markdown/decisions.md#a-gram-of-accessories-is-counted-as-the-watts-that-it-is-worth
  */
 final class Worth {
   private static final double STEP_WATTS = 0.001;

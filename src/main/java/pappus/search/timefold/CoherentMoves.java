@@ -18,6 +18,8 @@ import pappus.search.Question;
  * Changes one part and, most of the time, what hangs on it: a motor with a propeller that fits it, a
  * frame with what bolts to it, a transmitter with its camera and antenna. Single changes alone leave
  * a good build only through bad ones. Public because the solver makes it by reflection.
+ *
+ * <p>Why: src/site/markdown/decisions.md#several-starts-and-a-sweep
  */
 public final class CoherentMoves implements MoveIteratorFactory<BuildChoice, CoherentMove> {
   /** For each part that is changed first, the roles that are then matched to it, in order. */

@@ -26,6 +26,8 @@ import pappus.search.Question;
 /**
  * Tries changes from several starts and keeps every feasible build it meets. Seed and number of
  * changes are fixed, so that the same question has the same answer on any machine.
+ *
+ * <p>Why: src/site/markdown/decisions.md#timefold-1x-in-one-package
  */
 public final class TimefoldSearch {
   /** Starts: a single one stays near the first good frame it finds. */

@@ -7,6 +7,8 @@ import pappus.ranking.Best;
 /**
  * What stands in the way of a scenario.
  *
+ * <p>Why: src/site/markdown/decisions.md#relaxing-looks-400-000-times-at-most-in-each-search
+ *
  * @param best the best build as it is asked, if there is one after all
  * @param conflict demands that together leave no build, and no one of which can be taken out without one becoming
  *     possible, all other demands set aside; empty if no build goes together even without any demand

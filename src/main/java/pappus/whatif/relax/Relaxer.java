@@ -14,6 +14,8 @@ import pappus.ranking.Finder;
 /**
  * Finds what stands in the way of a scenario: demands in conflict by taking out one after another for good as long as
  * nothing becomes possible, and the smallest change of each of them by halving.
+ *
+ * <p>Why: src/site/markdown/decisions.md#a-conflict-is-found-by-taking-demands-out-for-good
  */
 public final class Relaxer {
   /** More pairs of demands are not tried. */

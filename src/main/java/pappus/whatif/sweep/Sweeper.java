@@ -20,6 +20,8 @@ import pappus.search.Proof;
  * Finds the best build at each step of a sweep. The loosest steps come first: where a proven winner keeps a tighter
  * limit too, it wins there as well, and where nothing is feasible, nothing is under a tighter one, so that only
  * steps at which the winner changes are searched.
+ *
+ * <p>Why: src/site/markdown/decisions.md#a-step-of-a-sweep-is-searched-only-where-the-winner-changes
  */
 public final class Sweeper {
   private final Asked asked;

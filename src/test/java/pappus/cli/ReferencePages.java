@@ -1,0 +1,189 @@
+package pappus.cli;
+
+import static java.util.stream.Collectors.joining;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.function.Supplier;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import pappus.Rooms;
+import pappus.assessment.Limit;
+import pappus.assessment.Supply;
+import pappus.catalog.BuildText;
+import pappus.catalog.CatalogFolder;
+import pappus.catalog.CatalogReader;
+import pappus.part.Flown;
+import pappus.part.Kind;
+import pappus.part.Role;
+import pappus.catalog.Shelf;
+import pappus.compatibility.CompatibilityRule;
+import pappus.compatibility.Rules;
+import pappus.files.json.SchemaFields;
+import pappus.offer.Shop;
+import pappus.scenario.reading.ScenarioReader;
+
+/** What documents say that the code says already: written from it, between two marks. */
+final class ReferencePages {
+  private static final String BEGIN = "<!-- written by DocumentsTest -->\n";
+  private static final String END = "<!-- end -->\n";
+
+  /** First sentence of a class's comment. */
+  private static final Pattern SENTENCE =
+      Pattern.compile("(?ms)^/\\*\\*(.*?)(?:\\n \\* *<p>|\\*/|@)");
+
+  /**
+   * The part of a document that is written, all between its two marks.
+   *
+   * @param file the document
+   * @param content what belongs there
+   */
+  record Written(Path file, Supplier<String> content) {
+    /** The document as it should be. */
+    String fresh() {
+      var text = Documents.text(file);
+      var begin = text.indexOf(BEGIN);
+      var end = text.indexOf(END, begin);
+      if (begin < 0 || end < 0) {
+        throw new IllegalStateException(file + " must have both marks.");
+      }
+      return text.substring(0, begin) + BEGIN + "\n" + content.get() + "\n" + text.substring(end);
+    }
+
+    @Override
+    public String toString() {
+      return file.toString();
+    }
+  }
+
+  private ReferencePages() {}
+
+  /** All of them; what is to be written too gets a line here. */
+  static List<Written> all() {
+    var folder = Documents.SITE.resolve("reference");
+    return List.of(
+        new Written(Documents.README, () -> new Manual().table()),
+        new Written(Documents.SITE.resolve("rooms.md"), Rooms::table),
+        new Written(folder.resolve("commands.md"), () -> new Manual().markdown()),
+        new Written(folder.resolve("rules.md"), ReferencePages::rules),
+        new Written(folder.resolve("limits.md"), ReferencePages::limits),
+        new Written(folder.resolve("scenario.md"), ReferencePages::scenario),
+        new Written(folder.resolve("parts.md"), ReferencePages::parts),
+        new Written(folder.resolve("other-files.md"), ReferencePages::otherFiles));
+  }
+
+  private static String rules() {
+    return table(
+        List.of("id", "rule", "depends on"),
+        Rules.ALL.stream()
+            .map(rule -> List.of("`" + rule.id() + "`", sentence(rule), roles(rule.reads())))
+            .toList());
+  }
+
+  private static String sentence(CompatibilityRule rule) {
+    var source = Path.of("src/main/java", rule.getClass().getName().replace('.', '/') + ".java");
+    var comment = SENTENCE.matcher(Documents.text(source)).results().findFirst().orElseThrow();
+    var sentence = comment.group(1).replaceAll("(\\s*\\n \\*)+\\s*", " ").strip();
+    return rule.mayBeWaived() ? sentence : sentence + " Never set aside.";
+  }
+
+  private static String roles(Set<Role> roles) {
+    return roles.size() == Role.values().length
+        ? "all parts"
+        : Stream.of(Role.values()).filter(roles::contains).map(Role::label).collect(joining(", "));
+  }
+
+  /** Those of flights that together meet every limit there is. */
+  private static String limits() {
+    var found = new LinkedHashMap<String, List<String>>();
+    for (var limit : limitsMet()) {
+      var label =
+          limit.label().replaceFirst("^\\S+ in the build$", "pieces of a part in the build");
+      found
+          .computeIfAbsent(
+              limit.id(),
+              id -> new ArrayList<>(
+                  List.of(label, limit.unit(), limit.most() ? "at most" : "at least")))
+          .set(0, label);
+    }
+    return table(
+        List.of("id", "what is held to it", "unit", "must be"),
+        found.entrySet().stream()
+            .map(each -> Stream.concat(
+                    Stream.of("`" + each.getKey() + "`"), each.getValue().stream())
+                .toList())
+            .toList());
+  }
+
+  private static List<Limit> limitsMet() {
+    var parts =
+        "thistledown-5,cypsela-1404-2800*4,awn-4.5x2.5x2*4,tidewell-2s-3500,culvert-6-whole,newteye-14-feather,stipule-wire,dewpond-220-16";
+    var read = CatalogReader.read(List.of(
+        CatalogFolder.shipped(), CatalogFolder.of(Path.of("src/test/resources/pappus/cli/shelf"))));
+    return Stream.of("causeway-patrol", "bird-survey")
+        .flatMap(name -> {
+          var scenario = ScenarioReader.read(Path.of("scenarios", name + ".json"), System.in)
+              .scenario();
+          var supply = Supply.of(read);
+          return supply
+              .assessor(scenario)
+              .assess(BuildText.parse(parts, supply.catalog()))
+              .limits()
+              .stream();
+        })
+        .toList();
+  }
+
+  private static String scenario() {
+    return fields(SchemaFields.of("scenario").stream()
+        .filter(field -> !field.path().startsWith("draftFrame."))
+        .toList());
+  }
+
+  /** What all kinds have in the same words comes first, then each kind's own. */
+  private static String parts() {
+    var ofKinds = new LinkedHashMap<String, List<SchemaFields.Field>>();
+    Stream.of(Kind.values())
+        .forEach(kind -> ofKinds.put(kind.listName(), SchemaFields.of(kind.listName())));
+    var shared = new LinkedHashSet<>(ofKinds.get(Kind.FRAME.listName()));
+    ofKinds.values().forEach(shared::retainAll);
+    var page = new StringBuilder("## Every part\n\n").append(fields(List.copyOf(shared)));
+    ofKinds.forEach((name, all) -> page.append("\n## ")
+        .append(name)
+        .append("\n\n")
+        .append(fields(all.stream().filter(field -> !shared.contains(field)).toList())));
+    return page.toString();
+  }
+
+  private static String otherFiles() {
+    return Stream.of(Shelf.NAME, Flown.NAME, Shop.SCHEMA)
+        .map(name -> "## " + name + "\n\n" + fields(SchemaFields.of(name)))
+        .collect(joining("\n"));
+  }
+
+  private static String fields(List<SchemaFields.Field> fields) {
+    return table(
+        List.of("field", "is", "meaning"),
+        fields.stream()
+            .map(field -> List.of(
+                "`" + field.path() + "`",
+                field.type() + (field.required() ? ", required" : ""),
+                field.description()))
+            .toList());
+  }
+
+  private static String table(List<String> titles, List<List<String>> rows) {
+    var lines =
+        new ArrayList<>(List.of(titles, titles.stream().map(title -> "---").toList()));
+    lines.addAll(rows);
+    return lines.stream()
+        .map(cells -> cells.stream()
+            .map(cell -> cell.replace("|", "\\|"))
+            .collect(joining(" | ", "| ", " |\n")))
+        .collect(joining());
+  }
+}
