@@ -20,12 +20,11 @@ import org.junit.jupiter.params.provider.EnumSource;
 import pappus.catalog.Antenna;
 import pappus.catalog.Build;
 import pappus.catalog.Catalog;
-import pappus.catalog.CatalogFolder;
-import pappus.catalog.CatalogReader;
 import pappus.catalog.CellRange;
 import pappus.catalog.Part;
 import pappus.catalog.Parts;
 import pappus.catalog.Role;
+import pappus.catalog.Shipped;
 import pappus.compatibility.Rules;
 import pappus.compatibility.Stock;
 import pappus.compatibility.Verdict;
@@ -60,7 +59,7 @@ final class AssessorTest {
 
   @Test
   void hasNoShortfallIfAndOnlyIfNothingIsBrokenAndItFlies() {
-    var catalog = CatalogReader.read(List.of(CatalogFolder.shipped())).catalog();
+    var catalog = Shipped.CATALOG;
     var scenario = with(
         with(Scenarios.plain(), "leastThrustToWeight", 1.5),
         "massCap",

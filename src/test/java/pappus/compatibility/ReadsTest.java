@@ -14,10 +14,9 @@ import org.junit.jupiter.params.provider.MethodSource;
 import pappus.catalog.Antenna;
 import pappus.catalog.Build;
 import pappus.catalog.Catalog;
-import pappus.catalog.CatalogFolder;
-import pappus.catalog.CatalogReader;
 import pappus.catalog.Part;
 import pappus.catalog.Role;
+import pappus.catalog.Shipped;
 import pappus.scenario.Scenarios;
 
 /**
@@ -26,8 +25,7 @@ import pappus.scenario.Scenarios;
  */
 final class ReadsTest {
   private static final int BUILDS = 300;
-  private static final Catalog CATALOG =
-      CatalogReader.read(List.of(CatalogFolder.shipped())).catalog();
+  private static final Catalog CATALOG = Shipped.CATALOG;
   private static final Map<Role, List<Part>> OPTIONS = options();
   private static final Fitter FITTER =
       new Fitter(Scenarios.plain(), Stock.of(List.copyOf(CATALOG.parts())));

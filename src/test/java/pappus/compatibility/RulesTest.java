@@ -6,10 +6,9 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import pappus.catalog.Antenna;
 import pappus.catalog.Build;
-import pappus.catalog.CatalogFolder;
-import pappus.catalog.CatalogReader;
 import pappus.catalog.Parts;
 import pappus.catalog.Role;
+import pappus.catalog.Shipped;
 import pappus.scenario.Scenarios;
 
 final class RulesTest {
@@ -39,7 +38,7 @@ final class RulesTest {
   /** A build only begun is judged by what is there: no part clashes by itself. */
   @Test
   void allButTheOneOnRolesTakeEveryPartAlone() {
-    var catalog = CatalogReader.read(List.of(CatalogFolder.shipped())).catalog();
+    var catalog = Shipped.CATALOG;
     var fitter = new Fitter(Scenarios.plain(), Stock.of(List.copyOf(catalog.parts())));
 
     for (var part : catalog.parts()) {

@@ -9,8 +9,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import pappus.catalog.Battery;
-import pappus.catalog.CatalogFolder;
-import pappus.catalog.CatalogReader;
 import pappus.catalog.Kind;
 import pappus.catalog.Known;
 import pappus.catalog.Lead;
@@ -19,12 +17,12 @@ import pappus.catalog.Motor;
 import pappus.catalog.Part;
 import pappus.catalog.Parts;
 import pappus.catalog.Propeller;
+import pappus.catalog.Shipped;
 import pappus.catalog.Transmitter;
 
 /** Shipped parts are ordinary but for a few, and a slip in a figure is told with its bounds. */
 final class PlausibilityTest {
-  private static final List<Part> SHIPPED =
-      List.copyOf(CatalogReader.read(List.of(CatalogFolder.shipped())).catalog().parts());
+  private static final List<Part> SHIPPED = List.copyOf(Shipped.CATALOG.parts());
 
   private static <P extends Part> P shipped(String id, Class<P> kind) {
     return SHIPPED.stream()

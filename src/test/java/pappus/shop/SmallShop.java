@@ -42,6 +42,12 @@ public final class SmallShop {
       "tidewell-2s-3400",
       "newteye-14");
 
+  private static final Catalog ALL = Catalog.of(
+      Stream.of(Kind.values()).flatMap(kind -> Shop.of(kind).stream()).toList());
+
+  private static final Catalog FEW =
+      catalog(Stream.of(ONE_BUILD, MORE).flatMap(List::stream).toList());
+
   private SmallShop() {}
 
   /** Parts of these ids, and all small hardware. */
@@ -60,13 +66,12 @@ public final class SmallShop {
 
   /** Everything. */
   public static Catalog all() {
-    return Catalog.of(
-        Stream.of(Kind.values()).flatMap(kind -> Shop.of(kind).stream()).toList());
+    return ALL;
   }
 
   /** Parts for 48 builds, of which some fit. */
   public static Catalog few() {
-    return catalog(Stream.of(ONE_BUILD, MORE).flatMap(List::stream).toList());
+    return FEW;
   }
 
   /** Writes a catalogue into files as a user has them. */

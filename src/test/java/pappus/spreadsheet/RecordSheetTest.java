@@ -15,11 +15,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import pappus.catalog.Catalog;
-import pappus.catalog.CatalogFolder;
-import pappus.catalog.CatalogReader;
 import pappus.catalog.Kind;
 import pappus.catalog.Screw;
+import pappus.catalog.Shipped;
 import pappus.catalog.Strap;
 import pappus.files.CsvText;
 import pappus.files.JsonText;
@@ -279,7 +277,7 @@ class RecordSheetTest {
   @ParameterizedTest
   @EnumSource(Kind.class)
   void readsEveryShippedPartFromASpreadsheet(Kind kind) {
-    var shipped = shipped().ofKind(kind);
+    var shipped = Shipped.CATALOG.ofKind(kind);
     var rows = new ArrayList<Map<String, Object>>();
     for (var part : shipped) {
       var cells = new LinkedHashMap<String, Object>();
@@ -314,10 +312,6 @@ class RecordSheetTest {
         RecordSheet.read(Source.of("s.csv", text.getBytes(UTF_8)), "screws", Screw.class, problems);
     assertThat(problems.sorted()).isEmpty();
     assertThat(read.get(0).value().lengthMillimetres()).isEqualTo(8);
-  }
-
-  private static Catalog shipped() {
-    return CatalogReader.read(List.of(CatalogFolder.shipped())).catalog();
   }
 
   private static String fromOne(String path) {
