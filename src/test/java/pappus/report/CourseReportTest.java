@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import pappus.assessment.Assessment;
-import pappus.catalog.BuildText;
 import pappus.catalog.Catalog;
 import pappus.doubt.Doubts;
 import pappus.explanation.Reasons;
@@ -42,8 +41,7 @@ class CourseReportTest {
   }
 
   private static Assessment assess(Scenario scenario) {
-    return SmallShop.assessor(FEW, scenario)
-        .assess(BuildText.parse(String.join(",", SmallShop.ONE_BUILD), FEW));
+    return SmallShop.assessor(FEW, scenario).assess(SmallShop.oneBuild());
   }
 
   private static String assessed(Scenario scenario) {

@@ -10,6 +10,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import pappus.assessment.Assessor;
+import pappus.catalog.Build;
+import pappus.catalog.BuildText;
 import pappus.catalog.Catalog;
 import pappus.catalog.Kind;
 import pappus.catalog.Part;
@@ -72,6 +74,16 @@ public final class SmallShop {
   /** Parts for 48 builds, of which some fit. */
   public static Catalog few() {
     return FEW;
+  }
+
+  /** The one build of {@link #ONE_BUILD}. */
+  public static Build oneBuild() {
+    return BuildText.parse(String.join(",", ONE_BUILD), FEW);
+  }
+
+  /** That build with another pack of {@link #few}. */
+  public static Build oneBuild(String pack) {
+    return oneBuild().with(Role.BATTERY, FEW.part(pack).orElseThrow());
   }
 
   /** Writes a catalogue into files as a user has them. */

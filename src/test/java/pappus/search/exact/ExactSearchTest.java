@@ -32,6 +32,7 @@ class ExactSearchTest {
     assertThat(feasible).isGreaterThanOrEqualTo(CATALOGUES / 2);
   }
 
+  @Tag("slow")
   @Test
   void oneTwoAndEightThreadsGiveTheSame() {
     for (var seed = 0; seed < 10; seed++) {

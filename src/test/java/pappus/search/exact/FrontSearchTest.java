@@ -88,6 +88,7 @@ class FrontSearchTest {
     assertThat(points).isGreaterThan(2 * CATALOGUES);
   }
 
+  @Tag("slow")
   @Test
   void oneTwoAndEightThreadsGiveTheSame() {
     for (var seed = 0; seed < 10; seed++) {
