@@ -22,8 +22,7 @@ import pappus.assessment.flight.Draw;
 import pappus.assessment.flight.Factors;
 import pappus.assessment.flight.FlightEstimate;
 import pappus.catalog.Catalog;
-import pappus.catalog.CatalogFolder;
-import pappus.catalog.CatalogReader;
+import pappus.catalog.Shipped;
 import pappus.compatibility.Rules;
 import pappus.compatibility.Verdict;
 import pappus.fitting.Stock;
@@ -64,7 +63,7 @@ final class AssessorTest {
 
   @Test
   void hasNoShortfallIfAndOnlyIfNothingIsBrokenAndItFlies() {
-    var catalog = CatalogReader.read(List.of(CatalogFolder.shipped())).catalog();
+    var catalog = Shipped.CATALOG;
     var scenario = with(
         with(Scenarios.plain(), "leastThrustToWeight", 1.5),
         "massCap",

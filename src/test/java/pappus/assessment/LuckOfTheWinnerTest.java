@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Random;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import pappus.assessment.flight.Factors;
 import pappus.assessment.flight.FlightModels;
@@ -32,6 +33,7 @@ import pappus.scenario.Scenarios;
  * estimated. The longest of all combinations is chosen once by the records' own figures and once by what counts of
  * them, and flown with the truth.
  */
+@Tag("slow")
 class LuckOfTheWinnerTest {
   private static final int CATALOGUES = 40;
   private static final int PARTS = 24;

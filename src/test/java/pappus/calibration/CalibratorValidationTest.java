@@ -5,9 +5,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.Predicate;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** Against the rows of P. Cao and J. Strawson, "motor_propeller_testing", 2018 (MIT). */
+@Tag("slow")
 class CalibratorValidationTest {
   private static final List<BenchRow> ROWS = PublishedBench.rows();
 

@@ -6,10 +6,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** What a fresh Java process loads, which is what every run of the command line waits for. */
+@Tag("slow")
 class StartTest {
   @TempDir
   private Path folder;

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import pappus.assessment.Assessment;
 import pappus.assessment.Limit;
@@ -85,6 +86,7 @@ class WhyTest {
     }
   }
 
+  @Tag("slow")
   @Test
   void asksNobodyToPayForNothingAndToSaveCents() {
     // The best of the workshop: nothing that costs more flies longer.

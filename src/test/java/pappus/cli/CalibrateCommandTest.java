@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import pappus.catalog.CatalogFolder;
@@ -22,6 +23,7 @@ import pappus.part.Motor;
 import pappus.part.Propeller;
 import pappus.shop.SmallShop;
 
+@Tag("slow")
 class CalibrateCommandTest {
   /** Rows of P. Cao and J. Strawson, "motor_propeller_testing", 2018 (MIT). */
   private static final String BENCH =

@@ -75,7 +75,9 @@ final class Documents {
     for (var link : links(file)) {
       if (!link.contains("://")) {
         var parts = link.split("#", 2);
-        var target = parts[0].isEmpty() ? file : file.toAbsolutePath().resolveSibling(parts[0]).normalize();
+        var target = parts[0].isEmpty()
+            ? file
+            : file.toAbsolutePath().resolveSibling(parts[0]).normalize();
         var isThere =
             Files.exists(target) && (parts.length == 1 || anchors(target).contains(parts[1]));
         if (!isThere) {

@@ -10,11 +10,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import pappus.shop.SmallShop;
 
 /** Pages of answers that are no ranking, in a real browser. */
+@Tag("slow")
 final class FiguresInBrowserTest {
   private static final String BUILD =
       "cottongrass-4,spikerush-1303-3400*4,ligule-4x1.9x2*4,tidewell-2s-3500,culvert-6-whole,newteye-14-feather,stipule-wire,dewpond-220-16";
@@ -27,6 +29,20 @@ final class FiguresInBrowserTest {
     var ids = new ArrayList<>(SmallShop.ONE_BUILD);
     ids.addAll(SmallShop.MORE);
     CommandRun.write(folder, SmallShop.catalog(ids), "");
+  }
+
+  /** A result that two tests only read. */
+  @BeforeAll
+  static void recommendsOfTheShippedParts() {
+    var run = CommandRun.of(
+        "recommend",
+        "scenarios/bird-survey.json",
+        "--count",
+        "3",
+        "--quiet",
+        "--out",
+        folder.toString());
+    assertThat(run.exitCode()).isZero();
   }
 
   private static void look(String page, String title, int charts) throws IOException {
@@ -88,7 +104,6 @@ final class FiguresInBrowserTest {
   @Test
   void offersThreeBuildsOnTwoSheets() throws IOException {
     Browser.assumeThere();
-    recommendShipped();
     var builds = List.of("#1", "#2", "#3").stream()
         .map(rank -> folder.resolve("result.json") + rank)
         .toList();
@@ -154,25 +169,11 @@ final class FiguresInBrowserTest {
 
   @Test
   void putsABuildOnTheBench() throws IOException {
-    recommendShipped();
-
     var run =
         CommandRun.of("sheet", folder.resolve("result.json") + "#1", "--out", folder.toString());
 
     assertThat(run.err()).isEmpty();
     look("sheet", "bird-survey: bench sheet", 0);
-  }
-
-  private static void recommendShipped() {
-    var run = CommandRun.of(
-        "recommend",
-        "scenarios/bird-survey.json",
-        "--count",
-        "3",
-        "--quiet",
-        "--out",
-        folder.toString());
-    assertThat(run.exitCode()).isZero();
   }
 
   @Test

@@ -73,6 +73,9 @@ class HelpCommandTest {
   }
 
   private static List<String> examples(String command) {
-    return String.join("\n", footer(command)).replaceAll("\\\\\\n\\s*", "").lines().toList();
+    return String.join("\n", footer(command))
+        .replaceAll("\\\\\\n\\s*", "")
+        .lines()
+        .toList();
   }
 }

@@ -29,8 +29,7 @@ class ManualTest {
 
   @Test
   void aPageHasItsPartsInTheirOrder() {
-    var page =
-        String.valueOf(new Manual().manPages("2026-05-31").get("pappus-recommend.1"));
+    var page = String.valueOf(new Manual().manPages("2026-05-31").get("pappus-recommend.1"));
 
     assertThat(page.lines().filter(line -> line.startsWith(".SH ")))
         .containsExactly(

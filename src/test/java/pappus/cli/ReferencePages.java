@@ -17,14 +17,14 @@ import pappus.assessment.Supply;
 import pappus.catalog.BuildText;
 import pappus.catalog.CatalogFolder;
 import pappus.catalog.CatalogReader;
-import pappus.part.Flown;
-import pappus.part.Kind;
-import pappus.part.Role;
 import pappus.catalog.Shelf;
 import pappus.compatibility.CompatibilityRule;
 import pappus.compatibility.Rules;
 import pappus.files.json.SchemaFields;
 import pappus.offer.Shop;
+import pappus.part.Flown;
+import pappus.part.Kind;
+import pappus.part.Role;
 import pappus.scenario.reading.ScenarioReader;
 
 /** What documents say that the code says already: written from it, between two marks. */

@@ -9,11 +9,13 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.By;
 
 /** The report of a shipped scenario in a real browser: what a person does with it. */
+@Tag("slow")
 final class ReportInBrowserTest {
   private static final String SCENARIO = "scenarios/bird-survey.json";
 

@@ -8,11 +8,13 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import pappus.shop.SmallShop;
 
 /** What commands make of a shelf. */
+@Tag("slow")
 class ShelfCommandsTest {
   @TempDir
   private Path folder;

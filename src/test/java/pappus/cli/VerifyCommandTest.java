@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import pappus.shop.SmallShop;
@@ -97,6 +98,7 @@ class VerifyCommandTest {
         .contains(" motors; the others are still to be tried. ");
   }
 
+  @Tag("slow")
   @Test
   void hasNothingToConfirmWhereNothingIsClaimed() {
     recommend("heuristic");

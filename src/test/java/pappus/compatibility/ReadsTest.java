@@ -12,8 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import pappus.catalog.Catalog;
-import pappus.catalog.CatalogFolder;
-import pappus.catalog.CatalogReader;
+import pappus.catalog.Shipped;
 import pappus.fitting.Fitter;
 import pappus.fitting.Stock;
 import pappus.part.Antenna;
@@ -28,8 +27,7 @@ import pappus.scenario.Scenarios;
  */
 final class ReadsTest {
   private static final int BUILDS = 300;
-  private static final Catalog CATALOG =
-      CatalogReader.read(List.of(CatalogFolder.shipped())).catalog();
+  private static final Catalog CATALOG = Shipped.CATALOG;
   private static final Map<Role, List<Part>> OPTIONS = options();
   private static final Fitter FITTER =
       new Fitter(Scenarios.plain(), Stock.of(List.copyOf(CATALOG.parts())));

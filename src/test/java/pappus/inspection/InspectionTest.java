@@ -10,10 +10,13 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import pappus.catalog.CatalogFolder;
 import pappus.catalog.CatalogReader;
+import pappus.catalog.Shipped;
 import pappus.files.Problem;
 
 /** What is said of a catalogue that can be read. */
 final class InspectionTest {
+  private static final List<Problem> SHIPPED = Inspection.of(Shipped.READ, file -> true);
+
   @TempDir
   private Path folder;
 
@@ -27,25 +30,21 @@ final class InspectionTest {
     return Inspection.of(read, file.toString()::equals);
   }
 
-  private static List<Problem> shipped() {
-    return Inspection.of(CatalogReader.read(List.of(CatalogFolder.shipped())), file -> true);
-  }
-
   @Test
   void theTrapsOfTheShippedCatalogueAreWarnings() {
-    assertThat(shipped())
+    assertThat(SHIPPED)
         .anyMatch(problem -> problem.text().startsWith("frond-4.5x3.2x3: figure of merit"))
         .anyMatch(problem -> problem.text().startsWith("rushlight-600: "));
   }
 
   @Test
   void everyWarningHasItsLine() {
-    assertThat(shipped()).allMatch(problem -> problem.line() > 0);
+    assertThat(SHIPPED).allMatch(problem -> problem.line() > 0);
   }
 
   @Test
   void noShippedFamilyDisagrees() {
-    assertThat(shipped()).noneMatch(problem -> problem.text().contains("R·Kv²"));
+    assertThat(SHIPPED).noneMatch(problem -> problem.text().contains("R·Kv²"));
   }
 
   @Test
@@ -67,13 +66,13 @@ final class InspectionTest {
 
   @Test
   void aBoardWithBarePadsMeetsItsPackByAPigtail() {
-    assertThat(shipped())
+    assertThat(SHIPPED)
         .noneMatch(problem -> problem.text().contains("culvert-12: fits no battery"));
   }
 
   @Test
   void whatIsMissingIsSaidOnceAFileWithWhatItCosts() {
-    assertThat(shipped().stream()
+    assertThat(SHIPPED.stream()
             .filter(problem -> problem.text().contains(" test is missing: it is flown by blade")))
         .singleElement()
         .satisfies(problem -> assertThat(problem.text()).contains(" and 12 more: "));
@@ -103,6 +102,6 @@ final class InspectionTest {
             problem -> assertThat(problem.text())
                 .isEqualTo(
                     "my-bindweed-10x130: has the maker and name of bindweed-10x130 at catalog/straps.json:4: maybe it is one part entered twice."));
-    assertThat(shipped()).noneMatch(problem -> problem.text().contains("entered twice"));
+    assertThat(SHIPPED).noneMatch(problem -> problem.text().contains("entered twice"));
   }
 }

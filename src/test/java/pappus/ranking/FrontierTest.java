@@ -8,7 +8,6 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import org.junit.jupiter.api.Test;
 import pappus.assessment.Assessment;
-import pappus.catalog.BuildText;
 import pappus.catalog.Catalog;
 import pappus.part.Frame;
 import pappus.part.Role;
@@ -26,7 +25,7 @@ class FrontierTest {
 
   /** Flies so many seconds, with a frame of so many grams, for so many cents. */
   private static Assessment build(double seconds, double grams, long cents) {
-    var parsed = BuildText.parse(String.join(",", SmallShop.ONE_BUILD), FEW);
+    var parsed = SmallShop.oneBuild();
     var frame = (Frame) parsed.part(Role.FRAME).orElseThrow();
     var build = parsed.with(Role.FRAME, with(frame, "mass", with(frame.mass(), "grams", grams)));
     return Changed.cents(Changed.seconds(QUESTION.assessor().assess(build), seconds), cents);

@@ -8,13 +8,13 @@ import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import pappus.assessment.Assessment;
 import pappus.assessment.Assessor;
 import pappus.assessment.flight.FlightEstimate;
-import pappus.catalog.CatalogFolder;
-import pappus.catalog.CatalogReader;
+import pappus.catalog.Shipped;
 import pappus.compatibility.Rules;
 import pappus.doubt.Band;
 import pappus.doubt.Sampled;
@@ -39,6 +39,7 @@ import pappus.search.timefold.TimefoldSearch;
  * at 600 to 760 g; the builds found weigh 530 g and hover 14.5 minutes. Below 250 g nothing may pass
  * sixty minutes.
  */
+@Tag("slow")
 class ShippedScenariosTest {
   private static final double BELOW = 0.7;
   private static final double ABOVE = 1.4;
@@ -52,8 +53,7 @@ class ShippedScenariosTest {
   @ParameterizedTest
   @MethodSource("scenarios")
   void ranksBuildsThatNobodyWouldLaughAt(Path file) {
-    var catalog =
-        CatalogReader.read(List.of(CatalogFolder.of(Path.of("catalog")))).catalog();
+    var catalog = Shipped.CATALOG;
     var scenario = ScenarioReader.read(file, InputStream.nullInputStream()).scenario();
     var assessor = new Assessor(scenario, Stock.of(List.copyOf(catalog.parts())), Rules.ALL);
     var question = Question.of(catalog, assessor);

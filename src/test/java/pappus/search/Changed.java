@@ -29,6 +29,11 @@ public final class Changed {
     return with(from, new CostTable(from.cost().lines(), cents), from.flight().orElseThrow());
   }
 
+  /** Flies so many seconds and costs so many cents. */
+  public static Assessment told(Assessment from, double seconds, long cents) {
+    return cents(seconds(from, seconds), cents);
+  }
+
   /** Ends its flight for another reason. */
   public static FlightEstimate ending(FlightEstimate from, Ending ending) {
     var endurance =

@@ -2,18 +2,28 @@ package pappus.shop;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import pappus.part.Kind;
 import pappus.part.Part;
 
 /** Everything the shop sells, by kind, in the order of ids. */
 final class Shop {
+  /** Made once: random catalogues ask for all of it again and again. */
+  private static final Map<Kind, List<Part>> PARTS = Stream.of(Kind.values())
+      .collect(Collectors.toUnmodifiableMap(
+          kind -> kind,
+          kind -> parts(kind).stream()
+              .<Part>map(part -> part)
+              .sorted(Comparator.comparing(Part::id))
+              .toList()));
+
   private Shop() {}
 
   static List<Part> of(Kind kind) {
-    return parts(kind).stream()
-        .<Part>map(part -> part)
-        .sorted(Comparator.comparing(Part::id))
-        .toList();
+    return Objects.requireNonNull(PARTS.get(kind));
   }
 
   private static List<? extends Part> parts(Kind kind) {

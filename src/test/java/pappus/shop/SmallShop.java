@@ -10,9 +10,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import pappus.assessment.Assessor;
+import pappus.catalog.BuildText;
 import pappus.catalog.Catalog;
 import pappus.compatibility.Rules;
 import pappus.fitting.Stock;
+import pappus.part.Build;
 import pappus.part.Kind;
 import pappus.part.Part;
 import pappus.part.Role;
@@ -42,6 +44,12 @@ public final class SmallShop {
       "tidewell-2s-3400",
       "newteye-14");
 
+  private static final Catalog ALL = Catalog.of(
+      Stream.of(Kind.values()).flatMap(kind -> Shop.of(kind).stream()).toList());
+
+  private static final Catalog FEW =
+      catalog(Stream.of(ONE_BUILD, MORE).flatMap(List::stream).toList());
+
   private SmallShop() {}
 
   /** Parts of these ids, and all small hardware. */
@@ -60,13 +68,22 @@ public final class SmallShop {
 
   /** Everything. */
   public static Catalog all() {
-    return Catalog.of(
-        Stream.of(Kind.values()).flatMap(kind -> Shop.of(kind).stream()).toList());
+    return ALL;
   }
 
   /** Parts for 48 builds, of which some fit. */
   public static Catalog few() {
-    return catalog(Stream.of(ONE_BUILD, MORE).flatMap(List::stream).toList());
+    return FEW;
+  }
+
+  /** The one build of {@link #ONE_BUILD}. */
+  public static Build oneBuild() {
+    return BuildText.parse(String.join(",", ONE_BUILD), FEW);
+  }
+
+  /** That build with another pack of {@link #few}. */
+  public static Build oneBuild(String pack) {
+    return oneBuild().with(Role.BATTERY, FEW.part(pack).orElseThrow());
   }
 
   /** Writes a catalogue into files as a user has them. */

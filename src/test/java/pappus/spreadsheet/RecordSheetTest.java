@@ -15,9 +15,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import pappus.catalog.Catalog;
-import pappus.catalog.CatalogFolder;
-import pappus.catalog.CatalogReader;
+import pappus.catalog.Shipped;
 import pappus.document.CsvText;
 import pappus.files.Problem;
 import pappus.files.Problems;
@@ -280,7 +278,7 @@ class RecordSheetTest {
   @ParameterizedTest
   @EnumSource(Kind.class)
   void readsEveryShippedPartFromASpreadsheet(Kind kind) {
-    var shipped = shipped().ofKind(kind);
+    var shipped = Shipped.CATALOG.ofKind(kind);
     var rows = new ArrayList<Map<String, Object>>();
     for (var part : shipped) {
       var cells = new LinkedHashMap<String, Object>();
@@ -356,10 +354,6 @@ class RecordSheetTest {
     assertThat(motor("9; 12", "any").problems)
         .containsExactly(
             "m.csv:2: row 2, column T \"bolt circles needed\", is \"any\": boltCirclesNeeded must be both or either, but is the text \"any\".");
-  }
-
-  private static Catalog shipped() {
-    return CatalogReader.read(List.of(CatalogFolder.shipped())).catalog();
   }
 
   private static String fromOne(String path) {

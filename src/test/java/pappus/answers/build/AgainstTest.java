@@ -8,7 +8,6 @@ import java.util.OptionalLong;
 import org.junit.jupiter.api.Test;
 import pappus.assessment.Assessment;
 import pappus.assessment.Limit;
-import pappus.catalog.BuildText;
 import pappus.catalog.Catalog;
 import pappus.document.Spoken;
 import pappus.ranking.Best;
@@ -28,10 +27,7 @@ class AgainstTest {
   private static final Proof MOVES = Proof.of(Ending.MOVES);
 
   private static Assessment flies(double seconds) {
-    return Changed.seconds(
-        SmallShop.assessor(FEW, HOVER)
-            .assess(BuildText.parse(String.join(",", SmallShop.ONE_BUILD), FEW)),
-        seconds);
+    return Changed.seconds(SmallShop.assessor(FEW, HOVER).assess(SmallShop.oneBuild()), seconds);
   }
 
   private static Best best(double seconds, Proof reach) {
@@ -90,9 +86,8 @@ class AgainstTest {
   @Test
   void tellsKilometresWhereTheGoalIsRange() {
     var assessor = SmallShop.assessor(FEW, RANGE);
-    var farther = assessor.assess(BuildText.parse(String.join(",", SmallShop.ONE_BUILD), FEW));
-    var nearer = assessor.assess(
-        BuildText.parse(String.join(",", SmallShop.ONE_BUILD).replace("2s-3500", "2s-3400"), FEW));
+    var farther = assessor.assess(SmallShop.oneBuild());
+    var nearer = assessor.assess(SmallShop.oneBuild("tidewell-2s-3400"));
     var metres = farther.flight().orElseThrow().rangeMetres();
     var behind = metres - nearer.flight().orElseThrow().rangeMetres();
 

@@ -21,9 +21,7 @@ class CautionsTest {
   @Test
   void standWhereTheWorkCanHurt() {
     assertThat(Cautions.of(
-            SmallShop.assessor(FEW, "")
-                .assess(BuildText.parse(String.join(",", SmallShop.ONE_BUILD), FEW)),
-            SmallShop.scenario("")))
+            SmallShop.assessor(FEW, "").assess(SmallShop.oneBuild()), SmallShop.scenario("")))
         .containsExactly(
             "Estimates: nothing of this build was measured. Weigh it, fly it gently, and plan with the lower figure.",
             "Bench: propellers off until the last step; check polarity with a meter; first power through a current limiter.",

@@ -12,7 +12,6 @@ import pappus.assessment.Assessment;
 import pappus.assessment.Assessor;
 import pappus.assessment.Finding;
 import pappus.assessment.Limit;
-import pappus.catalog.BuildText;
 import pappus.catalog.Catalog;
 import pappus.change.BestSwaps;
 import pappus.change.Changed;
@@ -35,10 +34,7 @@ class ChangesTest {
 
   /** The one build with a pack, flying so long at such a price. */
   private static Assessment told(String pack, double seconds, long cents) {
-    var build = String.join(",", SmallShop.ONE_BUILD).replace("tidewell-2s-3500", pack);
-    return pappus.search.Changed.cents(
-        pappus.search.Changed.seconds(ASSESSOR.assess(BuildText.parse(build, FEW)), seconds),
-        cents);
+    return pappus.search.Changed.told(ASSESSOR.assess(SmallShop.oneBuild(pack)), seconds, cents);
   }
 
   private static Part part(String id) {

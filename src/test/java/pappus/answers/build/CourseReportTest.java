@@ -11,7 +11,6 @@ import pappus.answers.ranking.RankingJson;
 import pappus.answers.ranking.RankingText;
 import pappus.answers.result.Run;
 import pappus.assessment.Assessment;
-import pappus.catalog.BuildText;
 import pappus.catalog.Catalog;
 import pappus.doubt.Doubts;
 import pappus.physics.flight.Ending;
@@ -44,8 +43,7 @@ class CourseReportTest {
   }
 
   private static Assessment assess(Scenario scenario) {
-    return SmallShop.assessor(FEW, scenario)
-        .assess(BuildText.parse(String.join(",", SmallShop.ONE_BUILD), FEW));
+    return SmallShop.assessor(FEW, scenario).assess(SmallShop.oneBuild());
   }
 
   private static String assessed(Scenario scenario) {

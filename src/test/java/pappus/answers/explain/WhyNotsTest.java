@@ -9,7 +9,6 @@ import org.junit.jupiter.api.Test;
 import pappus.assessment.Assessment;
 import pappus.assessment.Assessor;
 import pappus.assessment.Limit;
-import pappus.catalog.BuildText;
 import pappus.catalog.Catalog;
 import pappus.change.Changed;
 import pappus.change.Swap;
@@ -33,10 +32,7 @@ class WhyNotsTest {
 
   /** The one build with a pack, flying so long at such a price. */
   private static Assessment told(String pack, double seconds, long cents) {
-    var build = String.join(",", SmallShop.ONE_BUILD).replace("tidewell-2s-3500", pack);
-    return pappus.search.Changed.cents(
-        pappus.search.Changed.seconds(ASSESSOR.assess(BuildText.parse(build, FEW)), seconds),
-        cents);
+    return pappus.search.Changed.told(ASSESSOR.assess(SmallShop.oneBuild(pack)), seconds, cents);
   }
 
   private static Part part(String id) {

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import pappus.answers.build.AssessmentText;
-import pappus.catalog.BuildText;
 import pappus.catalog.Catalog;
 import pappus.doubt.Doubts;
 import pappus.ranking.Ranker;
@@ -25,7 +24,7 @@ class RankingTextTest {
   void keepsToTheColumnsOfTheTerminal() {
     var ranking = rank(QUESTION, Ending.MOVES);
     var poor = rank(SmallShop.question(FEW, POOR), Ending.MOVES);
-    var build = BuildText.parse(String.join(",", SmallShop.ONE_BUILD), FEW);
+    var build = SmallShop.oneBuild();
     var assessment = QUESTION.assessor().assess(build);
     var band = Optional.of(new Doubts(QUESTION.assessor()).band(assessment));
 

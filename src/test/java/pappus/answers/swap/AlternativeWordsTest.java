@@ -10,7 +10,6 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import pappus.assessment.Assessment;
 import pappus.assessment.Limit;
-import pappus.catalog.BuildText;
 import pappus.catalog.Catalog;
 import pappus.change.Alternative;
 import pappus.change.Alternative.Grade;
@@ -24,8 +23,7 @@ import pappus.shop.SmallShop;
 
 class AlternativeWordsTest {
   private static final Catalog FEW = SmallShop.few();
-  private static final Assessment BASE = SmallShop.assessor(FEW, "")
-      .assess(BuildText.parse(String.join(",", SmallShop.ONE_BUILD), FEW));
+  private static final Assessment BASE = SmallShop.assessor(FEW, "").assess(SmallShop.oneBuild());
   private static final HardwareChange STRAP = new HardwareChange(
       "battery strap", Optional.empty(), Optional.of(Parts.strap("strap", 15, 200, 4)));
   private static final HardwareChange NO_RINGS =

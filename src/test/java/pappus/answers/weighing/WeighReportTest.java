@@ -9,7 +9,6 @@ import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import pappus.answers.result.Run;
 import pappus.assessment.Supply;
-import pappus.catalog.BuildText;
 import pappus.catalog.Shelf;
 import pappus.part.Parts;
 import pappus.shop.SmallShop;
@@ -39,7 +38,7 @@ class WeighReportTest {
   private static WeighReport report(List<MassRow> masses, FlightRow... flights) {
     var catalog = SmallShop.few();
     var scenario = SmallShop.scenario("");
-    var build = BuildText.parse(String.join(",", SmallShop.ONE_BUILD), catalog);
+    var build = SmallShop.oneBuild();
     return new WeighReport(
         scenario,
         WeighIn.of(scenario, new Supply(catalog, Shelf.EMPTY), build, masses, List.of(flights)));

@@ -8,7 +8,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import pappus.assessment.Supply;
-import pappus.catalog.BuildText;
 import pappus.catalog.Shelf;
 import pappus.part.Part;
 import pappus.part.Parts;
@@ -54,7 +53,7 @@ class WeighWordsTest {
     return WeighWords.left(WeighIn.of(
         SmallShop.scenario(""),
         new Supply(catalog, Shelf.EMPTY),
-        BuildText.parse(String.join(",", SmallShop.ONE_BUILD), catalog),
+        SmallShop.oneBuild(),
         List.of(rows),
         List.of()));
   }
@@ -107,7 +106,7 @@ class WeighWordsTest {
     return WeighIn.of(
         SmallShop.scenario(""),
         new Supply(catalog, Shelf.EMPTY),
-        BuildText.parse(String.join(",", SmallShop.ONE_BUILD), catalog),
+        SmallShop.oneBuild(),
         List.of(rows),
         List.of());
   }

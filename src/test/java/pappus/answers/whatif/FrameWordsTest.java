@@ -11,7 +11,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import pappus.assessment.Assessment;
-import pappus.catalog.BuildText;
 import pappus.catalog.Catalog;
 import pappus.change.Rates;
 import pappus.compatibility.PropellerRoom;
@@ -27,10 +26,8 @@ import pappus.whatif.sweep.FrameAdvice;
 class FrameWordsTest {
   private static final Catalog FEW = SmallShop.few();
   private static final Frame FRAME = (Frame) FEW.part("cottongrass-4").orElseThrow();
-  private static final Assessment BUILD = Changed.seconds(
-      SmallShop.assessor(FEW, "")
-          .assess(BuildText.parse(String.join(",", SmallShop.ONE_BUILD), FEW)),
-      2700);
+  private static final Assessment BUILD =
+      Changed.seconds(SmallShop.assessor(FEW, "").assess(SmallShop.oneBuild()), 2700);
 
   private static Best best(@Nullable Assessment build, Ending ending) {
     return new Best(

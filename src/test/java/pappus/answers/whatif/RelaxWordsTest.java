@@ -9,7 +9,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import pappus.assessment.Assessment;
-import pappus.catalog.BuildText;
 import pappus.catalog.Catalog;
 import pappus.part.Role;
 import pappus.ranking.Best;
@@ -24,8 +23,7 @@ import pappus.whatif.relax.SmallestRelaxation;
 
 class RelaxWordsTest {
   private static final Catalog FEW = SmallShop.few();
-  private static final Assessment BUILD = SmallShop.assessor(FEW, "")
-      .assess(BuildText.parse(String.join(",", SmallShop.ONE_BUILD), FEW));
+  private static final Assessment BUILD = SmallShop.assessor(FEW, "").assess(SmallShop.oneBuild());
 
   private static final Demand GPS = Demanded.of("wants-gps", "a GPS", "do without a GPS");
   private static final Demand CAP = Demanded.of("mass-cap", "below 190 g", "");

@@ -27,8 +27,7 @@ import pappus.whatif.sweep.Sweep;
 
 class SweepWordsTest {
   private static final Catalog FEW = SmallShop.few();
-  private static final Assessment FIRST = SmallShop.assessor(FEW, "")
-      .assess(BuildText.parse(String.join(",", SmallShop.ONE_BUILD), FEW));
+  private static final Assessment FIRST = SmallShop.assessor(FEW, "").assess(SmallShop.oneBuild());
 
   private static Assessment flying(double seconds) {
     return pappus.search.Changed.seconds(FIRST, seconds);

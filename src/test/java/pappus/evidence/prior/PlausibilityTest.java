@@ -8,8 +8,7 @@ import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
-import pappus.catalog.CatalogFolder;
-import pappus.catalog.CatalogReader;
+import pappus.catalog.Shipped;
 import pappus.part.Battery;
 import pappus.part.Kind;
 import pappus.part.Known;
@@ -23,8 +22,7 @@ import pappus.part.Transmitter;
 
 /** Shipped parts are ordinary but for a few, and a slip in a figure is told with its bounds. */
 final class PlausibilityTest {
-  private static final List<Part> SHIPPED =
-      List.copyOf(CatalogReader.read(List.of(CatalogFolder.shipped())).catalog().parts());
+  private static final List<Part> SHIPPED = List.copyOf(Shipped.CATALOG.parts());
 
   private static <P extends Part> P shipped(String id, Class<P> kind) {
     return SHIPPED.stream()

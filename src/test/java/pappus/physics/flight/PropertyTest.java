@@ -3,10 +3,12 @@ package pappus.physics.flight;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Random;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import pappus.physics.battery.Pack;
 
 /** What must hold for every aircraft; invented ones from a fixed seed. */
+@Tag("slow")
 class PropertyTest {
   private static final int DRAWS = 300;
 

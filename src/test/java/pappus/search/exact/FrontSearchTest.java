@@ -3,8 +3,11 @@ package pappus.search.exact;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.TreeSet;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import pappus.assessment.Assessment;
 import pappus.search.Ending;
@@ -54,6 +57,12 @@ class FrontSearchTest {
         .toList();
   }
 
+  private static final Map<Integer, List<Point>> ENUMERATED = new HashMap<>();
+
+  private static List<Point> enumerated(int seed) {
+    return ENUMERATED.computeIfAbsent(seed, fresh -> enumerated(RandomQuestions.of(fresh)));
+  }
+
   private static FrontSearch.Found run(Question question, double share, int threads) {
     return new FrontSearch(question, threads).run(share, Long.MAX_VALUE, done -> {});
   }
@@ -65,12 +74,13 @@ class FrontSearchTest {
         .toList();
   }
 
+  @Tag("slow")
   @Test
   void isThatOfTryingEveryBuild() {
     var points = 0;
     for (var seed = 0; seed < CATALOGUES; seed++) {
       var question = RandomQuestions.of(seed);
-      var all = enumerated(question);
+      var all = enumerated(seed);
       points += all.size();
 
       assertThat(found(question, 0, 2)).as("catalogue %s", seed).isEqualTo(all);
@@ -78,6 +88,7 @@ class FrontSearchTest {
     assertThat(points).isGreaterThan(2 * CATALOGUES);
   }
 
+  @Tag("slow")
   @Test
   void oneTwoAndEightThreadsGiveTheSame() {
     for (var seed = 0; seed < 10; seed++) {
@@ -90,11 +101,12 @@ class FrontSearchTest {
     }
   }
 
+  @Tag("slow")
   @Test
   void isWholeDownToTheShareAskedFor() {
     for (var seed = 0; seed < 15; seed++) {
       var question = RandomQuestions.of(seed);
-      var all = enumerated(question);
+      var all = enumerated(seed);
       if (all.isEmpty()) {
         continue;
       }

@@ -1,7 +1,9 @@
 package pappus.search.exact;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Random;
 import java.util.TreeSet;
 import pappus.catalog.Catalog;
@@ -15,6 +17,7 @@ import pappus.part.Parts;
 import pappus.part.Propeller;
 import pappus.quantity.Money;
 import pappus.search.Enumeration;
+import pappus.search.Incumbents;
 import pappus.search.Question;
 import pappus.shop.SmallShop;
 
@@ -45,10 +48,22 @@ public final class RandomQuestions {
       "{\"style\": \"cruise\", \"airspeedMetresPerSecond\": 11}, \"goal\": \"range\"",
       "{\"style\": \"cruise\", \"airspeedMetresPerSecond\": 9}");
 
+  private static final Map<Integer, Question> QUESTIONS = new HashMap<>();
+  private static final Map<Integer, Incumbents> TRIED = new HashMap<>();
+
   private RandomQuestions() {}
 
-  /** A random handful of the shop's parts and a scenario, both fixed by the seed. */
-  public static Question of(int seed) {
+  /** A random handful of the shop's parts and a scenario, both fixed by the seed; made once a process. */
+  public static synchronized Question of(int seed) {
+    return QUESTIONS.computeIfAbsent(seed, RandomQuestions::draw);
+  }
+
+  /** Every feasible build of that question, tried once a process: only to be read. */
+  public static synchronized Incumbents tried(int seed) {
+    return TRIED.computeIfAbsent(seed, fresh -> Enumeration.of(of(fresh)));
+  }
+
+  private static Question draw(int seed) {
     var random = new Random(seed);
     var ids = new TreeSet<>(random.nextBoolean() ? SmallShop.ONE_BUILD : List.<String>of());
     ids.addAll(some(Kind.FRAME, 2, random));

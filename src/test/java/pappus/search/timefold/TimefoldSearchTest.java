@@ -9,6 +9,7 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import pappus.assessment.Assessment;
 import pappus.catalog.Catalog;
@@ -82,6 +83,7 @@ class TimefoldSearchTest {
     }
   }
 
+  @Tag("slow")
   @Test
   void twoRunsMeetTheSameBuilds() {
     var all = SmallShop.all();

@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
 import java.util.TreeSet;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -32,6 +33,7 @@ import pappus.scenario.Scenario;
 import pappus.shop.SmallShop;
 
 /** What stands in the way against trying every build. */
+@Tag("slow")
 class RelaxerTest {
   private static final double NO_CAP = 25_000;
 
