@@ -29,7 +29,7 @@ import org.openqa.selenium.logging.LogType;
 import org.openqa.selenium.logging.LoggingPreferences;
 import org.openqa.selenium.print.PrintOptions;
 
-/** A real browser without a window, with one page open; one at a time, since all pages of a process share it. */
+/** A real browser without a window, with one page open. */
 final class Browser implements AutoCloseable {
   private static final Path PICTURES = Path.of("target", "screens");
   private static final List<String> BROWSERS =
@@ -42,8 +42,6 @@ final class Browser implements AutoCloseable {
       Logger.getLogger("org.openqa.selenium.devtools.CdpVersionFinder");
 
   private static final String DRIVER = "chromedriver";
-
-  private static @Nullable ChromeDriver started;
 
   private final ChromeDriver driver;
 
@@ -64,23 +62,6 @@ final class Browser implements AutoCloseable {
   /** Opens a page, or skips the test. */
   static Browser on(Path page) {
     assumeThere();
-    var browser = new Browser(driver());
-    browser.wide(DESK, false);
-    browser.driver.get(page.toUri().toString());
-    return browser;
-  }
-
-  private static ChromeDriver driver() {
-    var driver = started;
-    if (driver == null) {
-      driver = start();
-      started = driver;
-      Runtime.getRuntime().addShutdownHook(new Thread(driver::quit));
-    }
-    return driver;
-  }
-
-  private static ChromeDriver start() {
     var binary = found(BROWSERS.stream());
     var chromedriver = found(Stream.of(DRIVER));
     VERSIONS.setLevel(Level.SEVERE);
@@ -106,7 +87,10 @@ final class Browser implements AutoCloseable {
         .usingDriverExecutable(chromedriver.get().toFile())
         .withTimeout(Duration.ofSeconds(60))
         .build();
-    return new ChromeDriver(service, options);
+    var browser = new Browser(new ChromeDriver(service, options));
+    browser.wide(DESK, false);
+    browser.driver.get(page.toUri().toString());
+    return browser;
   }
 
   private static Optional<Path> found(Stream<String> names) {
@@ -119,9 +103,7 @@ final class Browser implements AutoCloseable {
 
   @Override
   public void close() {
-    driver.get("about:blank");
-    // Else the next page would be blamed for what this one complained of.
-    complaints();
+    driver.quit();
   }
 
   List<WebElement> all(String selector) {
