@@ -35,7 +35,7 @@ public final class Rooms {
     return layers.stream()
         .map(layer -> "| `%s` | %s | %s | %s |\n"
             .formatted(
-                layer.name().substring(OURS.length()),
+                layer.name().replaceFirst("^pappus\\.", ""),
                 purpose(layer.name()),
                 names(layer, true).replace(OURS, ""),
                 names(layer, false)))

@@ -2,11 +2,10 @@ package pappus.cli;
 
 import java.util.Map;
 import java.util.concurrent.Callable;
+import pappus.Pappus;
 import pappus.answers.build.AssessmentText;
 import pappus.answers.ranking.RankingJson;
-import pappus.answers.result.Run;
 import pappus.doubt.Doubts;
-import pappus.search.timefold.TimefoldSearch;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 
@@ -29,12 +28,12 @@ final class AssessCommand extends ScenarioCommand implements Callable<Integer> {
     format();
     var inputs = read();
     var build = BuildArgument.read(buildText, inputs.catalog());
-    var assessment = inputs.assessor().assess(build);
+    var assessment = Pappus.assess(inputs, build);
     var band = assessment
         .flight()
         .filter(flight -> flight.endurance().seconds() > 0)
         .map(flight -> new Doubts(inputs.assessor()).band(assessment));
-    var run = new Run(Version.tool(), TimefoldSearch.SEED, 0, inputs.folders(), inputs.files());
+    var run = run(inputs, 0);
     var json = new RankingJson(inputs.scenario(), run).of(assessment, band);
     if (hasOutputFolder()) {
       output(inputs.scenario()).write(Map.of("assessment.json", json));

@@ -2,30 +2,20 @@ package pappus.cli;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import pappus.Inputs;
+import pappus.Pappus;
 import pappus.answers.result.Run;
-import pappus.assessment.Assessor;
-import pappus.assessment.Supply;
-import pappus.catalog.Catalog;
-import pappus.catalog.CatalogReader;
-import pappus.catalog.ReadCatalog;
-import pappus.compatibility.Rules;
 import pappus.document.Spoken;
-import pappus.files.Fingerprint;
-import pappus.files.InputException;
 import pappus.files.Problem;
 import pappus.files.output.OutputFolder;
 import pappus.ranking.Finder;
 import pappus.scenario.Scenario;
-import pappus.scenario.reading.ReadScenario;
-import pappus.scenario.reading.ScenarioReader;
-import pappus.search.Question;
 import pappus.search.timefold.TimefoldSearch;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -75,30 +65,6 @@ abstract class CatalogCommand implements JsonAnswer {
   @Option(names = "--quiet", description = "No progress and no remarks on standard error.")
   private boolean quiet;
 
-  /**
-   * What a command works on.
-   *
-   * @param supply the catalogue, and how much there is of it
-   * @param assessor who judges for the scenario
-   * @param folders of the catalogue, as told in results
-   * @param files every file that was read
-   */
-  record Inputs(
-      Scenario scenario,
-      Supply supply,
-      Assessor assessor,
-      List<String> folders,
-      List<Fingerprint> files) {
-    Catalog catalog() {
-      return supply.catalog();
-    }
-
-    /** All that may be taken for the scenario. */
-    Question question() {
-      return Question.of(supply.catalog(), assessor);
-    }
-  }
-
   /** Where the scenario is. */
   abstract Path scenarioFile();
 
@@ -109,44 +75,14 @@ abstract class CatalogCommand implements JsonAnswer {
 
   /** Reads everything; all problems of all files come in one exception. */
   Inputs read() {
-    var problems = new ArrayList<Problem>();
-    var kind = InputException.Kind.BAD_DATA;
-    ReadScenario scenario = null;
-    ReadCatalog catalog = null;
-    try {
-      scenario = ScenarioReader.read(scenarioFile(), System.in);
-    } catch (InputException wrong) {
-      problems.addAll(wrong.problems());
-      kind = wrong.kind();
-    }
-    try {
-      catalog = CatalogReader.read(catalogs.folders());
-    } catch (InputException wrong) {
-      problems.addAll(wrong.problems());
-      kind = wrong.kind();
-    }
-    if (scenario == null || catalog == null) {
-      throw new InputException(kind, problems);
-    }
-    var supply = Supply.of(catalog).drafting(scenario.scenario());
-    problems.addAll(scenario.problemsWith(supply.catalog()));
-    problems.addAll(scenario.contradictions(catalog.catalog()));
-    problems.addAll(scenario.problemsWithRules(Rules.waivableIds()));
-    problems.addAll(currencyProblems(scenario, supply.catalog()));
-    if (!problems.isEmpty()) {
-      throw new InputException(InputException.Kind.BAD_DATA, problems);
-    }
-    if (!quiet) {
-      catalog
-          .replacements()
-          .forEach(replacement -> err().println(Spoken.safe(replacement.toString())));
-      tellStrangers(catalog.strangers());
-    }
-    var files = new ArrayList<Fingerprint>();
-    files.add(scenario.input());
-    files.addAll(catalog.inputs());
-    return new Inputs(
-        scenario.scenario(), supply, supply.assessor(scenario.scenario()), catalogs.names(), files);
+    return Pappus.read(scenarioFile(), System.in, catalogs.folders(), catalog -> {
+      if (!quiet) {
+        catalog
+            .replacements()
+            .forEach(replacement -> err().println(Spoken.safe(replacement.toString())));
+        tellStrangers(catalog.strangers());
+      }
+    });
   }
 
   /** Names the first few of what is listed and in no catalogue. */
@@ -157,32 +93,6 @@ abstract class CatalogCommand implements JsonAnswer {
           .println("And %s more on the shelf; check names them."
               .formatted(strangers.size() - MOST_STRANGERS));
     }
-  }
-
-  /** Prices are added up: all must be in one currency, and the budget in the same. */
-  private static List<Problem> currencyProblems(ReadScenario scenario, Catalog catalog) {
-    var currencies = catalog.parts().stream()
-        .map(part -> part.price().currency())
-        .distinct()
-        .sorted()
-        .toList();
-    var budget = scenario.scenario().budget();
-    var problems = new ArrayList<Problem>();
-    if (currencies.size() > 1) {
-      problems.add(Problem.ofFile(
-          scenario.input().name(),
-          "prices in the catalogue must be in one currency, but are in "
-              + String.join(", ", currencies)
-              + "."));
-    } else if (budget != null && !currencies.isEmpty() && !currencies.contains(budget.currency())) {
-      problems.add(scenario
-          .places()
-          .problem(
-              "budget.currency",
-              "must be that of the catalogue, %s, but is %s."
-                  .formatted(currencies.get(0), budget.currency())));
-    }
-    return problems;
   }
 
   /** Runs searches that Ctrl-C ends early. */
@@ -205,8 +115,16 @@ abstract class CatalogCommand implements JsonAnswer {
 
   /** What an answer is made from. */
   Run run(Inputs inputs) {
-    return new Run(
-        Version.tool(), TimefoldSearch.SEED, Finder.FEWER_MOVES, inputs.folders(), inputs.files());
+    return run(inputs, Finder.FEWER_MOVES);
+  }
+
+  /**
+   * The same.
+   *
+   * @param moves changes tried where there is no proof
+   */
+  Run run(Inputs inputs, long moves) {
+    return new Run(Version.tool(), TimefoldSearch.SEED, moves, catalogs.names(), inputs.files());
   }
 
   /**

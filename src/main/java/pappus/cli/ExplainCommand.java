@@ -2,6 +2,7 @@ package pappus.cli;
 
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
+import pappus.Inputs;
 import pappus.answers.explain.WhyJson;
 import pappus.answers.explain.WhyNotJson;
 import pappus.answers.explain.WhyNotText;

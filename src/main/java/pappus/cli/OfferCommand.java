@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
+import pappus.Inputs;
 import pappus.answers.offer.OfferPage;
 import pappus.answers.offer.OfferReport;
 import pappus.catalog.BuildText;

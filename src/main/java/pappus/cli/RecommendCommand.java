@@ -5,17 +5,17 @@ import java.util.TreeMap;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import pappus.Inputs;
+import pappus.Pappus;
 import pappus.answers.ranking.RankingJson;
 import pappus.answers.ranking.RankingPage;
 import pappus.answers.ranking.RankingTable;
 import pappus.answers.ranking.RankingText;
-import pappus.answers.result.Run;
 import pappus.ranking.Finder;
 import pappus.ranking.ParetoFront;
 import pappus.ranking.Ranking;
 import pappus.search.Question;
 import pappus.search.exact.ExactSearch;
-import pappus.search.timefold.TimefoldSearch;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -85,7 +85,7 @@ final class RecommendCommand extends ScenarioCommand implements Callable<Integer
           "--search must be auto or heuristic here, but is exact: " + obstacle.get() + ".");
     }
     var found = finding(way, effort == null ? Finder.EFFORT : effort, Finder.MOVES, finder -> {
-      var ranking = finder.rank(question, wanted);
+      var ranking = Pappus.recommend(inputs, wanted, finder);
       return new Found(ranking, page.isWanted() ? front(question, ranking, finder) : null);
     });
     return answer(inputs, wanted, found.ranking(), found.front());
@@ -105,8 +105,7 @@ final class RecommendCommand extends ScenarioCommand implements Callable<Integer
   }
 
   private int answer(Inputs inputs, int wanted, Ranking ranking, @Nullable ParetoFront front) {
-    var run = new Run(
-        Version.tool(), TimefoldSearch.SEED, Finder.MOVES, inputs.folders(), inputs.files());
+    var run = run(inputs, Finder.MOVES);
     var json = new RankingJson(inputs.scenario(), run).of(ranking, wanted);
     var files = new TreeMap<>(Map.of("result.json", json));
     if (front != null) {

@@ -2,7 +2,6 @@ package pappus.cli;
 
 import java.util.concurrent.Callable;
 import pappus.answers.whatif.RelaxationReport;
-import pappus.change.Asked;
 import pappus.whatif.relax.Relaxer;
 import picocli.CommandLine.Command;
 
@@ -20,8 +19,7 @@ final class RelaxCommand extends ScenarioCommand implements Callable<Integer> {
   public Integer call() {
     format();
     var inputs = read();
-    var relaxation = finding(
-        finder -> new Relaxer(new Asked(inputs.scenario(), inputs.supply()), finder).relax());
+    var relaxation = finding(finder -> new Relaxer(inputs.asked(), finder).relax());
     var report = new RelaxationReport(inputs.scenario(), relaxation);
     print(inputs, "relaxation", () -> report.json(run(inputs)), () -> report.text(columns()));
     return relaxation.helps() ? ExitCode.OK : ExitCode.NO;

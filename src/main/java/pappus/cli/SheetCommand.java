@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.concurrent.Callable;
+import pappus.Inputs;
 import pappus.answers.result.ToldRow;
 import pappus.answers.sheet.BenchSheet;
 import pappus.answers.sheet.SheetPage;

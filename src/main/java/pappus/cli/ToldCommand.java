@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import pappus.Inputs;
 import pappus.answers.result.ToldResult;
 import pappus.files.InputException;
 import pappus.files.Problem;

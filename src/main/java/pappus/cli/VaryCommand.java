@@ -4,17 +4,16 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
+import pappus.Inputs;
+import pappus.Pappus;
 import pappus.answers.whatif.SweepPage;
 import pappus.answers.whatif.SweepReport;
-import pappus.change.Asked;
 import pappus.ranking.Finder;
 import pappus.ranking.ParetoFront;
-import pappus.whatif.sweep.Axes;
 import pappus.whatif.sweep.Axis;
 import pappus.whatif.sweep.FrameAdvice;
 import pappus.whatif.sweep.FrameAdvisor;
 import pappus.whatif.sweep.Sweep;
-import pappus.whatif.sweep.Sweeper;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -65,13 +64,12 @@ final class VaryCommand extends ScenarioCommand implements Callable<Integer> {
     var format = format(Format.CSV, Format.MARKDOWN);
     check(format);
     var inputs = read();
-    var asked = new Asked(inputs.scenario(), inputs.supply());
-    var axes = axes(asked);
+    var axes = axes(inputs);
     var found = finding(
         Finder.Way.AUTO,
         effort == null ? Finder.EFFORT : effort,
         Finder.FEWER_MOVES,
-        finder -> find(asked, axes, finder));
+        finder -> find(inputs, axes, finder));
     var currency = inputs.catalog().currency();
     var report = new SweepReport(
         inputs.scenario(),
@@ -125,38 +123,30 @@ final class VaryCommand extends ScenarioCommand implements Callable<Integer> {
     return new ParameterException(spec().commandLine(), message);
   }
 
-  private List<Axis> axes(Asked asked) {
-    var axes = new ArrayList<Axis>();
-    for (var typed : over) {
-      try {
-        axes.add(Axes.of(typed, asked));
-      } catch (IllegalArgumentException wrong) {
-        throw usage("--over " + wrong.getMessage());
-      }
+  private List<Axis> axes(Inputs inputs) {
+    try {
+      return Pappus.axes(inputs, over);
+    } catch (IllegalArgumentException wrong) {
+      throw usage("--over " + wrong.getMessage());
     }
-    if (axes.size() == MOST_AXES && axes.get(0).id().equals(axes.get(1).id())) {
-      throw usage(
-          "--over must be over two things, but is twice over " + axes.get(0).id() + ".");
-    }
-    return axes;
   }
 
-  private Found find(Asked asked, List<Axis> axes, Finder finder) {
+  private Found find(Inputs inputs, List<Axis> axes, Finder finder) {
     Sweep sweep = null;
     FrameAdvice advice = null;
     if (!axes.isEmpty()) {
       try {
-        sweep = new Sweeper(asked, axes, finder, finder::tell).sweep();
+        sweep = Pappus.sweep(inputs, axes, finder);
       } catch (IllegalArgumentException wrong) {
         throw usage("--over " + wrong.getMessage());
       }
     }
     if (axes.stream().anyMatch(axis -> axis.id().startsWith("frame."))) {
-      advice = FrameAdvisor.of(asked, finder);
+      advice = FrameAdvisor.of(inputs.asked(), finder);
     }
     return new Found(
         sweep,
-        withFront ? finder.front(asked.question(), RecommendCommand.FRONT_SHARE) : null,
+        withFront ? finder.front(inputs.question(), RecommendCommand.FRONT_SHARE) : null,
         advice);
   }
 }

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
+import pappus.Inputs;
 import pappus.assessment.Assessment;
 import pappus.catalog.BuildText;
 import pappus.document.Spoken;

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
+import pappus.Inputs;
 import pappus.answers.weighing.WeighPage;
 import pappus.answers.weighing.WeighReport;
 import pappus.files.Closest;
@@ -105,8 +106,7 @@ final class WeighCommand extends ScenarioCommand implements Callable<Integer> {
     }
     var written = write(result);
     var report = new WeighReport(inputs.scenario(), result);
-    var told =
-        new Inputs(inputs.scenario(), inputs.supply(), inputs.assessor(), inputs.folders(), files);
+    var told = inputs.from(files);
     if (page.isWanted()) {
       writePage(told, "weighed", WeighPage.of(result, report, written, Version.tool()));
     }

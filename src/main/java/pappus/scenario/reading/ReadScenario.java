@@ -210,6 +210,30 @@ public record ReadScenario(Scenario scenario, Fingerprint input, JsonPlaces plac
     return problems;
   }
 
+  /** Prices are added up: all must be in one currency, and the budget in the same. */
+  public List<Problem> problemsWithCurrency(Catalog catalog) {
+    var currencies = catalog.parts().stream()
+        .map(part -> part.price().currency())
+        .distinct()
+        .sorted()
+        .toList();
+    var budget = scenario.budget();
+    var problems = new ArrayList<Problem>();
+    if (currencies.size() > 1) {
+      problems.add(Problem.ofFile(
+          input.name(),
+          "prices in the catalogue must be in one currency, but are in "
+              + String.join(", ", currencies)
+              + "."));
+    } else if (budget != null && !currencies.isEmpty() && !currencies.contains(budget.currency())) {
+      problems.add(places.problem(
+          "budget.currency",
+          "must be that of the catalogue, %s, but is %s."
+              .formatted(currencies.get(0), budget.currency())));
+    }
+    return problems;
+  }
+
   private void checkIds(String path, List<String> ids, Catalog catalog, List<Problem> problems) {
     for (var i = 0; i < ids.size(); i++) {
       var id = ids.get(i);
