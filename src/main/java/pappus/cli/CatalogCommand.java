@@ -1,6 +1,5 @@
 package pappus.cli;
 
-import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumSet;
@@ -16,7 +15,6 @@ import pappus.catalog.Catalog;
 import pappus.catalog.CatalogReader;
 import pappus.catalog.ReadCatalog;
 import pappus.compatibility.Rules;
-import pappus.document.Spoken;
 import pappus.files.Fingerprint;
 import pappus.files.InputException;
 import pappus.files.Problem;
@@ -139,7 +137,7 @@ abstract class CatalogCommand implements JsonAnswer {
     if (!quiet) {
       catalog
           .replacements()
-          .forEach(replacement -> err().println(Spoken.safe(replacement.toString())));
+          .forEach(replacement -> err().line(replacement.toString()));
       tellStrangers(catalog.strangers());
     }
     var files = new ArrayList<Fingerprint>();
@@ -151,10 +149,10 @@ abstract class CatalogCommand implements JsonAnswer {
 
   /** Names the first few of what is listed and in no catalogue. */
   void tellStrangers(List<Problem> strangers) {
-    strangers.stream().limit(MOST_STRANGERS).forEach(err()::println);
+    strangers.stream().limit(MOST_STRANGERS).forEach(err()::line);
     if (strangers.size() > MOST_STRANGERS) {
       err()
-          .println("And %s more on the shelf; check names them."
+          .line("And %s more on the shelf; check names them."
               .formatted(strangers.size() - MOST_STRANGERS));
     }
   }
@@ -238,8 +236,7 @@ abstract class CatalogCommand implements JsonAnswer {
     if (hasOutputFolder()) {
       output(inputs.scenario()).write(Map.of(name + ".json", document));
     }
-    out().print(wantsJson() ? document : other.get());
-    out().flush();
+    out().document(wantsJson() ? document : other.get());
   }
 
   /** The same where the answer is a table, too. */
@@ -259,8 +256,7 @@ abstract class CatalogCommand implements JsonAnswer {
       Supplier<String> text,
       Supplier<String> csv,
       Supplier<String> markdown) {
-    out().print(wantsJson() ? json.get() : inFormat(text, csv, markdown).get());
-    out().flush();
+    out().document(wantsJson() ? json.get() : inFormat(text, csv, markdown).get());
   }
 
   private Supplier<String> inFormat(
@@ -306,12 +302,12 @@ abstract class CatalogCommand implements JsonAnswer {
     return columns != null && columns.matches("[1-9][0-9]{1,3}") ? Integer.parseInt(columns) : 100;
   }
 
-  PrintWriter out() {
-    return spec.commandLine().getOut();
+  Printer out() {
+    return Printer.out(spec.commandLine());
   }
 
-  PrintWriter err() {
-    return spec.commandLine().getErr();
+  Printer err() {
+    return Printer.err(spec.commandLine());
   }
 
   CommandSpec spec() {

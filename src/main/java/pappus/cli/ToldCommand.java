@@ -8,7 +8,6 @@ import org.jspecify.annotations.Nullable;
 import pappus.answers.result.ToldResult;
 import pappus.files.InputException;
 import pappus.files.Problem;
-import pappus.files.Shown;
 import pappus.files.Source;
 
 /** What commands on a result of recommend share: its scenario and its catalogues, read again. */
@@ -31,7 +30,7 @@ abstract class ToldCommand extends CatalogCommand {
         throw new InputException(
             InputException.Kind.BAD_DATA,
             List.of(Problem.ofFile(
-                Shown.name(resultFile().toString()), String.valueOf(wrong.getMessage()))));
+                resultFile().toString(), String.valueOf(wrong.getMessage()))));
       }
     }
     return told;

@@ -143,7 +143,7 @@ class RecordSheetTest {
         + "\n");
     assertThat(read.problems)
         .containsExactly(
-            "s.csv:4: row 4, column C \"name\", is \"Reed\\u000Aand Rush\": name must be text without control or hidden characters, but is the text \"Reed\\u000Aand Rush\".",
+            "s.csv:4: row 4, column C \"name\", is \"Reed\\u000aand Rush\": name must be text without control or hidden characters, but is the text \"Reed\\u000aand Rush\".",
             "s.csv:7: row 6, column F \"sold pieces\", must be a whole number, but is \"one\".",
             "s.csv:7: row 6, column I \"width (mm)\", must be a plain number such as 12.5, but is \"wide\".",
             "s.csv:8: row 7, column E \"sold unit\", is \"pair\": sold.unit must be each, set, bag or kit, but is the text \"pair\".",

@@ -23,7 +23,7 @@ public final class BuildLines {
         ", ",
         NAMED.stream()
             .flatMap(role -> assessment.build().part(role).stream())
-            .map(part -> Spoken.safe(part.name()))
+            .map(part -> part.name())
             .toList());
   }
 
@@ -34,7 +34,7 @@ public final class BuildLines {
         .build()
         .parts()
         .forEach((role, part) ->
-            lines.add(role.label() + ": " + Spoken.safe(part.name()) + " [" + part.id() + "]"));
+            lines.add(role.label() + ": " + part.name() + " [" + part.id() + "]"));
     lines.addAll(places(assessment));
     return lines;
   }
@@ -46,7 +46,7 @@ public final class BuildLines {
         assessment.build().parts().entrySet().stream()
             .filter(entry -> !NAMED.contains(entry.getKey()))
             .map(entry ->
-                entry.getKey().label() + " " + Spoken.safe(entry.getValue().name()))
+                entry.getKey().label() + " " + entry.getValue().name())
             .toList());
   }
 
@@ -72,7 +72,7 @@ public final class BuildLines {
 
   private static String stack(StackPlan plan) {
     var columns = plan.columns().stream()
-        .map(column -> Spoken.safe(column.position().name())
+        .map(column -> column.position().name()
             + ": "
             + String.join(
                 " under ",

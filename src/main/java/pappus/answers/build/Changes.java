@@ -94,7 +94,7 @@ public final class Changes {
         .tempting()
         .ifPresent(swap -> text.append(" %s would fly %s, but breaks %s."
             .formatted(
-                Spoken.safe(swap.part().name()),
+                swap.part().name(),
                 longer(swap.gained()),
                 broken(swap.assessment()))));
     return text.toString();
@@ -131,7 +131,7 @@ public final class Changes {
             changes.stream()
                 .map(change -> change
                     .after()
-                    .map(part -> change.role().label() + " " + Spoken.safe(part.name()))
+                    .map(part -> change.role().label() + " " + part.name())
                     .orElse("no " + change.role().label()))
                 .toList());
   }
@@ -156,12 +156,12 @@ public final class Changes {
   }
 
   private static String swapped(Swap swap) {
-    return Spoken.safe(swap.part().name())
+    return swap.part().name()
         + swap.base()
             .build()
             .part(swap.role())
             .map(Part::name)
-            .map(name -> " in place of " + Spoken.safe(name))
+            .map(name -> " in place of " + name)
             .orElse("");
   }
 
@@ -208,7 +208,7 @@ public final class Changes {
     var broken = new ArrayList<String>();
     rules.forEach(finding -> broken.add("a rule (" + Reasons.said(finding) + ")"));
     limits.forEach(limit -> broken.add("a limit (" + Reasons.broken(limit) + ")"));
-    whyNoFlight.ifPresent(why -> broken.add("the physics (" + Spoken.safe(why) + ")"));
+    whyNoFlight.ifPresent(why -> broken.add("the physics (" + why + ")"));
     return broken.isEmpty() ? List.of("nothing") : broken;
   }
 

@@ -131,9 +131,9 @@ public final class Reasons {
     others.stream()
         .limit(MOST_TWINS)
         .forEach(
-            other -> names.add(Spoken.safe(other.name()) + " (" + Spoken.safe(other.id()) + ")"));
+            other -> names.add(other.name() + " (" + other.id() + ")"));
     var more = others.size() - names.size();
-    return Spoken.safe(part.name())
+    return part.name()
         + " is the same in every number as "
         + String.join(", ", names)
         + (more > 0 ? " and " + more + " more: take any." : ": take either.");
@@ -256,7 +256,7 @@ public final class Reasons {
     return String.format(
         Locale.ROOT,
         "%s: its %s of %s counts as %s: %s %% doubt against %s %% spread of its class; %s would settle it.",
-        Spoken.safe(part.name()),
+        part.name(),
         figure.name(),
         figure(figure.stated().orElse(figure.counted()), figure.unit()),
         figure(figure.counted(), figure.unit()),
@@ -272,12 +272,12 @@ public final class Reasons {
 
   /** What a rule has to say besides "fits". */
   static String said(Finding finding) {
-    return Spoken.safe(finding
+    return finding
         .verdict()
         .match(
             fits -> "",
             clash -> clash.reason().text().replaceAll("\\.$", ""),
-            missing -> "not known: " + missing.missingFact().text()));
+            missing -> "not known: " + missing.missingFact().text());
   }
 
   /** Everything fit rules have to say besides "fits": clashes first, then what is not known, then notes. */
@@ -299,6 +299,6 @@ public final class Reasons {
     }
     clashes.addAll(unknown);
     clashes.addAll(notes);
-    return clashes.stream().map(Spoken::safe).toList();
+    return clashes;
   }
 }

@@ -58,7 +58,7 @@ final class PlanCanvas {
 
   /** A number beside a thing, and what it stands for in the key. */
   void tag(String what, double right, double forward) {
-    key.add(Spoken.safe(what) + ".");
+    key.add(what + ".");
     var beside = right + (right < 0 ? -4.5 : 4.5);
     circle(beside, forward, 3, "tag");
     word(beside, forward - 1.4, String.valueOf(key.size()), "middle", "tag-number");

@@ -38,12 +38,12 @@ public record BenchSheet(
     Table masses,
     List<String> cautions) {
   public BenchSheet {
-    heading = heading.stream().map(Spoken::safe).toList();
-    remarks = remarks.stream().map(Spoken::safe).toList();
+    heading = List.copyOf(heading);
+    remarks = List.copyOf(remarks);
     bench = List.copyOf(bench);
-    steps = steps.stream().map(Spoken::safe).toList();
+    steps = List.copyOf(steps);
     card = List.copyOf(card);
-    cautions = cautions.stream().map(Spoken::safe).toList();
+    cautions = List.copyOf(cautions);
   }
 
   /**

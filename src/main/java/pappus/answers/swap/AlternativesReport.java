@@ -78,7 +78,7 @@ public final class AlternativesReport {
         .blank()
         .say("In place of %s [%s] as %s of this quad:"
             .formatted(
-                base.build().part(role).map(part -> Spoken.safe(part.name())).orElse("nothing"),
+                base.build().part(role).map(part -> part.name()).orElse("nothing"),
                 base.build().part(role).map(Part::id).orElse("-"),
                 role.label()));
     lines.say(BuildWords.of(base));

@@ -42,13 +42,13 @@ public final class RelaxWords {
   }
 
   private static String text(Demand demand) {
-    return Spoken.safe(demand.text());
+    return demand.text();
   }
 
   /** One change that helps by itself. */
   public static String relief(SmallestRelaxation relief) {
     if (relief.from().isEmpty()) {
-      return Spoken.sentence(Spoken.safe(relief.demand().givenUp()));
+      return Spoken.sentence(relief.demand().givenUp());
     }
     return label(relief.demand())
         + " "

@@ -203,6 +203,6 @@ class ChangesTest {
     var strange = Parts.with((pappus.part.Battery) part(PACK), "name", "a\u202Eb");
     var swap = new Swap(Role.BATTERY, strange, BASE, told(PACK, 990, 20_000), List.of());
 
-    assertThat(SECONDS.swap(swap)).startsWith("a\\u202eb in place of ");
+    assertThat(SECONDS.swap(swap)).startsWith("a\u202Eb in place of ");
   }
 }

@@ -230,7 +230,7 @@ class ReasonsTest {
         List.of(new Finding("balance", Verdict.fitsWith(List.of(note)), Optional.empty(), false)));
 
     assertThat(Reasons.findings(assessment))
-        .containsExactly("Turn a\\u001b[2Jb\\u0007c\\u000ad\\u202ee.");
+        .containsExactly("Turn a\u001B[2Jb\u0007c\nd\u202Ee.");
   }
 
   @Test

@@ -107,7 +107,7 @@ class AxesTest {
         "must have FROM:TO:STEP in plain numbers, but has \"1:2:3,4:5:6\".");
     assertRefused("mass-cap=200:250:0", "must have a step above 0, but has 0.");
     assertRefused("mass-cap=200:250:0.0", "must have a step above 0, but has 0.0.");
-    assertRefused("mass-cap=\u001B[2J", "must have plain numbers, but has \"\\u001B[2J\".");
+    assertRefused("mass-cap=\u001B[2J", "must have plain numbers, but has \"\\u001b[2J\".");
   }
 
   @Test
