@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
 import pappus.answers.result.Run;
 import pappus.assessment.Assessor;
 import pappus.assessment.Supply;
@@ -65,7 +66,7 @@ abstract class CatalogCommand implements JsonAnswer {
       names = "--out",
       paramLabel = "FOLDER",
       description = "Folder for result files; else out/ and the scenario's name.")
-  private @org.jspecify.annotations.Nullable Path outFolder;
+  private @Nullable Path outFolder;
 
   @Option(names = "--force", description = "Replace files in it that this tool did not write.")
   private boolean force;

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import pappus.assessment.Assessment;
 import pappus.assessment.Assessor;
 import pappus.assessment.Supply;
@@ -186,7 +187,7 @@ public final class OfferDesk {
   }
 
   private OfferLine line(
-      @org.jspecify.annotations.Nullable String label,
+      @Nullable String label,
       Part part,
       int pieces,
       boolean owned,

@@ -23,6 +23,7 @@ import pappus.files.Problem;
 import pappus.files.Problems;
 import pappus.files.Source;
 import pappus.files.json.JsonText;
+import pappus.part.Frame;
 import pappus.part.Kind;
 import pappus.part.Motor;
 import pappus.part.Screw;
@@ -256,7 +257,7 @@ class RecordSheetTest {
     RecordSheet.read(
         Source.of("b.csv", "positions 0 name,positions 99 name\n".getBytes(UTF_8)),
         "frames",
-        pappus.part.Frame.class,
+        Frame.class,
         problems);
     assertThat(problems.sorted().stream().map(Problem::text).filter(text -> text.contains("count")))
         .containsExactly(

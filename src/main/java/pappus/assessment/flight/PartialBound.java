@@ -23,8 +23,6 @@ import pappus.scenario.Scenario;
  * least mass and draw that any completion has. Prepared once for parts, then asked often; safe for several threads.
  */
 public final class PartialBound {
-  private static final double HALF_CHARGE = 0.5;
-
   /** Full throttle is known without all that draws: what takes less than this share of it is never slowed down. */
   private static final double SURE_OF_FULL = 0.8;
 
@@ -272,7 +270,7 @@ public final class PartialBound {
     if (motorA > continuous.motorA() || motorA > continuous.controllerA()) {
       return false;
     }
-    if (!(behind.deliver(steady.load(), HALF_CHARGE) instanceof Delivery.Delivered now)) {
+    if (!(behind.deliver(steady.load(), Pack.HALF_CHARGE) instanceof Delivery.Delivered now)) {
       return false;
     }
     var amps = now.currentA();

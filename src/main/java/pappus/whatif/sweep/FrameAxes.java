@@ -14,8 +14,10 @@ import pappus.files.json.Altered;
 import pappus.part.Frame;
 import pappus.part.MountingHoles;
 import pappus.part.Part;
+import pappus.part.Role;
 import pappus.part.Span;
 import pappus.part.StackPattern;
+import pappus.scenario.Scenario;
 import pappus.whatif.sweep.Axis.Tightens;
 
 /**
@@ -111,7 +113,7 @@ final class FrameAxes {
     if (draft != null) {
       return draft;
     }
-    var left = asked.question().options(pappus.part.Role.FRAME);
+    var left = asked.question().options(Role.FRAME);
     if (left.size() != 1) {
       throw new IllegalArgumentException(
           "must be over a limit where the scenario has no draftFrame and leaves %s frames open."
@@ -126,7 +128,7 @@ final class FrameAxes {
     var scenario = asked.scenario();
     if (scenario.draftFrame() != null) {
       scenario =
-          Altered.record(pappus.scenario.Scenario.class, scenario, Map.of("draftFrame", changed));
+          Altered.record(Scenario.class, scenario, Map.of("draftFrame", changed));
     }
     List<Part> others = new ArrayList<>(asked.supply().catalog().parts().stream()
         .filter(part -> !(part instanceof Frame))

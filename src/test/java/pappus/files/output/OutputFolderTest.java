@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
@@ -41,7 +42,7 @@ class OutputFolderTest {
           ]
         }
         """.formatted(
-            Source.sha256("<p>ü</p>".getBytes(java.nio.charset.StandardCharsets.UTF_8))));
+            Source.sha256("<p>ü</p>".getBytes(StandardCharsets.UTF_8))));
   }
 
   @Test

@@ -15,6 +15,8 @@ import pappus.catalog.Shelf;
 import pappus.change.Asked;
 import pappus.change.Asking;
 import pappus.part.Battery;
+import pappus.part.Part;
+import pappus.part.Role;
 import pappus.quantity.Money;
 import pappus.scenario.Payload;
 import pappus.scenario.Scenario;
@@ -250,10 +252,10 @@ class AxesTest {
         Asking.asked(SmallShop.scenario(", \"parts\": {\"fixed\": [\"tidewell-2s-3500\"]}"));
     var axis = Axes.of("cells=2,3", fixed);
 
-    assertThat(axis.change().at(fixed, "2").question().options(pappus.part.Role.BATTERY))
-        .extracting(pappus.part.Part::id)
+    assertThat(axis.change().at(fixed, "2").question().options(Role.BATTERY))
+        .extracting(Part::id)
         .containsExactly("tidewell-2s-3500");
-    assertThat(axis.change().at(fixed, "3").question().options(pappus.part.Role.BATTERY))
+    assertThat(axis.change().at(fixed, "3").question().options(Role.BATTERY))
         .isEmpty();
   }
 }
