@@ -136,9 +136,7 @@ abstract class CatalogCommand implements JsonAnswer {
       throw new InputException(InputException.Kind.BAD_DATA, problems);
     }
     if (!quiet) {
-      catalog
-          .replacements()
-          .forEach(replacement -> err().line(replacement.toString()));
+      catalog.replacements().forEach(replacement -> err().line(replacement.toString()));
       tellStrangers(catalog.strangers());
     }
     var files = new ArrayList<Fingerprint>();
@@ -197,7 +195,7 @@ abstract class CatalogCommand implements JsonAnswer {
     }
   }
 
-  /** The same with proof where it can be had. */
+  /** Runs searches that Ctrl-C ends early, with proof where it can be had. */
   <T> T finding(Function<Finder, T> run) {
     return finding(Finder.Way.AUTO, Finder.EFFORT, Finder.FEWER_MOVES, run);
   }
@@ -240,7 +238,7 @@ abstract class CatalogCommand implements JsonAnswer {
     out().document(wantsJson() ? document : other.get());
   }
 
-  /** The same where the answer is a table, too. */
+  /** Prints an answer that is a table, too, after its JSON is written where a folder was asked for. */
   void print(
       Inputs inputs,
       String name,

@@ -103,8 +103,7 @@ final class CheckCommand implements Callable<Integer> {
     if (!quiet) {
       catalog
           .replacements()
-          .forEach(replacement ->
-              Printer.err(spec.commandLine()).line(replacement.toString()));
+          .forEach(replacement -> Printer.err(spec.commandLine()).line(replacement.toString()));
     }
     print(problems.stream().sorted().distinct().toList(), warnings);
     if (!problems.isEmpty()) {

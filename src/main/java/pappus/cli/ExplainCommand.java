@@ -60,9 +60,7 @@ final class ExplainCommand extends ScenarioCommand implements Callable<Integer> 
       throw new ParameterException(
           spec().commandLine(),
           "--part must be the id of a part in the catalogue, but is %s.%s"
-              .formatted(
-                  Shown.text(id),
-                  Closest.advice(id, inputs.catalog().ids())));
+              .formatted(Shown.text(id), Closest.advice(id, inputs.catalog().ids())));
     }
     if (!(part.get() instanceof Antenna) && part.get().fills().isEmpty()) {
       throw new ParameterException(

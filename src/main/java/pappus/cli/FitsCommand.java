@@ -53,8 +53,7 @@ final class FitsCommand implements JsonAnswer, Callable<Integer> {
   public Integer call() {
     var read = CatalogReader.read(catalogs.folders());
     if (!quiet) {
-      read.replacements()
-          .forEach(replacement -> err().line(replacement.toString()));
+      read.replacements().forEach(replacement -> err().line(replacement.toString()));
     }
     var given = parts(read.catalog());
     var matcher = new Matcher(read.catalog());

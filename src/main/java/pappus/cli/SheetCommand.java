@@ -113,8 +113,7 @@ final class SheetCommand extends ToldCommand implements Callable<Integer> {
     var rank = hash < 0 ? "" : told.substring(hash + 1);
     if (!rank.matches("[1-9][0-9]{0,2}")) {
       throw refused("must end in # and a rank, but is %s.%s"
-          .formatted(
-              Shown.text(told), hash < 0 ? " Maybe " + told + "#1 was meant." : ""));
+          .formatted(Shown.text(told), hash < 0 ? " Maybe " + told + "#1 was meant." : ""));
     }
     return Integer.parseInt(rank);
   }

@@ -29,8 +29,7 @@ abstract class ToldCommand extends CatalogCommand {
       } catch (IllegalArgumentException wrong) {
         throw new InputException(
             InputException.Kind.BAD_DATA,
-            List.of(Problem.ofFile(
-                resultFile().toString(), String.valueOf(wrong.getMessage()))));
+            List.of(Problem.ofFile(resultFile().toString(), String.valueOf(wrong.getMessage()))));
       }
     }
     return told;

@@ -115,8 +115,8 @@ final class VerifyCommand extends ToldCommand implements Callable<Integer> {
       int rows,
       PlainSearch.@Nullable Found found) {
     var lines = new ArrayList<String>();
-    changed.forEach(name -> lines.add(
-        name + " has changed since, or was not read: this is about it as it is now."));
+    changed.forEach(name ->
+        lines.add(name + " has changed since, or was not read: this is about it as it is now."));
     lines.addAll(against);
     lines.add(summary(confirmed, against, rows, found));
     if (wantsJson()) {

@@ -47,7 +47,7 @@ public record Table(List<Column> columns, List<List<Object>> rows) {
     }
   }
 
-  /** The same without its last column. */
+  /** This table without its last column. */
   public Table withoutLast() {
     return new Table(
         columns.subList(0, columns.size() - 1),

@@ -125,7 +125,9 @@ public final class OfferDesk {
         shop, date, offered.stream().map(build -> labelled(build, offered)).toList(), isCounted);
   }
 
-  /** With what it is best at, and with what takes the place of what is short, which only builds that are offered need. */
+  /**
+   * With what it is best at, and with what takes the place of what is short, which only builds that are offered need.
+   */
   private OfferedBuild labelled(OfferedBuild build, List<OfferedBuild> offered) {
     var labels = new ArrayList<String>();
     if (offered.size() > 1) {
@@ -187,11 +189,7 @@ public final class OfferDesk {
   }
 
   private OfferLine line(
-      @Nullable String label,
-      Part part,
-      int pieces,
-      boolean owned,
-      Build build) {
+      @Nullable String label, Part part, int pieces, boolean owned, Build build) {
     var what = String.valueOf(label);
     if (owned) {
       return new OfferLine(what, part, pieces, 0, 0, 0, OfferLine.Standing.CUSTOMERS, 0);

@@ -227,8 +227,7 @@ final class AssessorTest {
     var flight = Desk.assess(build()).flight().orElseThrow();
 
     assertThat(flight.split().totalW())
-        .isCloseTo(
-            flight.volts() * flight.amps(), Percentage.withPercentage(0.01));
+        .isCloseTo(flight.volts() * flight.amps(), Percentage.withPercentage(0.01));
   }
 
   /** 20 g and 90 EUR more; 2 W behind a regulator of 0.85, or none with a cell of its own. */

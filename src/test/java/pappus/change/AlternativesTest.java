@@ -75,8 +75,7 @@ class AlternativesTest {
 
   @Test
   void aPartThatBreaksALimitFits() {
-    var strong =
-        question(Parts.with(SmallShop.scenario(""), "leastThrustToWeight", 2.2));
+    var strong = question(Parts.with(SmallShop.scenario(""), "leastThrustToWeight", 2.2));
     var base = Quads.assess(Quads.WHOLE.build().toString(), strong);
 
     assertThat(told(Alternatives.of(base, Role.BATTERY, WORKSHOP, strong)))

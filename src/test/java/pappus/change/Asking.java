@@ -31,8 +31,7 @@ public final class Asking {
   /** Any scenario with a strict cap and so much thrust over weight. */
   static Scenario limited(Scenario scenario, double grams, double thrust) {
     var cap = new MassCap(grams, true, "a law", null);
-    return Parts.with(
-        Parts.with(scenario, "massCap", cap), "leastThrustToWeight", thrust);
+    return Parts.with(Parts.with(scenario, "massCap", cap), "leastThrustToWeight", thrust);
   }
 
   public static String budget(double amount) {

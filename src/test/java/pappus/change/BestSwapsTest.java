@@ -86,8 +86,6 @@ class BestSwapsTest {
 
   @Test
   void hasNothingToSayWhereThereIsNoOtherPart() {
-    assertThat(of())
-        .isEqualTo(
-            new BestSwaps(Role.BATTERY, 0, Optional.empty(), Optional.empty()));
+    assertThat(of()).isEqualTo(new BestSwaps(Role.BATTERY, 0, Optional.empty(), Optional.empty()));
   }
 }

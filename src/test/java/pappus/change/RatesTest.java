@@ -73,8 +73,7 @@ class RatesTest {
   void whatCannotBeLessIsToldByTheStepUp() {
     var assessor = assessor("{\"style\": \"hover\"}", 5, 0, "");
     var board = Parts.with(build().board().orElseThrow(), "watts", 0.1);
-    var blind = Parts.with(
-        Parts.with(board, "transmitter", null), "receiver", null);
+    var blind = Parts.with(Parts.with(board, "transmitter", null), "receiver", null);
     var frugal = build().with(Role.BOARD, blind).without(Role.CAMERA);
     var assessment = assessor.assess(frugal);
     assertThatThrownBy(() -> assessor.whatIf(assessment).applyAsDouble(Factors.added(0, -0.25)))

@@ -82,10 +82,7 @@ class OfferCommandTest {
   }
 
   private JsonNode candidate(int rank) throws IOException {
-    return JsonMapper.shared()
-        .readTree(file("result.json"))
-        .path("candidates")
-        .path(rank - 1);
+    return JsonMapper.shared().readTree(file("result.json")).path("candidates").path(rank - 1);
   }
 
   private String fixed(int rank, String role) throws IOException {
@@ -381,9 +378,7 @@ class OfferCommandTest {
 
     var picked = offer(List.of(""), "--format", "json", "--force").json().path("builds");
     assertThat(picked.size()).isBetween(1, 3);
-    var all = JsonMapper.shared()
-        .readTree(file("result.json"))
-        .path("candidates");
+    var all = JsonMapper.shared().readTree(file("result.json")).path("candidates");
     var longest = 0.0;
     for (var candidate : all) {
       longest = Math.max(longest, candidate.path("band").path("lowSeconds").asDouble());

@@ -46,28 +46,27 @@ public final class AssessmentText {
     }
     assessment
         .whyNoFlight()
-        .ifPresent(why -> lines.item("No flight can be computed: " + why + (why.endsWith(".") ? "" : ".")));
+        .ifPresent(why ->
+            lines.item("No flight can be computed: " + why + (why.endsWith(".") ? "" : ".")));
     assessment.flight().ifPresent(flight -> {
       lines.blank();
-      lines.say(
-          flown(flight)
-              + band.map(found -> ", plan with " + planned(found)).orElse("")
-              + "; "
-              + Spoken.number(assessment.mass().grams(), 0)
-              + " g; thrust over weight "
-              + Spoken.number(flight.thrustToWeight(), 1)
-              + " in mid-flight, "
-              + Spoken.number(flight.freshThrustToWeight(), 1)
-              + " fresh; "
-              + Spoken.number(flight.split().totalW(), 0)
-              + " W in hover"
-              + flight
-                  .course()
-                  .map(course -> ", " + Spoken.number(flight.flownW(), 0) + " W in the mean")
-                  .orElse("")
-              + ".");
-      Journey.of(flight, band.map(Band::planWith).orElse(1.0))
-          .forEach(lines::say);
+      lines.say(flown(flight)
+          + band.map(found -> ", plan with " + planned(found)).orElse("")
+          + "; "
+          + Spoken.number(assessment.mass().grams(), 0)
+          + " g; thrust over weight "
+          + Spoken.number(flight.thrustToWeight(), 1)
+          + " in mid-flight, "
+          + Spoken.number(flight.freshThrustToWeight(), 1)
+          + " fresh; "
+          + Spoken.number(flight.split().totalW(), 0)
+          + " W in hover"
+          + flight
+              .course()
+              .map(course -> ", " + Spoken.number(flight.flownW(), 0) + " W in the mean")
+              .orElse("")
+          + ".");
+      Journey.of(flight, band.map(Band::planWith).orElse(1.0)).forEach(lines::say);
       lines.say(Reasons.ending(flight));
       band.ifPresent(found -> lines.say(Reasons.doubt(found)));
       Reasons.cap(flight).ifPresent(lines::say);
@@ -113,9 +112,7 @@ public final class AssessmentText {
               line.grams(),
               line.doubtGrams(),
               line.pieces() > 1 ? line.pieces() + " × " : "",
-              line.part()
-                  .map(part -> line.label() + ", " + part.name())
-                  .orElse(line.label())),
+              line.part().map(part -> line.label() + ", " + part.name()).orElse(line.label())),
           18);
     }
     lines.row(

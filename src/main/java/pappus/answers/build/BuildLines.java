@@ -33,8 +33,8 @@ public final class BuildLines {
     assessment
         .build()
         .parts()
-        .forEach((role, part) ->
-            lines.add(role.label() + ": " + part.name() + " [" + part.id() + "]"));
+        .forEach(
+            (role, part) -> lines.add(role.label() + ": " + part.name() + " [" + part.id() + "]"));
     lines.addAll(places(assessment));
     return lines;
   }
@@ -45,8 +45,7 @@ public final class BuildLines {
         ", ",
         assessment.build().parts().entrySet().stream()
             .filter(entry -> !NAMED.contains(entry.getKey()))
-            .map(entry ->
-                entry.getKey().label() + " " + entry.getValue().name())
+            .map(entry -> entry.getKey().label() + " " + entry.getValue().name())
             .toList());
   }
 

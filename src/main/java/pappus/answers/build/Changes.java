@@ -93,10 +93,7 @@ public final class Changes {
     swaps
         .tempting()
         .ifPresent(swap -> text.append(" %s would fly %s, but breaks %s."
-            .formatted(
-                swap.part().name(),
-                longer(swap.gained()),
-                broken(swap.assessment()))));
+            .formatted(swap.part().name(), longer(swap.gained()), broken(swap.assessment()))));
     return text.toString();
   }
 
@@ -170,7 +167,7 @@ public final class Changes {
     return first(everyBroken(assessment));
   }
 
-  /** The same of what a swap breaks that was not broken before. */
+  /** The first rule or limit that a swap breaks and that was kept before, in words; others are counted. */
   public static String broken(Swap swap) {
     return first(everyBroken(swap));
   }

@@ -130,8 +130,7 @@ public final class Reasons {
     var names = new ArrayList<String>();
     others.stream()
         .limit(MOST_TWINS)
-        .forEach(
-            other -> names.add(other.name() + " (" + other.id() + ")"));
+        .forEach(other -> names.add(other.name() + " (" + other.id() + ")"));
     var more = others.size() - names.size();
     return part.name()
         + " is the same in every number as "
@@ -235,7 +234,7 @@ public final class Reasons {
         .toList();
   }
 
-  /** The same in one line; empty if all count as stated. */
+  /** In one line, each figure that counts otherwise than stated and as what; empty if all count as stated. */
   public static Optional<String> countedBriefly(Build build) {
     var changes = BuildFigures.of(build).all(build).stream()
         .map(BuildFigures.Of::figure)

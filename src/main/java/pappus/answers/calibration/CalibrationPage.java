@@ -117,8 +117,7 @@ public final class CalibrationPage {
         Axis.fromZero("thrust", "gf", 0),
         Axis.of("error", "%", 1),
         byMotor.entrySet().stream()
-            .map(
-                each -> new Series(each.getKey(), Style.FAINT_POINTS, each.getValue()))
+            .map(each -> new Series(each.getKey(), Style.FAINT_POINTS, each.getValue()))
             .toList(),
         List.of(Mark.across(0, "as read")),
         new Table(

@@ -114,10 +114,7 @@ public record CalibrationRecords(List<Part> parts, List<String> remarks) {
   }
 
   private static void add(
-      List<Part> parts,
-      List<String> remarks,
-      String what,
-      Supplier<Part> record) {
+      List<Part> parts, List<String> remarks, String what, Supplier<Part> record) {
     try {
       var part = record.get();
       if (parts.stream().anyMatch(other -> other.id().equals(part.id()))) {

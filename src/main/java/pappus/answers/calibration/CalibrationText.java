@@ -29,23 +29,29 @@ public final class CalibrationText {
     var lines = new Lines(width);
     lines.row("Controllers: bus power = v i / (1 - k sqrt(0.2 ohm / R) (1 - v/V)) + V idle", 4);
     var law = calibration.law();
-    lines.row("  k %s, idle %s A, no-load growth %s"
-        .formatted(figure(law.loss(), 3), figure(law.idleA(), 3), figure(law.growth(), 2)), 4);
-    lines.blank();
-    lines.row("Motors: loaded Kv rpm/V, resistance mohm, no-load current A at 9549 rpm, its own k", 4);
-    calibration
-        .motors()
-        .forEach((key, motor) -> lines.row("  %s: Kv %s, R %s, %s A, k %s, %s rows"
-            .formatted(
-                key,
-                figure(motor.kvRpmPerVolt(), 0),
-                figure(scaled(motor.resistanceOhm()), 1),
-                figure(motor.noLoadCurrentA(), 2),
-                figure(motor.partLoadLoss(), 3),
-                motor.rows()), 4));
+    lines.row(
+        "  k %s, idle %s A, no-load growth %s"
+            .formatted(figure(law.loss(), 3), figure(law.idleA(), 3), figure(law.growth(), 2)),
+        4);
     lines.blank();
     lines.row(
-        "Propellers: C_T and C_P at 6000, 10000 and 14000 rpm; their error at 9549 rpm; rpm measured", 4);
+        "Motors: loaded Kv rpm/V, resistance mohm, no-load current A at 9549 rpm, its own k", 4);
+    calibration
+        .motors()
+        .forEach((key, motor) -> lines.row(
+            "  %s: Kv %s, R %s, %s A, k %s, %s rows"
+                .formatted(
+                    key,
+                    figure(motor.kvRpmPerVolt(), 0),
+                    figure(scaled(motor.resistanceOhm()), 1),
+                    figure(motor.noLoadCurrentA(), 2),
+                    figure(motor.partLoadLoss(), 3),
+                    motor.rows()),
+            4));
+    lines.blank();
+    lines.row(
+        "Propellers: C_T and C_P at 6000, 10000 and 14000 rpm; their error at 9549 rpm; rpm measured",
+        4);
     calibration.propellers().forEach((key, propeller) -> {
       var line = new StringBuilder("  " + key + ":");
       for (var rpm : SHOWN_RPM) {
@@ -66,13 +72,16 @@ public final class CalibrationText {
       lines.row(line.toString(), 4);
     });
     lines.blank();
-    lines.row("Error of bus power at equal thrust, rows fitted: " + summary(calibration.errors()), 4);
-    lines.row("Costs of the starts: "
-        + String.join(
-            ", ",
-            calibration.starts().stream()
-                .map(cost -> String.format(Locale.ROOT, "%.3f", cost))
-                .toList()), 4);
+    lines.row(
+        "Error of bus power at equal thrust, rows fitted: " + summary(calibration.errors()), 4);
+    lines.row(
+        "Costs of the starts: "
+            + String.join(
+                ", ",
+                calibration.starts().stream()
+                    .map(cost -> String.format(Locale.ROOT, "%.3f", cost))
+                    .toList()),
+        4);
     calibration.cautions().forEach(line -> lines.row(line, 4));
     if (!calibration.correlations().isEmpty()) {
       lines.blank();
@@ -80,8 +89,9 @@ public final class CalibrationText {
       var correlations = calibration.correlations();
       correlations.stream()
           .limit(MOST_CORRELATIONS)
-          .forEach(one -> lines.row(String.format(
-              Locale.ROOT, "  %+.2f %s, %s", one.value(), one.first(), one.second()), 4));
+          .forEach(one -> lines.row(
+              String.format(Locale.ROOT, "  %+.2f %s, %s", one.value(), one.first(), one.second()),
+              4));
       if (correlations.size() > MOST_CORRELATIONS) {
         lines.row(
             "  and " + (correlations.size() - MOST_CORRELATIONS) + " weaker ones; JSON has all", 4);

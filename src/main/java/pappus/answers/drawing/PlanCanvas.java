@@ -42,7 +42,7 @@ final class PlanCanvas {
     box(front, rear, wide, 0, look);
   }
 
-  /** The same, turned by so many degrees. */
+  /** A box about the middle line, turned by so many degrees. */
   void box(double front, double rear, double wide, double degrees, String look) {
     boxes.add(new Plan.Box(across(-wide / 2), down(front), wide, front - rear, degrees, look));
   }

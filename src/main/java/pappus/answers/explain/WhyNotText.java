@@ -23,8 +23,7 @@ public final class WhyNotText {
     Heading.brief(scenario).forEach(lines::say);
     lines
         .blank()
-        .say("Why not %s [%s]?"
-            .formatted(why.part().name(), why.part().id()))
+        .say("Why not %s [%s]?".formatted(why.part().name(), why.part().id()))
         .say("This build: " + BuildWords.of(why.swap().base()));
     new WhyNots(scenario, why).all().forEach(lines::item);
     why.best().build().ifPresent(best -> {

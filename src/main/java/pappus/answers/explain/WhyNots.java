@@ -83,10 +83,8 @@ public final class WhyNots {
 
   /** A few names of many. */
   static String some(List<Part> parts) {
-    var names = parts.stream()
-        .limit(MOST_NAMED)
-        .map(part -> part.name())
-        .collect(Collectors.joining(", "));
+    var names =
+        parts.stream().limit(MOST_NAMED).map(part -> part.name()).collect(Collectors.joining(", "));
     var more = parts.size() - MOST_NAMED;
     return more > 0 ? names + " and " + more + " more" : names;
   }

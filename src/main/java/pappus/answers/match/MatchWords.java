@@ -89,10 +89,7 @@ public final class MatchWords {
 
   private static String adapter(Part part) {
     return "%s (%s g, %s)"
-        .formatted(
-            part.name(),
-            Spoken.number(part.mass().grams(), 1),
-            Spoken.price(part.price()));
+        .formatted(part.name(), Spoken.number(part.mass().grams(), 1), Spoken.price(part.price()));
   }
 
   /** In a cell of a table. */

@@ -301,8 +301,8 @@ public final class OfferReport {
    */
   public String text(int width) {
     var lines = new Lines(width);
-    lines.say("%s, %s, valid until %s."
-        .formatted(settings.shop(), offer.date(), offer.validUntil()));
+    lines.say(
+        "%s, %s, valid until %s.".formatted(settings.shop(), offer.date(), offer.validUntil()));
     for (var i = 0; i < offer.builds().size(); i++) {
       var build = offer.builds().get(i);
       lines.blank().say("%s: %s".formatted(title(i), BuildLines.names(build.assessment())));

@@ -7,7 +7,6 @@ import pappus.answers.build.Cautions;
 import pappus.answers.build.Heading;
 import pappus.answers.build.Journey;
 import pappus.answers.build.Reasons;
-import pappus.assessment.Assessment;
 import pappus.document.Lines;
 import pappus.document.Spoken;
 import pappus.ranking.Candidate;
@@ -55,8 +54,7 @@ public final class RankingText {
     }
     if (ranking.candidates().stream()
         .anyMatch(candidate -> candidate.assessment().isBeyondBelief())) {
-      lines.say(
-          "? better than such aircraft are known to fly: distrust it until one is measured.");
+      lines.say("? better than such aircraft are known to fly: distrust it until one is measured.");
     }
     for (var i = 0; i < Math.min(REASONED, ranking.candidates().size()); i++) {
       lines.blank();
@@ -115,8 +113,7 @@ public final class RankingText {
   }
 
   private void reasons(int index, List<Candidate> candidates, Lines lines) {
-    lines.row(
-        (index + 1) + ". " + BuildLines.names(candidates.get(index).assessment()), 3);
+    lines.row((index + 1) + ". " + BuildLines.names(candidates.get(index).assessment()), 3);
     for (var said : new CandidateWords(scenario).of(index, candidates)) {
       lines.row((said.isNote() ? "   - " : "   ") + said.text(), said.isNote() ? 5 : 3);
     }
@@ -131,7 +128,8 @@ public final class RankingText {
       lines.say("In the way of the closest that was met (relax says what would help):");
       closest.limits().stream()
           .filter(limit -> !limit.met())
-          .forEach(limit -> lines.item("Limit (" + limit.id() + "): " + Reasons.broken(limit) + "."));
+          .forEach(
+              limit -> lines.item("Limit (" + limit.id() + "): " + Reasons.broken(limit) + "."));
       Reasons.findings(closest).forEach(lines::item);
       BuildLines.details(closest).forEach(line -> lines.row(line, 2));
     });

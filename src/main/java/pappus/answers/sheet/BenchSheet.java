@@ -10,7 +10,6 @@ import pappus.answers.build.Hints;
 import pappus.answers.build.Reasons;
 import pappus.assessment.Assessment;
 import pappus.assessment.Assessor;
-import pappus.document.Spoken;
 import pappus.document.Table;
 import pappus.doubt.Band;
 import pappus.doubt.Doubts;

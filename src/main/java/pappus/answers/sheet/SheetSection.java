@@ -1,7 +1,6 @@
 package pappus.answers.sheet;
 
 import java.util.List;
-import pappus.document.Spoken;
 import pappus.document.Table;
 
 /**

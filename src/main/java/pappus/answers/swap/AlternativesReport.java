@@ -152,8 +152,7 @@ public final class AlternativesReport {
         Table.Column.number("g", "all_up_g", 0),
         Table.Column.number("% under cap", "chance_under_cap_percent", 0),
         Table.Column.number("T/W", "thrust_over_weight", 1),
-        Table.Column.number(
-            currency(), "to_buy_" + currency().toLowerCase(Locale.ROOT), 0),
+        Table.Column.number(currency(), "to_buy_" + currency().toLowerCase(Locale.ROOT), 0),
         Table.Column.number(
             (isForRange() ? "m/" : "s/") + currency(),
             isForRange() ? "m_per_unit" : "s_per_unit",

@@ -75,7 +75,7 @@ public final class WeighReport {
     return lines.blank().caution(Cautions.general()).text();
   }
 
-  /** The same in sentences, the title first; the table stands by itself. */
+  /** The answer in sentences, the title first; the table stands by itself. */
   public List<String> said(List<String> written) {
     var said = new ArrayList<>(List.of(scenario.name()));
     said.addAll(Heading.brief(scenario));

@@ -51,10 +51,8 @@ public final class FlightModels {
   private final Flight flight;
   private final Map<String, Pack> packs = new ConcurrentHashMap<>();
   private final double packK;
-  private final Map<String, PropellerModel> curves =
-      new ConcurrentHashMap<>();
-  private final Map<Geometry, PropellerModel> geometries =
-      new ConcurrentHashMap<>();
+  private final Map<String, PropellerModel> curves = new ConcurrentHashMap<>();
+  private final Map<Geometry, PropellerModel> geometries = new ConcurrentHashMap<>();
   private final Map<String, PropellerInAir> inAir = new ConcurrentHashMap<>();
   private final Map<String, MotorModel> motors = new ConcurrentHashMap<>();
   private final Map<String, Cell> cells = new ConcurrentHashMap<>();
@@ -161,8 +159,7 @@ public final class FlightModels {
   }
 
   /** At a kept figure of merit C_P goes with C_T to the power of 1.5. */
-  private static PropellerModel scaled(
-      PropellerModel curve, double thrust, double merit) {
+  private static PropellerModel scaled(PropellerModel curve, double thrust, double merit) {
     return curve.scaled(thrust, StrictMath.pow(thrust, 1.5) / merit);
   }
 
@@ -235,8 +232,7 @@ public final class FlightModels {
   }
 
   /** Many propellers are of one geometry, and blade elements take a while. */
-  private PropellerModel computed(
-      double diameterM, double pitchM, int blades) {
+  private PropellerModel computed(double diameterM, double pitchM, int blades) {
     return geometries.computeIfAbsent(
         new Geometry(diameterM, pitchM, blades),
         fresh -> BladeElements.propeller(diameterM, pitchM, blades));

@@ -119,8 +119,8 @@ public final class Flights {
   }
 
   /**
-   * Charge out of the pack after so long in the air, mAh: a hover to the end, other flights by their mean current; where
-   * the pack would be empty before, as if it went on alike.
+   * Charge out of the pack after so long in the air, mAh: a hover to the end, other flights by their mean current;
+   * where the pack would be empty before, as if it went on alike.
    */
   public double milliampHours(Fitting fitting, double grams, Factors factors, double seconds) {
     var flown = fly(fitting, grams, factors, Limits.NONE);

@@ -175,8 +175,9 @@ public final class PartialBound {
   }
 
   /**
-   * What a gram is worth in watts where builds are likely to be, of an aircraft that full throttle never slows down. Mass costs more the more there is of it, so that
-   * elsewhere the figure is below what the trade makes of it, but for little: that is looked up at many masses.
+   * What a gram is worth in watts where builds are likely to be, of an aircraft that full throttle never slows down.
+   * Mass costs more the more there is of it, so that elsewhere the figure is below what the trade makes of it, but for
+   * little: that is looked up at many masses.
    *
    * @param at likely numbers
    * @param mostLoss largest part-load loss for which it is to hold; absent: by the law

@@ -223,6 +223,7 @@ final class BoxBound {
     var open = pack.openVolts(charge);
     var volts = Math.max(Math.max(needed, floorVolts), open / 2);
     return volts < open
-        && volts * (open - volts) >= pack.burstOhm(charge) * Frame.ROTORS * turning.power * (1 - 1e-9);
+        && volts * (open - volts)
+            >= pack.burstOhm(charge) * Frame.ROTORS * turning.power * (1 - 1e-9);
   }
 }

@@ -21,8 +21,8 @@ import pappus.scenario.Scenario;
 import pappus.whatif.sweep.Axis.Tightens;
 
 /**
- * Properties of a frame that can be swept. All else of the frame stays as it is, its mass too, but for the height between
- * its plates: what the heights of the drawing add to the mass tells what any other adds.
+ * Properties of a frame that can be swept. All else of the frame stays as it is, its mass too, but for the height
+ * between its plates: what the heights of the drawing add to the mass tells what any other adds.
  */
 final class FrameAxes {
   private static final String PREFIX = "frame.";
@@ -127,8 +127,7 @@ final class FrameAxes {
     var changed = Altered.record(Frame.class, frame, fields);
     var scenario = asked.scenario();
     if (scenario.draftFrame() != null) {
-      scenario =
-          Altered.record(Scenario.class, scenario, Map.of("draftFrame", changed));
+      scenario = Altered.record(Scenario.class, scenario, Map.of("draftFrame", changed));
     }
     List<Part> others = new ArrayList<>(asked.supply().catalog().parts().stream()
         .filter(part -> !(part instanceof Frame))
@@ -156,10 +155,10 @@ final class FrameAxes {
   }
 
   /**
-   * What a height between the plates adds to the mass of a frame, g, to the hundredth: as drawn where it is drawn; between
-   * two drawn heights in proportion, since the plates stay and the standoffs grow by the millimetre; beyond them as the two
-   * nearest go on. One drawn height alone, or none, tells nothing of others: its mass is kept. Of equal heights the lightest
-   * counts, as it is the one that is ordered.
+   * What a height between the plates adds to the mass of a frame, g, to the hundredth: as drawn where it is drawn;
+   * between two drawn heights in proportion, since the plates stay and the standoffs grow by the millimetre; beyond
+   * them as the two nearest go on. One drawn height alone, or none, tells nothing of others: its mass is kept. Of equal
+   * heights the lightest counts, as it is the one that is ordered.
    */
   private static double addedGrams(Frame frame, double millimetres) {
     var lightest = new TreeMap<Double, Frame.PlateHeight>();

@@ -143,8 +143,8 @@ class ChangesTest {
 
   @Test
   void tellsWhatChangesAlong() {
-    var lead = new Changed(
-        Role.LEAD, Optional.empty(), Optional.of(Parts.lead(null, Connector.XT30)));
+    var lead =
+        new Changed(Role.LEAD, Optional.empty(), Optional.of(Parts.lead(null, Connector.XT30)));
     var buzzer = new Changed(Role.BUZZER, Optional.of(Parts.buzzer()), Optional.empty());
 
     assertThat(SECONDS.alongside(List.of())).isEmpty();

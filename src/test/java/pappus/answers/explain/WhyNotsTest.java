@@ -84,8 +84,8 @@ class WhyNotsTest {
 
   @Test
   void saysWhatChangesAlong() {
-    var lead = new Changed(
-        Role.LEAD, Optional.empty(), Optional.of(Parts.lead(null, Connector.XT30)));
+    var lead =
+        new Changed(Role.LEAD, Optional.empty(), Optional.of(Parts.lead(null, Connector.XT30)));
 
     assertThat(say(false, swap(SWAP.assessment(), lead), List.of(), NONE).get(0))
         .endsWith(" W less; with it battery lead Lead.");

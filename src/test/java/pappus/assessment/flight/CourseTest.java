@@ -267,10 +267,7 @@ final class CourseTest {
   @Test
   void movesTheRangeByFactorsAndDrag() {
     var scenario = with(flying(cruise(null, 0)), "goal", Goal.RANGE);
-    var assessor = new Assessor(
-        scenario,
-        Stock.of(Parts.hardware()),
-        Rules.ALL);
+    var assessor = new Assessor(scenario, Stock.of(Parts.hardware()), Rules.ALL);
     var metres = flight(assessor.assess(build())).rangeMetres();
 
     var whatIf = assessor.whatIf(assessor.assess(build()));

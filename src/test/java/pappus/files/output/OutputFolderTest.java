@@ -28,7 +28,8 @@ class OutputFolderTest {
     assertThat(names()).containsExactly("manifest.json", "report.html", "result.json");
     assertThat(text("report.html")).isEqualTo("<p>ü</p>");
     // The hashes are those that sha256sum prints.
-    assertThat(text("manifest.json")).isEqualTo("""
+    assertThat(text("manifest.json"))
+        .isEqualTo("""
         {
           "files": [
             {
@@ -41,8 +42,7 @@ class OutputFolderTest {
             }
           ]
         }
-        """.formatted(
-            Source.sha256("<p>ü</p>".getBytes(StandardCharsets.UTF_8))));
+        """.formatted(Source.sha256("<p>ü</p>".getBytes(StandardCharsets.UTF_8))));
   }
 
   @Test

@@ -141,7 +141,6 @@ class FullThrottleTest {
     var full = FullThrottle.of(aircraft, Examples.lipo(4, 0.85), 0.5, 3, Limits.NONE);
 
     assertThat(full.thrustToWeight(aircraft.airframe()))
-        .isCloseTo(
-            full.thrustN() * 0.95 / (0.25 * Units.GRAVITY_M_PER_S2), within(1e-12));
+        .isCloseTo(full.thrustN() * 0.95 / (0.25 * Units.GRAVITY_M_PER_S2), within(1e-12));
   }
 }

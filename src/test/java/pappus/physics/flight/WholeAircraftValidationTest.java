@@ -35,8 +35,7 @@ class WholeAircraftValidationTest {
   @Test
   void researchQuadOf27GramsNeedsSevenTimesTheLeastPower() {
     var areaM2 = 4 * Math.PI / 4 * 0.047 * 0.047;
-    var idealW =
-        Momentum.idealPowerW(0.027 * Units.GRAVITY_M_PER_S2, DENSITY_KG_PER_M3, areaM2);
+    var idealW = Momentum.idealPowerW(0.027 * Units.GRAVITY_M_PER_S2, DENSITY_KG_PER_M3, areaM2);
 
     var efficiency = idealW / (3.685 * 2.003);
 
@@ -74,9 +73,7 @@ class WholeAircraftValidationTest {
       double capacityAh,
       double minutes) {
     var idealW = Momentum.idealPowerW(
-        massKg * Units.GRAVITY_M_PER_S2,
-        DENSITY_KG_PER_M3,
-        rotors * Math.PI * radiusM * radiusM);
+        massKg * Units.GRAVITY_M_PER_S2, DENSITY_KG_PER_M3, rotors * Math.PI * radiusM * radiusM);
     var load = Load.ofPower(ForwardFlight.LEAST_OF_HOVER * idealW / 0.54 / 0.75);
 
     var discharge =

@@ -107,8 +107,7 @@ class DemandsTest {
         .extracting(Demand::text)
         .containsExactly("thrust over weight of 2", "below 250 g");
     var notStrict = Parts.with(SmallShop.scenario("").massCap(), "strict", false);
-    assertThat(Demands.of(
-            Asking.asked(Parts.with(SmallShop.scenario(""), "massCap", notStrict))))
+    assertThat(Demands.of(Asking.asked(Parts.with(SmallShop.scenario(""), "massCap", notStrict))))
         .extracting(Demand::text)
         .contains("at most 250 g");
   }
@@ -141,11 +140,9 @@ class DemandsTest {
         .isEqualTo(flying(FLIGHT.replace(", \"windMetresPerSecond\": 3", "")));
     assertThat(without("budget"))
         .isEqualTo(rich(FLIGHT, UNKNOWN, WANTS, POWER, PAYLOAD, PILOT, PARTS));
-    assertThat(without("thrust-to-weight"))
-        .isEqualTo(Parts.with(RICH, "leastThrustToWeight", 1.0));
+    assertThat(without("thrust-to-weight")).isEqualTo(Parts.with(RICH, "leastThrustToWeight", 1.0));
     assertThat(without("mass-cap"))
-        .isEqualTo(Parts.with(
-            RICH, "massCap", Parts.with(RICH.massCap(), "grams", 25_000.0)));
+        .isEqualTo(Parts.with(RICH, "massCap", Parts.with(RICH.massCap(), "grams", 25_000.0)));
     assertThat(without("in-stock")).isEqualTo(RICH);
   }
 

@@ -22,8 +22,8 @@ class DialsTest {
       .assess(BuildText.parse(String.join(",", SmallShop.ONE_BUILD), Asking.FEW));
 
   private static Asked capped(double grams, boolean strict) {
-    return Asking.asked(Parts.with(
-        SmallShop.scenario(""), "massCap", new MassCap(grams, strict, "a law", null)));
+    return Asking.asked(
+        Parts.with(SmallShop.scenario(""), "massCap", new MassCap(grams, strict, "a law", null)));
   }
 
   private static Scenario at(StepScale dial, int step) {

@@ -255,7 +255,6 @@ class AxesTest {
     assertThat(axis.change().at(fixed, "2").question().options(Role.BATTERY))
         .extracting(Part::id)
         .containsExactly("tidewell-2s-3500");
-    assertThat(axis.change().at(fixed, "3").question().options(Role.BATTERY))
-        .isEmpty();
+    assertThat(axis.change().at(fixed, "3").question().options(Role.BATTERY)).isEmpty();
   }
 }
