@@ -1,6 +1,7 @@
 package pappus;
 
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.tngtech.archunit.core.domain.JavaClass;
@@ -12,6 +13,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import picocli.CommandLine;
 
 /** Which package may use which: every arrow points down this list, and only as far as it says. */
 final class ArchitectureTest {
@@ -467,5 +469,26 @@ final class ArchitectureTest {
 
     assertThat(existing)
         .containsExactlyInAnyOrderElementsOf(layers().map(Layer::name).toList());
+  }
+
+  /** Whatever else prints could print a name that steers the terminal. */
+  @Test
+  void onlyThePrinterAndMainKnowTheStreams() {
+    noClasses()
+        .that()
+        .doNotHaveFullyQualifiedName("pappus.cli.Printer")
+        .should()
+        .callMethod(CommandLine.class, "getOut")
+        .orShould()
+        .callMethod(CommandLine.class, "getErr")
+        .check(TOOL);
+    noClasses()
+        .that()
+        .doNotHaveFullyQualifiedName("pappus.cli.Main")
+        .should()
+        .accessField(System.class, "out")
+        .orShould()
+        .accessField(System.class, "err")
+        .check(TOOL);
   }
 }

@@ -1,5 +1,6 @@
 package pappus.assessment;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -101,6 +102,6 @@ public record Assessment(
   public Optional<Limit> tightest() {
     return limits.stream()
         .filter(limit -> !limit.met() || !limit.isCount())
-        .min(java.util.Comparator.comparingDouble(Limit::relativeMargin).thenComparing(Limit::id));
+        .min(Comparator.comparingDouble(Limit::relativeMargin).thenComparing(Limit::id));
   }
 }

@@ -32,12 +32,12 @@ public record Supply(Catalog catalog, Shelf shelf, Map<String, Flown> flown) {
     this(catalog, shelf, Map.of());
   }
 
-  /** The same with other parts. */
+  /** This supply with other parts. */
   public Supply with(List<? extends Part> parts) {
     return new Supply(Catalog.of(parts), shelf, flown);
   }
 
-  /** The same with as much as wanted of everything; what is at hand stays there, and prices are in the parts already. */
+  /** This supply with as much as wanted of everything: what is at hand stays, prices are in the parts already. */
   public Supply uncounted() {
     var left = shelf.entries().stream()
         .filter(entry -> entry.owned() != null)
@@ -51,7 +51,7 @@ public record Supply(Catalog catalog, Shelf shelf, Map<String, Flown> flown) {
     return new Supply(read.catalog(), read.shelf(), read.flown());
   }
 
-  /** The same with a scenario's draft frame, in the place of any frame of the same id. */
+  /** This supply with a scenario's draft frame, in the place of any frame of the same id. */
   public Supply drafting(Scenario scenario) {
     var draft = scenario.draftFrame();
     if (draft == null) {

@@ -28,8 +28,8 @@ import pappus.calibration.Calibration.Figure;
  *
  * <p>Loss and no-load current can stand in for each other, so priors hold them: k 0.40 ± 0.10, idle 0.10 ±
  * 0.06 A, growth 0.6 ± 0.3; loaded Kv 1/1.055 of the label's ± 5 %, resistance and no-load current of small
- * motors within a factor of two, R Kv² of a motor within 40 % of the others', air of a motor's day on the stand within 2 %
- * of the one stated.
+ * motors within a factor of two, R Kv² of a motor within 40 % of the others', air of a motor's day on the stand within
+ * 2 % of the one stated.
  *
  * <p>Rows far from all others are left out, and the fit is repeated.
  *

@@ -3,6 +3,7 @@ package pappus.catalog;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import pappus.files.Closest;
 import pappus.part.Antenna;
@@ -43,7 +44,7 @@ public final class BuildText {
         antennaCounts.add(count);
       } else if (part.fills().isEmpty()) {
         throw new IllegalArgumentException(String.format(
-            java.util.Locale.ROOT,
+            Locale.ROOT,
             "%s is small hardware, which follows from the other parts: leave it out.",
             id));
       } else {
@@ -74,7 +75,7 @@ public final class BuildText {
             catalog
                 .part(id)
                 .orElseThrow(() -> new IllegalArgumentException(String.format(
-                    java.util.Locale.ROOT,
+                    Locale.ROOT,
                     "The catalogue has no part %s, which the result names.",
                     quoted(id)))));
       }
@@ -85,7 +86,7 @@ public final class BuildText {
   private static int count(String item, String text) {
     if (!text.matches("[1-9][0-9]?")) {
       throw new IllegalArgumentException(String.format(
-          java.util.Locale.ROOT,
+          Locale.ROOT,
           "A count must be a whole number from 1 to 99, but %s has %s.",
           quoted(item),
           quoted(text)));
@@ -98,7 +99,7 @@ public final class BuildText {
     var earlier = chosen.putIfAbsent(role, part);
     if (earlier != null) {
       throw new IllegalArgumentException(String.format(
-          java.util.Locale.ROOT,
+          Locale.ROOT,
           "%s and %s both fill the role of %s; name one.",
           earlier.id(),
           part.id(),
@@ -128,7 +129,7 @@ public final class BuildText {
     counts.forEach((role, count) -> {
       if (count != build.count(role)) {
         throw new IllegalArgumentException(String.format(
-            java.util.Locale.ROOT,
+            Locale.ROOT,
             "%d of the %s fly, but %d are named.",
             build.count(role),
             role.label(),

@@ -53,11 +53,6 @@ public abstract sealed class CatalogFolder {
     return Files.isDirectory(folder) ? new OnDisk(folder) : new InJar();
   }
 
-  /** The copy in the jar. */
-  static CatalogFolder inJar() {
-    return new InJar();
-  }
-
   /** True if a folder on disk holds a file of a catalogue. */
   public static boolean isCatalogue(Path folder) {
     return FILE_NAMES.stream().anyMatch(name -> Files.exists(folder.resolve(name)));

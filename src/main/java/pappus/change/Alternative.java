@@ -59,7 +59,9 @@ public record Alternative(
         : OptionalDouble.empty();
   }
 
-  /** Of parts that the quad has already nothing is bought but what it needs more, nor lighter screws where its own do. */
+  /**
+   * Of parts that the quad has already nothing is bought but what it needs more, nor lighter screws where its own do.
+   */
   private static long cents(Swap swap, List<HardwareChange> hardware) {
     var bought = new TreeSet<String>();
     bought.add(swap.part().id());

@@ -2,9 +2,11 @@ package pappus.change;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import pappus.assessment.Assessment;
 import pappus.catalog.Catalog;
 import pappus.part.Antenna;
+import pappus.part.AntennaPort;
 import pappus.part.Part;
 import pappus.part.RadioReceiver;
 import pappus.part.Role;
@@ -49,7 +51,7 @@ public final class Alternatives {
         ? build.videoSender().map(VideoSender::antenna)
         : role == Role.RADIO_ANTENNA
             ? build.radioReceiver().map(RadioReceiver::antenna)
-            : java.util.Optional.<pappus.part.AntennaPort>empty();
+            : Optional.<AntennaPort>empty();
     return port.filter(found -> found.band() == antenna.band()).isPresent();
   }
 }

@@ -11,7 +11,7 @@ import pappus.search.Question;
  */
 public record Asked(Scenario scenario, Supply supply) {
 
-  /** The same with some fields of the scenario changed; null leaves a field out. */
+  /** This question with some fields of the scenario changed; null leaves a field out. */
   public Asked with(Map<String, ?> changes) {
     return new Asked(Altered.record(Scenario.class, scenario, changes), supply);
   }

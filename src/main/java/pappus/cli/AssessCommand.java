@@ -39,11 +39,10 @@ final class AssessCommand extends ScenarioCommand implements Callable<Integer> {
       output(inputs.scenario()).write(Map.of("assessment.json", json));
     }
     out()
-        .print(
+        .document(
             wantsJson()
                 ? json
                 : new AssessmentText(inputs.scenario(), columns()).of(assessment, band));
-    out().flush();
     return assessment.isFeasible() ? ExitCode.OK : ExitCode.NO;
   }
 }

@@ -24,7 +24,6 @@ import pappus.calibration.Comparison;
 import pappus.catalog.Catalog;
 import pappus.catalog.CatalogFolder;
 import pappus.catalog.CatalogReader;
-import pappus.document.Spoken;
 import pappus.files.Closest;
 import pappus.files.InputException;
 import pappus.files.Problem;
@@ -137,14 +136,13 @@ final class CalibrateCommand implements Callable<Integer>, JsonAnswer {
               "calibration.html",
               CalibrationPage.of(calibration, rows, others, comparison, Version.tool())));
     }
-    var out = spec.commandLine().getOut();
-    out.print(
+    var out = Printer.out(spec.commandLine());
+    out.document(
         switch (format) {
           case TEXT -> CalibrationText.of(calibration, comparison, CatalogCommand.columns());
           case JSON -> CalibrationJson.of(calibration, comparison);
           case CSV -> CalibrationCsv.of(calibration, rows, others);
         });
-    out.flush();
     return ExitCode.OK;
   }
 
@@ -188,16 +186,15 @@ final class CalibrateCommand implements Callable<Integer>, JsonAnswer {
     checkIds(flown, known);
     var records = CalibrationRecords.of(flown, partIds, known, names);
     if (!quiet) {
-      records.remarks().forEach(remark -> spec.commandLine().getErr().println(Spoken.safe(remark)));
+      records.remarks().forEach(remark -> Printer.err(spec.commandLine()).line(remark));
     }
     if (records.parts().isEmpty()) {
       return;
     }
     own.add(records.parts(), force);
     if (!quiet) {
-      spec.commandLine()
-          .getErr()
-          .println("Written into %s: %s."
+      Printer.err(spec.commandLine())
+          .line("Written into %s: %s."
               .formatted(
                   folder,
                   records.parts().stream()

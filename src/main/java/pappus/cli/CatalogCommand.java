@@ -1,6 +1,5 @@
 package pappus.cli;
 
-import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.EnumSet;
 import java.util.List;
@@ -11,7 +10,7 @@ import java.util.function.Supplier;
 import pappus.Inputs;
 import pappus.Pappus;
 import pappus.answers.result.Run;
-import pappus.document.Spoken;
+import org.jspecify.annotations.Nullable;
 import pappus.files.Problem;
 import pappus.files.output.OutputFolder;
 import pappus.ranking.Finder;
@@ -57,7 +56,7 @@ abstract class CatalogCommand implements JsonAnswer {
       names = "--out",
       paramLabel = "FOLDER",
       description = "Folder for result files; else out/ and the scenario's name.")
-  private @org.jspecify.annotations.Nullable Path outFolder;
+  private @Nullable Path outFolder;
 
   @Option(names = "--force", description = "Replace files in it that this tool did not write.")
   private boolean force;
@@ -77,9 +76,7 @@ abstract class CatalogCommand implements JsonAnswer {
   Inputs read() {
     return Pappus.read(scenarioFile(), System.in, catalogs.folders(), catalog -> {
       if (!quiet) {
-        catalog
-            .replacements()
-            .forEach(replacement -> err().println(Spoken.safe(replacement.toString())));
+        catalog.replacements().forEach(replacement -> err().line(replacement.toString()));
         tellStrangers(catalog.strangers());
       }
     });
@@ -87,10 +84,10 @@ abstract class CatalogCommand implements JsonAnswer {
 
   /** Names the first few of what is listed and in no catalogue. */
   void tellStrangers(List<Problem> strangers) {
-    strangers.stream().limit(MOST_STRANGERS).forEach(err()::println);
+    strangers.stream().limit(MOST_STRANGERS).forEach(err()::line);
     if (strangers.size() > MOST_STRANGERS) {
       err()
-          .println("And %s more on the shelf; check names them."
+          .line("And %s more on the shelf; check names them."
               .formatted(strangers.size() - MOST_STRANGERS));
     }
   }
@@ -108,7 +105,7 @@ abstract class CatalogCommand implements JsonAnswer {
     }
   }
 
-  /** The same with proof where it can be had. */
+  /** Runs searches that Ctrl-C ends early, with proof where it can be had. */
   <T> T finding(Function<Finder, T> run) {
     return finding(Finder.Way.AUTO, Finder.EFFORT, Finder.FEWER_MOVES, run);
   }
@@ -156,11 +153,10 @@ abstract class CatalogCommand implements JsonAnswer {
     if (hasOutputFolder()) {
       output(inputs.scenario()).write(Map.of(name + ".json", document));
     }
-    out().print(wantsJson() ? document : other.get());
-    out().flush();
+    out().document(wantsJson() ? document : other.get());
   }
 
-  /** The same where the answer is a table, too. */
+  /** Prints an answer that is a table, too, after its JSON is written where a folder was asked for. */
   void print(
       Inputs inputs,
       String name,
@@ -177,8 +173,7 @@ abstract class CatalogCommand implements JsonAnswer {
       Supplier<String> text,
       Supplier<String> csv,
       Supplier<String> markdown) {
-    out().print(wantsJson() ? json.get() : inFormat(text, csv, markdown).get());
-    out().flush();
+    out().document(wantsJson() ? json.get() : inFormat(text, csv, markdown).get());
   }
 
   private Supplier<String> inFormat(
@@ -224,12 +219,12 @@ abstract class CatalogCommand implements JsonAnswer {
     return columns != null && columns.matches("[1-9][0-9]{1,3}") ? Integer.parseInt(columns) : 100;
   }
 
-  PrintWriter out() {
-    return spec.commandLine().getOut();
+  Printer out() {
+    return Printer.out(spec.commandLine());
   }
 
-  PrintWriter err() {
-    return spec.commandLine().getErr();
+  Printer err() {
+    return Printer.err(spec.commandLine());
   }
 
   CommandSpec spec() {

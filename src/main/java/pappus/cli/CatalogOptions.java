@@ -38,7 +38,7 @@ final class CatalogOptions {
     return folders;
   }
 
-  /** The same, as they are told in results. */
+  /** The folders as they are told in results. */
   List<String> names() {
     var names = new ArrayList<String>();
     if (!withoutShipped) {

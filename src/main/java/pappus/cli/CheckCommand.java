@@ -14,7 +14,6 @@ import pappus.catalog.CatalogFolder;
 import pappus.catalog.CatalogReader;
 import pappus.catalog.ReadCatalog;
 import pappus.compatibility.Rules;
-import pappus.document.Spoken;
 import pappus.files.InputException;
 import pappus.files.Problem;
 import pappus.files.Problems;
@@ -105,8 +104,7 @@ final class CheckCommand implements Callable<Integer> {
     if (!quiet) {
       catalog
           .replacements()
-          .forEach(replacement ->
-              spec.commandLine().getErr().println(Spoken.safe(replacement.toString())));
+          .forEach(replacement -> Printer.err(spec.commandLine()).line(replacement.toString()));
     }
     print(problems.stream().sorted().distinct().toList(), warnings);
     if (!problems.isEmpty()) {
@@ -184,19 +182,18 @@ final class CheckCommand implements Callable<Integer> {
   }
 
   private void print(List<Problem> problems, List<Problem> warnings) {
-    var out = spec.commandLine().getOut();
+    var out = Printer.out(spec.commandLine());
     if (format == TextOrJson.JSON) {
       var document = new LinkedHashMap<String, Object>();
       document.put(
           "status", !problems.isEmpty() ? "bad-data" : warnings.isEmpty() ? "sound" : "doubtful");
       document.put("problems", problems.stream().map(CheckCommand::content).toList());
       document.put("warnings", warnings.stream().map(CheckCommand::content).toList());
-      out.print(JsonText.of(document));
+      out.document(JsonText.of(document));
     } else {
-      warnings.forEach(out::println);
+      warnings.forEach(out::line);
     }
-    problems.forEach(spec.commandLine().getErr()::println);
-    out.flush();
+    problems.forEach(Printer.err(spec.commandLine())::line);
   }
 
   /** What is not known of a place is left out. */

@@ -19,9 +19,8 @@ final class CompletionCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     var root = spec.root().commandLine();
-    var out = spec.commandLine().getOut();
-    out.print(AutoComplete.bash(root.getCommandName(), root));
-    out.flush();
+    var out = Printer.out(spec.commandLine());
+    out.document(AutoComplete.bash(root.getCommandName(), root));
     return ExitCode.OK;
   }
 }

@@ -1,6 +1,5 @@
 package pappus.cli;
 
-import java.io.PrintWriter;
 import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
@@ -50,14 +49,14 @@ final class DescribeCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     var format = format();
-    var out = spec.commandLine().getOut();
+    var out = Printer.out(spec.commandLine());
     if (asColumns) {
       printColumns(out, format);
     } else if (asSchema) {
-      out.print(SchemaText.of(format));
+      out.document(SchemaText.of(format));
     } else {
       for (var field : SchemaFields.of(format)) {
-        out.println("%s (%s, %s): %s"
+        out.line("%s (%s, %s): %s"
             .formatted(
                 field.path(),
                 field.type(),
@@ -65,17 +64,16 @@ final class DescribeCommand implements Callable<Integer> {
                 field.description()));
       }
     }
-    out.flush();
     return ExitCode.OK;
   }
 
-  private void printColumns(PrintWriter out, String format) {
+  private void printColumns(Printer out, String format) {
     if (format.equals(SCENARIO) || format.equals(Flown.NAME) || format.equals(Shop.SCHEMA)) {
       throw new ParameterException(
           spec.commandLine(),
           "--columns must be asked of a kind of part, but is of " + format + ".");
     }
-    out.print(CsvText.of(RecordSheet.titles(format), List.of()));
+    out.document(CsvText.of(RecordSheet.titles(format), List.of()));
   }
 
   /** Name of the schema of the kind. */

@@ -11,6 +11,7 @@ import pappus.assessment.Assessment;
 import pappus.change.Why;
 import pappus.change.WhyNot;
 import pappus.files.Closest;
+import pappus.files.Shown;
 import pappus.part.Antenna;
 import pappus.part.Part;
 import pappus.part.Role;
@@ -65,9 +66,7 @@ final class ExplainCommand extends ScenarioCommand implements Callable<Integer> 
       throw new ParameterException(
           spec().commandLine(),
           "--part must be the id of a part in the catalogue, but is %s.%s"
-              .formatted(
-                  pappus.files.Shown.text(id),
-                  Closest.advice(id, inputs.catalog().ids())));
+              .formatted(Shown.text(id), Closest.advice(id, inputs.catalog().ids())));
     }
     if (!(part.get() instanceof Antenna) && part.get().fills().isEmpty()) {
       throw new ParameterException(

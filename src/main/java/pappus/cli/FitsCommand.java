@@ -1,6 +1,5 @@
 package pappus.cli;
 
-import java.io.PrintWriter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -10,7 +9,6 @@ import pappus.answers.match.MatrixReport;
 import pappus.catalog.Catalog;
 import pappus.catalog.CatalogReader;
 import pappus.compatibility.Matcher;
-import pappus.document.Spoken;
 import pappus.files.Closest;
 import pappus.files.InputException;
 import pappus.files.Problem;
@@ -59,8 +57,7 @@ final class FitsCommand implements JsonAnswer, Callable<Integer> {
   public Integer call() {
     var read = CatalogReader.read(catalogs.folders());
     if (!quiet) {
-      read.replacements()
-          .forEach(replacement -> err().println(Spoken.safe(replacement.toString())));
+      read.replacements().forEach(replacement -> err().line(replacement.toString()));
     }
     var given = parts(read.catalog());
     var matcher = new Matcher(read.catalog());
@@ -111,19 +108,18 @@ final class FitsCommand implements JsonAnswer, Callable<Integer> {
       Supplier<String> csv,
       Supplier<String> markdown,
       Supplier<String> text) {
-    var out = spec.commandLine().getOut();
-    out.print(
+    var out = Printer.out(spec.commandLine());
+    out.document(
         switch (format) {
           case JSON -> json.get();
           case CSV -> csv.get();
           case MARKDOWN -> markdown.get();
           case TEXT -> text.get();
         });
-    out.flush();
   }
 
-  private PrintWriter err() {
-    return spec.commandLine().getErr();
+  private Printer err() {
+    return Printer.err(spec.commandLine());
   }
 
   @Override

@@ -187,28 +187,26 @@ final class ImportCommand implements Callable<Integer>, JsonAnswer {
   private void print(Path written, List<String> ids, Predicate<String> wasThere) {
     var replaced = ids.stream().filter(wasThere).toList();
     var added = ids.stream().filter(wasThere.negate()).toList();
-    var out = spec.commandLine().getOut();
+    var out = Printer.out(spec.commandLine());
     if (wantsJson()) {
       var document = new LinkedHashMap<String, Object>();
       document.put("status", "written");
       document.put("file", written.toString());
       document.put("added", added);
       document.put("replaced", replaced);
-      out.print(JsonText.of(document));
+      out.document(JsonText.of(document));
     } else {
-      out.println(Shown.name(written.toString())
+      out.line(written.toString()
           + ": "
           + Stream.of(counted("added", added), counted("replaced", replaced))
               .flatMap(Optional::stream)
               .collect(Collectors.joining("; "))
           + ".");
     }
-    out.flush();
     if (!quiet) {
-      var name = Shown.name(folder.toString());
-      spec.commandLine()
-          .getErr()
-          .println("Use it with --catalog %s; check %s says what is doubtful in it."
+      var name = folder.toString();
+      Printer.err(spec.commandLine())
+          .line("Use it with --catalog %s; check %s says what is doubtful in it."
               .formatted(name, name));
     }
   }

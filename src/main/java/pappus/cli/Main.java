@@ -3,10 +3,10 @@ package pappus.cli;
 import java.io.IOException;
 import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
+import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import pappus.answers.ranking.RankingJson;
-import pappus.document.Spoken;
 import pappus.files.InputException;
 import pappus.files.output.CannotCreateException;
 import picocli.CommandLine;
@@ -96,18 +96,17 @@ public final class Main {
         : "";
     var more = near + "; " + command.getCommandSpec().qualifiedName() + " --help says more.";
     var message = String.valueOf(wrong.getMessage()).replaceAll("\\s*\\R\\s*", " ");
-    command.getErr().println(Spoken.safe(message.replaceAll("\\.$", "") + more));
+    Printer.err(command).line(message.replaceAll("\\.$", "") + more);
     return ExitCode.USAGE;
   }
 
   /** The user's mistakes are one line each; ours keep their stack trace. */
   private static int report(Exception e, CommandLine command, ParseResult parsed) {
     if (e instanceof InputException wrong) {
-      wrong.problems().forEach(problem -> command.getErr().println(problem));
+      wrong.problems().forEach(problem -> Printer.err(command).line(problem));
       if (command.getCommand() instanceof JsonAnswer asked && asked.wantsJson()) {
-        command
-            .getOut()
-            .print(RankingJson.refusal(
+        Printer.out(command)
+            .document(RankingJson.refusal(
                 wrong.problems().stream().map(Object::toString).toList()));
       }
       return switch (wrong.kind()) {
@@ -117,19 +116,21 @@ public final class Main {
       };
     }
     if (e instanceof CannotCreateException) {
-      command.getErr().println(e.getMessage());
+      String.valueOf(e.getMessage()).lines().forEach(Printer.err(command)::line);
       return ExitCode.CANNOT_CREATE;
     }
     if (e instanceof IOException || e instanceof UncheckedIOException) {
-      command.getErr().println("Reading or writing failed: " + e.getMessage());
+      Printer.err(command).line("Reading or writing failed: " + e.getMessage());
       return ExitCode.IO;
     }
     if (e instanceof CommandLine.ParameterException usage) {
-      command.getErr().println(usage.getMessage());
+      Printer.err(command).line(usage.getMessage());
       return ExitCode.USAGE;
     }
-    command.getErr().println("This is a bug of ours; please report it with what follows.");
-    e.printStackTrace(command.getErr());
+    Printer.err(command).line("This is a bug of ours; please report it with what follows.");
+    var trace = new StringWriter();
+    e.printStackTrace(new PrintWriter(trace));
+    trace.toString().lines().forEach(line -> Printer.err(command).line(line.replace("\t", "    ")));
     return ExitCode.BUG;
   }
 }

@@ -109,7 +109,7 @@ final class OfferCommand extends ToldCommand implements Callable<Integer> {
   }
 
   private String resultName() {
-    return Shown.name(resultFile().toString());
+    return resultFile().toString();
   }
 
   private ParameterException usage(String message) {
@@ -130,8 +130,8 @@ final class OfferCommand extends ToldCommand implements Callable<Integer> {
     changed(inputs)
         .forEach(
             name -> err()
-                .println(
-                    Spoken.safe(name)
+                .line(
+                    name
                         + " has changed since the result, or was not read: the offer is of it as it is now."));
     var problems = new Problems();
     var currency = inputs.catalog().currency();
@@ -141,12 +141,12 @@ final class OfferCommand extends ToldCommand implements Callable<Integer> {
     tellStrangers(stock.orElse(List.of()), inputs);
     if (stock.isPresent() && !StockList.hasPrices(stock.get()) && !isQuiet()) {
       err()
-          .println(Shown.name(String.valueOf(stockFile))
+          .line(String.valueOf(stockFile)
               + " has no prices in a column price: those of the catalogue are taken.");
     }
     if (stock.isEmpty() && !isQuiet()) {
       err()
-          .println(
+          .line(
               "Without --stock nothing is said of what is in stock, and prices are the catalogue's.");
     }
     var desk = new OfferDesk(shop.orElseThrow(), inputs.scenario(), inputs.supply(), stock);
@@ -202,7 +202,7 @@ final class OfferCommand extends ToldCommand implements Callable<Integer> {
     tellStrangers(stock.stream()
         .filter(entry -> inputs.catalog().part(entry.id()).isEmpty())
         .map(entry -> Problem.ofFile(
-            Shown.name(String.valueOf(stockFile)),
+            String.valueOf(stockFile),
             "%s is in no catalogue: it counts for nothing.".formatted(entry.id())))
         .toList());
   }
@@ -258,7 +258,7 @@ final class OfferCommand extends ToldCommand implements Callable<Integer> {
   private int answer(Inputs inputs, Offer offer) {
     var report = new OfferReport(inputs.scenario(), offer);
     if (!isQuiet()) {
-      report.overBudget().forEach(err()::println);
+      report.overBudget().forEach(err()::line);
     }
     var page = OfferPage.of(inputs.scenario(), offer, report, Version.tool());
     var json = report.json(Version.tool());
@@ -281,14 +281,14 @@ final class OfferCommand extends ToldCommand implements Callable<Integer> {
   private void tellOfNoPdf(OutputFolder folder, Optional<Path> browser) {
     if (withPdf) {
       err()
-          .println(browser
+          .line(browser
                   .map(found -> PDF + " could not be printed by " + found.getFileName() + ".")
                   .orElse(PDF + " needs an installed Chromium or Chrome, but none is on the PATH.")
               + " offer.html is written: print it from any browser.");
     }
     var older = folder.file(PDF);
     if (Files.exists(older) && (withPdf || !isQuiet())) {
-      err().println(Shown.name(older.toString()) + " is of an earlier offer.");
+      err().line(older.toString() + " is of an earlier offer.");
     }
   }
 }

@@ -1,18 +1,16 @@
 package pappus.cli;
 
 import java.io.Console;
-import java.io.PrintWriter;
 
 /** One line on a terminal that says what is being done; nothing in a pipe. */
 final class Progress {
-  private static final String CLEAR_LINE = "\r\u001b[K";
   private static final long LEAST_NANOS = 250_000_000;
 
-  private final PrintWriter err;
+  private final Printer err;
   private final boolean shown;
   private long lastNanos = System.nanoTime() - LEAST_NANOS;
 
-  Progress(PrintWriter err, boolean quiet) {
+  Progress(Printer err, boolean quiet) {
     this.err = err;
     this.shown = !quiet && isTerminal();
   }
@@ -37,15 +35,13 @@ final class Progress {
   void show(String text) {
     if (shown && System.nanoTime() - lastNanos >= LEAST_NANOS) {
       lastNanos = System.nanoTime();
-      err.print(CLEAR_LINE + text);
-      err.flush();
+      err.inPlace(text);
     }
   }
 
   void clear() {
     if (shown) {
-      err.print(CLEAR_LINE);
-      err.flush();
+      err.inPlace("");
     }
   }
 }

@@ -17,7 +17,6 @@ import pappus.answers.sheet.SheetPage;
 import pappus.answers.sheet.SheetReport;
 import pappus.assessment.Assessment;
 import pappus.catalog.BuildText;
-import pappus.document.Spoken;
 import pappus.files.CsvTable;
 import pappus.files.InputException;
 import pappus.files.Problem;
@@ -66,7 +65,7 @@ final class SheetCommand extends ToldCommand implements Callable<Integer> {
     var assessment = assessment(inputs, row);
     unlike(assessment, row).ifPresent(remarks::add);
     if (!isQuiet()) {
-      remarks.forEach(remark -> err().println(Spoken.safe(remark)));
+      remarks.forEach(remark -> err().line(remark));
     }
     var sheet = BenchSheet.of(assessment, inputs.assessor(), rank, remarks);
     var report = new SheetReport(inputs.scenario(), sheet);
@@ -107,8 +106,8 @@ final class SheetCommand extends ToldCommand implements Callable<Integer> {
       files.remove(MASSES);
       if (!isQuiet()) {
         err()
-            .println("%s was filled in and is left as it is; --force writes it anew."
-                .formatted(Shown.name(folder.file(MASSES).toString())));
+            .line("%s was filled in and is left as it is; --force writes it anew."
+                .formatted(folder.file(MASSES).toString()));
       }
     }
     folder.write(files);
@@ -119,8 +118,7 @@ final class SheetCommand extends ToldCommand implements Callable<Integer> {
     var rank = hash < 0 ? "" : told.substring(hash + 1);
     if (!rank.matches("[1-9][0-9]{0,2}")) {
       throw refused("must end in # and a rank, but is %s.%s"
-          .formatted(
-              Shown.text(told), hash < 0 ? " Maybe " + Shown.name(told) + "#1 was meant." : ""));
+          .formatted(Shown.text(told), hash < 0 ? " Maybe " + told + "#1 was meant." : ""));
     }
     return Integer.parseInt(rank);
   }

@@ -9,7 +9,6 @@ import pappus.Inputs;
 import pappus.answers.result.ToldResult;
 import pappus.files.InputException;
 import pappus.files.Problem;
-import pappus.files.Shown;
 import pappus.files.Source;
 
 /** What commands on a result of recommend share: its scenario and its catalogues, read again. */
@@ -31,8 +30,7 @@ abstract class ToldCommand extends CatalogCommand {
       } catch (IllegalArgumentException wrong) {
         throw new InputException(
             InputException.Kind.BAD_DATA,
-            List.of(Problem.ofFile(
-                Shown.name(resultFile().toString()), String.valueOf(wrong.getMessage()))));
+            List.of(Problem.ofFile(resultFile().toString(), String.valueOf(wrong.getMessage()))));
       }
     }
     return told;

@@ -120,9 +120,9 @@ final class VerifyCommand extends ToldCommand implements Callable<Integer> {
       int rows,
       PlainSearch.@Nullable Found found) {
     var lines = new ArrayList<String>();
-    changed.forEach(name -> lines.add(
-        Spoken.safe(name) + " has changed since, or was not read: this is about it as it is now."));
-    against.forEach(line -> lines.add(Spoken.safe(line)));
+    changed.forEach(name ->
+        lines.add(name + " has changed since, or was not read: this is about it as it is now."));
+    lines.addAll(against);
     lines.add(summary(confirmed, against, rows, found));
     if (wantsJson()) {
       var document = new LinkedHashMap<String, Object>();
@@ -137,11 +137,10 @@ final class VerifyCommand extends ToldCommand implements Callable<Integer> {
         document.put("assessed", found.assessed());
       }
       document.put("text", lines.get(lines.size() - 1));
-      out().print(JsonText.of(document));
+      out().document(JsonText.of(document));
     } else {
-      lines.forEach(out()::println);
+      lines.forEach(out()::line);
     }
-    out().flush();
   }
 
   private String summary(

@@ -19,7 +19,10 @@ import pappus.part.Strap;
 import pappus.part.Transmitter;
 import pappus.quantity.Require;
 
-/** What small hardware goes with a part, two at a time but for screws through arms; a build takes the lightest of what serves by itself. */
+/**
+ * What small hardware goes with a part, two at a time but for screws through arms; a build takes the lightest of what
+ * serves by itself.
+ */
 public final class HardwareMatch {
   private HardwareMatch() {}
 

@@ -1,5 +1,8 @@
 package pappus.document;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -230,8 +233,8 @@ public record Chart(
   public static double rounded(double value) {
     return value == 0
         ? 0
-        : new java.math.BigDecimal(value)
-            .round(new java.math.MathContext(6, java.math.RoundingMode.HALF_EVEN))
+        : new BigDecimal(value)
+            .round(new MathContext(6, RoundingMode.HALF_EVEN))
             .doubleValue();
   }
 }

@@ -2,8 +2,9 @@ package pappus.document;
 
 import java.util.ArrayList;
 import java.util.List;
+import pappus.files.Shown;
 
-/** Lines of a text for a terminal. */
+/** Lines of a text for a terminal, in which no name moves the cursor or hides what is read. */
 public final class Lines {
   private final List<String> lines = new ArrayList<>();
   private final int width;
@@ -36,6 +37,12 @@ public final class Lines {
   /** A row of a table, as it is but for its end: what is too long goes on below, after so many spaces. */
   public Lines row(String text, int indent) {
     lines.addAll(Wrapped.lines(text, indent, width));
+    return this;
+  }
+
+  /** A row of a table that is not broken, however long. */
+  public Lines whole(String text) {
+    lines.add(Shown.safe(text));
     return this;
   }
 

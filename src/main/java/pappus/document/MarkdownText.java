@@ -1,7 +1,9 @@
 package pappus.document;
 
 import java.util.List;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import pappus.files.Shown;
 import pappus.quantity.Require;
 
 /** Writes tables in Markdown in which no text is more than text: no markup, no link, no HTML. */
@@ -11,6 +13,8 @@ public final class MarkdownText {
 
   /** What it gives a meaning to at the beginning of one. */
   private static final String MARKUP_AT_START = "#+-";
+
+  private static final Pattern BREAKING = Pattern.compile("[\\p{Cc}\\p{Zl}\\p{Zp}]");
 
   private MarkdownText() {}
 
@@ -44,14 +48,13 @@ public final class MarkdownText {
 
   /**
    * A text that stands for itself: what has a meaning gets a backslash, what HTML or links are made of its number,
-   * control characters a blank.
+   * control characters a blank;
+   * what would turn or hide the text is told by its number.
    */
   public static String escaped(String text) {
     var escaped = new StringBuilder();
-    text.codePoints().forEach(point -> {
-      if (Character.isISOControl(point) || point == 0x2028 || point == 0x2029) {
-        escaped.append(' ');
-      } else if ("<>&\"':@".indexOf(point) >= 0 || isDotOfAddress(escaped, point)) {
+    Shown.safe(BREAKING.matcher(text).replaceAll(" ")).codePoints().forEach(point -> {
+      if ("<>&\"':@".indexOf(point) >= 0 || isDotOfAddress(escaped, point)) {
         escaped.append("&#").append(point).append(';');
       } else {
         if (MARKUP.indexOf(point) >= 0

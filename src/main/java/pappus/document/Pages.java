@@ -20,7 +20,7 @@ public final class Pages {
    */
   public static String of(String template, Map<String, Object> content) {
     var output = new StringOutput();
-    ENGINE.render(template + ".jte", content, output);
+    ENGINE.render(template + ".jte", content, new PageOutput(output));
     return output.toString();
   }
 }

@@ -32,22 +32,4 @@ public final class Spoken {
   public static String price(Money money) {
     return money.currency() + " " + money.amount().stripTrailingZeros().toPlainString();
   }
-
-  /** Text of a file, with control characters made visible so that none reaches the terminal. */
-  public static String safe(String text) {
-    var safe = new StringBuilder(text.length());
-    text.codePoints().forEach(point -> {
-      var type = Character.getType(point);
-      if (type == Character.CONTROL
-          || type == Character.FORMAT
-          || type == Character.LINE_SEPARATOR
-          || type == Character.PARAGRAPH_SEPARATOR
-          || type == Character.SURROGATE) {
-        safe.append(String.format(Locale.ROOT, point > 0xFFFF ? "\\u{%x}" : "\\u%04x", point));
-      } else {
-        safe.appendCodePoint(point);
-      }
-    });
-    return safe.toString();
-  }
 }

@@ -2,6 +2,7 @@ package pappus.document;
 
 import java.util.ArrayList;
 import java.util.List;
+import pappus.files.Shown;
 
 /**
  * A table for a terminal, a spreadsheet or a page.
@@ -42,11 +43,11 @@ public record Table(List<Column> columns, List<List<Object>> rows) {
     private String shown(Object cell) {
       return cell instanceof Number number
           ? Spoken.number(number.doubleValue(), Math.max(0, decimals))
-          : Spoken.safe(cell.toString());
+          : Shown.safe(cell.toString());
     }
   }
 
-  /** The same without its last column. */
+  /** This table without its last column. */
   public Table withoutLast() {
     return new Table(
         columns.subList(0, columns.size() - 1),
@@ -65,7 +66,7 @@ public record Table(List<Column> columns, List<List<Object>> rows) {
       shown.add(List.copyOf(shown(row)));
     }
     return MarkdownText.of(
-        columns.stream().map(Column::title).map(Spoken::safe).toList(),
+        columns.stream().map(Column::title).map(Shown::safe).toList(),
         columns.stream().map(Column::isNumber).toList(),
         shown);
   }
@@ -84,7 +85,7 @@ public record Table(List<Column> columns, List<List<Object>> rows) {
    * others leave it no room.
    */
   public List<String> lines(int width) {
-    var titles = columns.stream().map(Column::title).map(Spoken::safe).toList();
+    var titles = columns.stream().map(Column::title).map(Shown::safe).toList();
     var all = rows.stream().map(this::shown).toList();
     var widths = new ArrayList<Integer>();
     for (var i = 0; i < columns.size() - 1; i++) {

@@ -46,12 +46,12 @@ public record Band(double estimate, List<Contribution> contributions) {
     return halfWidth(one -> 1);
   }
 
-  /** The same after a measurement. */
+  /** Half of the band over the estimate after a measurement, share. */
   public double halfWidthAfter(Measurement measurement) {
     return halfWidth(measurement::shareLeft);
   }
 
-  /** The same if one number were known for sure. */
+  /** Half of the band over the estimate if one number were known for sure, share. */
   public double halfWidthWithout(Doubt known) {
     return halfWidth(one -> one.doubt() == known ? 0 : 1);
   }

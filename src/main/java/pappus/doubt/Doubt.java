@@ -32,18 +32,20 @@ public enum Doubt {
    * @param by ln of the factor on it (of the thrust lost: of the inverse of what is kept); for the mass, grams
    */
   Factors moved(Factors factors, double by) {
-    var factor = this == MASS ? 1 : StrictMath.exp(by);
-    return new Factors(
-        factors.thrust() * (this == THRUST ? factor : 1),
-        factors.merit() * (this == MERIT ? factor : 1),
-        factors.resistance() * (this == RESISTANCE ? factor : 1),
-        factors.noLoad() * (this == NO_LOAD ? factor : 1),
-        factors.cellResistance() * (this == CELL_RESISTANCE ? factor : 1),
-        factors.capacity() * (this == CAPACITY ? factor : 1),
-        factors.loss() * (this == LOSS ? factor : 1),
-        factors.thrustKept() / (this == THRUST_LOST ? factor : 1),
-        factors.drag() * (this == DRAG ? factor : 1),
-        factors.addedGrams() + (this == MASS ? by : 0),
-        factors.addedWatts());
+    var factor = StrictMath.exp(by);
+    return factors.with(values -> {
+      switch (this) {
+        case THRUST -> values.thrust *= factor;
+        case MERIT -> values.merit *= factor;
+        case RESISTANCE -> values.resistance *= factor;
+        case NO_LOAD -> values.noLoad *= factor;
+        case CELL_RESISTANCE -> values.cellResistance *= factor;
+        case CAPACITY -> values.capacity *= factor;
+        case LOSS -> values.loss *= factor;
+        case THRUST_LOST -> values.thrustKept /= factor;
+        case DRAG -> values.drag *= factor;
+        case MASS -> values.addedGrams += by;
+      }
+    });
   }
 }

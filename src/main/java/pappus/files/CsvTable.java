@@ -174,7 +174,7 @@ public final class CsvTable {
   /** A cell that must hold text of at most 60 characters; empty text after a problem. */
   public String text(Row row, String column, Problems problems) {
     var cell = cell(row, column);
-    if (cell.isEmpty() || cell.length() > 60 || !Shown.name(cell).equals(cell)) {
+    if (cell.isEmpty() || cell.length() > 60 || !Shown.safe(cell).equals(cell)) {
       problems.add(new Problem(
           file,
           row.line(),

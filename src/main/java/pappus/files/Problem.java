@@ -36,6 +36,6 @@ public record Problem(String file, int line, int column, String text)
   /** The line a person reads. */
   @Override
   public String toString() {
-    return line == 0 ? Shown.name(file) + ": " + text : Shown.name(file) + ":" + line + ": " + text;
+    return Shown.safe(file + (line == 0 ? "" : ":" + line) + ": " + text);
   }
 }

@@ -2,7 +2,10 @@ package pappus.files;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.function.UnaryOperator;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /**
  * Untrusted text as messages show it: on one line, without control characters, not too long.
@@ -14,7 +17,10 @@ public final class Shown {
   private static final int LONGEST_SENTENCE = 400;
   private static final int KEPT_END = 100;
 
-  private static final Pattern STEERING =
+  /** What moves the cursor, reorders or hides what is read, or has no sign of its own. */
+  private static final Pattern STEERING = Pattern.compile("[\\p{C}\\p{Zl}\\p{Zp}]");
+
+  private static final Pattern STEERING_IN_FILE =
       Pattern.compile("[\\p{Cc}\\p{Cf}\\p{Zl}\\p{Zp}&&[^\\t\\n]]");
 
   private Shown() {}
@@ -24,17 +30,20 @@ public final class Shown {
     var cut = text.codePointCount(0, text.length()) > LONGEST_TEXT
         ? text.substring(0, text.offsetByCodePoints(0, LONGEST_TEXT)) + "…"
         : text;
-    return '"' + escaped(cut.replace("\\", "\\\\").replace("\"", "\\\"")) + '"';
+    return '"' + safe(cut.replace("\\", "\\\\").replace("\"", "\\\"")) + '"';
   }
 
-  /** The name of a file or a number as typed: all of it, whatever it holds. */
-  public static String name(String name) {
-    return escaped(name);
+  /**
+   * One line that may hold names from anywhere: each character that would steer a terminal, a line end too, is told by
+   * its number. What is safe already stays as it is.
+   */
+  public static String safe(String line) {
+    return numbered(STEERING, line, Shown::number);
   }
 
   /** A sentence that may quote a value; of a long one the middle is left out. */
   public static String sentence(String sentence) {
-    var shown = escaped(sentence);
+    var shown = safe(sentence);
     if (shown.length() <= LONGEST_SENTENCE) {
       return shown;
     }
@@ -58,39 +67,23 @@ public final class Shown {
    * are told by their numbers, as JSON writes them; tabs and line feeds stay.
    */
   public static String seen(String text) {
-    return STEERING.matcher(text).replaceAll(found -> {
-      var numbers = new StringBuilder();
-      found
-          .group()
-          .chars()
-          .forEach(sign -> numbers.append(String.format(Locale.ROOT, "\\\\u%04x", sign)));
-      return numbers.toString();
-    });
+    return numbered(
+        STEERING_IN_FILE,
+        text,
+        found -> found.chars().mapToObj(Shown::number).collect(Collectors.joining()));
   }
 
-  private static String escaped(String text) {
-    var shown = new StringBuilder(text.length());
-    text.codePoints().forEach(c -> {
-      if (isPlain(c)) {
-        shown.appendCodePoint(c);
-      } else {
-        shown.append(String.format(Locale.ROOT, c > 0xFFFF ? "\\u{%X}" : "\\u%04X", c));
-      }
-    });
-    return shown.toString();
+  private static String numbered(Pattern which, String text, UnaryOperator<String> number) {
+    return which
+        .matcher(text)
+        .replaceAll(found -> Matcher.quoteReplacement(number.apply(found.group())));
   }
 
-  /** Control characters could move the cursor, format characters reorder or hide what is read. */
-  private static boolean isPlain(int c) {
-    return switch (Character.getType(c)) {
-      case Character.CONTROL,
-          Character.FORMAT,
-          Character.LINE_SEPARATOR,
-          Character.PARAGRAPH_SEPARATOR,
-          Character.SURROGATE,
-          Character.PRIVATE_USE,
-          Character.UNASSIGNED -> false;
-      default -> true;
-    };
+  private static String number(String found) {
+    return number(found.codePointAt(0));
+  }
+
+  private static String number(int point) {
+    return String.format(Locale.ROOT, point > 0xFFFF ? "\\u{%x}" : "\\u%04x", point);
   }
 }

@@ -3,6 +3,7 @@ package pappus.fitting;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import pappus.part.Battery;
 import pappus.part.Build;
 import pappus.part.Part;
@@ -18,9 +19,9 @@ public final class Fitting {
   private final Build build;
   private final Scenario scenario;
   private final Fitter fitter;
-  private StackPlanner.@org.jspecify.annotations.Nullable Outcome stack;
-  private PowerPlanner.@org.jspecify.annotations.Nullable Outcome power;
-  private @org.jspecify.annotations.Nullable Hardware hardware;
+  private StackPlanner.@Nullable Outcome stack;
+  private PowerPlanner.@Nullable Outcome power;
+  private @Nullable Hardware hardware;
 
   Fitting(Build build, Scenario scenario, Fitter fitter) {
     this.build = build;

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import pappus.assessment.Assessment;
 import pappus.assessment.Assessor;
 import pappus.assessment.Supply;
@@ -128,7 +129,9 @@ public final class OfferDesk {
         shop, date, offered.stream().map(build -> labelled(build, offered)).toList(), isCounted);
   }
 
-  /** With what it is best at, and with what takes the place of what is short, which only builds that are offered need. */
+  /**
+   * With what it is best at, and with what takes the place of what is short, which only builds that are offered need.
+   */
   private OfferedBuild labelled(OfferedBuild build, List<OfferedBuild> offered) {
     var labels = new ArrayList<String>();
     if (offered.size() > 1) {
@@ -190,11 +193,7 @@ public final class OfferDesk {
   }
 
   private OfferLine line(
-      @org.jspecify.annotations.Nullable String label,
-      Part part,
-      int pieces,
-      boolean owned,
-      Build build) {
+      @Nullable String label, Part part, int pieces, boolean owned, Build build) {
     var what = String.valueOf(label);
     if (owned) {
       return new OfferLine(what, part, pieces, 0, 0, 0, OfferLine.Standing.CUSTOMERS, 0);

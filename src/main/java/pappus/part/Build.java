@@ -34,14 +34,14 @@ public final class Build {
     return new Build(byRole);
   }
 
-  /** The same build with another part in a role. */
+  /** This build with another part in a role. */
   public Build with(Role role, Part part) {
     var changed = byRole.clone();
     changed.put(role, part);
     return new Build(changed);
   }
 
-  /** The same build with a role left empty. */
+  /** This build with a role left empty. */
   public Build without(Role role) {
     var changed = byRole.clone();
     changed.remove(role);
@@ -72,7 +72,7 @@ public final class Build {
   }
 
   /**
-   * The same, leaving out what another part brings along: no receiver beside one on the board, no lead where the plugs
+   * This build without what another part brings along: no receiver beside one on the board, no lead where the plugs
    * match.
    */
   public Build tidy() {

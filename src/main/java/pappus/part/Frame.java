@@ -68,6 +68,8 @@ public record Frame(
 
     @JsonPropertyDescription("Where the numbers come from.") String source)
     implements Part {
+  /** Motors and propellers of every frame: a quad has four. */
+  public static final int ROTORS = 4;
 
   public Frame {
     Part.check(id, maker, name, price, sold, mass, source);
@@ -127,7 +129,7 @@ public record Frame(
 
   /** Motors and propellers it carries. */
   public int rotors() {
-    return 4;
+    return ROTORS;
   }
 
   /** Distance between opposite motor axes, mm. */

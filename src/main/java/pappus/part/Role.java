@@ -3,6 +3,7 @@ package pappus.part;
 import com.fasterxml.jackson.annotation.JsonProperty;
 import java.util.Collections;
 import java.util.EnumSet;
+import java.util.Locale;
 import java.util.Set;
 
 /** What a part does in a build. A role is filled once, whichever part fills it. */
@@ -62,6 +63,6 @@ public enum Role {
 
   /** The word in files and on the command line. */
   public String key() {
-    return name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
+    return name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 }

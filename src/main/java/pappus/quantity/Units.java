@@ -5,7 +5,7 @@ public final class Units {
   /** Metres in an inch, exact (international yard and pound agreement, 1959). */
   public static final double METRES_PER_INCH = 0.0254;
 
-  /** Standard acceleration of free fall, m/s², exact (3rd CGPM, 1901). */
+  /** Standard acceleration of free fall, m/s², exact (3rd CGPM, 1901; ISO 2533). */
   public static final double GRAVITY_M_PER_S2 = 9.80665;
 
   private Units() {}

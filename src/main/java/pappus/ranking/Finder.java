@@ -113,7 +113,7 @@ public final class Finder {
   }
 
   /**
-   * The same as far as so many looks go.
+   * The best build of a question that so many looks find, if any is feasible.
    *
    * @param looks choices to look into at most
    */
@@ -130,7 +130,7 @@ public final class Finder {
     return one(question, (search, pool) -> search.any(Math.min(effort, looks), pool));
   }
 
-  /** The same as far as any proof goes. */
+  /** Whether any build is feasible, looked for as long as for any proof. */
   public Best any(Question question) {
     return any(question, effort);
   }
@@ -158,7 +158,7 @@ public final class Finder {
   }
 
   /**
-   * The same as far as so many looks go.
+   * The front as far as so many looks go.
    *
    * @param looks choices to look into at most
    */

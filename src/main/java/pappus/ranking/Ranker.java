@@ -1,6 +1,7 @@
 package pappus.ranking;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -74,7 +75,7 @@ public final class Ranker {
 
   private void swapAll(Build build, Role role) {
     for (var option : question.options(role)) {
-      var chosen = new java.util.EnumMap<Role, Part>(Role.class);
+      var chosen = new EnumMap<Role, Part>(Role.class);
       chosen.putAll(build.parts());
       chosen.put(role, option);
       var swapped = Question.tidy(chosen);

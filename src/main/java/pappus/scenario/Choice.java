@@ -43,7 +43,7 @@ public record Choice(
     }
   }
 
-  /** The same with one more part fixed. */
+  /** This choice with one more part fixed. */
   public Choice fixing(String id) {
     var all = new ArrayList<>(fixedIds());
     if (!all.contains(id)) {

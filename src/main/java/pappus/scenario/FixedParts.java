@@ -40,7 +40,10 @@ public final class FixedParts {
         catalog);
   }
 
-  /** Some parts in the roles that they are allowed for. What is for several roles leaves those to others that have but one. */
+  /**
+   * Some parts in the roles that they are allowed for. What is for several roles leaves those to others that have but
+   * one.
+   */
   public static FixedParts of(Collection<Part> fixed, Choice choice, Catalog catalog) {
     var roles = new LinkedHashMap<Part, Set<Role>>();
     var taken = EnumSet.noneOf(Role.class);

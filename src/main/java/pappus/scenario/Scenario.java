@@ -143,7 +143,7 @@ public record Scenario(
     return draftFrame == null ? partsOrAny() : partsOrAny().fixing(draftFrame.id());
   }
 
-  /** The same as it is written, without the draft frame. */
+  /** Which parts may be used as it is written, without the draft frame. */
   public Choice partsOrAny() {
     return parts == null ? Choice.ANY : parts;
   }

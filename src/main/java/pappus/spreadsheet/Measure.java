@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.text.Normalizer;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -75,14 +76,14 @@ record Measure(List<String> words, String quantity, String symbol, Map<String, R
   /** The measure in the words of a field's name, if there is one. */
   static Optional<Measure> in(List<String> words) {
     return ALL.stream()
-        .filter(measure -> java.util.Collections.indexOfSubList(words, measure.words) >= 0)
+        .filter(measure -> Collections.indexOfSubList(words, measure.words) >= 0)
         .findFirst();
   }
 
   /** The words of a field's name without those of the unit. */
   List<String> without(List<String> all) {
     var rest = new ArrayList<>(all);
-    var at = java.util.Collections.indexOfSubList(rest, words);
+    var at = Collections.indexOfSubList(rest, words);
     rest.subList(at, at + words.size()).clear();
     return rest;
   }

@@ -19,8 +19,8 @@ public record FlightFit(
     OptionalDouble computedLandingVolts,
     int cells) {
   /**
-   * How far a reading in flight and an estimate may lie apart, V a cell: the display's last digit, and what 3 % of charge
-   * are near the end of a pack (engineering estimate).
+   * How far a reading in flight and an estimate may lie apart, V a cell: the display's last digit, and what 3 % of
+   * charge are near the end of a pack (engineering estimate).
    */
   public static final double LANDING_DOUBT = 0.1;
 

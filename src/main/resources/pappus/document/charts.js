@@ -1,6 +1,15 @@
 // Draws every chart of a page from its data; the table beside each says the same in words.
 "use strict";
-const pageData = JSON.parse(document.getElementById("data").textContent);
+// Texts may hold names from anywhere: what would hide or turn them is told by its number, and letters from right to
+// left stand by themselves (U+2068 to U+2069), so that the numbers beside them keep their places.
+const safe = text => text
+  .replace(/[\p{C}\p{Zl}\p{Zp}]/gu, sign => {
+    const number = sign.codePointAt(0).toString(16);
+    return number.length > 4 ? "\\u{" + number + "}" : "\\u" + number.padStart(4, "0");
+  })
+  .replace(/[\u0590-\u08ff\ufb1d-\ufdff\ufe70-\ufefc\u{10800}-\u{10fff}\u{1e800}-\u{1efff}](?:[\u0590-\u08ff\ufb1d-\ufdff\ufe70-\ufefc\u{10800}-\u{10fff}\u{1e800}-\u{1efff}0-9 '"./&+-]*[\u0590-\u08ff\ufb1d-\ufdff\ufe70-\ufefc\u{10800}-\u{10fff}\u{1e800}-\u{1efff}])?/gu, name => "\u2068" + name + "\u2069");
+const pageData = JSON.parse(document.getElementById("data").textContent,
+  (key, value) => typeof value === "string" ? safe(value) : value);
 const charts = (() => {
   const TONES = 6;
   const rings = new Map();

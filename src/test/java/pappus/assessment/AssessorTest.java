@@ -14,6 +14,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
+import org.assertj.core.data.Percentage;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -32,6 +33,7 @@ import pappus.part.CellRange;
 import pappus.part.Part;
 import pappus.part.Parts;
 import pappus.part.Role;
+import pappus.scenario.MassCap;
 import pappus.scenario.Scenario;
 import pappus.scenario.Scenarios;
 import pappus.scenario.UnknownFacts;
@@ -67,7 +69,7 @@ final class AssessorTest {
     var scenario = with(
         with(Scenarios.plain(), "leastThrustToWeight", 1.5),
         "massCap",
-        new pappus.scenario.MassCap(900, false, "an example", null));
+        new MassCap(900, false, "an example", null));
     var assessor = new Assessor(scenario, Stock.of(List.copyOf(catalog.parts())), List.of());
     var random = new Random(19);
     var feasible = 0;
@@ -224,8 +226,7 @@ final class AssessorTest {
     var flight = Desk.assess(build()).flight().orElseThrow();
 
     assertThat(flight.split().totalW())
-        .isCloseTo(
-            flight.volts() * flight.amps(), org.assertj.core.data.Percentage.withPercentage(0.01));
+        .isCloseTo(flight.volts() * flight.amps(), Percentage.withPercentage(0.01));
   }
 
   /** 20 g and 90 EUR more; 2 W behind a regulator of 0.85, or none with a cell of its own. */

@@ -125,7 +125,7 @@ class CatalogReaderTest {
     assertThat(problems(""))
         .containsExactly(
             "straps.json:3: straps[1].id must be small letters, digits, hyphens and dots, but is X.",
-            "straps.json:4: straps[2].id must be text without control or hidden characters, but is the text \"x\\u200B\".");
+            "straps.json:4: straps[2].id must be text without control or hidden characters, but is the text \"x\\u200b\".");
   }
 
   /** The frame weighs 40 g as listed. */
@@ -396,7 +396,7 @@ class CatalogReaderTest {
           {"straps" []}                | 1: The file must be JSON, but has "[" here. Maybe a colon is missing before it.
           {"straps": [.5]}             | 1: The file must be JSON, but has "." here. Maybe a zero is missing before it.
           {"straps": [+5]}             | 1: The file must be JSON, but has "+" here. Maybe leave the plus sign out.
-          {"straps": ["a¶"]}           | 1: The file must be JSON, but has "\\u000A" here. Maybe a closing quote is missing before it.
+          {"straps": ["a¶"]}           | 1: The file must be JSON, but has "\\u000a" here. Maybe a closing quote is missing before it.
           {"straps": ["\\x"]}          | 1: The file must be JSON, but has "x" here.
           """)
   void tellsWhatIsWrongWithAFile(String text, String line) throws IOException {
@@ -442,14 +442,14 @@ class CatalogReaderTest {
         "straps.json",
         file(
             "straps",
-            strap("\\u001B[31mred"),
+            strap("\\u001b[31mred"),
             strap("s").replace("\"id\"", "\"" + "x".repeat(70) + "\": 1, \"id\""),
             strap("y".repeat(1000) + "!"),
             strap("z").replace("\"unit\": \"each\"", "\"unit\": \"" + "e".repeat(1000) + "\"")));
 
     assertThat(problems(""))
         .containsExactly(
-            "straps.json:2: straps[0].id must be text without control or hidden characters, but is the text \"\\u001B[31mred\".",
+            "straps.json:2: straps[0].id must be text without control or hidden characters, but is the text \"\\u001b[31mred\".",
             "straps.json:3: straps[1]." + "x".repeat(70) + " is not a field.",
             "straps.json:4: straps[2].id must be small letters, digits, hyphens and dots, but is "
                 + "y".repeat(231) + "…" + "y".repeat(98) + "!.",

@@ -3,6 +3,7 @@ package pappus.catalog;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -13,6 +14,7 @@ import pappus.files.Problem;
 import pappus.files.Problems;
 import pappus.part.Kind;
 import pappus.part.Motor;
+import pappus.quantity.Money;
 import pappus.shop.SmallShop;
 
 class ShelfTest {
@@ -63,7 +65,7 @@ class ShelfTest {
 
   @Test
   void repricesEveryKind() {
-    var price = new pappus.quantity.Money(new java.math.BigDecimal("1.23"), "EUR");
+    var price = new Money(new BigDecimal("1.23"), "EUR");
     assertThat(Stream.of(Kind.values()).map(kind -> SmallShop.all().ofKind(kind).get(0)))
         .allSatisfy(part -> {
           assertThat(Repriced.of(part, price).price()).isEqualTo(price);

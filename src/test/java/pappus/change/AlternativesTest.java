@@ -15,6 +15,7 @@ import pappus.catalog.Shelf;
 import pappus.catalog.ShelfEntry;
 import pappus.change.Alternative.Grade;
 import pappus.part.Part;
+import pappus.part.Parts;
 import pappus.part.Role;
 import pappus.scenario.Scenario;
 import pappus.search.Incumbents;
@@ -74,8 +75,7 @@ class AlternativesTest {
 
   @Test
   void aPartThatBreaksALimitFits() {
-    var strong =
-        question(pappus.part.Parts.with(SmallShop.scenario(""), "leastThrustToWeight", 2.2));
+    var strong = question(Parts.with(SmallShop.scenario(""), "leastThrustToWeight", 2.2));
     var base = Quads.assess(Quads.WHOLE.build().toString(), strong);
 
     assertThat(told(Alternatives.of(base, Role.BATTERY, WORKSHOP, strong)))
@@ -86,8 +86,8 @@ class AlternativesTest {
   @Test
   void whatTheQuadItselfBreaksIsNoFaultOfAPart() {
     var scenario = SmallShop.scenario("");
-    var cap = pappus.part.Parts.with(scenario.massCap(), "grams", 150.0);
-    var light = question(pappus.part.Parts.with(scenario, "massCap", cap));
+    var cap = Parts.with(scenario.massCap(), "grams", 150.0);
+    var light = question(Parts.with(scenario, "massCap", cap));
     var base = Quads.assess(Quads.WHOLE.build().toString(), light);
     var told = told(Alternatives.of(base, Role.BATTERY, WORKSHOP, light));
 

@@ -7,6 +7,7 @@ import pappus.assessment.Assessment;
 import pappus.assessment.Supply;
 import pappus.catalog.Catalog;
 import pappus.catalog.Shelf;
+import pappus.part.Parts;
 import pappus.ranking.Finder;
 import pappus.scenario.MassCap;
 import pappus.scenario.Scenario;
@@ -30,8 +31,7 @@ public final class Asking {
   /** Any scenario with a strict cap and so much thrust over weight. */
   static Scenario limited(Scenario scenario, double grams, double thrust) {
     var cap = new MassCap(grams, true, "a law", null);
-    return pappus.part.Parts.with(
-        pappus.part.Parts.with(scenario, "massCap", cap), "leastThrustToWeight", thrust);
+    return Parts.with(Parts.with(scenario, "massCap", cap), "leastThrustToWeight", thrust);
   }
 
   public static String budget(double amount) {

@@ -3,6 +3,7 @@ package pappus.change;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import pappus.assessment.Assessment;
 import pappus.assessment.Limit;
@@ -85,8 +86,6 @@ class BestSwapsTest {
 
   @Test
   void hasNothingToSayWhereThereIsNoOtherPart() {
-    assertThat(of())
-        .isEqualTo(
-            new BestSwaps(Role.BATTERY, 0, java.util.Optional.empty(), java.util.Optional.empty()));
+    assertThat(of()).isEqualTo(new BestSwaps(Role.BATTERY, 0, Optional.empty(), Optional.empty()));
   }
 }

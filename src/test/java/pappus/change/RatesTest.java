@@ -11,6 +11,9 @@ import org.junit.jupiter.params.provider.ValueSource;
 import pappus.assessment.Assessor;
 import pappus.assessment.flight.Factors;
 import pappus.catalog.BuildText;
+import pappus.part.Build;
+import pappus.part.Parts;
+import pappus.part.Role;
 import pappus.shop.SmallShop;
 
 /** Against scenarios that carry more or less, or feed more or less: nothing of how the rates are found. */
@@ -35,7 +38,7 @@ class RatesTest {
     return assessor.assess(build()).flight().orElseThrow().figure();
   }
 
-  private static pappus.part.Build build() {
+  private static Build build() {
     return BuildText.parse(String.join(",", SmallShop.ONE_BUILD), Quads.WORKSHOP);
   }
 
@@ -69,10 +72,9 @@ class RatesTest {
   @Test
   void whatCannotBeLessIsToldByTheStepUp() {
     var assessor = assessor("{\"style\": \"hover\"}", 5, 0, "");
-    var board = pappus.part.Parts.with(build().board().orElseThrow(), "watts", 0.1);
-    var blind = pappus.part.Parts.with(
-        pappus.part.Parts.with(board, "transmitter", null), "receiver", null);
-    var frugal = build().with(pappus.part.Role.BOARD, blind).without(pappus.part.Role.CAMERA);
+    var board = Parts.with(build().board().orElseThrow(), "watts", 0.1);
+    var blind = Parts.with(Parts.with(board, "transmitter", null), "receiver", null);
+    var frugal = build().with(Role.BOARD, blind).without(Role.CAMERA);
     var assessment = assessor.assess(frugal);
     assertThatThrownBy(() -> assessor.whatIf(assessment).applyAsDouble(Factors.added(0, -0.25)))
         .isInstanceOf(IllegalArgumentException.class);

@@ -114,7 +114,7 @@ class AlternativesCommandTest {
     assertThat(wrong.err())
         .startsWith(
             "--kind must be one of frame, motor, propeller, battery, board, transmitter, camera, receiver, video-antenna, radio-antenna, gps, buzzer, payload-camera, capacitor, lead, but is \"wing\"; pappus alternatives --help says more.");
-    assertThat(run(BUILD, "x\u001B[2Jy").err()).contains("\\u001B[2J").doesNotContain("\u001B");
+    assertThat(run(BUILD, "x\u001B[2Jy").err()).contains("\\u001b[2J").doesNotContain("\u001B");
     assertThat(CommandRun.of("alternatives", "marsh.json", BUILD).exitCode())
         .isEqualTo(ExitCode.USAGE);
   }

@@ -170,7 +170,7 @@ class AssessCommandTest {
 
     assertThat(run.exitCode()).isEqualTo(ExitCode.BAD_DATA);
     assertThat(run.out() + run.err()).doesNotContain("\u001B", "\u202E");
-    assertThat(run.err()).contains("\\u001B[2J\\u202E");
+    assertThat(run.err()).contains("\\u001b[2J\\u202e");
   }
 
   @Test

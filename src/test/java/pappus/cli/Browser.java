@@ -27,6 +27,7 @@ import org.openqa.selenium.chrome.ChromeDriverService;
 import org.openqa.selenium.chrome.ChromeOptions;
 import org.openqa.selenium.logging.LogType;
 import org.openqa.selenium.logging.LoggingPreferences;
+import org.openqa.selenium.print.PageSize;
 import org.openqa.selenium.print.PrintOptions;
 
 /** A real browser without a window, with one page open. */
@@ -210,7 +211,7 @@ final class Browser implements AutoCloseable {
   /** The page on paper: how many sheets of A4. */
   int sheets(String name) {
     var options = new PrintOptions();
-    options.setPageSize(new org.openqa.selenium.print.PageSize(29.7, 21));
+    options.setPageSize(new PageSize(29.7, 21));
     var pdf = Base64.getDecoder().decode(driver.print(options).getContent());
     write(name + ".pdf", pdf);
     var text = new String(pdf, StandardCharsets.ISO_8859_1);

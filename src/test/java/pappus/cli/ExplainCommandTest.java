@@ -144,7 +144,7 @@ class ExplainCommandTest {
         "--format must be one of text, json here, but is markdown.");
     assertUsage(
         run(BUILD, "--part", "x\u001B[2Jy"),
-        "--part must be the id of a part in the catalogue, but is \"x\\u001B[2Jy\".");
+        "--part must be the id of a part in the catalogue, but is \"x\\u001b[2Jy\".");
   }
 
   private static void assertUsage(CommandRun run, String line) {

@@ -181,7 +181,7 @@ class FitsCommandTest {
     assertThat(run.errors())
         .containsExactly(
             "PART: must be the id of a part in the catalogue, but is \"cottongras-4\". Maybe cottongrass-4 was meant.",
-            "PART: must be the id of a part in the catalogue, but is \"x\\u001B[2J\".");
+            "PART: must be the id of a part in the catalogue, but is \"x\\u001b[2J\".");
   }
 
   @Test

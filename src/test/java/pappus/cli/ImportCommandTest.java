@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -26,7 +27,7 @@ class ImportCommandTest {
   private CommandRun straps(String csv, String... options) throws IOException {
     var file =
         CommandRun.typed(Files.writeString(folder.resolve("straps.csv"), csv)).toString();
-    var args = new java.util.ArrayList<>(List.of(
+    var args = new ArrayList<>(List.of(
         "import",
         file,
         "--kind",

@@ -14,6 +14,7 @@ import org.junit.jupiter.api.io.TempDir;
 import pappus.document.Spoken;
 import pappus.shop.SmallShop;
 import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
 
 /** An offer of a result's builds, from the command line to its files. */
 class OfferCommandTest {
@@ -81,10 +82,7 @@ class OfferCommandTest {
   }
 
   private JsonNode candidate(int rank) throws IOException {
-    return tools.jackson.databind.json.JsonMapper.shared()
-        .readTree(file("result.json"))
-        .path("candidates")
-        .path(rank - 1);
+    return JsonMapper.shared().readTree(file("result.json")).path("candidates").path(rank - 1);
   }
 
   private String fixed(int rank, String role) throws IOException {
@@ -380,9 +378,7 @@ class OfferCommandTest {
 
     var picked = offer(List.of(""), "--format", "json", "--force").json().path("builds");
     assertThat(picked.size()).isBetween(1, 3);
-    var all = tools.jackson.databind.json.JsonMapper.shared()
-        .readTree(file("result.json"))
-        .path("candidates");
+    var all = JsonMapper.shared().readTree(file("result.json")).path("candidates");
     var longest = 0.0;
     for (var candidate : all) {
       longest = Math.max(longest, candidate.path("band").path("lowSeconds").asDouble());

@@ -207,7 +207,7 @@ class VaryCommandTest {
         "--over must be over altitude, budget, cells, mass-cap, payload, temperature, thrust-to-weight, transmitter-power or a frame.PROPERTY, but is over \"mas-cap\". Maybe mass-cap was meant");
     assertUsage(
         run("--over", "mass-cap=\u001B[2J\u202E"),
-        "--over must have plain numbers, but has \"\\u001B[2J\\u202E\"");
+        "--over must have plain numbers, but has \"\\u001b[2J\\u202e\"");
     assertUsage(
         run("--over", "mass-cap=1:401:1"),
         "--over must have at most 400 steps, but \"1:401:1\" has more");

@@ -64,4 +64,22 @@ class LinesTest {
   void fewerThanFortyColumnsCountAsForty() {
     assertThat(all(10).text()).isEqualTo(all(40).text());
   }
+
+  /** The escape of a character counts for as many columns as it has signs. */
+  @Test
+  void noNameMovesTheCursorNorBreaksALine() {
+    var name = "a\u001B[2J\nb\u202E";
+    var safe = "a\\u001b[2J\\u000ab\\u202e";
+
+    assertThat(new Lines(200)
+            .say(name)
+            .item(name)
+            .caution(name)
+            .row(name, 4)
+            .whole(name)
+            .text())
+        .isEqualTo("%s\n- %s\n! %s\n%s\n%s\n".formatted(safe, safe, safe, safe, safe));
+    assertThat(new Lines(40).say("\u0007".repeat(7)).text())
+        .isEqualTo("\\u0007".repeat(6) + "\\u00\n07\n");
+  }
 }

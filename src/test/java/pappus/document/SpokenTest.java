@@ -40,15 +40,4 @@ class SpokenTest {
       Locale.setDefault(usual);
     }
   }
-
-  @Test
-  void whatMovesTheCursorOrTurnsTheTextIsMadeVisible() {
-    assertThat(Spoken.safe("Rüschel 4×1.9 €")).isEqualTo("Rüschel 4×1.9 €");
-    assertThat(Spoken.safe("\u001B[31m")).isEqualTo("\\u001b[31m");
-    assertThat(Spoken.safe("\u0007\r\n\t")).isEqualTo("\\u0007\\u000d\\u000a\\u0009");
-    assertThat(Spoken.safe("a\u202Eb\u2066c\u200B")).isEqualTo("a\\u202eb\\u2066c\\u200b");
-    assertThat(Spoken.safe("\u2028\u2029\u009B")).isEqualTo("\\u2028\\u2029\\u009b");
-    assertThat(Spoken.safe("\uD800")).isEqualTo("\\ud800");
-    assertThat(Spoken.safe(Character.toString(0xE0041) + "1")).isEqualTo("\\u{e0041}1");
-  }
 }

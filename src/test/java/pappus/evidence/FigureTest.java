@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
 import static pappus.part.Parts.with;
 
+import java.util.List;
 import org.hipparchus.distribution.continuous.NormalDistribution;
 import org.junit.jupiter.api.Test;
 import pappus.evidence.prior.ClassPriors;
@@ -113,7 +114,7 @@ class FigureTest {
         Parts.propeller(),
         "test",
         new StaticTest(
-            java.util.List.of(
+            List.of(
                 new Row(8000, 0.10, 0.050),
                 new Row(12_000, 0.12, 0.056),
                 new Row(16_000, 0.13, 0.062)),

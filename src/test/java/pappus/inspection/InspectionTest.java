@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import pappus.catalog.CatalogFolder;
@@ -25,7 +26,7 @@ final class InspectionTest {
     var text = Files.readString(Path.of("catalog", name));
     assertThat(text).contains(from);
     var file = folder.resolve(name);
-    Files.writeString(file, text.replaceFirst(java.util.regex.Pattern.quote(from), to));
+    Files.writeString(file, text.replaceFirst(Pattern.quote(from), to));
     var read = CatalogReader.read(List.of(CatalogFolder.shipped(), CatalogFolder.of(folder)));
     return Inspection.of(read, file.toString()::equals);
   }

@@ -4,6 +4,7 @@ import java.lang.reflect.InvocationTargetException;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
@@ -410,7 +411,7 @@ public final class Parts {
       ScrewThread thread, double millimetres, Screw.Material material, double grams) {
     var id = "%s-%s-%s".formatted(thread.label(), millimetres, material);
     return new Screw(
-        id.toLowerCase(java.util.Locale.ROOT),
+        id.toLowerCase(Locale.ROOT),
         MAKER,
         "Screw",
         euros(400),
@@ -487,7 +488,7 @@ public final class Parts {
 
   public static Sundry sundry(Sundry.Purpose purpose, double grams) {
     return new Sundry(
-        purpose.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-'),
+        purpose.name().toLowerCase(Locale.ROOT).replace('_', '-'),
         MAKER,
         "Sundry",
         euros(100),

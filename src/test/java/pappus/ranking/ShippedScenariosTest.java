@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Tag;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import pappus.assessment.Assessment;
@@ -213,7 +214,7 @@ class ShippedScenariosTest {
   }
 
   /** The class of a build; null for packs that none of the classes flies. */
-  private static @org.jspecify.annotations.Nullable Usual usual(Assessment assessment) {
+  private static @Nullable Usual usual(Assessment assessment) {
     var inches = assessment.build().propeller().orElseThrow().diameterInches();
     var battery = assessment.build().battery().orElseThrow();
     var milliampHours = battery.capacityMilliampHours();

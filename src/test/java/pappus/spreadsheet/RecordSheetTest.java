@@ -21,6 +21,7 @@ import pappus.files.Problem;
 import pappus.files.Problems;
 import pappus.files.Source;
 import pappus.files.json.JsonText;
+import pappus.part.Frame;
 import pappus.part.Kind;
 import pappus.part.Motor;
 import pappus.part.Screw;
@@ -141,7 +142,7 @@ class RecordSheetTest {
         + "\n");
     assertThat(read.problems)
         .containsExactly(
-            "s.csv:4: row 4, column C \"name\", is \"Reed\\u000Aand Rush\": name must be text without control or hidden characters, but is the text \"Reed\\u000Aand Rush\".",
+            "s.csv:4: row 4, column C \"name\", is \"Reed\\u000aand Rush\": name must be text without control or hidden characters, but is the text \"Reed\\u000aand Rush\".",
             "s.csv:7: row 6, column F \"sold pieces\", must be a whole number, but is \"one\".",
             "s.csv:7: row 6, column I \"width (mm)\", must be a plain number such as 12.5, but is \"wide\".",
             "s.csv:8: row 7, column E \"sold unit\", is \"pair\": sold.unit must be each, set, bag or kit, but is the text \"pair\".",
@@ -254,7 +255,7 @@ class RecordSheetTest {
     RecordSheet.read(
         Source.of("b.csv", "positions 0 name,positions 99 name\n".getBytes(UTF_8)),
         "frames",
-        pappus.part.Frame.class,
+        Frame.class,
         problems);
     assertThat(problems.sorted().stream().map(Problem::text).filter(text -> text.contains("count")))
         .containsExactly(

@@ -16,6 +16,7 @@ import pappus.assessment.flight.Factors;
 import pappus.catalog.BuildText;
 import pappus.catalog.Catalog;
 import pappus.catalog.Shelf;
+import pappus.files.InputException;
 import pappus.part.Battery;
 import pappus.part.Flown;
 import pappus.part.Known;
@@ -218,7 +219,7 @@ class WeighInTest {
   @ValueSource(ints = {20, 5000})
   void refusesAFlightThatNoFactorExplains(int charged) {
     assertThatThrownBy(() -> of(List.of(), flight(charged)))
-        .isInstanceOf(pappus.files.InputException.class)
+        .isInstanceOf(InputException.class)
         .hasMessage(
             "f.csv:2: charged_mah must be what such a flight can take, but is %s where 606 are computed: no propeller is as good, or as bad. Maybe minutes are wrong."
                 .formatted(charged));

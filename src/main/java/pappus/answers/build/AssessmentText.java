@@ -1,12 +1,11 @@
 package pappus.answers.build;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import pappus.assessment.Assessment;
 import pappus.assessment.flight.FlightEstimate;
+import pappus.document.Lines;
 import pappus.document.Spoken;
-import pappus.document.Wrapped;
 import pappus.doubt.Band;
 import pappus.scenario.Goal;
 import pappus.scenario.Scenario;
@@ -29,66 +28,62 @@ public final class AssessmentText {
    *
    * @param band of a build that flies
    */
-  public String of(Assessment assessment, java.util.Optional<Band> band) {
-    var lines = new ArrayList<String>();
-    lines.addAll(heading());
-    lines.add("");
-    lines.addAll(wrap(
+  public String of(Assessment assessment, Optional<Band> band) {
+    var lines = new Lines(width);
+    Heading.of(scenario).forEach(lines::say);
+    lines.blank();
+    lines.say(
         assessment.isFeasible()
             ? "This build goes together and keeps every limit."
-            : "This build is not a candidate.",
-        0));
+            : "This build is not a candidate.");
     for (var limit : assessment.limits()) {
       if (!limit.met()) {
-        lines.addAll(wrap("- Limit (" + limit.id() + "): " + Reasons.broken(limit) + ".", 2));
+        lines.item("Limit (" + limit.id() + "): " + Reasons.broken(limit) + ".");
       }
     }
     for (var finding : Reasons.findings(assessment)) {
-      lines.addAll(wrap("- " + finding, 2));
+      lines.item(finding);
     }
     assessment
         .whyNoFlight()
-        .ifPresent(why -> lines.addAll(
-            wrap("- No flight can be computed: " + why + (why.endsWith(".") ? "" : "."), 2)));
+        .ifPresent(why ->
+            lines.item("No flight can be computed: " + why + (why.endsWith(".") ? "" : ".")));
     assessment.flight().ifPresent(flight -> {
-      lines.add("");
-      lines.addAll(wrap(
-          flown(flight)
-              + band.map(found -> ", plan with " + planned(found)).orElse("")
-              + "; "
-              + Spoken.number(assessment.mass().grams(), 0)
-              + " g; thrust over weight "
-              + Spoken.number(flight.thrustToWeight(), 1)
-              + " in mid-flight, "
-              + Spoken.number(flight.freshThrustToWeight(), 1)
-              + " fresh; "
-              + Spoken.number(flight.split().totalW(), 0)
-              + " W in hover"
-              + flight
-                  .course()
-                  .map(course -> ", " + Spoken.number(flight.flownW(), 0) + " W in the mean")
-                  .orElse("")
-              + ".",
-          0));
-      Journey.of(flight, band.map(Band::planWith).orElse(1.0))
-          .forEach(line -> lines.addAll(wrap(line, 0)));
-      lines.addAll(wrap(Reasons.ending(flight), 0));
-      band.ifPresent(found -> lines.addAll(wrap(Reasons.doubt(found), 0)));
-      Reasons.cap(flight).ifPresent(cap -> lines.addAll(wrap(cap, 0)));
-      Reasons.counted(assessment.build()).forEach(counted -> lines.addAll(wrap("- " + counted, 2)));
-      Hints.of(assessment).forEach(hint -> lines.addAll(wrap("- " + hint, 2)));
-      Journey.power(flight).ifPresent(power -> lines.addAll(wrap(power, 0)));
-      Cautions.windings(assessment, scenario).ifPresent(heat -> lines.addAll(wrap(heat, 0)));
+      lines.blank();
+      lines.say(flown(flight)
+          + band.map(found -> ", plan with " + planned(found)).orElse("")
+          + "; "
+          + Spoken.number(assessment.mass().grams(), 0)
+          + " g; thrust over weight "
+          + Spoken.number(flight.thrustToWeight(), 1)
+          + " in mid-flight, "
+          + Spoken.number(flight.freshThrustToWeight(), 1)
+          + " fresh; "
+          + Spoken.number(flight.split().totalW(), 0)
+          + " W in hover"
+          + flight
+              .course()
+              .map(course -> ", " + Spoken.number(flight.flownW(), 0) + " W in the mean")
+              .orElse("")
+          + ".");
+      Journey.of(flight, band.map(Band::planWith).orElse(1.0)).forEach(lines::say);
+      lines.say(Reasons.ending(flight));
+      band.ifPresent(found -> lines.say(Reasons.doubt(found)));
+      Reasons.cap(flight).ifPresent(lines::say);
+      Reasons.counted(assessment.build()).forEach(lines::item);
+      Hints.of(assessment).forEach(lines::item);
+      Journey.power(flight).ifPresent(lines::say);
+      Cautions.windings(assessment, scenario).ifPresent(lines::say);
     });
-    lines.add("");
-    BuildLines.details(assessment).forEach(line -> lines.addAll(wrap(line, 2)));
-    lines.add("");
-    massTable(assessment).forEach(line -> lines.addAll(wrap(line, 19)));
-    lines.add("");
-    lines.addAll(limitTable(assessment));
-    lines.add("");
-    lines.addAll(cautions(assessment));
-    return finish(lines);
+    lines.blank();
+    BuildLines.details(assessment).forEach(line -> lines.row(line, 2));
+    lines.blank();
+    massTable(assessment, lines);
+    lines.blank();
+    limitTable(assessment, lines);
+    lines.blank();
+    Cautions.of(assessment, scenario).forEach(lines::caution);
+    return lines.text();
   }
 
   private String flown(FlightEstimate flight) {
@@ -108,22 +103,19 @@ public final class AssessmentText {
     return scenario.goalOrEndurance() == Goal.RANGE;
   }
 
-  private List<String> massTable(Assessment assessment) {
-    var lines = new ArrayList<String>();
+  private void massTable(Assessment assessment, Lines lines) {
     for (var line : assessment.mass().lines()) {
-      lines.addAll(wrap(
+      lines.row(
           String.format(
               Locale.ROOT,
               "%8.1f g  ±%4.1f  %s%s",
               line.grams(),
               line.doubtGrams(),
               line.pieces() > 1 ? line.pieces() + " × " : "",
-              line.part()
-                  .map(part -> line.label() + ", " + Spoken.safe(part.name()))
-                  .orElse(line.label())),
-          18));
+              line.part().map(part -> line.label() + ", " + part.name()).orElse(line.label())),
+          18);
     }
-    lines.addAll(wrap(
+    lines.row(
         String.format(
             Locale.ROOT,
             "%8.1f g  ±%4.1f  all-up; %s chance of keeping the cap; costs %s",
@@ -131,43 +123,20 @@ public final class AssessmentText {
             assessment.mass().doubtGrams(),
             BuildLines.chance(assessment, scenario),
             Spoken.price(assessment.cost().cents(), BuildLines.currency(assessment))),
-        18));
-    BuildLines.atHand(assessment).ifPresent(line -> lines.addAll(wrap(line, 2)));
-    return lines;
+        18);
+    BuildLines.atHand(assessment).ifPresent(line -> lines.row(line, 2));
   }
 
-  private List<String> limitTable(Assessment assessment) {
-    var lines = new ArrayList<String>();
+  private void limitTable(Assessment assessment, Lines lines) {
     for (var limit : assessment.limits()) {
       if (limit.met() && limit.id().equals("flight-time")) {
         continue;
       }
-      lines.addAll(wrap(
+      lines.row(
           limit.met()
               ? "kept    " + limit.id() + ": " + Reasons.room(limit)
               : "broken  " + limit.id() + ": " + Reasons.broken(limit),
-          8));
+          8);
     }
-    return lines;
-  }
-
-  private List<String> heading() {
-    return Heading.of(scenario).stream().flatMap(line -> wrap(line, 0).stream()).toList();
-  }
-
-  private List<String> cautions(Assessment assessment) {
-    var lines = new ArrayList<String>();
-    for (var caution : Cautions.of(assessment, scenario)) {
-      lines.addAll(wrap("! " + caution, 2));
-    }
-    return lines;
-  }
-
-  private List<String> wrap(String text, int indent) {
-    return Wrapped.lines(text, indent, width);
-  }
-
-  private static String finish(List<String> lines) {
-    return String.join("\n", lines) + "\n";
   }
 }

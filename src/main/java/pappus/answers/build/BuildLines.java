@@ -23,7 +23,7 @@ public final class BuildLines {
         ", ",
         NAMED.stream()
             .flatMap(role -> assessment.build().part(role).stream())
-            .map(part -> Spoken.safe(part.name()))
+            .map(part -> part.name())
             .toList());
   }
 
@@ -33,8 +33,8 @@ public final class BuildLines {
     assessment
         .build()
         .parts()
-        .forEach((role, part) ->
-            lines.add(role.label() + ": " + Spoken.safe(part.name()) + " [" + part.id() + "]"));
+        .forEach(
+            (role, part) -> lines.add(role.label() + ": " + part.name() + " [" + part.id() + "]"));
     lines.addAll(places(assessment));
     return lines;
   }
@@ -45,8 +45,7 @@ public final class BuildLines {
         ", ",
         assessment.build().parts().entrySet().stream()
             .filter(entry -> !NAMED.contains(entry.getKey()))
-            .map(entry ->
-                entry.getKey().label() + " " + Spoken.safe(entry.getValue().name()))
+            .map(entry -> entry.getKey().label() + " " + entry.getValue().name())
             .toList());
   }
 
@@ -72,7 +71,7 @@ public final class BuildLines {
 
   private static String stack(StackPlan plan) {
     var columns = plan.columns().stream()
-        .map(column -> Spoken.safe(column.position().name())
+        .map(column -> column.position().name()
             + ": "
             + String.join(
                 " under ",

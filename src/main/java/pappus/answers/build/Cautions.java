@@ -32,7 +32,7 @@ public final class Cautions {
         "Video: never power a transmitter without its antenna; permitted power and channel are local law.");
     cautions.add(
         "Flight: first hover in the open, low, for one minute; check the failsafe with propellers off. A mass below a cap ("
-            + Spoken.safe(scenario.massCap().rule())
+            + scenario.massCap().rule()
             + ") is neither harmless nor exempt from airspace, privacy and registration rules: those are yours to check.");
     return cautions;
   }

@@ -93,10 +93,7 @@ public final class Changes {
     swaps
         .tempting()
         .ifPresent(swap -> text.append(" %s would fly %s, but breaks %s."
-            .formatted(
-                Spoken.safe(swap.part().name()),
-                longer(swap.gained()),
-                broken(swap.assessment()))));
+            .formatted(swap.part().name(), longer(swap.gained()), broken(swap.assessment()))));
     return text.toString();
   }
 
@@ -131,7 +128,7 @@ public final class Changes {
             changes.stream()
                 .map(change -> change
                     .after()
-                    .map(part -> change.role().label() + " " + Spoken.safe(part.name()))
+                    .map(part -> change.role().label() + " " + part.name())
                     .orElse("no " + change.role().label()))
                 .toList());
   }
@@ -156,12 +153,12 @@ public final class Changes {
   }
 
   private static String swapped(Swap swap) {
-    return Spoken.safe(swap.part().name())
+    return swap.part().name()
         + swap.base()
             .build()
             .part(swap.role())
             .map(Part::name)
-            .map(name -> " in place of " + Spoken.safe(name))
+            .map(name -> " in place of " + name)
             .orElse("");
   }
 
@@ -170,7 +167,7 @@ public final class Changes {
     return first(everyBroken(assessment));
   }
 
-  /** The same of what a swap breaks that was not broken before. */
+  /** The first rule or limit that a swap breaks and that was kept before, in words; others are counted. */
   public static String broken(Swap swap) {
     return first(everyBroken(swap));
   }
@@ -208,7 +205,7 @@ public final class Changes {
     var broken = new ArrayList<String>();
     rules.forEach(finding -> broken.add("a rule (" + Reasons.said(finding) + ")"));
     limits.forEach(limit -> broken.add("a limit (" + Reasons.broken(limit) + ")"));
-    whyNoFlight.ifPresent(why -> broken.add("the physics (" + Spoken.safe(why) + ")"));
+    whyNoFlight.ifPresent(why -> broken.add("the physics (" + why + ")"));
     return broken.isEmpty() ? List.of("nothing") : broken;
   }
 

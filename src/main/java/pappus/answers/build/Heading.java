@@ -17,7 +17,7 @@ public final class Heading {
   public static List<String> of(Scenario scenario) {
     var lines = new ArrayList<String>();
     lines.add(scenario.name());
-    lines.add(Spoken.safe(scenario.note()));
+    lines.add(scenario.note());
     lines.add(limits(scenario));
     var unusual = unusual(scenario);
     if (!unusual.isEmpty()) {
@@ -46,7 +46,7 @@ public final class Heading {
     return (cap.strict() ? "Below " : "At most ")
         + Spoken.number(cap.grams(), 1)
         + " g ("
-        + Spoken.safe(cap.rule())
+        + cap.rule()
         + ") with "
         + Spoken.number(100 * cap.confidenceOrUsual(), 0)
         + " % confidence; thrust over weight at least "

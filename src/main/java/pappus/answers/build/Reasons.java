@@ -130,10 +130,9 @@ public final class Reasons {
     var names = new ArrayList<String>();
     others.stream()
         .limit(MOST_TWINS)
-        .forEach(
-            other -> names.add(Spoken.safe(other.name()) + " (" + Spoken.safe(other.id()) + ")"));
+        .forEach(other -> names.add(other.name() + " (" + other.id() + ")"));
     var more = others.size() - names.size();
-    return Spoken.safe(part.name())
+    return part.name()
         + " is the same in every number as "
         + String.join(", ", names)
         + (more > 0 ? " and " + more + " more: take any." : ": take either.");
@@ -235,7 +234,7 @@ public final class Reasons {
         .toList();
   }
 
-  /** The same in one line; empty if all count as stated. */
+  /** In one line, each figure that counts otherwise than stated and as what; empty if all count as stated. */
   public static Optional<String> countedBriefly(Build build) {
     var changes = BuildFigures.of(build).all(build).stream()
         .map(BuildFigures.Of::figure)
@@ -256,7 +255,7 @@ public final class Reasons {
     return String.format(
         Locale.ROOT,
         "%s: its %s of %s counts as %s: %s %% doubt against %s %% spread of its class; %s would settle it.",
-        Spoken.safe(part.name()),
+        part.name(),
         figure.name(),
         figure(figure.stated().orElse(figure.counted()), figure.unit()),
         figure(figure.counted(), figure.unit()),
@@ -272,12 +271,12 @@ public final class Reasons {
 
   /** What a rule has to say besides "fits". */
   static String said(Finding finding) {
-    return Spoken.safe(finding
+    return finding
         .verdict()
         .match(
             fits -> "",
             clash -> clash.reason().text().replaceAll("\\.$", ""),
-            missing -> "not known: " + missing.missingFact().text()));
+            missing -> "not known: " + missing.missingFact().text());
   }
 
   /** Everything fit rules have to say besides "fits": clashes first, then what is not known, then notes. */
@@ -299,6 +298,6 @@ public final class Reasons {
     }
     clashes.addAll(unknown);
     clashes.addAll(notes);
-    return clashes.stream().map(Spoken::safe).toList();
+    return clashes;
   }
 }

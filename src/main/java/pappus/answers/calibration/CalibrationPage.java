@@ -117,8 +117,7 @@ public final class CalibrationPage {
         Axis.fromZero("thrust", "gf", 0),
         Axis.of("error", "%", 1),
         byMotor.entrySet().stream()
-            .map(
-                each -> new Series(Spoken.safe(each.getKey()), Style.FAINT_POINTS, each.getValue()))
+            .map(each -> new Series(each.getKey(), Style.FAINT_POINTS, each.getValue()))
             .toList(),
         List.of(Mark.across(0, "as read")),
         new Table(
@@ -152,7 +151,7 @@ public final class CalibrationPage {
           cells.add(List.of(each.getKey(), rpm, value));
         }
       }
-      series.add(new Series(Spoken.safe(each.getKey()), Style.LINE, points));
+      series.add(new Series(each.getKey(), Style.LINE, points));
     }
     return Chart.xy(
         id,

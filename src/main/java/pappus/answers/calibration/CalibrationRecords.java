@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import pappus.calibration.Calibration;
 import pappus.calibration.Calibration.Figure;
 import pappus.catalog.Catalog;
@@ -113,10 +114,7 @@ public record CalibrationRecords(List<Part> parts, List<String> remarks) {
   }
 
   private static void add(
-      List<Part> parts,
-      List<String> remarks,
-      String what,
-      java.util.function.Supplier<Part> record) {
+      List<Part> parts, List<String> remarks, String what, Supplier<Part> record) {
     try {
       var part = record.get();
       if (parts.stream().anyMatch(other -> other.id().equals(part.id()))) {

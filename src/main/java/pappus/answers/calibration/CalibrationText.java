@@ -6,12 +6,11 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import java.util.stream.Collectors;
 import pappus.calibration.Calibration;
 import pappus.calibration.Calibration.Figure;
 import pappus.calibration.Comparison;
 import pappus.calibration.ErrorSummary;
-import pappus.document.Wrapped;
+import pappus.document.Lines;
 
 /** Fitted coefficients for a terminal. */
 public final class CalibrationText {
@@ -27,26 +26,32 @@ public final class CalibrationText {
    * @param width columns of the terminal
    */
   public static String of(Calibration calibration, Optional<Comparison> against, int width) {
-    var lines = new ArrayList<String>();
-    lines.add("Controllers: bus power = v i / (1 - k sqrt(0.2 ohm / R) (1 - v/V)) + V idle");
+    var lines = new Lines(width);
+    lines.row("Controllers: bus power = v i / (1 - k sqrt(0.2 ohm / R) (1 - v/V)) + V idle", 4);
     var law = calibration.law();
-    lines.add("  k %s, idle %s A, no-load growth %s"
-        .formatted(figure(law.loss(), 3), figure(law.idleA(), 3), figure(law.growth(), 2)));
-    lines.add("");
-    lines.add("Motors: loaded Kv rpm/V, resistance mohm, no-load current A at 9549 rpm, its own k");
+    lines.row(
+        "  k %s, idle %s A, no-load growth %s"
+            .formatted(figure(law.loss(), 3), figure(law.idleA(), 3), figure(law.growth(), 2)),
+        4);
+    lines.blank();
+    lines.row(
+        "Motors: loaded Kv rpm/V, resistance mohm, no-load current A at 9549 rpm, its own k", 4);
     calibration
         .motors()
-        .forEach((key, motor) -> lines.add("  %s: Kv %s, R %s, %s A, k %s, %s rows"
-            .formatted(
-                key,
-                figure(motor.kvRpmPerVolt(), 0),
-                figure(scaled(motor.resistanceOhm()), 1),
-                figure(motor.noLoadCurrentA(), 2),
-                figure(motor.partLoadLoss(), 3),
-                motor.rows())));
-    lines.add("");
-    lines.add(
-        "Propellers: C_T and C_P at 6000, 10000 and 14000 rpm; their error at 9549 rpm; rpm measured");
+        .forEach((key, motor) -> lines.row(
+            "  %s: Kv %s, R %s, %s A, k %s, %s rows"
+                .formatted(
+                    key,
+                    figure(motor.kvRpmPerVolt(), 0),
+                    figure(scaled(motor.resistanceOhm()), 1),
+                    figure(motor.noLoadCurrentA(), 2),
+                    figure(motor.partLoadLoss(), 3),
+                    motor.rows()),
+            4));
+    lines.blank();
+    lines.row(
+        "Propellers: C_T and C_P at 6000, 10000 and 14000 rpm; their error at 9549 rpm; rpm measured",
+        4);
     calibration.propellers().forEach((key, propeller) -> {
       var line = new StringBuilder("  " + key + ":");
       for (var rpm : SHOWN_RPM) {
@@ -64,38 +69,40 @@ public final class CalibrationText {
           propeller.lowestRpm(),
           propeller.highestRpm(),
           propeller.rows()));
-      lines.add(line.toString());
+      lines.row(line.toString(), 4);
     });
-    lines.add("");
-    lines.add("Error of bus power at equal thrust, rows fitted: " + summary(calibration.errors()));
-    lines.add("Costs of the starts: "
-        + String.join(
-            ", ",
-            calibration.starts().stream()
-                .map(cost -> String.format(Locale.ROOT, "%.3f", cost))
-                .toList()));
-    calibration.cautions().forEach(lines::add);
+    lines.blank();
+    lines.row(
+        "Error of bus power at equal thrust, rows fitted: " + summary(calibration.errors()), 4);
+    lines.row(
+        "Costs of the starts: "
+            + String.join(
+                ", ",
+                calibration.starts().stream()
+                    .map(cost -> String.format(Locale.ROOT, "%.3f", cost))
+                    .toList()),
+        4);
+    calibration.cautions().forEach(line -> lines.row(line, 4));
     if (!calibration.correlations().isEmpty()) {
-      lines.add("");
-      lines.add("Correlations of 0.5 and more:");
+      lines.blank();
+      lines.row("Correlations of 0.5 and more:", 4);
       var correlations = calibration.correlations();
       correlations.stream()
           .limit(MOST_CORRELATIONS)
-          .forEach(one -> lines.add(String.format(
-              Locale.ROOT, "  %+.2f %s, %s", one.value(), one.first(), one.second())));
+          .forEach(one -> lines.row(
+              String.format(Locale.ROOT, "  %+.2f %s, %s", one.value(), one.first(), one.second()),
+              4));
       if (correlations.size() > MOST_CORRELATIONS) {
-        lines.add(
-            "  and " + (correlations.size() - MOST_CORRELATIONS) + " weaker ones; JSON has all");
+        lines.row(
+            "  and " + (correlations.size() - MOST_CORRELATIONS) + " weaker ones; JSON has all", 4);
       }
     }
     leftOut(calibration, lines);
     against.ifPresent(comparison -> against(comparison, lines));
-    return lines.stream()
-        .flatMap(line -> Wrapped.lines(line, 4, width).stream())
-        .collect(Collectors.joining("\n", "", "\n"));
+    return lines.text();
   }
 
-  private static void leftOut(Calibration calibration, List<String> lines) {
+  private static void leftOut(Calibration calibration, Lines lines) {
     var byReason = new TreeMap<String, List<String>>();
     calibration
         .leftOut()
@@ -103,26 +110,26 @@ public final class CalibrationText {
             .computeIfAbsent(row.file() + ": " + row.reason(), key -> new ArrayList<>())
             .add(Integer.toString(row.line())));
     if (!byReason.isEmpty()) {
-      lines.add("");
-      lines.add("Left out:");
+      lines.blank();
+      lines.row("Left out:", 4);
       byReason.forEach(
-          (reason, rows) -> lines.add("  " + reason + "; lines " + String.join(", ", rows)));
+          (reason, rows) -> lines.row("  " + reason + "; lines " + String.join(", ", rows), 4));
     }
   }
 
-  private static void against(Comparison comparison, List<String> lines) {
-    lines.add("");
-    lines.add("Error of bus power at equal thrust, other rows:");
-    lines.add("  all: " + summary(comparison.all()));
-    lines.add("  40 to 150 gf: " + summary(comparison.hover()));
+  private static void against(Comparison comparison, Lines lines) {
+    lines.blank();
+    lines.row("Error of bus power at equal thrust, other rows:", 4);
+    lines.row("  all: " + summary(comparison.all()), 4);
+    lines.row("  40 to 150 gf: " + summary(comparison.hover()), 4);
     for (Map.Entry<String, ErrorSummary> motor : comparison.byMotor().entrySet()) {
-      lines.add("  motor " + motor.getKey() + ": " + summary(motor.getValue()));
+      lines.row("  motor " + motor.getKey() + ": " + summary(motor.getValue()), 4);
     }
     if (!comparison.unknownMotors().isEmpty()) {
-      lines.add("  motors not known: " + String.join(", ", comparison.unknownMotors()));
+      lines.row("  motors not known: " + String.join(", ", comparison.unknownMotors()), 4);
     }
     if (!comparison.unknownPropellers().isEmpty()) {
-      lines.add("  propellers not known: " + String.join(", ", comparison.unknownPropellers()));
+      lines.row("  propellers not known: " + String.join(", ", comparison.unknownPropellers()), 4);
     }
   }
 

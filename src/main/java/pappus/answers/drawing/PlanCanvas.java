@@ -42,7 +42,7 @@ final class PlanCanvas {
     box(front, rear, wide, 0, look);
   }
 
-  /** The same, turned by so many degrees. */
+  /** A box about the middle line, turned by so many degrees. */
   void box(double front, double rear, double wide, double degrees, String look) {
     boxes.add(new Plan.Box(across(-wide / 2), down(front), wide, front - rear, degrees, look));
   }
@@ -58,7 +58,7 @@ final class PlanCanvas {
 
   /** A number beside a thing, and what it stands for in the key. */
   void tag(String what, double right, double forward) {
-    key.add(Spoken.safe(what) + ".");
+    key.add(what + ".");
     var beside = right + (right < 0 ? -4.5 : 4.5);
     circle(beside, forward, 3, "tag");
     word(beside, forward - 1.4, String.valueOf(key.size()), "middle", "tag-number");

@@ -9,7 +9,9 @@ import pappus.part.Battery;
 import pappus.part.Frame;
 import pappus.part.Propeller;
 
-/** What is measured in a plan: the nearest ways past the propellers, the motor axes, and a bar to check the print by. */
+/**
+ * What is measured in a plan: the nearest ways past the propellers, the motor axes, and a bar to check the print by.
+ */
 final class PlanMeasures {
   private static final double BAR_MM = 50;
 
@@ -93,7 +95,7 @@ final class PlanMeasures {
     canvas.word(0, canvas.height / 2 - 5, "▲ forward", "middle", "size");
   }
 
-  /** The same in sentences. */
+  /** What was measured, in sentences. */
   String said() {
     var parts = new ArrayList<String>();
     parts.add("Motor axes %s mm apart across and %s mm along."

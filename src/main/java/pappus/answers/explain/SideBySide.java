@@ -94,7 +94,7 @@ public final class SideBySide {
   }
 
   private Row row(String label, Function<Assessment, String> value) {
-    return new Row(label, builds.stream().map(value).map(Spoken::safe).toList());
+    return new Row(label, builds.stream().map(value).toList());
   }
 
   private Row flown(String label, Function<FlightEstimate, String> value) {

@@ -7,7 +7,6 @@ import pappus.answers.build.Cautions;
 import pappus.answers.build.Heading;
 import pappus.change.WhyNot;
 import pappus.document.Lines;
-import pappus.document.Spoken;
 import pappus.scenario.Scenario;
 
 /** Why a part is not in a build, for a terminal. */
@@ -24,8 +23,7 @@ public final class WhyNotText {
     Heading.brief(scenario).forEach(lines::say);
     lines
         .blank()
-        .say("Why not %s [%s]?"
-            .formatted(Spoken.safe(why.part().name()), why.part().id()))
+        .say("Why not %s [%s]?".formatted(why.part().name(), why.part().id()))
         .say("This build: " + BuildWords.of(why.swap().base()));
     new WhyNots(scenario, why).all().forEach(lines::item);
     why.best().build().ifPresent(best -> {

@@ -33,7 +33,7 @@ public final class WhyNots {
   /** Every sentence, in order. */
   public List<String> all() {
     var sentences = new ArrayList<String>();
-    var name = Spoken.safe(why.part().name());
+    var name = why.part().name();
     if (why.isIn()) {
       return List.of(name + " is in this build already.");
     }
@@ -83,10 +83,8 @@ public final class WhyNots {
 
   /** A few names of many. */
   static String some(List<Part> parts) {
-    var names = parts.stream()
-        .limit(MOST_NAMED)
-        .map(part -> Spoken.safe(part.name()))
-        .collect(Collectors.joining(", "));
+    var names =
+        parts.stream().limit(MOST_NAMED).map(part -> part.name()).collect(Collectors.joining(", "));
     var more = parts.size() - MOST_NAMED;
     return more > 0 ? names + " and " + more + " more" : names;
   }

@@ -9,7 +9,6 @@ import java.util.stream.Collectors;
 import pappus.answers.result.FlightJson;
 import pappus.compatibility.Match;
 import pappus.document.Lines;
-import pappus.document.Spoken;
 import pappus.document.Table;
 import pappus.files.json.JsonText;
 import pappus.part.Kind;
@@ -33,7 +32,7 @@ public final class MatchReport {
 
   private String names() {
     return given.stream()
-        .map(part -> Spoken.safe(part.name()) + " [" + part.id() + "]")
+        .map(part -> part.name() + " [" + part.id() + "]")
         .collect(Collectors.joining(" and "));
   }
 

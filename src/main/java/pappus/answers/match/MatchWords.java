@@ -72,7 +72,7 @@ public final class MatchWords {
   }
 
   private static String said(Match match) {
-    var said = Spoken.safe(String.join(" ", match.text())).replace(match.part().id(), ITSELF);
+    var said = String.join(" ", match.text()).replace(match.part().id(), ITSELF);
     return switch (match.grade()) {
       case DIRECT -> ": directly.";
       case ADAPTER -> " with " + adapters(match) + "." + (said.isEmpty() ? "" : " " + said);
@@ -89,10 +89,7 @@ public final class MatchWords {
 
   private static String adapter(Part part) {
     return "%s (%s g, %s)"
-        .formatted(
-            Spoken.safe(part.name()),
-            Spoken.number(part.mass().grams(), 1),
-            Spoken.price(part.price()));
+        .formatted(part.name(), Spoken.number(part.mass().grams(), 1), Spoken.price(part.price()));
   }
 
   /** In a cell of a table. */

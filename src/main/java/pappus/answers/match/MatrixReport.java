@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.TreeMap;
 import pappus.compatibility.Match;
 import pappus.document.Lines;
@@ -49,7 +50,7 @@ public final class MatrixReport {
     cells.forEach((kind, byId) -> byId.forEach((id, row) -> {
       var line = new ArrayList<Object>();
       line.add(kind.key());
-      line.add(java.util.Objects.requireNonNull(parts.get(id)).name());
+      line.add(Objects.requireNonNull(parts.get(id)).name());
       line.add(id);
       for (var cell : row) {
         line.add(cell == null ? "" : cell);

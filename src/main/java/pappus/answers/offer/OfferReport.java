@@ -90,7 +90,7 @@ public final class OfferReport {
             Heading.unusual(scenario).stream().map(one -> ", " + one).collect(Collectors.joining()),
             cap.strict() ? "below" : "at most",
             Spoken.number(cap.grams(), 1).replaceFirst("\\.0$", ""),
-            Spoken.safe(cap.rule()),
+            cap.rule(),
             Spoken.number(100 * cap.confidenceOrUsual(), 0),
             offer.isCounted() ? "" : " Whether all of it is in stock is told on ordering.");
   }
@@ -149,7 +149,7 @@ public final class OfferReport {
         ? Optional.empty()
         : Optional.of("%s %s %%: %s; without it %s"
             .formatted(
-                Spoken.safe(tax.label()),
+                tax.label(),
                 tax.percent().stripTrailingZeros().toPlainString(),
                 price(build.totals().tax()),
                 price(build.totals().net())));
@@ -182,7 +182,7 @@ public final class OfferReport {
   /** What the shop adds to each build, with its price. */
   public List<String> added() {
     return settings.added().stream()
-        .map(extra -> Spoken.safe(extra.text()) + ": " + price(extra.price().cents()) + taxed())
+        .map(extra -> extra.text() + ": " + price(extra.price().cents()) + taxed())
         .toList();
   }
 
@@ -193,7 +193,7 @@ public final class OfferReport {
 
   String standIn(StandIn one) {
     var line = one.line();
-    var name = line.what() + " " + Spoken.safe(line.part().name());
+    var name = line.what() + " " + line.part().name();
     var out = line.inStock() == 0
         ? "%s is out of stock".formatted(name)
         : "only %s in stock of %s, where %s are wanted"
@@ -203,7 +203,7 @@ public final class OfferReport {
       return Spoken.sentence("%s: with %s in its place%s; then plan with %s, at %s in all."
           .formatted(
               out,
-              Spoken.safe(swap.part().name()),
+              swap.part().name(),
               new Changes(isForRange, settings.currency()).alongside(swap.alongside()),
               promised(one.planWith()),
               price(one.totals().gross())));
@@ -301,8 +301,8 @@ public final class OfferReport {
    */
   public String text(int width) {
     var lines = new Lines(width);
-    lines.say("%s, %s, valid until %s."
-        .formatted(Spoken.safe(settings.shop()), offer.date(), offer.validUntil()));
+    lines.say(
+        "%s, %s, valid until %s.".formatted(settings.shop(), offer.date(), offer.validUntil()));
     for (var i = 0; i < offer.builds().size(); i++) {
       var build = offer.builds().get(i);
       lines.blank().say("%s: %s".formatted(title(i), BuildLines.names(build.assessment())));
@@ -332,7 +332,7 @@ public final class OfferReport {
 
   /** In one line. */
   public String notIncluded() {
-    return settings.leftOut().stream().map(Spoken::safe).collect(Collectors.joining(", "));
+    return String.join(", ", settings.leftOut());
   }
 
   /** With every digit. */

@@ -84,7 +84,7 @@ public final class CandidateWords {
       for (var role : BuildLines.NAMED) {
         var theirs = other.build().part(role).orElseThrow();
         if (!row.build().part(role).map(Part::id).equals(Optional.of(theirs.id()))) {
-          texts.add(Spoken.safe(theirs.name())
+          texts.add(theirs.name()
               + " ("
               + Journey.figure(isForRange, Assessment.figure(other.objective()))
               + ", "

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import pappus.answers.build.Reasons;
 import pappus.answers.result.AssessmentJson;
@@ -65,7 +66,7 @@ public final class RankingJson {
   }
 
   /** One build. */
-  public String of(Assessment assessment, java.util.Optional<Band> band) {
+  public String of(Assessment assessment, Optional<Band> band) {
     var document = head(assessment.isFeasible() ? "feasible" : "infeasible");
     var parts = new TreeMap<String, Part>();
     var content = assessments.content(assessment, band.map(Band::planWith).orElse(1.0), parts);

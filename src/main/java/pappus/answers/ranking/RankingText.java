@@ -1,6 +1,5 @@
 package pappus.answers.ranking;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import pappus.answers.build.BuildLines;
@@ -8,9 +7,8 @@ import pappus.answers.build.Cautions;
 import pappus.answers.build.Heading;
 import pappus.answers.build.Journey;
 import pappus.answers.build.Reasons;
-import pappus.assessment.Assessment;
+import pappus.document.Lines;
 import pappus.document.Spoken;
-import pappus.document.Wrapped;
 import pappus.ranking.Candidate;
 import pappus.ranking.Ranking;
 import pappus.scenario.Flight;
@@ -34,45 +32,39 @@ public final class RankingText {
 
   /** The whole answer. */
   public String of(Ranking ranking) {
-    var lines = new ArrayList<String>();
-    lines.addAll(heading());
-    lines.add("");
+    var lines = new Lines(width);
+    Heading.of(scenario).forEach(lines::say);
+    lines.blank();
     if (ranking.coverage().reach().ending() == Ending.INTERRUPTED) {
-      lines.addAll(wrap("You stopped the search early: this is the best it had found by then.", 0));
-      lines.add("");
+      lines.say("You stopped the search early: this is the best it had found by then.");
+      lines.blank();
     }
     if (ranking.candidates().isEmpty()) {
-      lines.addAll(nothing(ranking));
-      return finish(lines);
+      nothing(ranking, lines);
+      return lines.text();
     }
-    lines.add(header());
+    lines.whole(header());
     var rank = 1;
     for (var candidate : ranking.candidates()) {
-      lines.addAll(row(rank++, candidate));
+      row(rank++, candidate, lines);
     }
     if (ranking.candidates().stream().anyMatch(candidate -> candidate.equalTo().isPresent())) {
-      lines.addAll(wrap(
-          "= the shortfall against the first of the group is within the doubt of their difference; * the cheapest of such a group.",
-          0));
+      lines.say(
+          "= the shortfall against the first of the group is within the doubt of their difference; * the cheapest of such a group.");
     }
     if (ranking.candidates().stream()
         .anyMatch(candidate -> candidate.assessment().isBeyondBelief())) {
-      lines.addAll(wrap(
-          "? better than such aircraft are known to fly: distrust it until one is measured.", 0));
+      lines.say("? better than such aircraft are known to fly: distrust it until one is measured.");
     }
     for (var i = 0; i < Math.min(REASONED, ranking.candidates().size()); i++) {
-      lines.add("");
-      lines.addAll(reasons(i, ranking.candidates()));
+      lines.blank();
+      reasons(i, ranking.candidates(), lines);
     }
-    lines.add("");
-    lines.addAll(wrap(Standing.text(ranking, scenario.goalOrEndurance()), 0));
-    lines.add("");
-    lines.addAll(cautions(ranking.candidates().get(0).assessment()));
-    return finish(lines);
-  }
-
-  private List<String> heading() {
-    return Heading.of(scenario).stream().flatMap(line -> wrap(line, 0).stream()).toList();
+    lines.blank();
+    lines.say(Standing.text(ranking, scenario.goalOrEndurance()));
+    lines.blank();
+    Cautions.of(ranking.candidates().get(0).assessment(), scenario).forEach(lines::caution);
+    return lines.text();
   }
 
   /** Kilometres and the time they take where builds are ranked by range. */
@@ -89,7 +81,7 @@ public final class RankingText {
     return scenario.goalOrEndurance() == Goal.RANGE;
   }
 
-  private List<String> row(int rank, Candidate candidate) {
+  private void row(int rank, Candidate candidate, Lines lines) {
     var assessment = candidate.assessment();
     var flight = assessment.flight().orElseThrow();
     var mark = candidate.equalTo().isPresent() ? "=" : " ";
@@ -116,55 +108,32 @@ public final class RankingText {
         flight.flownW(),
         Spoken.price(assessment.cost().cents(), BuildLines.currency(assessment)),
         (candidate.cheapestOfGroup() ? " *" : "") + (assessment.isBeyondBelief() ? " ?" : ""));
-    var lines = new ArrayList<String>();
-    lines.add(numbers);
-    lines.addAll(wrap("     " + BuildLines.names(assessment), 5));
-    return lines;
+    lines.whole(numbers);
+    lines.row("     " + BuildLines.names(assessment), 5);
   }
 
-  private List<String> reasons(int index, List<Candidate> candidates) {
-    var title = (index + 1) + ". " + BuildLines.names(candidates.get(index).assessment());
-    var lines = new ArrayList<>(wrap(title, 3));
+  private void reasons(int index, List<Candidate> candidates, Lines lines) {
+    lines.row((index + 1) + ". " + BuildLines.names(candidates.get(index).assessment()), 3);
     for (var said : new CandidateWords(scenario).of(index, candidates)) {
-      lines.addAll(said.isNote() ? wrap("   - " + said.text(), 5) : wrap("   " + said.text(), 3));
+      lines.row((said.isNote() ? "   - " : "   ") + said.text(), said.isNote() ? 5 : 3);
     }
-    return lines;
   }
 
-  private List<String> nothing(Ranking ranking) {
-    var lines = new ArrayList<String>();
-    lines.addAll(wrap(
+  private void nothing(Ranking ranking, Lines lines) {
+    lines.say(
         ranking.coverage().isProof()
             ? "No build of this catalogue keeps every rule and limit."
-            : "No build keeps every rule and limit, as far as was looked.",
-        0));
+            : "No build keeps every rule and limit, as far as was looked.");
     ranking.closest().ifPresent(closest -> {
-      lines.addAll(wrap("In the way of the closest that was met (relax says what would help):", 0));
+      lines.say("In the way of the closest that was met (relax says what would help):");
       closest.limits().stream()
           .filter(limit -> !limit.met())
-          .forEach(limit -> lines.addAll(
-              wrap("- Limit (" + limit.id() + "): " + Reasons.broken(limit) + ".", 2)));
-      Reasons.findings(closest).forEach(finding -> lines.addAll(wrap("- " + finding, 2)));
-      BuildLines.details(closest).forEach(line -> lines.addAll(wrap(line, 2)));
+          .forEach(
+              limit -> lines.item("Limit (" + limit.id() + "): " + Reasons.broken(limit) + "."));
+      Reasons.findings(closest).forEach(lines::item);
+      BuildLines.details(closest).forEach(line -> lines.row(line, 2));
     });
-    lines.add("");
-    lines.addAll(wrap(Standing.text(ranking, scenario.goalOrEndurance()), 0));
-    return lines;
-  }
-
-  private List<String> cautions(Assessment assessment) {
-    var lines = new ArrayList<String>();
-    for (var caution : Cautions.of(assessment, scenario)) {
-      lines.addAll(wrap("! " + caution, 2));
-    }
-    return lines;
-  }
-
-  private List<String> wrap(String text, int indent) {
-    return Wrapped.lines(text, indent, width);
-  }
-
-  private static String finish(List<String> lines) {
-    return String.join("\n", lines) + "\n";
+    lines.blank();
+    lines.say(Standing.text(ranking, scenario.goalOrEndurance()));
   }
 }

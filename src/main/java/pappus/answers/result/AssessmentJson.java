@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import pappus.answers.build.Cautions;
 import pappus.answers.build.Hints;
 import pappus.answers.build.Journey;
@@ -124,7 +125,7 @@ public final class AssessmentJson {
   }
 
   /** Metres over ground, where the flight leads anywhere. */
-  public static java.util.Optional<Double> range(Assessment assessment) {
+  public static Optional<Double> range(Assessment assessment) {
     return assessment
         .flight()
         .filter(flight -> flight.course().filter(Course::coversGround).isPresent())

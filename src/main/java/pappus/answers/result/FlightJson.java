@@ -6,6 +6,7 @@ import java.util.Map;
 import pappus.assessment.Assessment;
 import pappus.assessment.Heat;
 import pappus.assessment.flight.FlightEstimate;
+import pappus.physics.flight.Limits;
 import pappus.scenario.Scenario;
 
 /** How a build flies, with every digit. */
@@ -61,7 +62,7 @@ public final class FlightJson {
   }
 
   /** Unknown ratings are left out: JSON has no infinity. */
-  private static Map<String, Object> amps(pappus.physics.flight.Limits limits) {
+  private static Map<String, Object> amps(Limits limits) {
     var content = new LinkedHashMap<String, Object>();
     put(content, "motor", limits.motorA());
     put(content, "controller", limits.controllerA());

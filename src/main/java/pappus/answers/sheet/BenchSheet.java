@@ -10,7 +10,6 @@ import pappus.answers.build.Hints;
 import pappus.answers.build.Reasons;
 import pappus.assessment.Assessment;
 import pappus.assessment.Assessor;
-import pappus.document.Spoken;
 import pappus.document.Table;
 import pappus.doubt.Band;
 import pappus.doubt.Doubts;
@@ -38,12 +37,12 @@ public record BenchSheet(
     Table masses,
     List<String> cautions) {
   public BenchSheet {
-    heading = heading.stream().map(Spoken::safe).toList();
-    remarks = remarks.stream().map(Spoken::safe).toList();
+    heading = List.copyOf(heading);
+    remarks = List.copyOf(remarks);
     bench = List.copyOf(bench);
-    steps = steps.stream().map(Spoken::safe).toList();
+    steps = List.copyOf(steps);
     card = List.copyOf(card);
-    cautions = cautions.stream().map(Spoken::safe).toList();
+    cautions = List.copyOf(cautions);
   }
 
   /**

@@ -142,7 +142,7 @@ public final class BenchWords {
         .formatted(
             cap.strict() ? "below" : "at most",
             Spoken.number(cap.grams(), 1),
-            Spoken.safe(cap.rule()),
+            cap.rule(),
             Spoken.number(grams, 1));
   }
 

@@ -1,7 +1,6 @@
 package pappus.answers.sheet;
 
 import java.util.List;
-import pappus.document.Spoken;
 import pappus.document.Table;
 
 /**
@@ -14,7 +13,7 @@ import pappus.document.Table;
  */
 public record SheetSection(String key, String title, Table table, List<String> says) {
   public SheetSection {
-    says = says.stream().map(Spoken::safe).toList();
+    says = List.copyOf(says);
   }
 
   /** Whether it has anything to show. */

@@ -35,7 +35,7 @@ public final class AlternativeWords {
             .alongside()
             .forEach(change -> words.add(change
                 .after()
-                .map(part -> change.role().label() + " " + Spoken.safe(part.name()))
+                .map(part -> change.role().label() + " " + part.name())
                 .orElse("no " + change.role().label())));
         one.hardware().forEach(change -> words.add(hardware(change)));
         one.packMillimetres().ifPresent(moved -> {
@@ -54,7 +54,7 @@ public final class AlternativeWords {
     return change
         .after()
         .map(Part::name)
-        .map(name -> (isMore ? "more " : "") + change.label() + " " + Spoken.safe(name))
+        .map(name -> (isMore ? "more " : "") + change.label() + " " + name)
         .orElse("no " + change.label());
   }
 }

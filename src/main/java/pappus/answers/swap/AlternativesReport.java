@@ -3,6 +3,7 @@ package pappus.answers.swap;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Stream;
 import pappus.answers.build.BuildLines;
 import pappus.answers.build.BuildWords;
@@ -78,7 +79,7 @@ public final class AlternativesReport {
         .blank()
         .say("In place of %s [%s] as %s of this quad:"
             .formatted(
-                base.build().part(role).map(part -> Spoken.safe(part.name())).orElse("nothing"),
+                base.build().part(role).map(part -> part.name()).orElse("nothing"),
                 base.build().part(role).map(Part::id).orElse("-"),
                 role.label()));
     lines.say(BuildWords.of(base));
@@ -151,8 +152,7 @@ public final class AlternativesReport {
         Table.Column.number("g", "all_up_g", 0),
         Table.Column.number("% under cap", "chance_under_cap_percent", 0),
         Table.Column.number("T/W", "thrust_over_weight", 1),
-        Table.Column.number(
-            currency(), "to_buy_" + currency().toLowerCase(java.util.Locale.ROOT), 0),
+        Table.Column.number(currency(), "to_buy_" + currency().toLowerCase(Locale.ROOT), 0),
         Table.Column.number(
             (isForRange() ? "m/" : "s/") + currency(),
             isForRange() ? "m_per_unit" : "s_per_unit",

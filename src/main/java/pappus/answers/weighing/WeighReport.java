@@ -11,7 +11,6 @@ import pappus.answers.result.AnswerJson;
 import pappus.answers.result.Run;
 import pappus.document.Lines;
 import pappus.document.Table;
-import pappus.files.Shown;
 import pappus.scenario.Scenario;
 import pappus.weighing.FlightFit;
 import pappus.weighing.StyleFit;
@@ -76,7 +75,7 @@ public final class WeighReport {
     return lines.blank().caution(Cautions.general()).text();
   }
 
-  /** The same in sentences, the title first; the table stands by itself. */
+  /** The answer in sentences, the title first; the table stands by itself. */
   public List<String> said(List<String> written) {
     var said = new ArrayList<>(List.of(scenario.name()));
     said.addAll(Heading.brief(scenario));
@@ -130,7 +129,7 @@ public final class WeighReport {
     for (var fit : result.fits()) {
       for (var flight : fit.flights()) {
         var row = flight.row();
-        var which = "%s, %s, line %s".formatted(row.style(), Shown.name(row.file()), row.line());
+        var which = "%s, %s, line %s".formatted(row.style(), row.file(), row.line());
         var charged = row.chargedMilliampHours();
         rows.add(List.of(
             which,

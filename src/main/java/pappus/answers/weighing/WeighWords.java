@@ -28,7 +28,7 @@ public final class WeighWords {
       case MassRow.READY -> "ready to fly";
       default ->
         one.what()
-            + one.part().map(part -> ", " + Spoken.safe(part.name())).orElse("")
+            + one.part().map(part -> ", " + part.name()).orElse("")
             + (one.isDerived() ? " (ready less dry)" : "");
     };
   }

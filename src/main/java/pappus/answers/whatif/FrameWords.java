@@ -26,7 +26,7 @@ public final class FrameWords {
 
   /** The frame as it is drawn and its best build. */
   public String frame() {
-    var name = Spoken.safe(advice.frame().name());
+    var name = advice.frame().name();
     var best = advice.best();
     return best.build()
         .map(build -> "%s as it is drawn, %s g: %s with its best build%s."
@@ -71,7 +71,7 @@ public final class FrameWords {
   public String addition(FrameAdvice.Addition addition) {
     return "%s: %s of %s %s go on it in place of %s (%s in place of %s %%); %s."
         .formatted(
-            Spoken.safe(addition.what()),
+            addition.what(),
             addition.fitAfter(),
             addition.of(),
             addition.parts(),

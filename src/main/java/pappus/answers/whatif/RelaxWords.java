@@ -1,6 +1,7 @@
 package pappus.answers.whatif;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Collectors;
 import pappus.document.Spoken;
 import pappus.whatif.relax.ClashCount;
@@ -42,13 +43,13 @@ public final class RelaxWords {
   }
 
   private static String text(Demand demand) {
-    return Spoken.safe(demand.text());
+    return demand.text();
   }
 
   /** One change that helps by itself. */
   public static String relief(SmallestRelaxation relief) {
     if (relief.from().isEmpty()) {
-      return Spoken.sentence(Spoken.safe(relief.demand().givenUp()));
+      return Spoken.sentence(relief.demand().givenUp());
     }
     return label(relief.demand())
         + " "
@@ -85,7 +86,7 @@ public final class RelaxWords {
   }
 
   private static String grouped(int count) {
-    return String.format(java.util.Locale.ROOT, "%,d", count);
+    return String.format(Locale.ROOT, "%,d", count);
   }
 
   /** That no change of one demand helps, as far as that is known. */

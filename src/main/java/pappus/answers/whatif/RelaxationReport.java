@@ -10,7 +10,6 @@ import pappus.answers.build.Heading;
 import pappus.answers.result.AnswerJson;
 import pappus.answers.result.Run;
 import pappus.document.Lines;
-import pappus.document.Spoken;
 import pappus.scenario.Scenario;
 import pappus.whatif.relax.Demand;
 import pappus.whatif.relax.Relaxation;
@@ -75,7 +74,7 @@ public final class RelaxationReport {
         .blank()
         .caution(
             "A mass cap that is law (%s) is not yours to raise, and thrust in hand is what gets a quad out of trouble."
-                .formatted(Spoken.safe(scenario.massCap().rule())))
+                .formatted(scenario.massCap().rule()))
         .caution(Cautions.brief())
         .text();
   }

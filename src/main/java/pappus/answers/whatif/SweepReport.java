@@ -88,7 +88,7 @@ public final class SweepReport {
     return lines.blank().caution(Cautions.brief()).text();
   }
 
-  /** The same in sentences, the title first; tables stand by themselves. */
+  /** The answer in sentences, the title first; tables stand by themselves. */
   public List<String> said() {
     var said = new ArrayList<>(List.of(scenario.name()));
     said.addAll(Heading.brief(scenario));

@@ -42,7 +42,7 @@ public final class SweepWords {
     if (isFirst) {
       return step.best().build().get().build().parts().entrySet().stream()
           .filter(entry -> isMain(entry.getKey()))
-          .map(entry -> Spoken.safe(entry.getValue().name()))
+          .map(entry -> entry.getValue().name())
           .collect(Collectors.joining(", "));
     }
     return step.changed().isEmpty()
@@ -69,7 +69,7 @@ public final class SweepWords {
     return changed
         .after()
         .map(Part::name)
-        .map(name -> changed.role().label() + " " + Spoken.safe(name))
+        .map(name -> changed.role().label() + " " + name)
         .orElseGet(() -> after.fills(changed.role())
             ? changed.role().label() + " built in"
             : "no " + changed.role().label());

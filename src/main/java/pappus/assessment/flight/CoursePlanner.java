@@ -30,8 +30,6 @@ import pappus.scenario.Scenario;
  * <p>Why: src/site/markdown/decisions.md#over-a-spot-in-wind-a-leg-flies-as-fast-as-the-wind
  */
 final class CoursePlanner {
-  private static final double HALF_CHARGE = 0.5;
-
   /** Of any length: out and back are equally long over ground. */
   private static final double EACH_WAY_METRES = 1000;
 
@@ -293,7 +291,7 @@ final class CoursePlanner {
   }
 
   private static double mostBusA(SteadyFlight flight, Pack pack) {
-    return Math.max(busA(flight, pack, pack.startCharge()), busA(flight, pack, HALF_CHARGE));
+    return Math.max(busA(flight, pack, pack.startCharge()), busA(flight, pack, Pack.HALF_CHARGE));
   }
 
   /** 0 where the pack cannot deliver it, which ends the flight by itself. */

@@ -1,5 +1,7 @@
 package pappus.assessment.flight;
 
+import java.util.function.Consumer;
+
 /**
  * Multipliers on the uncertain numbers of a build, to see what a doubt does to endurance and range.
  *
@@ -28,15 +30,71 @@ public record Factors(
     double addedGrams,
     double addedWatts) {
   /** The numbers as they are. */
-  public static final Factors NONE = new Factors(1, 1, 1, 1, 1, 1, 1, 1, 1, 0, 0);
+  public static final Factors NONE = new Values().factors();
 
   /** The numbers as they are, with something added. */
   public static Factors added(double grams, double watts) {
-    return new Factors(1, 1, 1, 1, 1, 1, 1, 1, 1, grams, watts);
+    return NONE.with(values -> {
+      values.addedGrams = grams;
+      values.addedWatts = watts;
+    });
   }
 
   /** The numbers as they are, but for the power that propellers need and for what is added to the mass. */
   public static Factors powered(double power, double grams) {
-    return new Factors(1, 1 / power, 1, 1, 1, 1, 1, 1, 1, grams, 0);
+    return NONE.with(values -> {
+      values.merit = 1 / power;
+      values.addedGrams = grams;
+    });
+  }
+
+  /** These, but for what is changed. */
+  public Factors with(Consumer<Values> change) {
+    var values = new Values();
+    values.thrust = thrust;
+    values.merit = merit;
+    values.resistance = resistance;
+    values.noLoad = noLoad;
+    values.cellResistance = cellResistance;
+    values.capacity = capacity;
+    values.loss = loss;
+    values.thrustKept = thrustKept;
+    values.drag = drag;
+    values.addedGrams = addedGrams;
+    values.addedWatts = addedWatts;
+    change.accept(values);
+    return values.factors();
+  }
+
+  /** Each by its name, to be changed. */
+  public static final class Values {
+    public double thrust = 1;
+    public double merit = 1;
+    public double resistance = 1;
+    public double noLoad = 1;
+    public double cellResistance = 1;
+    public double capacity = 1;
+    public double loss = 1;
+    public double thrustKept = 1;
+    public double drag = 1;
+    public double addedGrams;
+    public double addedWatts;
+
+    private Values() {}
+
+    private Factors factors() {
+      return new Factors(
+          thrust,
+          merit,
+          resistance,
+          noLoad,
+          cellResistance,
+          capacity,
+          loss,
+          thrustKept,
+          drag,
+          addedGrams,
+          addedWatts);
+    }
   }
 }

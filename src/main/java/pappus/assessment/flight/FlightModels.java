@@ -23,10 +23,12 @@ import pappus.physics.battery.Condition;
 import pappus.physics.battery.Pack;
 import pappus.physics.flight.LandingRule;
 import pappus.physics.flight.Rotor;
+import pappus.physics.motor.MotorModel;
 import pappus.physics.motor.PartLoadLaw;
 import pappus.physics.motor.SpeedController;
 import pappus.physics.propeller.BladeElements;
 import pappus.physics.propeller.PropellerInAir;
+import pappus.physics.propeller.PropellerModel;
 import pappus.physics.propeller.StaticPoint;
 import pappus.quantity.Require;
 import pappus.quantity.Units;
@@ -51,12 +53,10 @@ public final class FlightModels {
   private final Flight flight;
   private final Map<String, Pack> packs = new ConcurrentHashMap<>();
   private final double packK;
-  private final Map<String, pappus.physics.propeller.PropellerModel> curves =
-      new ConcurrentHashMap<>();
-  private final Map<Geometry, pappus.physics.propeller.PropellerModel> geometries =
-      new ConcurrentHashMap<>();
+  private final Map<String, PropellerModel> curves = new ConcurrentHashMap<>();
+  private final Map<Geometry, PropellerModel> geometries = new ConcurrentHashMap<>();
   private final Map<String, PropellerInAir> inAir = new ConcurrentHashMap<>();
-  private final Map<String, pappus.physics.motor.MotorModel> motors = new ConcurrentHashMap<>();
+  private final Map<String, MotorModel> motors = new ConcurrentHashMap<>();
   private final Map<String, Cell> cells = new ConcurrentHashMap<>();
   private final Weighing weighing;
   private final double powerFactor;
@@ -129,12 +129,12 @@ public final class FlightModels {
     return inAir.computeIfAbsent(propeller.id(), id -> in(curve(propeller)));
   }
 
-  private PropellerInAir in(pappus.physics.propeller.PropellerModel curve) {
+  private PropellerInAir in(PropellerModel curve) {
     return curve.in(air.densityKgPerM3(), air.viscosityPaS());
   }
 
   /** A motor as its figures count. */
-  public pappus.physics.motor.MotorModel motor(Motor part) {
+  public MotorModel motor(Motor part) {
     return motor(part, Factors.NONE);
   }
 
@@ -152,7 +152,7 @@ public final class FlightModels {
   }
 
   /** Resistance that the law of part-load loss is asked with, Ω: caution's extra would lower the loss. */
-  private double lossOhm(Motor part, pappus.physics.motor.MotorModel motor) {
+  private double lossOhm(Motor part, MotorModel motor) {
     if (weighing != Weighing.CAUTIOUS) {
       return motor.referenceResistanceOhm();
     }
@@ -161,24 +161,23 @@ public final class FlightModels {
   }
 
   /** At a kept figure of merit C_P goes with C_T to the power of 1.5. */
-  private static pappus.physics.propeller.PropellerModel scaled(
-      pappus.physics.propeller.PropellerModel curve, double thrust, double merit) {
+  private static PropellerModel scaled(PropellerModel curve, double thrust, double merit) {
     return curve.scaled(thrust, StrictMath.pow(thrust, 1.5) / merit);
   }
 
-  private pappus.physics.motor.MotorModel motor(Motor motor, Factors factors) {
+  private MotorModel motor(Motor motor, Factors factors) {
     return factors.resistance() == 1 && factors.noLoad() == 1
         ? motors.computeIfAbsent(motor.id(), id -> newMotor(motor, factors))
         : newMotor(motor, factors);
   }
 
-  private pappus.physics.motor.MotorModel newMotor(Motor motor, Factors factors) {
+  private MotorModel newMotor(Motor motor, Factors factors) {
     var figures = MotorFigures.of(motor);
     var path = figures.pathMilliohms() / 1000;
-    return pappus.physics.motor.MotorModel.of(
+    return MotorModel.of(
         Units.rpmToRadPerS(figures.loadedKv()),
         figures.winding().by(weighing, 1) / 1000 * factors.resistance(),
-        path > 0 ? path : pappus.physics.motor.MotorModel.DEFAULT_SERIES_OHM,
+        path > 0 ? path : MotorModel.DEFAULT_SERIES_OHM,
         figures.noLoad().by(weighing, 1) * factors.noLoad(),
         motor.noLoadVolts(),
         motor.noLoadGrowth() == null ? PartLoadLaw.BENCH.noLoadExponent() : motor.noLoadGrowth());
@@ -193,7 +192,7 @@ public final class FlightModels {
     return new SpeedController(Math.min(0.95, loss * factors.loss()), usual.idleA());
   }
 
-  private pappus.physics.propeller.PropellerModel curve(Propeller propeller) {
+  private PropellerModel curve(Propeller propeller) {
     return curves.computeIfAbsent(
         propeller.id(),
         id -> powerFactor == 1
@@ -201,7 +200,7 @@ public final class FlightModels {
             : scaled(newCurve(propeller), 1, 1 / powerFactor));
   }
 
-  private pappus.physics.propeller.PropellerModel newCurve(Propeller propeller) {
+  private PropellerModel newCurve(Propeller propeller) {
     var diameterM = Units.inchesToMetres(propeller.diameterInches());
     var test = propeller.test();
     if (test == null) {
@@ -218,7 +217,7 @@ public final class FlightModels {
         (celsius == null ? STANDARD_TEST_CELSIUS : celsius) + CELSIUS,
         101_325,
         density == null ? STANDARD_TEST_DENSITY : density);
-    var stated = pappus.physics.propeller.PropellerModel.ofTable(
+    var stated = PropellerModel.ofTable(
         diameterM,
         testAir.densityKgPerM3() / testAir.viscosityPaS(),
         test.rows().stream()
@@ -235,8 +234,7 @@ public final class FlightModels {
   }
 
   /** Many propellers are of one geometry, and blade elements take a while. */
-  private pappus.physics.propeller.PropellerModel computed(
-      double diameterM, double pitchM, int blades) {
+  private PropellerModel computed(double diameterM, double pitchM, int blades) {
     return geometries.computeIfAbsent(
         new Geometry(diameterM, pitchM, blades),
         fresh -> BladeElements.propeller(diameterM, pitchM, blades));

@@ -22,8 +22,6 @@ import pappus.scenario.Scenario;
 
 /** Flies builds as a scenario asks, by one weighing of their uncertain figures. */
 public final class Flights {
-  private static final double HALF_CHARGE = 0.5;
-
   /** Of a frame that states none, m²: an engineering estimate. */
   private static final double ASSUMED_DRAG_AREA = 0.005;
 
@@ -68,7 +66,7 @@ public final class Flights {
     var endurance = flown.isPresent()
         ? flown.get().endurance()
         : Endurance.of(hover.steady(), pack, models.landing(battery), continuous);
-    var delivery = pack.deliver(hover.steady().load(), HALF_CHARGE);
+    var delivery = pack.deliver(hover.steady().load(), Pack.HALF_CHARGE);
     var volts = delivery instanceof Delivery.Delivered now ? now.terminalVolts() : 0;
     return new FlightEstimate(
         hover,
@@ -121,8 +119,8 @@ public final class Flights {
   }
 
   /**
-   * Charge out of the pack after so long in the air, mAh: a hover to the end, other flights by their mean current; where
-   * the pack would be empty before, as if it went on alike.
+   * Charge out of the pack after so long in the air, mAh: a hover to the end, other flights by their mean current;
+   * where the pack would be empty before, as if it went on alike.
    */
   public double milliampHours(Fitting fitting, double grams, Factors factors, double seconds) {
     var flown = fly(fitting, grams, factors, Limits.NONE);

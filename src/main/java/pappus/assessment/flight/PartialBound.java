@@ -23,8 +23,6 @@ import pappus.scenario.Scenario;
  * least mass and draw that any completion has. Prepared once for parts, then asked often; safe for several threads.
  */
 public final class PartialBound {
-  private static final double HALF_CHARGE = 0.5;
-
   /** Full throttle is known without all that draws: what takes less than this share of it is never slowed down. */
   private static final double SURE_OF_FULL = 0.8;
 
@@ -177,8 +175,9 @@ public final class PartialBound {
   }
 
   /**
-   * What a gram is worth in watts where builds are likely to be, of an aircraft that full throttle never slows down. Mass costs more the more there is of it, so that
-   * elsewhere the figure is below what the trade makes of it, but for little: that is looked up at many masses.
+   * What a gram is worth in watts where builds are likely to be, of an aircraft that full throttle never slows down.
+   * Mass costs more the more there is of it, so that elsewhere the figure is below what the trade makes of it, but for
+   * little: that is looked up at many masses.
    *
    * @param at likely numbers
    * @param mostLoss largest part-load loss for which it is to hold; absent: by the law
@@ -272,7 +271,7 @@ public final class PartialBound {
     if (motorA > continuous.motorA() || motorA > continuous.controllerA()) {
       return false;
     }
-    if (!(behind.deliver(steady.load(), HALF_CHARGE) instanceof Delivery.Delivered now)) {
+    if (!(behind.deliver(steady.load(), Pack.HALF_CHARGE) instanceof Delivery.Delivered now)) {
       return false;
     }
     var amps = now.currentA();

@@ -13,7 +13,7 @@ import pappus.physics.flight.Cruise;
  */
 public record Stretch(
     String where, double seconds, Cruise cruise, double groundSpeedMPerS, boolean coversGround) {
-  /** The same for another time. */
+  /** This stretch for another time. */
   Stretch lasting(double otherSeconds) {
     return new Stretch(where, otherSeconds, cruise, groundSpeedMPerS, coversGround);
   }

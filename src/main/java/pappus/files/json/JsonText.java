@@ -40,7 +40,7 @@ public final class JsonText {
     return written(WRITER, value) + "\n";
   }
 
-  /** The same on one line and without a line feed, for a machine alone. */
+  /** The JSON on one line and without a line feed, for a machine alone. */
   public static String compact(Object value) {
     return written(COMPACT, value);
   }

@@ -2,6 +2,7 @@ package pappus.files.json;
 
 import static java.nio.charset.StandardCharsets.ISO_8859_1;
 
+import java.math.BigDecimal;
 import java.util.Arrays;
 import org.jspecify.annotations.Nullable;
 import tools.jackson.core.JacksonException;
@@ -137,7 +138,7 @@ public final class StrictMapper {
             .addDeserializer(boolean.class, new StrictScalars.OfBoolean())
             .addDeserializer(Boolean.class, new StrictScalars.OfBoolean())
             .addDeserializer(String.class, new StrictScalars.OfText())
-            .addDeserializer(java.math.BigDecimal.class, new StrictScalars.OfDecimal())
+            .addDeserializer(BigDecimal.class, new StrictScalars.OfDecimal())
             .setDeserializerModifier(new StrictEnums()))
         .build();
   }

@@ -81,7 +81,7 @@ public final class OutputFolder {
   }
 
   /**
-   * The same with files that are no text.
+   * Writes texts, and files that are no text.
    *
    * @throws CannotCreateException as above
    * @throws UncheckedIOException as above

@@ -1,6 +1,7 @@
 package pappus.physics.airframe;
 
 import pappus.quantity.Require;
+import pappus.quantity.Units;
 
 /**
  * What the rotors have to carry and to push through the air.
@@ -10,9 +11,6 @@ import pappus.quantity.Require;
  * @param dragAreaM2 drag coefficient times reference area in level flight, m²
  */
 public record Airframe(double massKg, double thrustLost, double dragAreaM2) {
-  /** Standard acceleration of free fall, m/s²: 3rd CGPM 1901, ISO 2533. */
-  public static final double STANDARD_GRAVITY_M_PER_S2 = 9.80665;
-
   /** Share of thrust lost to arms and body when nothing better is known: an engineering estimate. */
   public static final double DEFAULT_THRUST_LOST = 0.05;
 
@@ -23,7 +21,7 @@ public record Airframe(double massKg, double thrustLost, double dragAreaM2) {
   }
 
   public double weightN() {
-    return massKg * STANDARD_GRAVITY_M_PER_S2;
+    return massKg * Units.GRAVITY_M_PER_S2;
   }
 
   /** Drag in N at an airspeed: half density times speed squared times drag area. */

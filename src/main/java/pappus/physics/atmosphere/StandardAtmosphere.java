@@ -1,6 +1,7 @@
 package pappus.physics.atmosphere;
 
 import pappus.quantity.Require;
+import pappus.quantity.Units;
 
 /**
  * The troposphere of the standard atmosphere, ISO 2533 and ICAO Doc 7488.
@@ -13,10 +14,9 @@ public final class StandardAtmosphere {
   private static final double SEA_LEVEL_TEMPERATURE_K = 288.15;
   private static final double SEA_LEVEL_PRESSURE_PA = 101_325;
   private static final double LAPSE_RATE_K_PER_M = 0.0065;
-  private static final double GRAVITY_M_PER_S2 = 9.80665;
   private static final double GAS_CONSTANT_J_PER_KG_K = 287.05287;
   private static final double EXPONENT =
-      GRAVITY_M_PER_S2 / (GAS_CONSTANT_J_PER_KG_K * LAPSE_RATE_K_PER_M); // 5.25588
+      Units.GRAVITY_M_PER_S2 / (GAS_CONSTANT_J_PER_KG_K * LAPSE_RATE_K_PER_M); // 5.25588
   private static final double COLDEST_K = 213.15;
   private static final double HOTTEST_K = 333.15;
 

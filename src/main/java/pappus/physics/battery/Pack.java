@@ -11,6 +11,9 @@ import pappus.quantity.Require;
  * be counted twice.
  */
 public final class Pack {
+  /** State of charge at which a flight is half over, as good as: what is asked there stands for all of it. */
+  public static final double HALF_CHARGE = 0.5;
+
   private final int series;
   private final double capacityCoulomb;
   private final double startCharge;

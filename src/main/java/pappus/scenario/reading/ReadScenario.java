@@ -65,7 +65,8 @@ public record ReadScenario(Scenario scenario, Fingerprint input, JsonPlaces plac
   }
 
   /**
-   * A problem for every fixed part, the draft frame among them, that no build could have by what else the scenario says.
+   * A problem for every fixed part, the draft frame among them, that no build could have by what else the scenario
+   * says.
    *
    * @param catalog without the draft frame
    */

@@ -31,11 +31,9 @@ record BatteryFloor(
     double floorVolts,
     BitSet frames,
     BitSet motors) {
-  private static final double HALF_CHARGE = 0.5;
-
   static BatteryFloor least(BatteryFloor one, BatteryFloor other) {
-    var mine = one.cell.resistanceOhm().at(HALF_CHARGE);
-    var theirs = other.cell.resistanceOhm().at(HALF_CHARGE);
+    var mine = one.cell.resistanceOhm().at(Pack.HALF_CHARGE);
+    var theirs = other.cell.resistanceOhm().at(Pack.HALF_CHARGE);
     var cell = new Cell(
         one.cell.openCircuitVolts(),
         mine <= theirs ? one.cell.resistanceOhm() : other.cell.resistanceOhm(),

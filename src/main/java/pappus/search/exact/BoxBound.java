@@ -2,8 +2,10 @@ package pappus.search.exact;
 
 import java.util.stream.IntStream;
 import pappus.assessment.Assessor;
+import pappus.part.Frame;
 import pappus.physics.battery.Load;
 import pappus.physics.battery.Pack;
+import pappus.quantity.Units;
 
 /**
  * What no build of a box surpasses. Motors that take the least shaft power, torque and speed, lose the least and draw
@@ -11,9 +13,6 @@ import pappus.physics.battery.Pack;
  * of any build of the box at any volts, so that the flight is longer.
  */
 final class BoxBound {
-  private static final int ROTORS = 4;
-  private static final double GRAVITY = 9.80665;
-
   /** Between the masses and volts looked at, the rate is hardly less. */
   private static final double SURE_OF_RATE = 0.98;
 
@@ -48,7 +47,7 @@ final class BoxBound {
   /** Thrust that each rotor needs for a gram, N. */
   private static double newtonsPerGram(Assessor assessor) {
     var lost = assessor.scenario().flight().thrustLostOrUsual();
-    return GRAVITY / 1000 / (1 - lost) / ROTORS;
+    return Units.GRAVITY_M_PER_S2 / 1000 / (1 - lost) / Frame.ROTORS;
   }
 
   /** What is chosen of motors, propellers and batteries, one box each. */
@@ -166,7 +165,7 @@ final class BoxBound {
 
     /** Power of all motors and their controllers at some volts, W. */
     double busW(double volts, double loss) {
-      return ROTORS * power * volts / ((1 - loss) * volts + loss * power / amps);
+      return Frame.ROTORS * power * volts / ((1 - loss) * volts + loss * power / amps);
     }
   }
 
@@ -188,22 +187,22 @@ final class BoxBound {
       return 0;
     }
     var load = new Load(
-        ROTORS * turning.power,
+        Frame.ROTORS * turning.power,
         turning.power / turning.amps,
         kits.loss().orElse(motor.loss()),
-        ROTORS * motor.idleA(),
+        Frame.ROTORS * motor.idleA(),
         watts);
     var seconds = battery.drain().seconds(load, kits.ohm());
     if (!speeds.asks()) {
       return seconds;
     }
     var root = Math.sqrt(thrustN);
-    var shaftW = ROTORS * propeller.shaft().at(span) * thrustN * root;
+    var shaftW = Frame.ROTORS * propeller.shaft().at(span) * thrustN * root;
     return speeds.most(
         seconds,
         new SpeedBound.Costs(
             shaftW / share,
-            ROTORS * thrustN * root * propeller.induced(),
+            Frame.ROTORS * thrustN * root * propeller.induced(),
             propeller.induced() * root,
             shaftW,
             load.powerW(battery.pack().openVolts(battery.pack().startCharge())),
@@ -224,6 +223,7 @@ final class BoxBound {
     var open = pack.openVolts(charge);
     var volts = Math.max(Math.max(needed, floorVolts), open / 2);
     return volts < open
-        && volts * (open - volts) >= pack.burstOhm(charge) * ROTORS * turning.power * (1 - 1e-9);
+        && volts * (open - volts)
+            >= pack.burstOhm(charge) * Frame.ROTORS * turning.power * (1 - 1e-9);
   }
 }

@@ -10,6 +10,7 @@ import pappus.assessment.flight.FlightModels;
 import pappus.assessment.flight.Ratings;
 import pappus.part.Battery;
 import pappus.part.Build;
+import pappus.part.Frame;
 import pappus.part.Motor;
 import pappus.part.Part;
 import pappus.part.Propeller;
@@ -17,6 +18,7 @@ import pappus.part.Role;
 import pappus.physics.battery.Cell;
 import pappus.physics.battery.Pack;
 import pappus.physics.flight.ForwardFlight;
+import pappus.quantity.Units;
 import pappus.scenario.Flight.Style;
 
 /**
@@ -30,21 +32,15 @@ final class Boxes {
   /** Of a span, its end over its beginning less one: what spans are worth hardly changes within so much thrust. */
   private static final double SPAN = 0.035;
 
-  private static final int ROTORS = 4;
-
   /** Below so small a share of the cap, and below so many grams, no build is worth a bound. */
   private static final double LEAST_OF_CAP = 0.15;
 
   private static final double LEAST_GRAMS = 37.5;
 
-  private static final double GRAVITY = 9.80665;
-
   /** About what a small quad draws in hover, W/g, and what a gram costs, W: only where to halve depends on them. */
   private static final double WATTS_PER_GRAM = 0.1;
 
   private static final double MORE_WATTS_PER_GRAM = 0.125;
-
-  private static final double HALF_CHARGE = 0.5;
 
   private final Goods goods;
   private final Frames frames;
@@ -64,7 +60,11 @@ final class Boxes {
     this.frames = frames;
     this.models = goods.assessor().models();
     var flight = goods.assessor().scenario().flight();
-    var newtons = bounds.capGrams() / 1000 * GRAVITY / (1 - flight.thrustLostOrUsual()) / ROTORS;
+    var newtons = bounds.capGrams()
+        / 1000
+        * Units.GRAVITY_M_PER_S2
+        / (1 - flight.thrustLostOrUsual())
+        / Frame.ROTORS;
     var least = Math.min(LEAST_OF_CAP, LEAST_GRAMS / bounds.capGrams()) * newtons;
     var most = 1.01 * Math.max(1, goods.assessor().scenario().leastThrustToWeight()) * newtons;
     this.spans = PropellerFloor.Spans.between(least, most, Math.max(LEAST_SPANS, (int)
@@ -151,8 +151,8 @@ final class Boxes {
           sort,
           List.of(
               MORE_WATTS_PER_GRAM * floor.adds().grams(),
-              ROTORS * heatW(floor),
-              ROTORS * usualSpeed * floor.dragNm(usualSpeed),
+              Frame.ROTORS * heatW(floor),
+              Frame.ROTORS * usualSpeed * floor.dragNm(usualSpeed),
               0.05 * usualWatts * Math.log(floor.kvLow()))));
     }
     return Box.of(leaves, MotorFloor::least, this::dear);
@@ -165,8 +165,8 @@ final class Boxes {
 
   private double dear(MotorFloor floor) {
     return MORE_WATTS_PER_GRAM * floor.adds().grams()
-        + ROTORS * heatW(floor)
-        + ROTORS * usualSpeed * floor.dragNm(usualSpeed);
+        + Frame.ROTORS * heatW(floor)
+        + Frame.ROTORS * usualSpeed * floor.dragNm(usualSpeed);
   }
 
   private MotorFloor motor(Motor part) {
@@ -242,7 +242,7 @@ final class Boxes {
   }
 
   private double shaftW(PropellerFloor floor, int span) {
-    return ROTORS * floor.shaft().at(span) * usualThrustN * Math.sqrt(usualThrustN);
+    return Frame.ROTORS * floor.shaft().at(span) * usualThrustN * Math.sqrt(usualThrustN);
   }
 
   private List<Box<BatteryFloor>> ofBatteries(KitFloors kits) {
@@ -275,8 +275,8 @@ final class Boxes {
   }
 
   private double lostW(BatteryFloor floor) {
-    var amps = usualWatts / floor.pack().openVolts(HALF_CHARGE);
-    return amps * amps * floor.pack().steadyOhm(HALF_CHARGE);
+    var amps = usualWatts / floor.pack().openVolts(Pack.HALF_CHARGE);
+    return amps * amps * floor.pack().steadyOhm(Pack.HALF_CHARGE);
   }
 
   private BatteryFloor battery(Battery part) {

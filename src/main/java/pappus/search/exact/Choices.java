@@ -12,6 +12,7 @@ import pappus.compatibility.CompatibilityRule;
 import pappus.part.Build;
 import pappus.part.Part;
 import pappus.part.Role;
+import pappus.scenario.Flight;
 import pappus.search.Incumbents;
 import pappus.search.MainParts;
 import pappus.search.Question;
@@ -215,7 +216,7 @@ final class Choices {
 
   /** Whether a frame's drag matters. */
   private boolean courses() {
-    return question.assessor().scenario().flight().style() != pappus.scenario.Flight.Style.HOVER;
+    return question.assessor().scenario().flight().style() != Flight.Style.HOVER;
   }
 
   /** @param known the aim for the parts, if it was worked out before */

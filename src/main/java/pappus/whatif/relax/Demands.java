@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 import pappus.change.Asked;
 import pappus.quantity.Money;
@@ -125,7 +126,7 @@ final class Demands {
     return ids.stream().filter(other -> !other.equals(id)).toList();
   }
 
-  private static Asked choice(Asked asked, java.util.function.UnaryOperator<Choice> change) {
+  private static Asked choice(Asked asked, UnaryOperator<Choice> change) {
     return asked.with(Map.of("parts", change.apply(asked.scenario().partsOrAny())));
   }
 

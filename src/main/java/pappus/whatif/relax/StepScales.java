@@ -2,6 +2,7 @@ package pappus.whatif.relax;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -12,6 +13,7 @@ import pappus.assessment.Assessment;
 import pappus.change.Asked;
 import pappus.part.Board;
 import pappus.part.OutputPower;
+import pappus.part.Part;
 import pappus.part.Transmitter;
 import pappus.quantity.Money;
 
@@ -127,7 +129,7 @@ final class StepScales {
         .map(OutputPower::milliwatts)
         .filter(power -> power < milliwatts)
         .distinct()
-        .sorted(java.util.Comparator.reverseOrder())
+        .sorted(Comparator.reverseOrder())
         .toList();
     return new StepScale() {
       @Override
@@ -155,7 +157,7 @@ final class StepScales {
     };
   }
 
-  private static List<OutputPower> powers(pappus.part.Part part) {
+  private static List<OutputPower> powers(Part part) {
     if (part instanceof Transmitter transmitter) {
       return transmitter.powers();
     }

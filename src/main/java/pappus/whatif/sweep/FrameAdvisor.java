@@ -22,6 +22,7 @@ import pappus.part.Propeller;
 import pappus.part.Role;
 import pappus.part.Span;
 import pappus.part.StackPattern;
+import pappus.quantity.Require;
 import pappus.ranking.Best;
 import pappus.ranking.Finder;
 
@@ -134,7 +135,7 @@ public final class FrameAdvisor {
     var circles = new ArrayList<>(frame.motorBoltCirclesMillimetres());
     circles.add(new Span(millimetres, millimetres));
     return addition(
-        "bolt circle of " + pappus.quantity.Require.plain(millimetres) + " mm",
+        "bolt circle of " + Require.plain(millimetres) + " mm",
         "motors",
         Map.of("motorBoltCirclesMillimetres", circles),
         new MotorMountRule(),

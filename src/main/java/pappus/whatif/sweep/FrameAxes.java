@@ -14,13 +14,15 @@ import pappus.files.json.Altered;
 import pappus.part.Frame;
 import pappus.part.MountingHoles;
 import pappus.part.Part;
+import pappus.part.Role;
 import pappus.part.Span;
 import pappus.part.StackPattern;
+import pappus.scenario.Scenario;
 import pappus.whatif.sweep.Axis.Tightens;
 
 /**
- * Properties of a frame that can be swept. All else of the frame stays as it is, its mass too, but for the height between
- * its plates: what the heights of the drawing add to the mass tells what any other adds.
+ * Properties of a frame that can be swept. All else of the frame stays as it is, its mass too, but for the height
+ * between its plates: what the heights of the drawing add to the mass tells what any other adds.
  */
 final class FrameAxes {
   private static final String PREFIX = "frame.";
@@ -111,7 +113,7 @@ final class FrameAxes {
     if (draft != null) {
       return draft;
     }
-    var left = asked.question().options(pappus.part.Role.FRAME);
+    var left = asked.question().options(Role.FRAME);
     if (left.size() != 1) {
       throw new IllegalArgumentException(
           "must be over a limit where the scenario has no draftFrame and leaves %s frames open."
@@ -125,8 +127,7 @@ final class FrameAxes {
     var changed = Altered.record(Frame.class, frame, fields);
     var scenario = asked.scenario();
     if (scenario.draftFrame() != null) {
-      scenario =
-          Altered.record(pappus.scenario.Scenario.class, scenario, Map.of("draftFrame", changed));
+      scenario = Altered.record(Scenario.class, scenario, Map.of("draftFrame", changed));
     }
     List<Part> others = new ArrayList<>(asked.supply().catalog().parts().stream()
         .filter(part -> !(part instanceof Frame))
@@ -154,10 +155,10 @@ final class FrameAxes {
   }
 
   /**
-   * What a height between the plates adds to the mass of a frame, g, to the hundredth: as drawn where it is drawn; between
-   * two drawn heights in proportion, since the plates stay and the standoffs grow by the millimetre; beyond them as the two
-   * nearest go on. One drawn height alone, or none, tells nothing of others: its mass is kept. Of equal heights the lightest
-   * counts, as it is the one that is ordered.
+   * What a height between the plates adds to the mass of a frame, g, to the hundredth: as drawn where it is drawn;
+   * between two drawn heights in proportion, since the plates stay and the standoffs grow by the millimetre; beyond
+   * them as the two nearest go on. One drawn height alone, or none, tells nothing of others: its mass is kept. Of equal
+   * heights the lightest counts, as it is the one that is ordered.
    */
   private static double addedGrams(Frame frame, double millimetres) {
     var lightest = new TreeMap<Double, Frame.PlateHeight>();

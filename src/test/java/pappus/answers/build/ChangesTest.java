@@ -19,6 +19,8 @@ import pappus.change.Rates;
 import pappus.change.Saving;
 import pappus.change.Swap;
 import pappus.compatibility.Verdict;
+import pappus.part.Battery;
+import pappus.part.Connector;
 import pappus.part.Part;
 import pappus.part.Parts;
 import pappus.part.Role;
@@ -137,8 +139,8 @@ class ChangesTest {
 
   @Test
   void tellsWhatChangesAlong() {
-    var lead = new Changed(
-        Role.LEAD, Optional.empty(), Optional.of(Parts.lead(null, pappus.part.Connector.XT30)));
+    var lead =
+        new Changed(Role.LEAD, Optional.empty(), Optional.of(Parts.lead(null, Connector.XT30)));
     var buzzer = new Changed(Role.BUZZER, Optional.of(Parts.buzzer()), Optional.empty());
 
     assertThat(SECONDS.alongside(List.of())).isEmpty();
@@ -196,9 +198,9 @@ class ChangesTest {
 
   @Test
   void controlCharactersInNamesComeOutVisible() {
-    var strange = Parts.with((pappus.part.Battery) part(PACK), "name", "a\u202Eb");
+    var strange = Parts.with((Battery) part(PACK), "name", "a\u202Eb");
     var swap = new Swap(Role.BATTERY, strange, BASE, told(PACK, 990, 20_000), List.of());
 
-    assertThat(SECONDS.swap(swap)).startsWith("a\\u202eb in place of ");
+    assertThat(SECONDS.swap(swap)).startsWith("a\u202Eb in place of ");
   }
 }

@@ -229,8 +229,7 @@ class ReasonsTest {
         FIRST,
         List.of(new Finding("balance", Verdict.fitsWith(List.of(note)), Optional.empty(), false)));
 
-    assertThat(Reasons.findings(assessment))
-        .containsExactly("Turn a\\u001b[2Jb\\u0007c\\u000ad\\u202ee.");
+    assertThat(Reasons.findings(assessment)).containsExactly("Turn a\u001B[2Jb\u0007c\nd\u202Ee.");
   }
 
   @Test

@@ -14,6 +14,7 @@ import pappus.change.Changed;
 import pappus.change.Swap;
 import pappus.change.WhyNot;
 import pappus.document.Spoken;
+import pappus.part.Connector;
 import pappus.part.Part;
 import pappus.part.Parts;
 import pappus.part.Role;
@@ -79,8 +80,8 @@ class WhyNotsTest {
 
   @Test
   void saysWhatChangesAlong() {
-    var lead = new Changed(
-        Role.LEAD, Optional.empty(), Optional.of(Parts.lead(null, pappus.part.Connector.XT30)));
+    var lead =
+        new Changed(Role.LEAD, Optional.empty(), Optional.of(Parts.lead(null, Connector.XT30)));
 
     assertThat(say(false, swap(SWAP.assessment(), lead), List.of(), NONE).get(0))
         .endsWith(" W less; with it battery lead Lead.");

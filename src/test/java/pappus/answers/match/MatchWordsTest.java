@@ -85,7 +85,7 @@ class MatchWordsTest {
   @Test
   void adaptersAreToldWithMassAndPrice() {
     assertThat(MatchWords.adapters(adapted("awn", List.of(RINGS, SHIMS))))
-        .isEqualTo("Rings 5 to 2 (0.2 g, EUR 1.5), Shims\\u001b[2J (1.0 g, EUR 1.5)");
+        .isEqualTo("Rings 5 to 2 (0.2 g, EUR 1.5), Shims\u001B[2J (1.0 g, EUR 1.5)");
     assertThat(MatchWords.adapters(match("awn", Grade.DIRECT))).isEmpty();
   }
 

@@ -70,7 +70,7 @@ class WeighWordsTest {
     assertThat(WeighWords.what(weighed("ready", Optional.empty(), false)))
         .isEqualTo("ready to fly");
     assertThat(WeighWords.what(weighed("motor", Optional.of(motor), false)))
-        .isEqualTo("motor, Reed\\u001b 1404");
+        .isEqualTo("motor, Reed\u001B 1404");
     assertThat(WeighWords.what(weighed("battery", Optional.of(Parts.battery()), true)))
         .isEqualTo("battery, Battery (ready less dry)");
   }

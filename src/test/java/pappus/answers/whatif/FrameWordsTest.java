@@ -63,7 +63,7 @@ class FrameWordsTest {
         .isEqualTo("Cottongrass 4 as it is drawn: no build with it was found.");
     assertThat(
             words(with(FRAME, "name", "A\u001B[2J"), null, Ending.EFFORT, false).frame())
-        .isEqualTo("A\\u001b[2J as it is drawn: no build with it was found.");
+        .isEqualTo("A\u001B[2J as it is drawn: no build with it was found.");
   }
 
   @Test
@@ -143,6 +143,6 @@ class FrameWordsTest {
                 best(BUILD, Ending.PROVEN),
                 1500)))
         .isEqualTo(
-            "holes 20x20 at the \\u202efront position: 2 of 2 flight boards go on it in place of 1 (100 in place of 50 %); the best build flies 1.5 km farther.");
+            "holes 20x20 at the \u202Efront position: 2 of 2 flight boards go on it in place of 1 (100 in place of 50 %); the best build flies 1.5 km farther.");
   }
 }

@@ -117,12 +117,12 @@ class RelaxWordsTest {
 
     assertThat(RelaxWords.conflict(List.of(hostile), true))
         .isEqualTo(
-            "One demand alone leaves no build, even if nothing else were asked: video for a\\u001b[2J goggles.");
+            "One demand alone leaves no build, even if nothing else were asked: video for a\u001B[2J goggles.");
     assertThat(RelaxWords.conflict(List.of(GPS, hostile), true))
-        .endsWith("any one less would leave one: a GPS; video for a\\u001b[2J goggles.");
+        .endsWith("any one less would leave one: a GPS; video for a\u001B[2J goggles.");
     assertThat(RelaxWords.relief(new SmallestRelaxation(hostile, "", "", BUILD, true, true)))
-        .isEqualTo("Fly\\u202e with others");
+        .isEqualTo("Fly\u202E with others");
     assertThat(RelaxWords.together(new Relaxation.Together(List.of(GPS, hostile), BUILD, true)))
-        .isEqualTo("Without both of these: a GPS; video for a\\u001b[2J goggles");
+        .isEqualTo("Without both of these: a GPS; video for a\u001B[2J goggles");
   }
 }

@@ -17,7 +17,10 @@ import pappus.assessment.Assessment;
 import pappus.assessment.Assessor;
 import pappus.assessment.Desk;
 import pappus.assessment.Heat;
+import pappus.compatibility.Rules;
+import pappus.fitting.Stock;
 import pappus.part.Chemistry;
+import pappus.part.Parts;
 import pappus.physics.flight.Ending;
 import pappus.scenario.Air;
 import pappus.scenario.Flight;
@@ -264,15 +267,12 @@ final class CourseTest {
   @Test
   void movesTheRangeByFactorsAndDrag() {
     var scenario = with(flying(cruise(null, 0)), "goal", Goal.RANGE);
-    var assessor = new Assessor(
-        scenario,
-        pappus.fitting.Stock.of(pappus.part.Parts.hardware()),
-        pappus.compatibility.Rules.ALL);
+    var assessor = new Assessor(scenario, Stock.of(Parts.hardware()), Rules.ALL);
     var metres = flight(assessor.assess(build())).rangeMetres();
 
     var whatIf = assessor.whatIf(assessor.assess(build()));
     assertThat(whatIf.applyAsDouble(Factors.NONE)).isEqualTo(metres);
-    assertThat(whatIf.applyAsDouble(new Factors(1, 1, 1, 1, 1, 1, 1, 1, 1.4, 0, 0)))
+    assertThat(whatIf.applyAsDouble(Factors.NONE.with(values -> values.drag = 1.4)))
         .isLessThan(metres);
     assertThat(whatIf.applyAsDouble(Factors.added(20, 0))).isLessThan(metres);
   }

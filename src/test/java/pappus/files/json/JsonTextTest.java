@@ -13,6 +13,7 @@ import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import tools.jackson.databind.json.JsonMapper;
 
 class JsonTextTest {
   private enum Word {
@@ -73,10 +74,7 @@ class JsonTextTest {
 
     assertThat(JsonText.compact(List.of(text)))
         .isEqualToIgnoringCase("[\"a\\u001b[2J\\u009b1m\\u202eb\\u2028c\\udb40\\udc41d\u00d7\"]");
-    assertThat(tools.jackson.databind.json.JsonMapper.shared()
-            .readTree(JsonText.of(List.of(text)))
-            .path(0)
-            .asString())
+    assertThat(JsonMapper.shared().readTree(JsonText.of(List.of(text))).path(0).asString())
         .isEqualTo(text);
   }
 

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
@@ -27,7 +28,8 @@ class OutputFolderTest {
     assertThat(names()).containsExactly("manifest.json", "report.html", "result.json");
     assertThat(text("report.html")).isEqualTo("<p>ü</p>");
     // The hashes are those that sha256sum prints.
-    assertThat(text("manifest.json")).isEqualTo("""
+    assertThat(text("manifest.json"))
+        .isEqualTo("""
         {
           "files": [
             {
@@ -40,8 +42,7 @@ class OutputFolderTest {
             }
           ]
         }
-        """.formatted(
-            Source.sha256("<p>ü</p>".getBytes(java.nio.charset.StandardCharsets.UTF_8))));
+        """.formatted(Source.sha256("<p>ü</p>".getBytes(StandardCharsets.UTF_8))));
   }
 
   @Test

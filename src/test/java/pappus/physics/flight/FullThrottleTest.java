@@ -6,8 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.Random;
 import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
 import org.junit.jupiter.api.Test;
-import pappus.physics.airframe.Airframe;
 import pappus.physics.motor.OperatingPoint;
+import pappus.quantity.Units;
 
 class FullThrottleTest {
   private static final double INF = Double.POSITIVE_INFINITY;
@@ -141,7 +141,6 @@ class FullThrottleTest {
     var full = FullThrottle.of(aircraft, Examples.lipo(4, 0.85), 0.5, 3, Limits.NONE);
 
     assertThat(full.thrustToWeight(aircraft.airframe()))
-        .isCloseTo(
-            full.thrustN() * 0.95 / (0.25 * Airframe.STANDARD_GRAVITY_M_PER_S2), within(1e-12));
+        .isCloseTo(full.thrustN() * 0.95 / (0.25 * Units.GRAVITY_M_PER_S2), within(1e-12));
   }
 }

@@ -5,9 +5,9 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import pappus.physics.airframe.Airframe;
 import pappus.physics.propeller.PropellerModel;
 import pappus.physics.propeller.StaticPoint;
+import pappus.quantity.Units;
 
 class HoverTest {
 
@@ -16,7 +16,7 @@ class HoverTest {
     var hover = Hover.of(Examples.fiveInch(0.25));
 
     assertThat(4 * hover.thrustPerRotorN() * 0.95)
-        .isCloseTo(0.25 * Airframe.STANDARD_GRAVITY_M_PER_S2, within(1e-12));
+        .isCloseTo(0.25 * Units.GRAVITY_M_PER_S2, within(1e-12));
     assertThat(hover.inducedPowerW() + hover.profilePowerW())
         .isCloseTo(hover.steady().shaftPowerW(), within(1e-12));
     assertThat(hover.profilePowerW()).isPositive();

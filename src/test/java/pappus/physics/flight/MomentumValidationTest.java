@@ -5,8 +5,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import pappus.physics.airframe.Airframe;
 import pappus.physics.propeller.PropellerModel;
+import pappus.quantity.Units;
 
 /** Momentum theory worked by an independent program, at half of its last digit. */
 class MomentumValidationTest {
@@ -15,7 +15,7 @@ class MomentumValidationTest {
   @ParameterizedTest(name = "{0} kg/m³")
   @CsvSource({"1.225, 4.44394, 10.89505", "1.00655, 4.90252, 12.01931"})
   void leastHoverPower(double densityKgPerM3, double inducedMPerS, double powerW) {
-    var weightN = 0.25 * Airframe.STANDARD_GRAVITY_M_PER_S2;
+    var weightN = 0.25 * Units.GRAVITY_M_PER_S2;
     var areaM2 =
         4 * PropellerModel.ofPair(0.127, 0.13, 0.06).in(densityKgPerM3, 1.8e-5).discAreaM2();
 

@@ -16,6 +16,7 @@ import pappus.physics.battery.Discharge;
 import pappus.physics.battery.Load;
 import pappus.physics.battery.Pack;
 import pappus.physics.battery.Until;
+import pappus.quantity.Units;
 
 /** Against aircraft that have been flown. */
 class WholeAircraftValidationTest {
@@ -34,8 +35,7 @@ class WholeAircraftValidationTest {
   @Test
   void researchQuadOf27GramsNeedsSevenTimesTheLeastPower() {
     var areaM2 = 4 * Math.PI / 4 * 0.047 * 0.047;
-    var idealW =
-        Momentum.idealPowerW(0.027 * Airframe.STANDARD_GRAVITY_M_PER_S2, DENSITY_KG_PER_M3, areaM2);
+    var idealW = Momentum.idealPowerW(0.027 * Units.GRAVITY_M_PER_S2, DENSITY_KG_PER_M3, areaM2);
 
     var efficiency = idealW / (3.685 * 2.003);
 
@@ -73,9 +73,7 @@ class WholeAircraftValidationTest {
       double capacityAh,
       double minutes) {
     var idealW = Momentum.idealPowerW(
-        massKg * Airframe.STANDARD_GRAVITY_M_PER_S2,
-        DENSITY_KG_PER_M3,
-        rotors * Math.PI * radiusM * radiusM);
+        massKg * Units.GRAVITY_M_PER_S2, DENSITY_KG_PER_M3, rotors * Math.PI * radiusM * radiusM);
     var load = Load.ofPower(ForwardFlight.LEAST_OF_HOVER * idealW / 0.54 / 0.75);
 
     var discharge =

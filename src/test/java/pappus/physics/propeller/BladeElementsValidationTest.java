@@ -10,6 +10,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Objects;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
@@ -109,7 +110,7 @@ class BladeElementsValidationTest {
       merit.add(1.5 * errors[0] - errors[1]);
     }
     System.out.printf(
-        java.util.Locale.ROOT,
+        Locale.ROOT,
         "one propeller left out: C_T %.1f %% rms, at most %.1f; figure of merit %.1f, at most %.1f%n",
         100 * rms(thrust),
         100 * most(thrust),

@@ -13,6 +13,7 @@ import pappus.assessment.Finding;
 import pappus.catalog.Catalog;
 import pappus.change.Asking;
 import pappus.part.Part;
+import pappus.part.Parts;
 import pappus.part.Role;
 import pappus.search.Enumeration;
 import pappus.search.Question;
@@ -180,7 +181,7 @@ class ClashesTest {
 
     assertThat(changed.supply()).isSameAs(asked.supply());
     assertThat(changed.scenario())
-        .isEqualTo(pappus.part.Parts.with(
+        .isEqualTo(Parts.with(
             SmallShop.scenario(", \"parts\": {\"excluded\": [\"awn-4.5x2.5x2\"]}"),
             "leastThrustToWeight",
             3.0));

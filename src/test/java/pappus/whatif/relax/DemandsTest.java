@@ -10,6 +10,7 @@ import pappus.catalog.Shelf;
 import pappus.catalog.ShelfEntry;
 import pappus.change.Asked;
 import pappus.change.Asking;
+import pappus.part.Parts;
 import pappus.scenario.Scenario;
 import pappus.shop.SmallShop;
 
@@ -105,9 +106,8 @@ class DemandsTest {
     assertThat(Demands.of(Asking.asked(SmallShop.scenario(""))))
         .extracting(Demand::text)
         .containsExactly("thrust over weight of 2", "below 250 g");
-    var notStrict = pappus.part.Parts.with(SmallShop.scenario("").massCap(), "strict", false);
-    assertThat(Demands.of(
-            Asking.asked(pappus.part.Parts.with(SmallShop.scenario(""), "massCap", notStrict))))
+    var notStrict = Parts.with(SmallShop.scenario("").massCap(), "strict", false);
+    assertThat(Demands.of(Asking.asked(Parts.with(SmallShop.scenario(""), "massCap", notStrict))))
         .extracting(Demand::text)
         .contains("at most 250 g");
   }
@@ -140,11 +140,9 @@ class DemandsTest {
         .isEqualTo(flying(FLIGHT.replace(", \"windMetresPerSecond\": 3", "")));
     assertThat(without("budget"))
         .isEqualTo(rich(FLIGHT, UNKNOWN, WANTS, POWER, PAYLOAD, PILOT, PARTS));
-    assertThat(without("thrust-to-weight"))
-        .isEqualTo(pappus.part.Parts.with(RICH, "leastThrustToWeight", 1.0));
+    assertThat(without("thrust-to-weight")).isEqualTo(Parts.with(RICH, "leastThrustToWeight", 1.0));
     assertThat(without("mass-cap"))
-        .isEqualTo(pappus.part.Parts.with(
-            RICH, "massCap", pappus.part.Parts.with(RICH.massCap(), "grams", 25_000.0)));
+        .isEqualTo(Parts.with(RICH, "massCap", Parts.with(RICH.massCap(), "grams", 25_000.0)));
     assertThat(without("in-stock")).isEqualTo(RICH);
   }
 

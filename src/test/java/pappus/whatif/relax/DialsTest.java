@@ -2,12 +2,15 @@ package pappus.whatif.relax;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import pappus.assessment.Assessment;
 import pappus.catalog.BuildText;
 import pappus.change.Asked;
 import pappus.change.Asking;
+import pappus.part.Parts;
 import pappus.quantity.Money;
 import pappus.scenario.MassCap;
 import pappus.scenario.Scenario;
@@ -19,8 +22,8 @@ class DialsTest {
       .assess(BuildText.parse(String.join(",", SmallShop.ONE_BUILD), Asking.FEW));
 
   private static Asked capped(double grams, boolean strict) {
-    return Asking.asked(pappus.part.Parts.with(
-        SmallShop.scenario(""), "massCap", new MassCap(grams, strict, "a law", null)));
+    return Asking.asked(
+        Parts.with(SmallShop.scenario(""), "massCap", new MassCap(grams, strict, "a law", null)));
   }
 
   private static Scenario at(StepScale dial, int step) {
@@ -67,9 +70,9 @@ class DialsTest {
   }
 
   private static StepScale budget(String amount) {
-    var money = new Money(new java.math.BigDecimal(amount), "EUR");
+    var money = new Money(new BigDecimal(amount), "EUR");
     return StepScales.budget(
-        Asking.asked(pappus.part.Parts.with(SmallShop.scenario(""), "budget", money)), money);
+        Asking.asked(Parts.with(SmallShop.scenario(""), "budget", money)), money);
   }
 
   @Test
@@ -134,7 +137,7 @@ class DialsTest {
   /** The board sends 25, 100 and 200 mW, the transmitter of its own 25 and 50. */
   @Test
   void transmitterPowerGoesDownByTheSettingsOfAllSenders() {
-    var ids = new java.util.ArrayList<>(SmallShop.ONE_BUILD);
+    var ids = new ArrayList<>(SmallShop.ONE_BUILD);
     ids.add("rushlight-50-wire");
     var asked = Asking.asked(
         SmallShop.scenario(", \"transmitterMilliwatts\": 200"), SmallShop.catalog(ids));

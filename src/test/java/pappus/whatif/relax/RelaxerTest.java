@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static pappus.part.Parts.with;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -12,6 +13,9 @@ import java.util.Random;
 import java.util.Set;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Tag;
+import java.util.function.IntFunction;
+import java.util.stream.IntStream;
+import org.assertj.core.groups.Tuple;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -51,7 +55,7 @@ class RelaxerTest {
   private static Optional<Assessment> best(double grams, double thrust, double budget) {
     return HOVERING.stream()
         .filter(build -> keeps(build, grams, thrust, budget))
-        .max(java.util.Comparator.comparingLong(Assessment::objective));
+        .max(Comparator.comparingLong(Assessment::objective));
   }
 
   private static boolean isAny(double grams, double thrust, double budget) {
@@ -389,13 +393,13 @@ class RelaxerTest {
     throw new AssertionError("none is feasible");
   }
 
-  private static Scenario[] steps(int count, java.util.function.IntFunction<Scenario> scenario) {
-    return java.util.stream.IntStream.range(0, count).mapToObj(scenario).toArray(Scenario[]::new);
+  private static Scenario[] steps(int count, IntFunction<Scenario> scenario) {
+    return IntStream.range(0, count).mapToObj(scenario).toArray(Scenario[]::new);
   }
 
   @Test
   void payloadGoesDownByGrams() {
-    java.util.function.IntFunction<Scenario> carrying = grams -> SmallShop.scenario(
+    IntFunction<Scenario> carrying = grams -> SmallShop.scenario(
         ", \"payload\": {\"name\": \"seeds\", \"massGrams\": %s, \"watts\": 0, \"xMillimetres\": 0}"
             .formatted(grams));
     var step = first(steps(60, down -> carrying.apply(60 - down)));
@@ -530,7 +534,7 @@ class RelaxerTest {
     assertThat(relaxation.isProof()).isTrue();
     assertThat(relaxation.clashes())
         .extracting(ClashCount::rule, ClashCount::clashes, ClashCount::pairs)
-        .contains(org.assertj.core.groups.Tuple.tuple("propeller-clearance", 1, 1));
+        .contains(Tuple.tuple("propeller-clearance", 1, 1));
   }
 
   @Test

@@ -15,6 +15,8 @@ import pappus.catalog.Shelf;
 import pappus.change.Asked;
 import pappus.change.Asking;
 import pappus.part.Battery;
+import pappus.part.Part;
+import pappus.part.Role;
 import pappus.quantity.Money;
 import pappus.scenario.Payload;
 import pappus.scenario.Scenario;
@@ -107,7 +109,7 @@ class AxesTest {
         "must have FROM:TO:STEP in plain numbers, but has \"1:2:3,4:5:6\".");
     assertRefused("mass-cap=200:250:0", "must have a step above 0, but has 0.");
     assertRefused("mass-cap=200:250:0.0", "must have a step above 0, but has 0.0.");
-    assertRefused("mass-cap=\u001B[2J", "must have plain numbers, but has \"\\u001B[2J\".");
+    assertRefused("mass-cap=\u001B[2J", "must have plain numbers, but has \"\\u001b[2J\".");
   }
 
   @Test
@@ -250,10 +252,9 @@ class AxesTest {
         Asking.asked(SmallShop.scenario(", \"parts\": {\"fixed\": [\"tidewell-2s-3500\"]}"));
     var axis = Axes.of("cells=2,3", fixed);
 
-    assertThat(axis.change().at(fixed, "2").question().options(pappus.part.Role.BATTERY))
-        .extracting(pappus.part.Part::id)
+    assertThat(axis.change().at(fixed, "2").question().options(Role.BATTERY))
+        .extracting(Part::id)
         .containsExactly("tidewell-2s-3500");
-    assertThat(axis.change().at(fixed, "3").question().options(pappus.part.Role.BATTERY))
-        .isEmpty();
+    assertThat(axis.change().at(fixed, "3").question().options(Role.BATTERY)).isEmpty();
   }
 }
