@@ -139,7 +139,7 @@ public final class AssessmentText {
   private List<String> limitTable(Assessment assessment) {
     var lines = new ArrayList<String>();
     for (var limit : assessment.limits()) {
-      if (limit.met() && limit.id().equals("flight-time")) {
+      if (limit.isPlain()) {
         continue;
       }
       lines.addAll(wrap(
