@@ -98,6 +98,11 @@ public record Assessment(
     return objective / OBJECTIVE;
   }
 
+  /** How the build stands to a limit; empty where it is not held to it. */
+  public Optional<Limit> limit(LimitKind kind) {
+    return limits.stream().filter(limit -> limit.is(kind)).findFirst();
+  }
+
   /** The limit with the least room relative to its bound: the one that binds. */
   public Optional<Limit> tightest() {
     return limits.stream()

@@ -27,6 +27,16 @@ public record Limit(
     return new Limit(id, label, unit, value, bound, false, value >= bound);
   }
 
+  /** Whether it is of a kind. */
+  public boolean is(LimitKind kind) {
+    return id.equals(kind.id());
+  }
+
+  /** Whether it goes without saying: that there is a flight, where there is one. */
+  public boolean isPlain() {
+    return met && is(LimitKind.FLIGHT_TIME);
+  }
+
   /** Whether it is a number of things: to have just enough of them is no want of room. */
   public boolean isCount() {
     return unit.equals(PIECES);

@@ -17,9 +17,6 @@ final class LimitTable {
   /** Slower over ground than this, m/s, is no progress: an engineering estimate. */
   private static final double LEAST_GROUND_SPEED = 0.5;
 
-  /** That there is a flight. */
-  static final String FLIGHT_TIME = "flight-time";
-
   private LimitTable() {}
 
   static List<Limit> of(
@@ -31,18 +28,11 @@ final class LimitTable {
       FlightEstimate flight) {
     var limits = new ArrayList<Limit>();
     var cap = scenario.massCap();
-    limits.add(Limit.atMost(
-        "mass-cap",
-        "all-up mass at the confidence asked for",
-        "g",
+    limits.add(LimitKind.MASS_CAP.limit(
         mass.neededMilligrams(deviations) / 1000.0,
         cap.largestMilligrams() / 1000.0));
-    limits.add(Limit.atLeast(
-        "thrust-to-weight",
-        "thrust over weight",
-        "",
-        flight.thrustToWeight(),
-        scenario.leastThrustToWeight()));
+    limits.add(LimitKind.THRUST_TO_WEIGHT.limit(
+        flight.thrustToWeight(), scenario.leastThrustToWeight()));
     addBudget(scenario.budget(), cost, limits);
     addStock(purse, cost, limits);
     // A speed that cannot be flown is the cause of the currents told after it.
@@ -53,12 +43,8 @@ final class LimitTable {
 
   private static void addBudget(@Nullable Money budget, CostTable cost, List<Limit> limits) {
     if (budget != null) {
-      limits.add(Limit.atMost(
-          "budget",
-          "price of what has to be bought",
-          budget.currency(),
-          cost.cents() / 100.0,
-          budget.cents() / 100.0));
+      limits.add(LimitKind.BUDGET.limit(
+          budget.currency(), cost.cents() / 100.0, budget.cents() / 100.0));
     }
   }
 
@@ -70,12 +56,7 @@ final class LimitTable {
     cost.pieces().entrySet().stream()
         .filter(entry -> !purse.hasAny(entry.getKey()))
         .flatMap(entry -> purse.shelf().pieces(entry.getKey()).stream()
-            .map(there -> Limit.atMost(
-                "in-stock",
-                "%s in the build".formatted(entry.getKey().id()),
-                Limit.PIECES,
-                entry.getValue(),
-                there)))
+            .map(there -> LimitKind.IN_STOCK.limit(entry.getKey().id(), entry.getValue(), there)))
         .min(Comparator.comparingDouble(Limit::relativeMargin))
         .ifPresent(limits::add);
   }
@@ -89,49 +70,35 @@ final class LimitTable {
     var busA = course
         .map(Course::mostBusA)
         .orElseGet(() -> Math.max(flight.endurance().discharge().startA(), flight.amps()));
-    var where = course.isPresent() ? "current in flight" : "current in hover";
+    var where = course.isPresent() ? "in flight" : "in hover";
     Limits continuous = flight.continuous();
-    addCurrent("motor-current", "motor " + where, motorA, continuous.motorA(), limits);
+    addCurrent(LimitKind.MOTOR_CURRENT, where, motorA, continuous.motorA(), limits);
     addCurrent(
-        "controller-current", "controller " + where, motorA, continuous.controllerA(), limits);
-    addCurrent("pack-current", "pack " + where, busA, continuous.packA(), limits);
-    addCurrent("plug-current", "plug " + where, busA, continuous.connectorA(), limits);
-    addCurrent("lead-current", "lead " + where, busA, continuous.leadA(), limits);
-    limits.add(Limit.atMost(
-        "hover-throttle",
-        "throttle in hover at half charge",
-        "",
-        flight.duty(),
-        Ratings.MOST_DUTY));
-    limits.add(
-        Limit.atLeast(FLIGHT_TIME, "time in the air", "s", flight.endurance().seconds(), 1));
+        LimitKind.CONTROLLER_CURRENT, where, motorA, continuous.controllerA(), limits);
+    addCurrent(LimitKind.PACK_CURRENT, where, busA, continuous.packA(), limits);
+    addCurrent(LimitKind.PLUG_CURRENT, where, busA, continuous.connectorA(), limits);
+    addCurrent(LimitKind.LEAD_CURRENT, where, busA, continuous.leadA(), limits);
+    limits.add(LimitKind.HOVER_THROTTLE.limit(flight.duty(), Ratings.MOST_DUTY));
+    limits.add(LimitKind.FLIGHT_TIME.limit(flight.endurance().seconds(), 1));
   }
 
   /** An airspeed beyond full throttle, or a wind that is not overcome, is a broken limit. */
   private static void addSpeeds(Course course, List<Limit> limits) {
     course.stretches().stream()
         .max(Comparator.comparingDouble(stretch -> stretch.cruise().airspeedMPerS()))
-        .ifPresent(stretch -> limits.add(Limit.atMost(
-            "top-speed",
-            "airspeed " + stretch.where(),
-            "m/s",
-            stretch.cruise().airspeedMPerS(),
-            course.topSpeedMPerS())));
+        .ifPresent(stretch -> limits.add(LimitKind.TOP_SPEED.limit(
+            stretch.where(), stretch.cruise().airspeedMPerS(), course.topSpeedMPerS())));
     course.stretches().stream()
         .filter(Stretch::coversGround)
         .min(Comparator.comparingDouble(Stretch::groundSpeedMPerS))
-        .ifPresent(stretch -> limits.add(Limit.atLeast(
-            "ground-speed",
-            "speed over ground " + stretch.where(),
-            "m/s",
-            stretch.groundSpeedMPerS(),
-            LEAST_GROUND_SPEED)));
+        .ifPresent(stretch -> limits.add(LimitKind.GROUND_SPEED.limit(
+            stretch.where(), stretch.groundSpeedMPerS(), LEAST_GROUND_SPEED)));
   }
 
   private static void addCurrent(
-      String id, String label, double amps, double bound, List<Limit> limits) {
+      LimitKind kind, String where, double amps, double bound, List<Limit> limits) {
     if (bound < Double.POSITIVE_INFINITY) {
-      limits.add(Limit.atMost(id, label, "A", amps, bound));
+      limits.add(kind.limit(where, amps, bound));
     }
   }
 }

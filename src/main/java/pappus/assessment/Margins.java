@@ -15,9 +15,8 @@ public final class Margins {
    * @param assessor who judged
    */
   public static List<Limit> of(Assessment assessment, Assessor assessor) {
-    // That it flies at all is no room left.
     var margins = new ArrayList<>(assessment.limits().stream()
-        .filter(limit -> !limit.met() || !limit.id().equals(LimitTable.FLIGHT_TIME))
+        .filter(limit -> !limit.isPlain())
         .toList());
     assessment.flight().ifPresent(flight -> addFlight(assessment, flight, assessor, margins));
     for (var one : Clearances.of(assessment.fitting())) {

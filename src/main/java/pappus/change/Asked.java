@@ -1,6 +1,8 @@
 package pappus.change;
 
 import java.util.Map;
+import java.math.BigDecimal;
+import pappus.assessment.LimitKind;
 import pappus.assessment.Supply;
 import pappus.files.json.Altered;
 import pappus.scenario.Scenario;
@@ -14,6 +16,17 @@ public record Asked(Scenario scenario, Supply supply) {
   /** This question with some fields of the scenario changed; null leaves a field out. */
   public Asked with(Map<String, ?> changes) {
     return new Asked(Altered.record(Scenario.class, scenario, changes), supply);
+  }
+
+  /** The same with another bound of a limit, in its unit. */
+  public Asked with(LimitKind limit, BigDecimal bound) {
+    return with(limit.field().stating(bound, currency()));
+  }
+
+  /** The currency of its money. */
+  public String currency() {
+    var budget = scenario.budget();
+    return budget == null ? supply.catalog().currency() : budget.currency();
   }
 
   /** What a search is asked. */

@@ -1,16 +1,18 @@
 package pappus.change;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import pappus.assessment.Assessment;
+import pappus.assessment.LimitKind;
 import pappus.assessment.Supply;
 import pappus.files.json.Altered;
 import pappus.part.Part;
 import pappus.part.Role;
-import pappus.quantity.Money;
 import pappus.ranking.Best;
 import pappus.ranking.Finder;
 import pappus.scenario.Choice;
@@ -54,11 +56,6 @@ public record WhyNot(
 
   private static final double LESS = 0.8;
 
-  /** A scenario takes no more. */
-  private static final double MOST_GRAMS = 25_000;
-
-  private static final double MOST_CENTS = 100_000_000;
-
   /** Whether the build has it. */
   public boolean isIn() {
     return isIn(swap.base(), part, role);
@@ -84,12 +81,12 @@ public record WhyNot(
   /**
    * A limit a fifth looser.
    *
-   * @param limit its name in results
+   * @param limit which
    * @param at what it is then, in its own unit: g, gf a gf, or money
    * @param with the best build with the part then
    * @param any the best build of all then; absent where none with the part does better than the one it is not in
    */
-  public record Loosened(String limit, double at, Best with, Optional<Best> any) {
+  public record Loosened(LimitKind limit, double at, Best with, Optional<Best> any) {
     /** Whether the limit keeps the part down: then no build was found to be better without it. */
     public boolean keepsDown() {
       return any.isPresent()
@@ -205,45 +202,33 @@ public record WhyNot(
   private static List<Loosened> loosened(
       Scenario scenario, Scenario fixed, Supply supply, Finder finder, Assessment surpassed) {
     var loosened = new ArrayList<Loosened>();
-    looser(scenario).forEach((limit, change) -> {
+    looser(scenario).forEach((limit, bound) -> {
       if (finder.isStopped()) {
         return;
       }
-      var with = best(fixed, change, supply, finder);
+      var with = finder.best(new Asked(fixed, supply).with(limit, bound).question());
       var isMore = with.build()
           .filter(build -> build.objective() > surpassed.objective())
           .isPresent();
-      var any =
-          isMore ? Optional.of(best(scenario, change, supply, finder)) : Optional.<Best>empty();
-      loosened.add(new Loosened(limit, change.at(), with, any));
+      var any = isMore
+          ? Optional.of(finder.best(new Asked(scenario, supply).with(limit, bound).question()))
+          : Optional.<Best>empty();
+      loosened.add(new Loosened(limit, bound.doubleValue(), with, any));
     });
     return loosened;
   }
 
-  private static Best best(Scenario scenario, Change change, Supply supply, Finder finder) {
-    var looser = Altered.record(Scenario.class, scenario, change.fields());
-    return finder.best(Question.of(supply.catalog(), supply.assessor(looser)));
-  }
-
-  /** What a limit a fifth looser is, and the fields that make it so. */
-  private record Change(double at, Map<String, ?> fields) {}
-
-  private static Map<String, Change> looser(Scenario scenario) {
-    var looser = new TreeMap<String, Change>();
-    var grams = Math.min(MOST_GRAMS, MORE * scenario.massCap().grams());
-    if (grams > scenario.massCap().grams()) {
-      looser.put("mass-cap", new Change(grams, Map.of("massCap.grams", grams)));
-    }
-    var thrust = LESS * scenario.leastThrustToWeight();
-    if (thrust >= 1) {
-      looser.put("thrust-to-weight", new Change(thrust, Map.of("leastThrustToWeight", thrust)));
-    }
-    var budget = scenario.budget();
-    if (budget != null && budget.cents() < MOST_CENTS) {
-      var more =
-          Money.ofCents(Math.round(Math.min(MOST_CENTS, MORE * budget.cents())), budget.currency());
-      looser.put("budget", new Change(more.cents() / 100.0, Map.of("budget", more)));
-    }
+  /** Bounds a fifth looser, as far as a scenario takes them. */
+  private static Map<LimitKind, BigDecimal> looser(Scenario scenario) {
+    var looser = new TreeMap<LimitKind, BigDecimal>(Comparator.comparing(LimitKind::id));
+    LimitKind.stated().forEach(limit -> limit.bound(scenario).ifPresent(bound -> {
+      var field = limit.field();
+      if (limit.isAtMost() && bound < field.loosest()) {
+        looser.put(limit, field.rounded(Math.min(field.loosest(), MORE * bound)));
+      } else if (!limit.isAtMost() && LESS * bound >= field.loosest()) {
+        looser.put(limit, field.rounded(LESS * bound));
+      }
+    }));
     return looser;
   }
 }

@@ -12,7 +12,9 @@ import java.util.regex.Pattern;
  */
 public record Money(BigDecimal amount, String currency) {
   private static final Pattern CODE = Pattern.compile("[A-Z]{3}");
-  private static final BigDecimal MOST = BigDecimal.valueOf(1_000_000);
+
+  /** The largest amount, as units of some currencies are small. */
+  public static final BigDecimal MOST = BigDecimal.valueOf(1_000_000);
 
   public Money {
     Require.present("amount", amount);

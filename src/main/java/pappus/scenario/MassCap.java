@@ -18,10 +18,13 @@ public record MassCap(
         "Probability of staying under it that the builder asks for, 0.5 to 0.9999; absent: 0.95.")
     @Nullable
     Double confidence) {
+  /** Heavier than any quad of the trade, g. */
+  public static final double MOST_GRAMS = 25_000;
+
   private static final double USUAL_CONFIDENCE = 0.95;
 
   public MassCap {
-    Require.inRange("grams", grams, 20, 25_000, "Maybe it was written in kilograms.");
+    Require.inRange("grams", grams, 20, MOST_GRAMS, "Maybe it was written in kilograms.");
     Require.text("rule", rule);
     if (confidence != null) {
       Require.inRange("confidence", confidence, 0.5, 0.9999, "Maybe it was written in percent.");

@@ -114,7 +114,7 @@ public record Scenario(
     return new Scenario(
         "anything",
         "Any flight.",
-        new MassCap(25_000, false, "none", null),
+        new MassCap(MassCap.MOST_GRAMS, false, "none", null),
         1,
         null,
         new Air(0, null, null),

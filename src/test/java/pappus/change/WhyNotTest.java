@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import pappus.assessment.Assessment;
+import pappus.assessment.LimitKind;
 import pappus.assessment.Supply;
 import pappus.catalog.Catalog;
 import pappus.catalog.Shelf;
@@ -181,7 +182,7 @@ class WhyNotTest {
     assertThat(why.best().build()).isEmpty();
     assertThat(why.best().isProof()).isTrue();
     var looser = with(PLAIN, "massCap", with(PLAIN.massCap(), "grams", 237.0));
-    assertKeptDown(why, "mass-cap", 237, looser, "awn-4.5x2.5x2");
+    assertKeptDown(why, LimitKind.MASS_CAP, 237, looser, "awn-4.5x2.5x2");
   }
 
   @Test
@@ -192,7 +193,7 @@ class WhyNotTest {
     assertThat(bestWith(strong, "spikerush-1303-3400")).isEmpty();
     assertKeptDown(
         why,
-        "thrust-to-weight",
+        LimitKind.THRUST_TO_WEIGHT,
         0.8 * 2.42,
         with(PLAIN, "leastThrustToWeight", 0.8 * 2.42),
         "spikerush-1303-3400");
@@ -205,15 +206,15 @@ class WhyNotTest {
 
     assertThat(bestWith(poor, "thistledown-5")).isEmpty();
     assertKeptDown(
-        why, "budget", 240, with(PLAIN, "budget", Money.ofCents(24_000, "EUR")), "thistledown-5");
+        why, LimitKind.BUDGET, 240, with(PLAIN, "budget", Money.ofCents(24_000, "EUR")), "thistledown-5");
   }
 
   private static void assertKeptDown(
-      WhyNot why, String limit, double at, Scenario looser, String id) {
+      WhyNot why, LimitKind limit, double at, Scenario looser, String id) {
     var best = bestWith(looser, id).orElseThrow();
     assertThat(best.objective()).isGreaterThan(why.swap().base().objective());
     var one = why.loosened().stream()
-        .filter(each -> each.limit().equals(limit))
+        .filter(each -> each.limit() == limit)
         .findFirst()
         .orElseThrow();
     assertThat(one.at()).isEqualTo(at);
@@ -235,7 +236,7 @@ class WhyNotTest {
   void aPartThatIsOnlyWorseIsKeptDownByNothing() {
     assertThat(of("newteye-14", PLAIN).loosened())
         .extracting(WhyNot.Loosened::limit)
-        .containsExactly("mass-cap", "thrust-to-weight");
+        .containsExactly(LimitKind.MASS_CAP, LimitKind.THRUST_TO_WEIGHT);
     assertThat(of("newteye-14", PLAIN).loosened()).noneMatch(WhyNot.Loosened::keepsDown);
     assertThat(of("newteye-14", PLAIN).isBetter()).isFalse();
   }

@@ -13,6 +13,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import pappus.search.Enumeration;
 import pappus.shop.SmallShop;
+import pappus.whatif.sweep.Axes;
 
 class VaryCommandTest {
   @TempDir
@@ -38,6 +39,14 @@ class VaryCommandTest {
         .findFirst()
         .map(build -> build.build().toString())
         .orElse("");
+  }
+
+  @Test
+  void helpNamesAllThatVaries() {
+    var words = CommandRun.of("vary", "--help").out().replaceAll("\\s+", " ");
+
+    assertThat(Axes.names()).allSatisfy(name -> assertThat(words).containsPattern(
+        "[ ]" + name + "(,| or)?"));
   }
 
   @Test

@@ -129,7 +129,7 @@ public final class AssessmentText {
 
   private void limitTable(Assessment assessment, Lines lines) {
     for (var limit : assessment.limits()) {
-      if (limit.met() && limit.id().equals("flight-time")) {
+      if (limit.isPlain()) {
         continue;
       }
       lines.row(

@@ -42,7 +42,7 @@ public final class WhyNotJson {
     var looser = new ArrayList<Object>();
     for (var one : why.loosened()) {
       var content = new LinkedHashMap<String, Object>();
-      content.put("limit", one.limit());
+      content.put("limit", one.limit().id());
       content.put("at", one.at());
       content.put("keepsDown", one.keepsDown());
       content.put("proven", one.isProof());

@@ -133,24 +133,25 @@ public final class WhyNots {
         .formatted(at(one), beside(one.with().build().orElseThrow()));
     if (one.keepsDown()) {
       return "Kept down by the limit %s: %s, and none without it %s better then."
-          .formatted(one.limit(), then, one.isProof() ? "is" : "was found to be");
+          .formatted(one.limit().id(), then, one.isProof() ? "is" : "was found to be");
     }
     return "Not kept down by the limit %s alone: %s, but builds without it gain more then."
-        .formatted(one.limit(), then);
+        .formatted(one.limit().id(), then);
   }
 
   private String at(WhyNot.Loosened one) {
-    return switch (one.limit()) {
-      case "mass-cap" -> Spoken.number(one.at(), 1) + " g";
-      case "budget" -> Spoken.price(Math.round(100 * one.at()), Reasons.currency(winner));
-      default -> Spoken.number(one.at(), 2);
-    };
+    var field = one.limit().field();
+    var currency = Reasons.currency(winner);
+    return field.isMoney()
+        ? Spoken.price(Math.round(100 * one.at()), currency)
+        : (Spoken.number(one.at(), field.step().scale()) + " " + one.limit().unit(currency))
+            .strip();
   }
 
   /** Of limits a fifth looser. */
   private String nothingMore() {
     var each = why.loosened().stream()
-        .map(one -> one.limit() + " of " + at(one))
+        .map(one -> one.limit().id() + " of " + at(one))
         .collect(Collectors.joining(", nor with "));
     return why.loosened().stream().allMatch(WhyNot.Loosened::isProof)
         ? "It is in no build better than this one with %s either.".formatted(each)

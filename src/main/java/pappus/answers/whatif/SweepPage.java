@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import org.jspecify.annotations.Nullable;
 import pappus.answers.build.BuildLines;
@@ -118,7 +117,7 @@ public final class SweepPage {
         x,
         y,
         series,
-        numbers ? asked(along.id()).stream().toList() : List.of(),
+        numbers ? along.asked().map(at -> asked(at, along.unit())).stream().toList() : List.of(),
         table(sweep, y, value));
   }
 
@@ -155,21 +154,7 @@ public final class SweepPage {
     };
   }
 
-  /** Where the scenario itself stands, for what it says in a number. */
-  private Optional<Mark> asked(String id) {
-    var budget = scenario.budget();
-    return switch (id) {
-      case "mass-cap" -> Optional.of(asked(scenario.massCap().grams(), "g"));
-      case "budget" ->
-        budget == null
-            ? Optional.empty()
-            : Optional.of(asked(budget.cents() / 100.0, budget.currency()));
-      case "thrust-to-weight" -> Optional.of(asked(scenario.leastThrustToWeight(), ""));
-      case "altitude" -> Optional.of(asked(scenario.air().altitudeMetres(), "m"));
-      default -> Optional.empty();
-    };
-  }
-
+  /** Where the scenario itself stands. */
   private static Mark asked(double value, String unit) {
     return Mark.upright(
         value, "as asked, %s %s".formatted(Spoken.number(value, 1), unit).strip());

@@ -36,13 +36,16 @@ public final class Altered {
     }
   }
 
-  /** What records say begins with the field's own name: one path says as much. */
+  /** What records say begins with the name of a field or its path: the path says as much, and once. */
   private static String told(List<String> paths, String reason) {
-    var first = paths.get(0);
-    var name = first.substring(first.lastIndexOf('.') + 1) + " ";
-    return paths.size() == 1 && reason.startsWith(name)
-        ? first + " " + reason.substring(name.length())
-        : String.join(", ", paths) + ": " + reason;
+    for (var path : paths) {
+      for (var name : List.of(path, path.substring(path.lastIndexOf('.') + 1))) {
+        if (reason.startsWith(name + " ")) {
+          return path + reason.substring(name.length());
+        }
+      }
+    }
+    return String.join(", ", paths) + ": " + reason;
   }
 
   private static void set(ObjectNode root, String path, @Nullable Object value) {

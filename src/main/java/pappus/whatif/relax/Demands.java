@@ -1,14 +1,15 @@
 package pappus.whatif.relax;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
+import pappus.assessment.LimitKind;
 import pappus.change.Asked;
-import pappus.quantity.Money;
 import pappus.quantity.Require;
 import pappus.scenario.Choice;
 import pappus.scenario.Scenario;
@@ -17,9 +18,6 @@ import pappus.scenario.Wish;
 
 /** What a scenario asks for, as far as it could be given up; what one would give up first comes first. */
 final class Demands {
-  /** Heavier than any quad of the trade. */
-  static final double HEAVIEST_GRAMS = 25_000;
-
   private final Asked asked;
   private final Scenario scenario;
   private final List<Demand> demands = new ArrayList<>();
@@ -189,7 +187,7 @@ final class Demands {
   private void addStock() {
     if (asked.supply().shelf().entries().stream().anyMatch(entry -> entry.stock() != null)) {
       add(
-          "in-stock",
+          LimitKind.IN_STOCK.id(),
           "what is in stock",
           "order what is not in stock",
           without -> new Asked(without.scenario(), without.supply().uncounted()));
@@ -197,29 +195,17 @@ final class Demands {
   }
 
   private void addLimits() {
-    Money budget = scenario.budget();
-    if (budget != null) {
-      dial(
-          "budget",
-          "a budget of " + budget.currency() + " "
-              + Require.plain(budget.amount().doubleValue()),
+    var limits = new ArrayList<>(
+        LimitKind.stated().filter(kind -> kind.bound(scenario).isPresent()).toList());
+    Collections.reverse(limits);
+    for (var kind : limits) {
+      add(
+          kind.id(),
+          kind.field().text().apply(scenario),
           "",
-          StepScales.budget(asked, budget),
-          "budget");
+          StepScales.bound(kind, asked),
+          without -> without.with(kind.field().givenUp()));
     }
-    add(
-        "thrust-to-weight",
-        "thrust over weight of " + Require.plain(scenario.leastThrustToWeight()),
-        "",
-        StepScales.thrustToWeight(asked),
-        without -> without.with(Map.of("leastThrustToWeight", 1)));
-    var cap = scenario.massCap();
-    add(
-        "mass-cap",
-        (cap.strict() ? "below " : "at most ") + Require.plain(cap.grams()) + " g",
-        "",
-        StepScales.massCap(asked),
-        without -> without.with(Map.of("massCap.grams", HEAVIEST_GRAMS)));
   }
 
   private void add(String id, String text, String givenUp, Demand.Change change) {

@@ -1,15 +1,17 @@
 package pappus.whatif.relax;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import pappus.assessment.Assessment;
+import pappus.assessment.LimitKind;
 import pappus.change.Asked;
 import pappus.ranking.Best;
 import pappus.ranking.Finder;
+import pappus.scenario.MassCap;
 
 /**
  * Finds what stands in the way of a scenario: demands in conflict by taking out one after another for good as long as
@@ -89,13 +91,11 @@ public final class Relaxer {
    * usual masses is looked at first, and counts as well.
    */
   private Optional<Assessment> any(Asked one) {
-    if (one.scenario().massCap().grams() >= Demands.HEAVIEST_GRAMS) {
+    if (one.scenario().massCap().grams() >= MassCap.MOST_GRAMS) {
       for (var grams : USUAL_GRAMS) {
-        var usual = one.with(Map.of(
-            "massCap.grams",
-            grams,
-            "leastThrustToWeight",
-            Math.max(USUAL_THRUST, one.scenario().leastThrustToWeight())));
+        var thrust = Math.max(USUAL_THRUST, one.scenario().leastThrustToWeight());
+        var usual = one.with(LimitKind.MASS_CAP, BigDecimal.valueOf(grams))
+            .with(LimitKind.THRUST_TO_WEIGHT, BigDecimal.valueOf(thrust));
         searches++;
         var found = finder.any(usual.question(), FEW_LOOKS).build();
         if (found.isPresent()) {
@@ -146,7 +146,7 @@ public final class Relaxer {
   /** To be surer of the mass than needed is a demand of its own once the cap is in the way. */
   private Optional<Demand> confidence(List<Demand> conflict) {
     return conflict.stream()
-        .filter(demand -> demand.id().equals("mass-cap"))
+        .filter(demand -> demand.id().equals(LimitKind.MASS_CAP.id()))
         .findFirst()
         .map(cap -> new Demand(
             "confidence",

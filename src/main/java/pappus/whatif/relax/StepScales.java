@@ -10,65 +10,32 @@ import java.util.function.Function;
 import java.util.function.IntFunction;
 import java.util.function.ToDoubleFunction;
 import pappus.assessment.Assessment;
+import pappus.assessment.LimitKind;
 import pappus.change.Asked;
 import pappus.part.Board;
 import pappus.part.OutputPower;
 import pappus.part.Part;
 import pappus.part.Transmitter;
-import pappus.quantity.Money;
 
 /** Demands that have a number. */
 final class StepScales {
   /** A scenario takes no more, m/s. */
   private static final double MOST_AIRSPEED = 60;
 
-  /** What money can be at most. */
-  private static final double DEAREST = 1_000_000;
-
   private StepScales() {}
 
-  /** By tenths of a gram. */
-  static StepScale massCap(Asked asked) {
-    var cap = asked.scenario().massCap();
+  /** A bound that a scenario states, up to where it excludes nothing. */
+  static StepScale bound(LimitKind kind, Asked asked) {
+    var scenario = asked.scenario();
+    var field = kind.field();
     return new Line(
         asked,
-        cap.grams(),
-        Demands.HEAVIEST_GRAMS,
-        "0.1",
-        " g",
-        value -> Map.of("massCap.grams", value),
-        build -> {
-          var needed = build.limits().stream()
-              .filter(limit -> limit.id().equals("mass-cap"))
-              .findFirst()
-              .orElseThrow()
-              .value();
-          return cap.strict() ? needed + 0.001 : needed;
-        });
-  }
-
-  /** By hundredths. */
-  static StepScale thrustToWeight(Asked asked) {
-    return new Line(
-        asked,
-        asked.scenario().leastThrustToWeight(),
-        1,
-        "0.01",
-        "",
-        value -> Map.of("leastThrustToWeight", value),
-        build -> build.flight().orElseThrow().thrustToWeight());
-  }
-
-  /** By whole units of its currency. */
-  static StepScale budget(Asked asked, Money budget) {
-    return new Line(
-        asked,
-        budget.amount().doubleValue(),
-        DEAREST,
-        "1",
-        " " + budget.currency(),
-        value -> Map.of("budget", new Money(value, budget.currency())),
-        build -> build.cost().cents() / 100.0);
+        kind.bound(scenario).orElseThrow(),
+        field.loosest(),
+        field.step(),
+        (" " + kind.unit(asked.currency())).stripTrailing(),
+        value -> field.stating(value, asked.currency()),
+        build -> field.allowing().apply(scenario, build.limit(kind).orElseThrow().value()));
   }
 
   /** By hundredths. */
@@ -100,7 +67,7 @@ final class StepScales {
         asked,
         metresPerSecond,
         to,
-        "0.5",
+        new BigDecimal("0.5"),
         " m/s",
         value -> Map.of("flight.airspeedMetresPerSecond", value),
         build -> to) {
@@ -173,7 +140,7 @@ final class StepScales {
       String step,
       String unit,
       Function<BigDecimal, Map<String, ?>> changes) {
-    return new Line(asked, from, to, step, unit, changes, build -> to);
+    return new Line(asked, from, to, new BigDecimal(step), unit, changes, build -> to);
   }
 
   private static String plain(BigDecimal value) {
@@ -198,13 +165,13 @@ final class StepScales {
         Asked asked,
         double from,
         double to,
-        String step,
+        BigDecimal step,
         String unit,
         Function<BigDecimal, Map<String, ?>> changes,
         ToDoubleFunction<Assessment> value) {
       this.from = BigDecimal.valueOf(from);
       this.to = BigDecimal.valueOf(to);
-      this.step = new BigDecimal(step).multiply(BigDecimal.valueOf(to < from ? -1 : 1));
+      this.step = step.multiply(BigDecimal.valueOf(to < from ? -1 : 1));
       this.unit = unit;
       this.value = value;
       this.steps = count(this.to.doubleValue());

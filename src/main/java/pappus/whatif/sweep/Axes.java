@@ -5,12 +5,13 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
+import pappus.assessment.LimitKind;
 import pappus.change.Asked;
 import pappus.files.Closest;
 import pappus.files.Shown;
 import pappus.part.Battery;
-import pappus.quantity.Money;
 import pappus.scenario.Payload;
 import pappus.whatif.sweep.Axis.Tightens;
 
@@ -28,25 +29,38 @@ public final class Axes {
     Axis of(String id, List<String> values, Asked asked);
   }
 
-  private static final Map<String, Maker> MAKERS = new TreeMap<>(Map.of(
-      "mass-cap",
-      (id, values, asked) -> numbers(id, "g", values, Tightens.DOWNWARD, "massCap.grams"),
-      "thrust-to-weight",
-      (id, values, asked) -> numbers(id, "", values, Tightens.UPWARD, "leastThrustToWeight"),
-      "budget",
-      (id, values, asked) -> budget(id, values, asked),
-      "altitude",
-      (id, values, asked) -> numbers(id, "m", values, Tightens.NEITHER, "air.altitudeMetres"),
-      "temperature",
-      (id, values, asked) -> numbers(id, "°C", values, Tightens.NEITHER, "air.temperatureCelsius"),
-      "transmitter-power",
-      (id, values, asked) -> numbers(id, "mW", values, Tightens.NEITHER, "transmitterMilliwatts"),
-      "payload",
-      (id, values, asked) ->
-          new Axis(id, "g", values, Tightens.NEITHER, (from, value) -> payload(from, value)),
-      "cells",
-      (id, values, asked) ->
-          new Axis(id, "", values, Tightens.NEITHER, (from, value) -> cells(from, value))));
+  private static final Map<String, Maker> MAKERS = makers();
+
+  private static Map<String, Maker> makers() {
+    var makers = new TreeMap<String, Maker>(Map.of(
+        "altitude",
+        (id, values, asked) -> new Axis(
+            id,
+            "m",
+            values,
+            Tightens.NEITHER,
+            Optional.of(asked.scenario().air().altitudeMetres()),
+            field("air.altitudeMetres")),
+        "temperature",
+        (id, values, asked) -> open(id, "°C", values, field("air.temperatureCelsius")),
+        "transmitter-power",
+        (id, values, asked) -> open(id, "mW", values, field("transmitterMilliwatts")),
+        "payload",
+        (id, values, asked) -> open(id, "g", values, Axes::payload),
+        "cells",
+        (id, values, asked) -> open(id, "", values, Axes::cells)));
+    LimitKind.stated()
+        .forEach(limit -> makers.put(
+            limit.id(),
+            (id, values, asked) -> new Axis(
+                id,
+                limit.unit(asked.currency()),
+                values,
+                limit.isAtMost() ? Tightens.DOWNWARD : Tightens.UPWARD,
+                limit.bound(asked.scenario()),
+                (from, value) -> from.with(limit, new BigDecimal(value)))));
+    return makers;
+  }
 
   /** Names of the limits. */
   public static List<String> names() {
@@ -132,27 +146,13 @@ public final class Axes {
     return value.signum() == 0 ? "0" : value.stripTrailingZeros().toPlainString();
   }
 
-  private static Axis numbers(
-      String id, String unit, List<String> values, Tightens tightens, String field) {
-    return new Axis(
-        id,
-        unit,
-        values,
-        tightens,
-        (from, value) -> from.with(Map.of(field, new BigDecimal(value))));
+  /** Of what a scenario need not say. */
+  private static Axis open(String id, String unit, List<String> values, Axis.Change change) {
+    return new Axis(id, unit, values, Tightens.NEITHER, Optional.empty(), change);
   }
 
-  private static Axis budget(String id, List<String> values, Asked asked) {
-    var currency = asked.supply().catalog().parts().stream()
-        .map(part -> part.price().currency())
-        .findFirst()
-        .orElse("EUR");
-    return new Axis(
-        id,
-        currency,
-        values,
-        Tightens.DOWNWARD,
-        (from, value) -> from.with(Map.of("budget", new Money(new BigDecimal(value), currency))));
+  private static Axis.Change field(String path) {
+    return (from, value) -> from.with(Map.of(path, new BigDecimal(value)));
   }
 
   private static Asked payload(Asked from, String value) {

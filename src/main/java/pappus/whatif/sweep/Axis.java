@@ -1,6 +1,7 @@
 package pappus.whatif.sweep;
 
 import java.util.List;
+import java.util.Optional;
 import pappus.change.Asked;
 
 /**
@@ -10,9 +11,16 @@ import pappus.change.Asked;
  * @param unit of its values; empty for a plain number or a word
  * @param values in the order asked for
  * @param tightens which way of it only ever takes builds away
+ * @param asked where the scenario itself stands, for what it says in a number
  * @param change puts a value into what is asked
  */
-public record Axis(String id, String unit, List<String> values, Tightens tightens, Change change) {
+public record Axis(
+    String id,
+    String unit,
+    List<String> values,
+    Tightens tightens,
+    Optional<Double> asked,
+    Change change) {
   public Axis {
     values = List.copyOf(values);
   }

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import pappus.change.Asked;
@@ -91,6 +92,7 @@ final class FrameAxes {
         property.unit(),
         name.equals("stack-pattern") ? words(values) : Axes.numbers(values),
         Tightens.NEITHER,
+        Optional.empty(),
         (from, value) -> {
           var now = asItIs(from, frame.id());
           return with(from, now, property.fields().of(now, value));

@@ -89,7 +89,7 @@ class AlteredTest {
             Battery.class, Parts.battery(), Map.of("mass.grams", 500, "cellsInSeries", 4)))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessage(
-            "cellsInSeries, mass.grams: mass.grams must give 40 to 350 Wh/kg, but is 500, which gives 25.");
+            "mass.grams must give 40 to 350 Wh/kg, but is 500, which gives 25.");
   }
 
   @Test

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import pappus.assessment.Assessment;
+import pappus.assessment.LimitKind;
 import pappus.catalog.BuildText;
 import pappus.change.Asked;
 import pappus.change.Asking;
@@ -18,7 +19,8 @@ import pappus.shop.SmallShop;
 
 class DialsTest {
   /** It needs 196.650 g at the confidence asked for, lifts 2.2336 times its weight and costs 190.34. */
-  private static final Assessment BUILD = SmallShop.assessor(Asking.FEW, "")
+  private static final Assessment BUILD = SmallShop.assessor(
+          Asking.FEW, ", \"budget\": {\"amount\": 200, \"currency\": \"EUR\"}")
       .assess(BuildText.parse(String.join(",", SmallShop.ONE_BUILD), Asking.FEW));
 
   private static Asked capped(double grams, boolean strict) {
@@ -36,28 +38,28 @@ class DialsTest {
 
   @Test
   void massCapGoesUpByTenthsToTheHeaviest() {
-    var dial = StepScales.massCap(capped(249.95, true));
+    var dial = StepScales.bound(LimitKind.MASS_CAP, capped(249.95, true));
 
     assertThat(shown(dial, 0, 1, 2, dial.steps() - 1, dial.steps()))
         .isEqualTo("249.95 g, 250.05 g, 250.15 g, 24999.95 g, 25000 g");
     assertThat(dial.steps()).isEqualTo(247_501);
     assertThat(at(dial, 0)).isEqualTo(capped(249.95, true).scenario());
     assertThat(at(dial, 3)).isEqualTo(capped(250.25, true).scenario());
-    assertThat(StepScales.massCap(capped(25_000, true)).steps()).isZero();
+    assertThat(StepScales.bound(LimitKind.MASS_CAP, capped(25_000, true)).steps()).isZero();
   }
 
   @Test
   void massCapIsOfAMilligramMoreWhereItIsStrict() {
-    assertThat(StepScales.massCap(capped(190, true)).first(BUILD)).isEqualTo(67);
-    assertThat(StepScales.massCap(capped(190.05, true)).first(BUILD)).isEqualTo(67);
-    assertThat(StepScales.massCap(capped(190.05, false)).first(BUILD)).isEqualTo(66);
-    assertThat(StepScales.massCap(capped(190.051, true)).first(BUILD)).isEqualTo(66);
-    assertThat(StepScales.massCap(capped(250, true)).first(BUILD)).isZero();
+    assertThat(StepScales.bound(LimitKind.MASS_CAP, capped(190, true)).first(BUILD)).isEqualTo(67);
+    assertThat(StepScales.bound(LimitKind.MASS_CAP, capped(190.05, true)).first(BUILD)).isEqualTo(67);
+    assertThat(StepScales.bound(LimitKind.MASS_CAP, capped(190.05, false)).first(BUILD)).isEqualTo(66);
+    assertThat(StepScales.bound(LimitKind.MASS_CAP, capped(190.051, true)).first(BUILD)).isEqualTo(66);
+    assertThat(StepScales.bound(LimitKind.MASS_CAP, capped(250, true)).first(BUILD)).isZero();
   }
 
   @Test
   void thrustOverWeightGoesDownByHundredthsToOne() {
-    var dial = StepScales.thrustToWeight(Asking.asked(Asking.hover(250, 3.005, "")));
+    var dial = StepScales.bound(LimitKind.THRUST_TO_WEIGHT, Asking.asked(Asking.hover(250, 3.005, "")));
 
     assertThat(shown(dial, 0, 1, dial.steps() - 1, dial.steps()))
         .isEqualTo("3.005, 2.995, 1.005, 1");
@@ -65,14 +67,15 @@ class DialsTest {
     assertThat(at(dial, 1)).isEqualTo(Asking.hover(250, 2.995, ""));
     // 3.005 - 0.78 is 2.225.
     assertThat(dial.first(BUILD)).isEqualTo(78);
-    assertThat(StepScales.thrustToWeight(Asking.asked(Asking.hover(250, 1, ""))).steps())
+    assertThat(StepScales.bound(LimitKind.THRUST_TO_WEIGHT, Asking.asked(Asking.hover(250, 1, ""))).steps())
         .isZero();
   }
 
   private static StepScale budget(String amount) {
     var money = new Money(new BigDecimal(amount), "EUR");
-    return StepScales.budget(
-        Asking.asked(Parts.with(SmallShop.scenario(""), "budget", money)), money);
+    return StepScales.bound(
+        LimitKind.BUDGET,
+        Asking.asked(Parts.with(SmallShop.scenario(""), "budget", money)));
   }
 
   @Test

@@ -1,0 +1,110 @@
+package pappus.assessment;
+
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import pappus.scenario.Scenario;
+
+/**
+ * Every limit that a build can be held to, with all that is said of it wherever it is met. A limit that a scenario states has
+ * a field, and so can be swept and loosened; the first of these is the last that one would give up.
+ */
+public enum LimitKind {
+  MASS_CAP(
+      "mass-cap", "all-up mass at the confidence asked for", "g", Way.AT_MOST, LimitField.MASS_CAP),
+  THRUST_TO_WEIGHT(
+      "thrust-to-weight",
+      "thrust over weight",
+      "",
+      Way.AT_LEAST,
+      LimitField.LEAST_THRUST_TO_WEIGHT),
+  BUDGET("budget", "price of what has to be bought", "%s", Way.AT_MOST, LimitField.BUDGET),
+  IN_STOCK("in-stock", "%s in the build", Limit.PIECES, Way.AT_MOST, null),
+  TOP_SPEED("top-speed", "airspeed %s", "m/s", Way.AT_MOST, null),
+  GROUND_SPEED("ground-speed", "speed over ground %s", "m/s", Way.AT_LEAST, null),
+  MOTOR_CURRENT("motor-current", "motor current %s", "A", Way.AT_MOST, null),
+  CONTROLLER_CURRENT("controller-current", "controller current %s", "A", Way.AT_MOST, null),
+  PACK_CURRENT("pack-current", "pack current %s", "A", Way.AT_MOST, null),
+  PLUG_CURRENT("plug-current", "plug current %s", "A", Way.AT_MOST, null),
+  LEAD_CURRENT("lead-current", "lead current %s", "A", Way.AT_MOST, null),
+  HOVER_THROTTLE("hover-throttle", "throttle in hover at half charge", "", Way.AT_MOST, null),
+  /** That there is a flight. */
+  FLIGHT_TIME("flight-time", "time in the air", "s", Way.AT_LEAST, null);
+
+  private enum Way {
+    AT_MOST,
+    AT_LEAST
+  }
+
+  private final String id;
+  private final String label;
+  private final String unit;
+  private final Way way;
+  private final @Nullable LimitField field;
+
+  /**
+   * @param label with a place for what depends on the build, where there is any: a part, a leg
+   * @param unit with a place for the currency, where it is money
+   */
+  LimitKind(String id, String label, String unit, Way way, @Nullable LimitField field) {
+    this.id = id;
+    this.label = label;
+    this.unit = unit;
+    this.way = way;
+    this.field = field;
+  }
+
+  /** Those that a scenario states, in order. */
+  public static Stream<LimitKind> stated() {
+    return Stream.of(values()).filter(kind -> kind.field != null);
+  }
+
+  /** Its name in results, on the command line and in the README. */
+  public String id() {
+    return id;
+  }
+
+  /** Unit of value and bound; empty for a plain number. */
+  public String unit(String currency) {
+    return unit.formatted(currency);
+  }
+
+  /** Whether a value must not be above the bound; else it must not be below. */
+  public boolean isAtMost() {
+    return way == Way.AT_MOST;
+  }
+
+  /**
+   * What states it.
+   *
+   * @throws IllegalStateException if no scenario does
+   */
+  public LimitField field() {
+    if (field == null) {
+      throw new IllegalStateException("no scenario states " + id);
+    }
+    return field;
+  }
+
+  /** Its bound as a scenario states it, in its unit; empty where it goes without. */
+  public Optional<Double> bound(Scenario scenario) {
+    return field().stated().apply(scenario);
+  }
+
+  /** How a build stands to it. */
+  Limit limit(double value, double bound) {
+    return limit("", value, bound);
+  }
+
+  /**
+   * How a build stands to it.
+   *
+   * @param word that label or unit leave open
+   */
+  Limit limit(String word, double value, double bound) {
+    var told = label.formatted(word);
+    return isAtMost()
+        ? Limit.atMost(id, told, unit(word), value, bound)
+        : Limit.atLeast(id, told, unit(word), value, bound);
+  }
+}
