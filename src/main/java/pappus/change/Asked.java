@@ -1,7 +1,7 @@
 package pappus.change;
 
-import java.util.Map;
 import java.math.BigDecimal;
+import java.util.Map;
 import pappus.assessment.LimitKind;
 import pappus.assessment.Supply;
 import pappus.files.json.Altered;
