@@ -29,10 +29,9 @@ final class LimitTable {
     var limits = new ArrayList<Limit>();
     var cap = scenario.massCap();
     limits.add(LimitKind.MASS_CAP.limit(
-        mass.neededMilligrams(deviations) / 1000.0,
-        cap.largestMilligrams() / 1000.0));
-    limits.add(LimitKind.THRUST_TO_WEIGHT.limit(
-        flight.thrustToWeight(), scenario.leastThrustToWeight()));
+        mass.neededMilligrams(deviations) / 1000.0, cap.largestMilligrams() / 1000.0));
+    limits.add(
+        LimitKind.THRUST_TO_WEIGHT.limit(flight.thrustToWeight(), scenario.leastThrustToWeight()));
     addBudget(scenario.budget(), cost, limits);
     addStock(purse, cost, limits);
     // A speed that cannot be flown is the cause of the currents told after it.
@@ -43,8 +42,8 @@ final class LimitTable {
 
   private static void addBudget(@Nullable Money budget, CostTable cost, List<Limit> limits) {
     if (budget != null) {
-      limits.add(LimitKind.BUDGET.limit(
-          budget.currency(), cost.cents() / 100.0, budget.cents() / 100.0));
+      limits.add(
+          LimitKind.BUDGET.limit(budget.currency(), cost.cents() / 100.0, budget.cents() / 100.0));
     }
   }
 
@@ -73,8 +72,7 @@ final class LimitTable {
     var where = course.isPresent() ? "in flight" : "in hover";
     Limits continuous = flight.continuous();
     addCurrent(LimitKind.MOTOR_CURRENT, where, motorA, continuous.motorA(), limits);
-    addCurrent(
-        LimitKind.CONTROLLER_CURRENT, where, motorA, continuous.controllerA(), limits);
+    addCurrent(LimitKind.CONTROLLER_CURRENT, where, motorA, continuous.controllerA(), limits);
     addCurrent(LimitKind.PACK_CURRENT, where, busA, continuous.packA(), limits);
     addCurrent(LimitKind.PLUG_CURRENT, where, busA, continuous.connectorA(), limits);
     addCurrent(LimitKind.LEAD_CURRENT, where, busA, continuous.leadA(), limits);

@@ -15,9 +15,8 @@ public final class Margins {
    * @param assessor who judged
    */
   public static List<Limit> of(Assessment assessment, Assessor assessor) {
-    var margins = new ArrayList<>(assessment.limits().stream()
-        .filter(limit -> !limit.isPlain())
-        .toList());
+    var margins = new ArrayList<>(
+        assessment.limits().stream().filter(limit -> !limit.isPlain()).toList());
     assessment.flight().ifPresent(flight -> addFlight(assessment, flight, assessor, margins));
     for (var one : Clearances.of(assessment.fitting())) {
       margins.add(

@@ -209,7 +209,8 @@ public record WhyNot(
           .filter(build -> build.objective() > surpassed.objective())
           .isPresent();
       var any = isMore
-          ? Optional.of(finder.best(new Asked(scenario, supply).with(limit, bound).question()))
+          ? Optional.of(
+              finder.best(new Asked(scenario, supply).with(limit, bound).question()))
           : Optional.<Best>empty();
       loosened.add(new Loosened(limit, bound.doubleValue(), with, any));
     });
@@ -219,14 +220,15 @@ public record WhyNot(
   /** Bounds a fifth looser, as far as a scenario takes them. */
   private static Map<LimitKind, BigDecimal> looser(Scenario scenario) {
     var looser = new TreeMap<LimitKind, BigDecimal>(Comparator.comparing(LimitKind::id));
-    LimitKind.stated().forEach(limit -> limit.bound(scenario).ifPresent(bound -> {
-      var field = limit.field();
-      if (limit.isAtMost() && bound < field.loosest()) {
-        looser.put(limit, field.rounded(Math.min(field.loosest(), MORE * bound)));
-      } else if (!limit.isAtMost() && LESS * bound >= field.loosest()) {
-        looser.put(limit, field.rounded(LESS * bound));
-      }
-    }));
+    LimitKind.stated()
+        .forEach(limit -> limit.bound(scenario).ifPresent(bound -> {
+          var field = limit.field();
+          if (limit.isAtMost() && bound < field.loosest()) {
+            looser.put(limit, field.rounded(Math.min(field.loosest(), MORE * bound)));
+          } else if (!limit.isAtMost() && LESS * bound >= field.loosest()) {
+            looser.put(limit, field.rounded(LESS * bound));
+          }
+        }));
     return looser;
   }
 }

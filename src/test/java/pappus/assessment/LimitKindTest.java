@@ -43,7 +43,8 @@ class LimitKindTest {
   @Test
   void everyLimitOfAnAssessmentIsAKind() {
     var counted = Shelf.of(List.of(new ShelfEntry(SmallShop.ONE_BUILD.get(0), 1, 1, null, null)));
-    var cruise = "{\"style\": \"cruise\", \"airspeedMetresPerSecond\": 8, \"windMetresPerSecond\": 2}";
+    var cruise =
+        "{\"style\": \"cruise\", \"airspeedMetresPerSecond\": 8, \"windMetresPerSecond\": 2}";
     var met = Stream.of(
             assess(SmallShop.scenario(BUDGET), counted),
             assess(SmallShop.flying(cruise, ""), Shelf.EMPTY),
@@ -100,7 +101,8 @@ class LimitKindTest {
   @ParameterizedTest
   @EnumSource
   void theReadmeListsIt(LimitKind kind) throws IOException {
-    var limits = Files.readString(Path.of("README.md")).split("\n## Limits\n")[1].split("\n## ")[0];
+    var limits =
+        Files.readString(Path.of("README.md")).split("\n## Limits\n")[1].split("\n## ")[0];
 
     assertThat(limits).contains("`" + kind.id() + "`");
   }
@@ -126,8 +128,7 @@ class LimitKindTest {
     assertThat(kind.bound(open)).contains(field.loosest());
     assertThat(open).isNotEqualTo(SmallShop.scenario(BUDGET));
     var looser = loosest.add(BigDecimal.valueOf(kind.isAtMost() ? 1 : -1));
-    assertThatThrownBy(
-            () -> Altered.record(Scenario.class, open, field.stating(looser, "EUR")))
+    assertThatThrownBy(() -> Altered.record(Scenario.class, open, field.stating(looser, "EUR")))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessageContaining("must be from ");
   }

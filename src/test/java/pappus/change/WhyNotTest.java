@@ -206,7 +206,11 @@ class WhyNotTest {
 
     assertThat(bestWith(poor, "thistledown-5")).isEmpty();
     assertKeptDown(
-        why, LimitKind.BUDGET, 240, with(PLAIN, "budget", Money.ofCents(24_000, "EUR")), "thistledown-5");
+        why,
+        LimitKind.BUDGET,
+        240,
+        with(PLAIN, "budget", Money.ofCents(24_000, "EUR")),
+        "thistledown-5");
   }
 
   private static void assertKeptDown(

@@ -45,8 +45,8 @@ class VaryCommandTest {
   void helpNamesAllThatVaries() {
     var words = CommandRun.of("vary", "--help").out().replaceAll("\\s+", " ");
 
-    assertThat(Axes.names()).allSatisfy(name -> assertThat(words).containsPattern(
-        "[ ]" + name + "(,| or)?"));
+    assertThat(Axes.names())
+        .allSatisfy(name -> assertThat(words).containsPattern("[ ]" + name + "(,| or)?"));
   }
 
   @Test

@@ -33,7 +33,8 @@ final class StepScales {
         field.step(),
         (" " + kind.unit(asked.currency())).stripTrailing(),
         value -> field.stating(value, asked.currency()),
-        build -> field.allowing().apply(scenario, build.limit(kind).orElseThrow().value()));
+        build ->
+            field.allowing().apply(scenario, build.limit(kind).orElseThrow().value()));
   }
 
   /** By hundredths. */

@@ -173,7 +173,8 @@ class WhyNotsTest {
             SWAP,
             List.of(),
             NONE,
-            new WhyNot.Loosened(LimitKind.BUDGET, 240, with, Optional.of(best(DEARER, Ending.EFFORT)))))
+            new WhyNot.Loosened(
+                LimitKind.BUDGET, 240, with, Optional.of(best(DEARER, Ending.EFFORT)))))
         .contains("Kept down by the limit budget: " + then
             + ", and none without it was found to be better then.");
     var better = told("tidewell-2s-3500", 1200, 22_000);
@@ -182,7 +183,8 @@ class WhyNotsTest {
             SWAP,
             List.of(),
             NONE,
-            new WhyNot.Loosened(LimitKind.MASS_CAP, 300, with, Optional.of(best(better, Ending.EFFORT))),
+            new WhyNot.Loosened(
+                LimitKind.MASS_CAP, 300, with, Optional.of(best(better, Ending.EFFORT))),
             new WhyNot.Loosened(
                 LimitKind.THRUST_TO_WEIGHT, 1.76, with, Optional.of(best(better, Ending.PROVEN)))))
         .anyMatch(line -> line.startsWith("Not kept down by the limit mass-cap alone: at 300.0 g")
@@ -193,10 +195,14 @@ class WhyNotsTest {
 
   @Test
   void saysWhatWasTriedInVain() {
-    var cap = new WhyNot.Loosened(LimitKind.MASS_CAP, 300, best(BASE, Ending.PROVEN), Optional.empty());
+    var cap =
+        new WhyNot.Loosened(LimitKind.MASS_CAP, 300, best(BASE, Ending.PROVEN), Optional.empty());
     var thrust = new WhyNot.Loosened(LimitKind.THRUST_TO_WEIGHT, 1.76, NONE, Optional.empty());
     var cut = new WhyNot.Loosened(
-        LimitKind.BUDGET, 240, new Best(Optional.empty(), Proof.of(Ending.INTERRUPTED)), Optional.empty());
+        LimitKind.BUDGET,
+        240,
+        new Best(Optional.empty(), Proof.of(Ending.INTERRUPTED)),
+        Optional.empty());
 
     assertThat(say(false, SWAP, List.of(), NONE, cap, thrust))
         .contains(

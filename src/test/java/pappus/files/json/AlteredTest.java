@@ -88,8 +88,7 @@ class AlteredTest {
     assertThatThrownBy(() -> Altered.record(
             Battery.class, Parts.battery(), Map.of("mass.grams", 500, "cellsInSeries", 4)))
         .isInstanceOf(IllegalArgumentException.class)
-        .hasMessage(
-            "mass.grams must give 40 to 350 Wh/kg, but is 500, which gives 25.");
+        .hasMessage("mass.grams must give 40 to 350 Wh/kg, but is 500, which gives 25.");
   }
 
   @Test

@@ -42,21 +42,28 @@ class DialsTest {
     assertThat(dial.steps()).isEqualTo(247_501);
     assertThat(at(dial, 0)).isEqualTo(capped(249.95, true).scenario());
     assertThat(at(dial, 3)).isEqualTo(capped(250.25, true).scenario());
-    assertThat(StepScales.bound(LimitKind.MASS_CAP, capped(25_000, true)).steps()).isZero();
+    assertThat(StepScales.bound(LimitKind.MASS_CAP, capped(25_000, true)).steps())
+        .isZero();
   }
 
   @Test
   void massCapIsOfAMilligramMoreWhereItIsStrict() {
-    assertThat(StepScales.bound(LimitKind.MASS_CAP, capped(190, true)).first(BUILD)).isEqualTo(67);
-    assertThat(StepScales.bound(LimitKind.MASS_CAP, capped(190.05, true)).first(BUILD)).isEqualTo(67);
-    assertThat(StepScales.bound(LimitKind.MASS_CAP, capped(190.05, false)).first(BUILD)).isEqualTo(66);
-    assertThat(StepScales.bound(LimitKind.MASS_CAP, capped(190.051, true)).first(BUILD)).isEqualTo(66);
-    assertThat(StepScales.bound(LimitKind.MASS_CAP, capped(250, true)).first(BUILD)).isZero();
+    assertThat(StepScales.bound(LimitKind.MASS_CAP, capped(190, true)).first(BUILD))
+        .isEqualTo(67);
+    assertThat(StepScales.bound(LimitKind.MASS_CAP, capped(190.05, true)).first(BUILD))
+        .isEqualTo(67);
+    assertThat(StepScales.bound(LimitKind.MASS_CAP, capped(190.05, false)).first(BUILD))
+        .isEqualTo(66);
+    assertThat(StepScales.bound(LimitKind.MASS_CAP, capped(190.051, true)).first(BUILD))
+        .isEqualTo(66);
+    assertThat(StepScales.bound(LimitKind.MASS_CAP, capped(250, true)).first(BUILD))
+        .isZero();
   }
 
   @Test
   void thrustOverWeightGoesDownByHundredthsToOne() {
-    var dial = StepScales.bound(LimitKind.THRUST_TO_WEIGHT, Asking.asked(Asking.hover(250, 3.005, "")));
+    var dial =
+        StepScales.bound(LimitKind.THRUST_TO_WEIGHT, Asking.asked(Asking.hover(250, 3.005, "")));
 
     assertThat(shown(dial, 0, 1, dial.steps() - 1, dial.steps()))
         .isEqualTo("3.005, 2.995, 1.005, 1");
@@ -64,7 +71,8 @@ class DialsTest {
     assertThat(at(dial, 1)).isEqualTo(Asking.hover(250, 2.995, ""));
     // 3.005 - 0.78 is 2.225.
     assertThat(dial.first(BUILD)).isEqualTo(78);
-    assertThat(StepScales.bound(LimitKind.THRUST_TO_WEIGHT, Asking.asked(Asking.hover(250, 1, ""))).steps())
+    assertThat(StepScales.bound(LimitKind.THRUST_TO_WEIGHT, Asking.asked(Asking.hover(250, 1, "")))
+            .steps())
         .isZero();
   }
 
