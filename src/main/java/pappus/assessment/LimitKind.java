@@ -59,7 +59,7 @@ public enum LimitKind {
     return Stream.of(values()).filter(kind -> kind.field != null);
   }
 
-  /** Its name in results, on the command line and in the README. */
+  /** Its name in results, on the command line and in the reference. */
   public String id() {
     return id;
   }
@@ -67,6 +67,15 @@ public enum LimitKind {
   /** Unit of value and bound; empty for a plain number. */
   public String unit(String currency) {
     return unit.formatted(currency);
+  }
+
+  /**
+   * What is held to it.
+   *
+   * @param word what depends on the build, where anything does: a part, a leg
+   */
+  public String label(String word) {
+    return label.formatted(word);
   }
 
   /** Whether a value must not be above the bound; else it must not be below. */
@@ -102,7 +111,7 @@ public enum LimitKind {
    * @param word that label or unit leave open
    */
   Limit limit(String word, double value, double bound) {
-    var told = label.formatted(word);
+    var told = label(word);
     return isAtMost()
         ? Limit.atMost(id, told, unit(word), value, bound)
         : Limit.atLeast(id, told, unit(word), value, bound);

@@ -23,10 +23,14 @@ public record Asked(Scenario scenario, Supply supply) {
     return with(limit.field().stating(bound, currency()));
   }
 
-  /** The currency of its money. */
+  /** The currency of its money; without any price to tell it, EUR. */
   public String currency() {
     var budget = scenario.budget();
-    return budget == null ? supply.catalog().currency() : budget.currency();
+    if (budget != null) {
+      return budget.currency();
+    }
+    var ofPrices = supply.catalog().currency();
+    return ofPrices.isEmpty() ? "EUR" : ofPrices;
   }
 
   /** What a search is asked. */

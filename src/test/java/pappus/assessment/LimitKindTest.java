@@ -100,9 +100,8 @@ class LimitKindTest {
 
   @ParameterizedTest
   @EnumSource
-  void theReadmeListsIt(LimitKind kind) throws IOException {
-    var limits =
-        Files.readString(Path.of("README.md")).split("\n## Limits\n")[1].split("\n## ")[0];
+  void theReferenceListsIt(LimitKind kind) throws IOException {
+    var limits = Files.readString(Path.of("src/site/markdown/reference/limits.md"));
 
     assertThat(limits).contains("`" + kind.id() + "`");
   }

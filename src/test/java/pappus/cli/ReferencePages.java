@@ -12,7 +12,7 @@ import java.util.function.Supplier;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import pappus.Rooms;
-import pappus.assessment.Limit;
+import pappus.assessment.LimitKind;
 import pappus.assessment.Supply;
 import pappus.catalog.BuildText;
 import pappus.catalog.CatalogFolder;
@@ -99,43 +99,24 @@ final class ReferencePages {
 
   /** Those of flights that together meet every limit there is. */
   private static String limits() {
-    var found = new LinkedHashMap<String, List<String>>();
-    for (var limit : limitsMet()) {
-      var label =
-          limit.label().replaceFirst("^\\S+ in the build$", "pieces of a part in the build");
-      found
-          .computeIfAbsent(
-              limit.id(),
-              id -> new ArrayList<>(
-                  List.of(label, limit.unit(), limit.most() ? "at most" : "at least")))
-          .set(0, label);
-    }
     return table(
         List.of("id", "what is held to it", "unit", "must be"),
-        found.entrySet().stream()
-            .map(each -> Stream.concat(
-                    Stream.of("`" + each.getKey() + "`"), each.getValue().stream())
-                .toList())
+        Stream.of(LimitKind.values())
+            .map(kind -> List.of(
+                "`" + kind.id() + "`",
+                kind.label(example(kind)),
+                kind.unit("EUR"),
+                kind.isAtMost() ? "at most" : "at least"))
             .toList());
   }
 
-  private static List<Limit> limitsMet() {
-    var parts =
-        "thistledown-5,cypsela-1404-2800*4,awn-4.5x2.5x2*4,tidewell-2s-3500,culvert-6-whole,newteye-14-feather,stipule-wire,dewpond-220-16";
-    var read = CatalogReader.read(List.of(
-        CatalogFolder.shipped(), CatalogFolder.of(Path.of("src/test/resources/pappus/cli/shelf"))));
-    return Stream.of("causeway-patrol", "bird-survey")
-        .flatMap(name -> {
-          var scenario = ScenarioReader.read(Path.of("scenarios", name + ".json"), System.in)
-              .scenario();
-          var supply = Supply.of(read);
-          return supply
-              .assessor(scenario)
-              .assess(BuildText.parse(parts, supply.catalog()))
-              .limits()
-              .stream();
-        })
-        .toList();
+  /** What its label leaves open, by an example. */
+  private static String example(LimitKind kind) {
+    return switch (kind) {
+      case IN_STOCK -> "pieces of a part";
+      case TOP_SPEED, GROUND_SPEED -> "on the way out";
+      default -> "in hover";
+    };
   }
 
   private static String scenario() {

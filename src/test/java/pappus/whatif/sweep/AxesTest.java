@@ -152,6 +152,18 @@ class AxesTest {
   }
 
   @Test
+  void tellsWhereTheScenarioStandsIfItSaysSo() {
+    var budget = asked(", \"budget\": {\"amount\": 180.5, \"currency\": \"EUR\"}");
+
+    assertThat(axis("mass-cap=240").asked()).contains(250.0);
+    assertThat(axis("thrust-to-weight=3").asked()).contains(2.0);
+    assertThat(axis("altitude=100").asked()).contains(5.0);
+    assertThat(Axes.of("budget=200", budget).asked()).contains(180.5);
+    assertThat(axis("budget=200").asked()).isEmpty();
+    assertThat(axis("cells=2").asked()).isEmpty();
+  }
+
+  @Test
   void whatIsFeasibleIsWithinWhatIsLooser() {
     var cap = axis("mass-cap=9,10,10.5");
     var thrust = axis("thrust-to-weight=9,10");
