@@ -1,6 +1,7 @@
 package pappus.cli;
 
 import java.io.PrintWriter;
+import org.jspecify.annotations.Nullable;
 import pappus.files.Shown;
 import picocli.CommandLine;
 
@@ -25,7 +26,7 @@ final class Printer {
   }
 
   /** One line, whatever it holds. */
-  void line(Object said) {
+  void line(@Nullable Object said) {
     to.println(Shown.safe(String.valueOf(said)));
     to.flush();
   }
