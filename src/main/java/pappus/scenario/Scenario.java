@@ -1,5 +1,6 @@
 package pappus.scenario;
 
+import com.fasterxml.jackson.annotation.JsonProperty;
 import com.fasterxml.jackson.annotation.JsonPropertyDescription;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -191,5 +192,15 @@ public record Scenario(
   /** In how many main parts each candidate differs at least from every earlier one, 1 or 2. */
   public int differences() {
     return candidatesDifferIn == null ? USUAL_DIFFERENCES : candidatesDifferIn;
+  }
+
+  /** What to do with a part of which the catalogue does not say enough. */
+  public enum UnknownFacts {
+    /** Keep it and say what has to be looked up. */
+    @JsonProperty("keep")
+    KEEP,
+    /** Leave it out. */
+    @JsonProperty("leave-out")
+    LEAVE_OUT
   }
 }

@@ -35,8 +35,8 @@ import pappus.part.Parts;
 import pappus.part.Role;
 import pappus.scenario.MassCap;
 import pappus.scenario.Scenario;
+import pappus.scenario.Scenario.UnknownFacts;
 import pappus.scenario.Scenarios;
-import pappus.scenario.UnknownFacts;
 
 final class AssessorTest {
   private static final List<Part> NOTHING = List.of();

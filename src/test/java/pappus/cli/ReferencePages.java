@@ -13,10 +13,6 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import pappus.Rooms;
 import pappus.assessment.LimitKind;
-import pappus.assessment.Supply;
-import pappus.catalog.BuildText;
-import pappus.catalog.CatalogFolder;
-import pappus.catalog.CatalogReader;
 import pappus.catalog.Shelf;
 import pappus.compatibility.CompatibilityRule;
 import pappus.compatibility.Rules;
@@ -25,7 +21,6 @@ import pappus.offer.Shop;
 import pappus.part.Flown;
 import pappus.part.Kind;
 import pappus.part.Role;
-import pappus.scenario.reading.ScenarioReader;
 
 /** What documents say that the code says already: written from it, between two marks. */
 final class ReferencePages {

@@ -13,7 +13,7 @@ import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicInteger;
 import pappus.assessment.Assessor;
-import pappus.assessment.PartialBuild;
+import pappus.assessment.Assessor.PartialBuild;
 import pappus.assessment.flight.Ratings;
 import pappus.compatibility.CompatibilityRule;
 import pappus.part.Battery;

@@ -13,7 +13,7 @@ import pappus.change.Asked;
 import pappus.quantity.Require;
 import pappus.scenario.Choice;
 import pappus.scenario.Scenario;
-import pappus.scenario.UnknownFacts;
+import pappus.scenario.Scenario.UnknownFacts;
 import pappus.scenario.Wish;
 
 /** What a scenario asks for, as far as it could be given up; what one would give up first comes first. */
