@@ -40,6 +40,8 @@ public enum LimitKind {
   private final String label;
   private final String unit;
   private final Way way;
+  /** A record of functions without state. */
+  @SuppressWarnings("ImmutableEnumChecker")
   private final @Nullable LimitField field;
 
   /**

@@ -30,22 +30,16 @@ public final class Catalog {
       byKind.put(
           kind, byId.values().stream().filter(part -> part.kind() == kind).toList());
     }
-    this.portBands = new EnumMap<>(Map.of(
-        Role.VIDEO_ANTENNA, EnumSet.noneOf(Band.class),
-        Role.RADIO_ANTENNA, EnumSet.noneOf(Band.class)));
+    var video = EnumSet.noneOf(Band.class);
+    var radio = EnumSet.noneOf(Band.class);
     for (var part : byId.values()) {
       var build = part.fills().isEmpty()
           ? Build.empty()
           : Build.empty().with(part.fills().get(0), part);
-      build
-          .videoSender()
-          .ifPresent(
-              sender -> portBands.get(Role.VIDEO_ANTENNA).add(sender.antenna().band()));
-      build
-          .radioReceiver()
-          .ifPresent(
-              radio -> portBands.get(Role.RADIO_ANTENNA).add(radio.antenna().band()));
+      build.videoSender().ifPresent(sender -> video.add(sender.antenna().band()));
+      build.radioReceiver().ifPresent(receiver -> radio.add(receiver.antenna().band()));
     }
+    this.portBands = new EnumMap<>(Map.of(Role.VIDEO_ANTENNA, video, Role.RADIO_ANTENNA, radio));
   }
 
   /**

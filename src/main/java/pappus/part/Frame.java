@@ -100,7 +100,7 @@ public record Frame(
     for (var i = 0; i < heights.size(); i++) {
       if (mass.grams() + heights.get(i).addedGrams() <= 0) {
         Require.refuse(
-            "heights[%d].addedGrams must be above %s, since the frame weighs %s g, but is %s."
+            "heights[%s].addedGrams must be above %s, since the frame weighs %s g, but is %s."
                 .formatted(
                     i,
                     Require.plain(-mass.grams()),
