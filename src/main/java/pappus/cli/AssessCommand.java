@@ -3,7 +3,7 @@ package pappus.cli;
 import java.util.Map;
 import java.util.concurrent.Callable;
 import pappus.answers.build.AssessmentText;
-import pappus.answers.ranking.RankingJson;
+import pappus.answers.result.AssessedJson;
 import pappus.answers.result.Run;
 import pappus.doubt.Doubts;
 import pappus.search.timefold.TimefoldSearch;
@@ -30,7 +30,7 @@ final class AssessCommand extends ScenarioCommand implements Callable<Integer> {
         .filter(flight -> flight.endurance().seconds() > 0)
         .map(flight -> new Doubts(inputs.assessor()).band(assessment));
     var run = new Run(Version.tool(), TimefoldSearch.SEED, 0, inputs.folders(), inputs.files());
-    var json = new RankingJson(inputs.scenario(), run).of(assessment, band);
+    var json = AssessedJson.of(inputs.scenario(), run, assessment, band);
     if (hasOutputFolder()) {
       output(inputs.scenario()).write(Map.of("assessment.json", json));
     }

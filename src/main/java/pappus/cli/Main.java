@@ -5,7 +5,7 @@ import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import pappus.answers.ranking.RankingJson;
+import pappus.answers.result.Refusal;
 import pappus.document.Spoken;
 import pappus.files.InputException;
 import pappus.files.output.CannotCreateException;
@@ -103,7 +103,7 @@ public final class Main {
       if (command.getCommand() instanceof JsonAnswer asked && asked.wantsJson()) {
         command
             .getOut()
-            .print(RankingJson.refusal(
+            .print(Refusal.of(
                 wrong.problems().stream().map(Object::toString).toList()));
       }
       return switch (wrong.kind()) {

@@ -103,7 +103,7 @@ final class RecommendCommand extends ScenarioCommand implements Callable<Integer
   private int answer(Inputs inputs, int wanted, Ranking ranking, @Nullable ParetoFront front) {
     var run = new Run(
         Version.tool(), TimefoldSearch.SEED, Finder.MOVES, inputs.folders(), inputs.files());
-    var json = new RankingJson(inputs.scenario(), run).of(ranking, wanted);
+    var json = RankingJson.of(inputs.scenario(), run, ranking, wanted);
     var files = new TreeMap<>(Map.of("result.json", json));
     if (front != null) {
       files.put(
