@@ -8,7 +8,7 @@ import pappus.files.Problem;
 import pappus.files.json.JsonText;
 
 /** What is wrong with a catalogue, and what is doubtful in it. */
-record CheckJson(
+public record CheckJson(
     @JsonPropertyDescription("What the answer is, in a word.") String status,
     @JsonPropertyDescription("What is wrong.") List<Remark> problems,
     @JsonPropertyDescription("What is doubtful.") List<Remark> warnings) {

@@ -4,7 +4,7 @@ import com.fasterxml.jackson.annotation.JsonPropertyDescription;
 import java.util.List;
 
 /** What was imported. */
-record ImportJson(
+public record ImportJson(
     @JsonPropertyDescription("What the answer is, in a word.") String status,
     @JsonPropertyDescription("The catalogue file that was written.") String file,
     @JsonPropertyDescription("Ids that were not there before.") List<String> added,

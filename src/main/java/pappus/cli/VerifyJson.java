@@ -7,7 +7,7 @@ import pappus.files.json.JsonText;
 import pappus.search.plain.PlainSearch;
 
 /** Whether a result is confirmed. */
-record VerifyJson(
+public record VerifyJson(
     @JsonPropertyDescription("What the answer is, in a word.") String status,
 
     @JsonPropertyDescription("Files that are not as they were when the result was made.")

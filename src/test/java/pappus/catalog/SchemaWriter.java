@@ -1,20 +1,29 @@
 package pappus.catalog;
 
+import com.fasterxml.classmate.ResolvedType;
+import com.fasterxml.jackson.annotation.JsonUnwrapped;
+import com.github.victools.jsonschema.generator.CustomDefinition;
 import com.github.victools.jsonschema.generator.FieldScope;
 import com.github.victools.jsonschema.generator.MemberScope;
 import com.github.victools.jsonschema.generator.Option;
 import com.github.victools.jsonschema.generator.OptionPreset;
+import com.github.victools.jsonschema.generator.SchemaGenerationContext;
 import com.github.victools.jsonschema.generator.SchemaGenerator;
 import com.github.victools.jsonschema.generator.SchemaGeneratorConfigBuilder;
 import com.github.victools.jsonschema.generator.SchemaVersion;
 import com.github.victools.jsonschema.module.jackson.JacksonOption;
 import com.github.victools.jsonschema.module.jackson.JacksonSchemaModule;
 import java.lang.reflect.RecordComponent;
+import java.lang.reflect.Type;
 import java.util.Comparator;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import pappus.files.json.JsonText;
+import pappus.part.Motor;
+import pappus.part.Part;
 import pappus.quantity.Money;
+import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.JsonNodeFactory;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -65,6 +74,13 @@ public final class SchemaWriter {
     return JsonText.of(file);
   }
 
+  /** The schema of a document that the tool writes. */
+  public String ofDocument(String title, Type document, Type... of) {
+    var file = file(title);
+    file.setAll(generator.generateSchema(document, of));
+    return JsonText.of(file);
+  }
+
   private static ObjectNode file(String title) {
     return NODES.objectNode().put("$schema", DIALECT).put("title", title);
   }
@@ -78,9 +94,15 @@ public final class SchemaWriter {
 
   private static SchemaGenerator generator() {
     var config = new SchemaGeneratorConfigBuilder(
-            SchemaVersion.DRAFT_2020_12, OptionPreset.PLAIN_JSON)
+        SchemaVersion.DRAFT_2020_12, OptionPreset.PLAIN_JSON);
+    // Before the module, which knows no way to forbid other fields beside unwrapped ones.
+    config.forTypesInGeneral().withCustomDefinitionProvider(SchemaWriter::unwrapped);
+    config
         .with(new JacksonSchemaModule(JacksonOption.FLATTENED_ENUMS_FROM_JSONPROPERTY))
-        .with(Option.DEFINITIONS_FOR_ALL_OBJECTS, Option.FORBIDDEN_ADDITIONAL_PROPERTIES_BY_DEFAULT)
+        .with(
+            Option.DEFINITIONS_FOR_ALL_OBJECTS,
+            Option.FORBIDDEN_ADDITIONAL_PROPERTIES_BY_DEFAULT,
+            Option.MAP_VALUES_AS_ADDITIONAL_PROPERTIES)
         .without(Option.SCHEMA_VERSION_INDICATOR);
     config
         .forFields()
@@ -89,6 +111,59 @@ public final class SchemaWriter {
     // As declared, which is the order a person would write them in.
     config.forTypesInGeneral().withPropertySorter(Comparator.comparingInt(SchemaWriter::position));
     return new SchemaGenerator(config.build());
+  }
+
+  /** A record whose fields are in part those of records within it. */
+  private static @Nullable CustomDefinition unwrapped(
+      ResolvedType type, SchemaGenerationContext context) {
+    var isAny = type.getErasedType().isRecord()
+        && Stream.of(type.getErasedType().getDeclaredFields())
+            .anyMatch(field -> field.isAnnotationPresent(JsonUnwrapped.class));
+    return isAny ? new CustomDefinition(fields(type, context)) : null;
+  }
+
+  private static ObjectNode fields(ResolvedType type, SchemaGenerationContext context) {
+    var object = NODES.objectNode().put("type", "object");
+    var properties = object.putObject("properties");
+    var required = object.putArray("required");
+    var isClosed = true;
+    var members = context.getTypeContext().resolveWithMembers(type);
+    var fields = Stream.of(members.getMemberFields())
+        .map(field -> context.getTypeContext().createFieldScope(field, members))
+        .sorted(Comparator.comparingInt(SchemaWriter::position))
+        .toList();
+    for (var field : fields) {
+      if (field.getType().getErasedType() == Part.class) {
+        properties.setAll(anyPart(context));
+        isClosed = false;
+      } else if (field.getRawMember().isAnnotationPresent(JsonUnwrapped.class)) {
+        var inner = fields(field.getType(), context);
+        properties.setAll((ObjectNode) inner.get("properties"));
+        if (isRequired(field)) {
+          required.addAll((ArrayNode) inner.get("required"));
+        }
+      } else {
+        properties.set(
+            field.getName(), context.createStandardDefinitionReference(field, null));
+        if (isRequired(field)) {
+          required.add(field.getName());
+        }
+      }
+    }
+    return isClosed ? object.put("additionalProperties", false) : object;
+  }
+
+  /** What every part has beside its id; the others are those of its kind. */
+  private static ObjectNode anyPart(SchemaGenerationContext context) {
+    var motor = fields(context.getTypeContext().resolve(Motor.class), context).get("properties");
+    var shared = NODES.objectNode();
+    motor.properties().forEach(field -> {
+      if (Stream.of(Part.class.getMethods()).anyMatch(each -> each.getName().equals(field.getKey()))
+          && !field.getKey().equals("id")) {
+        shared.set(field.getKey(), field.getValue());
+      }
+    });
+    return shared;
   }
 
   /** Money belongs to a package that knows no annotations of a library. */
@@ -102,7 +177,8 @@ public final class SchemaWriter {
   }
 
   private static boolean isRequired(FieldScope field) {
-    return !field.getRawMember().getAnnotatedType().isAnnotationPresent(Nullable.class);
+    return !field.getRawMember().getAnnotatedType().isAnnotationPresent(Nullable.class)
+        && field.getRawMember().getType() != Optional.class;
   }
 
   private static int position(MemberScope<?, ?> member) {

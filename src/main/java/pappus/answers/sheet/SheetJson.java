@@ -8,7 +8,7 @@ import pappus.answers.result.BriefJson;
 import pappus.document.Table;
 
 /** A bench sheet with every digit. */
-record SheetJson(
+public record SheetJson(
     @JsonPropertyDescription("Rank of the build in its result.") int rank,
 
     @JsonPropertyDescription("Files that are not as they were when the result was made.")

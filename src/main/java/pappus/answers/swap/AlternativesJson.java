@@ -16,7 +16,7 @@ import pappus.part.Role;
 import pappus.scenario.Scenario;
 
 /** What could take the place of a part, with every digit. */
-record AlternativesJson(
+public record AlternativesJson(
     @JsonPropertyDescription("How far it can be trusted.") SaidJson standing,
     @JsonPropertyDescription("Whose part is to be replaced.") Role role,
     @JsonPropertyDescription("The quad as it is.") BriefJson quad,

@@ -13,7 +13,7 @@ import pappus.weighing.WeighIn;
 import pappus.weighing.Weighed;
 
 /** Estimate against scale and flights, with every digit. */
-record WeighJson(
+public record WeighJson(
     @JsonPropertyDescription("The build as estimated.") BriefJson build,
     @JsonPropertyDescription("The build with what was measured.") BriefJson buildAfter,
     @JsonPropertyDescription("What was weighed.") List<Reading> masses,

@@ -14,7 +14,7 @@ import pappus.whatif.relax.Relaxation;
 import pappus.whatif.relax.SmallestRelaxation;
 
 /** What stands in the way of a scenario, with every digit. */
-record RelaxationJson(
+public record RelaxationJson(
     @JsonPropertyDescription("How far it can be trusted.") Trust standing,
 
     @JsonPropertyDescription("The best build, where nothing stands in the way.")

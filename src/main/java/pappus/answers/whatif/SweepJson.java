@@ -16,7 +16,7 @@ import pappus.whatif.sweep.FrameAdvice;
 import pappus.whatif.sweep.Sweep;
 
 /** What varies, step by step, and what is traded for what, with every digit. */
-record SweepJson(
+public record SweepJson(
     @JsonPropertyDescription("How far it can be trusted.") Trust standing,
     @JsonPropertyDescription("What varies.") Optional<List<Axis>> axes,
     @JsonPropertyDescription("The best build at each step.") Optional<List<Step>> steps,
