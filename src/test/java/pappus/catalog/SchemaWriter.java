@@ -16,10 +16,12 @@ import com.github.victools.jsonschema.module.jackson.JacksonSchemaModule;
 import java.lang.reflect.RecordComponent;
 import java.lang.reflect.Type;
 import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import pappus.files.json.JsonText;
+import pappus.part.Kind;
 import pappus.part.Motor;
 import pappus.part.Part;
 import pappus.quantity.Money;
@@ -103,9 +105,11 @@ public final class SchemaWriter {
             Option.DEFINITIONS_FOR_ALL_OBJECTS,
             Option.FORBIDDEN_ADDITIONAL_PROPERTIES_BY_DEFAULT,
             Option.MAP_VALUES_AS_ADDITIONAL_PROPERTIES)
-        .without(Option.SCHEMA_VERSION_INDICATOR);
+        // They are left out where they are empty, never null.
+        .without(Option.SCHEMA_VERSION_INDICATOR, Option.FLATTENED_OPTIONALS);
     config
         .forFields()
+        .withTargetTypeOverridesResolver(SchemaWriter::held)
         .withRequiredCheck(SchemaWriter::isRequired)
         .withDescriptionResolver(SchemaWriter::ofMoney);
     // As declared, which is the order a person would write them in.
@@ -126,7 +130,6 @@ public final class SchemaWriter {
     var object = NODES.objectNode().put("type", "object");
     var properties = object.putObject("properties");
     var required = object.putArray("required");
-    var isClosed = true;
     var members = context.getTypeContext().resolveWithMembers(type);
     var fields = Stream.of(members.getMemberFields())
         .map(field -> context.getTypeContext().createFieldScope(field, members))
@@ -134,8 +137,12 @@ public final class SchemaWriter {
         .toList();
     for (var field : fields) {
       if (field.getType().getErasedType() == Part.class) {
-        properties.setAll(anyPart(context));
-        isClosed = false;
+        var shared = anyPart(context);
+        properties.setAll(shared);
+        shared.propertyNames().forEach(required::add);
+        var kinds = ((ObjectNode) properties.get("kind")).putArray("enum");
+        Stream.of(Kind.values()).map(Kind::key).forEach(kinds::add);
+        object.put("additionalProperties", true);
       } else if (field.getRawMember().isAnnotationPresent(JsonUnwrapped.class)) {
         var inner = fields(field.getType(), context);
         properties.setAll((ObjectNode) inner.get("properties"));
@@ -143,14 +150,16 @@ public final class SchemaWriter {
           required.addAll((ArrayNode) inner.get("required"));
         }
       } else {
+        var held = held(field);
+        var shown = held == null ? field : field.withOverriddenType(held.get(0));
         properties.set(
-            field.getName(), context.createStandardDefinitionReference(field, null));
+            field.getName(), context.createStandardDefinitionReference(shown, null));
         if (isRequired(field)) {
           required.add(field.getName());
         }
       }
     }
-    return isClosed ? object.put("additionalProperties", false) : object;
+    return object.has("additionalProperties") ? object : object.put("additionalProperties", false);
   }
 
   /** What every part has beside its id; the others are those of its kind. */
@@ -174,6 +183,12 @@ public final class SchemaWriter {
     return field.getDeclaredName().equals("amount")
         ? "From 0 to 1000000, at most two decimals."
         : "Three capital letters as in ISO 4217.";
+  }
+
+  /** What an Optional holds. */
+  private static @Nullable List<ResolvedType> held(FieldScope field) {
+    var type = field.getType();
+    return type != null && type.getErasedType() == Optional.class ? type.getTypeParameters() : null;
   }
 
   private static boolean isRequired(FieldScope field) {
