@@ -4,7 +4,7 @@ import java.util.Map;
 import java.util.concurrent.Callable;
 import pappus.Pappus;
 import pappus.answers.build.AssessmentText;
-import pappus.answers.ranking.RankingJson;
+import pappus.answers.result.AssessedJson;
 import pappus.doubt.Doubts;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
@@ -34,7 +34,7 @@ final class AssessCommand extends ScenarioCommand implements Callable<Integer> {
         .filter(flight -> flight.endurance().seconds() > 0)
         .map(flight -> new Doubts(inputs.assessor()).band(assessment));
     var run = run(inputs, 0);
-    var json = new RankingJson(inputs.scenario(), run).of(assessment, band);
+    var json = AssessedJson.of(inputs.scenario(), run, assessment, band);
     if (hasOutputFolder()) {
       output(inputs.scenario()).write(Map.of("assessment.json", json));
     }

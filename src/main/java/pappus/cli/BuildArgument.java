@@ -57,7 +57,7 @@ final class BuildArgument {
         throw new IllegalArgumentException("must end in # and a rank, but ends in #" + rank + ".");
       }
       return BuildText.of(
-          ResultFile.roles(name, Source.read(Path.of(name)).text(), Integer.parseInt(rank)),
+          ResultFile.roles(Source.read(Path.of(name)), Integer.parseInt(rank)),
           catalog);
     } catch (IllegalArgumentException wrong) {
       throw new InputException(

@@ -3,10 +3,8 @@ package pappus.cli;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.TreeSet;
 import java.util.concurrent.Callable;
 import java.util.function.Predicate;
@@ -18,7 +16,6 @@ import pappus.files.InputException;
 import pappus.files.Problem;
 import pappus.files.Problems;
 import pappus.files.Source;
-import pappus.files.json.JsonText;
 import pappus.inspection.Inspection;
 import pappus.part.Kind;
 import pappus.scenario.reading.ReadScenario;
@@ -184,29 +181,10 @@ final class CheckCommand implements Callable<Integer> {
   private void print(List<Problem> problems, List<Problem> warnings) {
     var out = Printer.out(spec.commandLine());
     if (format == TextOrJson.JSON) {
-      var document = new LinkedHashMap<String, Object>();
-      document.put(
-          "status", !problems.isEmpty() ? "bad-data" : warnings.isEmpty() ? "sound" : "doubtful");
-      document.put("problems", problems.stream().map(CheckCommand::content).toList());
-      document.put("warnings", warnings.stream().map(CheckCommand::content).toList());
-      out.document(JsonText.of(document));
+      out.document(CheckJson.of(problems, warnings));
     } else {
       warnings.forEach(out::line);
     }
     problems.forEach(Printer.err(spec.commandLine())::line);
-  }
-
-  /** What is not known of a place is left out. */
-  private static Map<String, Object> content(Problem problem) {
-    var content = new LinkedHashMap<String, Object>();
-    content.put("file", problem.file());
-    if (problem.line() > 0) {
-      content.put("line", problem.line());
-    }
-    if (problem.column() > 0) {
-      content.put("column", problem.column());
-    }
-    content.put("text", problem.text());
-    return content;
   }
 }

@@ -2,10 +2,11 @@ package pappus.cli;
 
 import java.util.List;
 import java.util.concurrent.Callable;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import pappus.answers.result.Answer;
 import pappus.catalog.Shelf;
 import pappus.document.CsvText;
+import pappus.files.Shown;
 import pappus.files.json.SchemaFields;
 import pappus.files.json.SchemaText;
 import pappus.offer.Shop;
@@ -23,7 +24,7 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "describe",
     description =
-        "Lists every field of a kind of part or of a scenario: unit, range, and what is assumed without it.",
+        "Lists every field of a kind of part, of a scenario or of what --format json writes: unit, range, and what is assumed without it.",
     footer = {"pappus describe motor", "pappus describe motor --columns"})
 final class DescribeCommand implements Callable<Integer> {
   private static final String SCENARIO = "scenario";
@@ -34,7 +35,7 @@ final class DescribeCommand implements Callable<Integer> {
   @Parameters(
       paramLabel = "KIND",
       description =
-          "A kind of part, such as motor or battery, or shelf, or scenario, or shop: the settings of an offer.")
+          "A kind of part, such as motor or battery, or shelf, or scenario, or shop: the settings of an offer; or a document that is written, such as result, which is what recommend writes.")
   private String kind;
 
   @Option(names = "--schema", description = "Print the JSON Schema (2020-12), for editors.")
@@ -68,7 +69,10 @@ final class DescribeCommand implements Callable<Integer> {
   }
 
   private void printColumns(Printer out, String format) {
-    if (format.equals(SCENARIO) || format.equals(Flown.NAME) || format.equals(Shop.SCHEMA)) {
+    if (format.equals(SCENARIO)
+        || format.equals(Flown.NAME)
+        || format.equals(Shop.SCHEMA)
+        || Answer.ofKey(format).isPresent()) {
       throw new ParameterException(
           spec.commandLine(),
           "--columns must be asked of a kind of part, but is of " + format + ".");
@@ -76,22 +80,25 @@ final class DescribeCommand implements Callable<Integer> {
     out.document(CsvText.of(RecordSheet.titles(format), List.of()));
   }
 
+  private static List<String> words() {
+    return Stream.of(
+            Stream.of(Kind.values()).map(Kind::key),
+            Stream.of(Shelf.NAME, Flown.NAME, SCENARIO, Shop.SCHEMA),
+            Stream.of(Answer.values()).map(Answer::key))
+        .flatMap(words -> words)
+        .toList();
+  }
+
   /** Name of the schema of the kind. */
   private String format() {
-    if (List.of(SCENARIO, Shelf.NAME, Flown.NAME, Shop.SCHEMA).contains(kind)) {
+    if (List.of(SCENARIO, Shelf.NAME, Flown.NAME, Shop.SCHEMA).contains(kind)
+        || Answer.ofKey(kind).isPresent()) {
       return kind;
     }
     return Kind.ofKey(kind)
         .map(Kind::listName)
         .orElseThrow(() -> new ParameterException(
             spec.commandLine(),
-            "KIND must be %s, %s, %s, %s or %s, but is %s."
-                .formatted(
-                    Stream.of(Kind.values()).map(Kind::key).collect(Collectors.joining(", ")),
-                    Shelf.NAME,
-                    Flown.NAME,
-                    SCENARIO,
-                    Shop.SCHEMA,
-                    kind)));
+            "KIND must be %s, but is %s.".formatted(Shown.choice(words()), kind)));
   }
 }

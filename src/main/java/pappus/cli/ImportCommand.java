@@ -2,7 +2,6 @@ package pappus.cli;
 
 import java.nio.file.Path;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -189,12 +188,7 @@ final class ImportCommand implements Callable<Integer>, JsonAnswer {
     var added = ids.stream().filter(wasThere.negate()).toList();
     var out = Printer.out(spec.commandLine());
     if (wantsJson()) {
-      var document = new LinkedHashMap<String, Object>();
-      document.put("status", "written");
-      document.put("file", written.toString());
-      document.put("added", added);
-      document.put("replaced", replaced);
-      out.document(JsonText.of(document));
+      out.document(JsonText.of(new ImportJson("written", written.toString(), added, replaced)));
     } else {
       out.line(written.toString()
           + ": "

@@ -6,7 +6,7 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import pappus.answers.ranking.RankingJson;
+import pappus.answers.result.Refusal;
 import pappus.files.InputException;
 import pappus.files.output.CannotCreateException;
 import picocli.CommandLine;
@@ -106,7 +106,7 @@ public final class Main {
       wrong.problems().forEach(problem -> Printer.err(command).line(problem));
       if (command.getCommand() instanceof JsonAnswer asked && asked.wantsJson()) {
         Printer.out(command)
-            .document(RankingJson.refusal(
+            .document(Refusal.of(
                 wrong.problems().stream().map(Object::toString).toList()));
       }
       return switch (wrong.kind()) {

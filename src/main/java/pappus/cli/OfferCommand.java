@@ -209,7 +209,7 @@ final class OfferCommand extends ToldCommand implements Callable<Integer> {
 
   /** By rank, in the order they are offered. */
   private Map<Integer, Build> builds(List<Integer> named, Inputs inputs, OfferDesk desk) {
-    var rows = told().rows();
+    var rows = told().candidates();
     var all = new TreeMap<Integer, Build>();
     var problems = new Problems();
     for (var rank : named) {
@@ -235,7 +235,7 @@ final class OfferCommand extends ToldCommand implements Callable<Integer> {
 
   /** What does not fly as it was told is not to be promised to anybody. */
   private Build build(int rank, Inputs inputs, OfferDesk desk) {
-    var row = told().rows().get(rank - 1);
+    var row = told().candidates().get(rank - 1);
     try {
       var assessed = inputs.assessor().assess(BuildText.of(row.roles(), inputs.catalog()));
       if (assessed.milliseconds() != row.milliseconds() || !assessed.isFeasible()) {

@@ -106,7 +106,7 @@ final class RecommendCommand extends ScenarioCommand implements Callable<Integer
 
   private int answer(Inputs inputs, int wanted, Ranking ranking, @Nullable ParetoFront front) {
     var run = run(inputs, Finder.MOVES);
-    var json = new RankingJson(inputs.scenario(), run).of(ranking, wanted);
+    var json = RankingJson.of(inputs.scenario(), run, ranking, wanted);
     var files = new TreeMap<>(Map.of("result.json", json));
     if (front != null) {
       files.put(

@@ -124,7 +124,7 @@ final class SheetCommand extends ToldCommand implements Callable<Integer> {
   }
 
   private ToldRow row(int rank) {
-    var rows = told().rows();
+    var rows = told().candidates();
     if (rows.isEmpty()) {
       throw refused("must have a build, but this result found none.");
     }

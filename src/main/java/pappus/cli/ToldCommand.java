@@ -3,10 +3,10 @@ package pappus.cli;
 import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import pappus.Inputs;
 import pappus.answers.result.ToldResult;
+import pappus.files.Fingerprint;
 import pappus.files.InputException;
 import pappus.files.Problem;
 import pappus.files.Source;
@@ -20,13 +20,13 @@ abstract class ToldCommand extends CatalogCommand {
 
   @Override
   Path scenarioFile() {
-    return Path.of(told().inputs().keySet().iterator().next());
+    return Path.of(told().inputs().get(0).name());
   }
 
   ToldResult told() {
     if (told == null) {
       try {
-        told = ToldResult.of(Source.read(resultFile()).text());
+        told = ToldResult.of(Source.read(resultFile()));
       } catch (IllegalArgumentException wrong) {
         throw new InputException(
             InputException.Kind.BAD_DATA,
@@ -46,9 +46,9 @@ abstract class ToldCommand extends CatalogCommand {
   List<String> changed(Inputs inputs) {
     var now = new HashMap<String, String>();
     inputs.files().forEach(file -> now.put(file.name(), file.sha256()));
-    return told().inputs().entrySet().stream()
-        .filter(input -> !input.getValue().equals(now.get(input.getKey())))
-        .map(Map.Entry::getKey)
+    return told().inputs().stream()
+        .filter(input -> !input.sha256().equals(now.get(input.name())))
+        .map(Fingerprint::name)
         .toList();
   }
 }

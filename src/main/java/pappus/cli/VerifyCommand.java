@@ -2,16 +2,15 @@ package pappus.cli;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import pappus.Inputs;
 import pappus.assessment.Assessment;
 import pappus.catalog.BuildText;
 import pappus.document.Spoken;
-import pappus.files.json.JsonText;
 import pappus.search.Question;
 import pappus.search.plain.PlainSearch;
 import picocli.CommandLine.Command;
@@ -55,14 +54,14 @@ final class VerifyCommand extends ToldCommand implements Callable<Integer> {
     var changed = changed(inputs);
     var rows = rows(inputs, against);
     var question = inputs.question();
-    var found = told().proven() && against.isEmpty() ? look(question, rows) : null;
+    var found = told().standing().proven() && against.isEmpty() ? look(question, rows) : null;
     if (found != null) {
       found.better().stream()
           .limit(3)
           .forEach(better -> against.add(
               "%s is not in it and should be: %s.".formatted(better.build(), figure(better))));
     }
-    var confirmed = against.isEmpty() && told().proven() && found != null && found.isWhole();
+    var confirmed = against.isEmpty() && told().standing().proven() && found != null && found.isWhole();
     print(confirmed, changed, against, rows.size(), found);
     return confirmed ? ExitCode.OK : ExitCode.NO;
   }
@@ -74,7 +73,7 @@ final class VerifyCommand extends ToldCommand implements Callable<Integer> {
   /** The rows judged anew; what is not as told goes against the result. */
   private List<Assessment> rows(Inputs inputs, List<String> against) {
     var rows = new ArrayList<Assessment>();
-    for (var told : told().rows()) {
+    for (var told : told().candidates()) {
       var rank = rows.size() + 1;
       try {
         var assessment = inputs.assessor().assess(BuildText.of(told.roles(), inputs.catalog()));
@@ -98,7 +97,7 @@ final class VerifyCommand extends ToldCommand implements Callable<Integer> {
   }
 
   private PlainSearch.Found look(Question question, List<Assessment> rows) {
-    var search = new PlainSearch(question, rows, rows.size() < told().wanted());
+    var search = new PlainSearch(question, rows, rows.size() < told().standing().wanted());
     var progress = new Progress(err(), isQuiet());
     try (var interruption = Interruption.watch(search::stop)) {
       if (interruption.came()) {
@@ -125,19 +124,8 @@ final class VerifyCommand extends ToldCommand implements Callable<Integer> {
     lines.addAll(against);
     lines.add(summary(confirmed, against, rows, found));
     if (wantsJson()) {
-      var document = new LinkedHashMap<String, Object>();
-      document.put("status", confirmed ? "confirmed" : "not-confirmed");
-      document.put("changed", changed);
-      document.put("against", against);
-      document.put("rows", rows);
-      if (found != null) {
-        document.put("motorsDone", found.motors());
-        document.put("motors", found.ofMotors());
-        document.put("looks", found.looks());
-        document.put("assessed", found.assessed());
-      }
-      document.put("text", lines.get(lines.size() - 1));
-      out().document(JsonText.of(document));
+      out().document(VerifyJson.of(
+          confirmed, changed, against, rows, Optional.ofNullable(found), lines.get(lines.size() - 1)));
     } else {
       lines.forEach(out()::line);
     }

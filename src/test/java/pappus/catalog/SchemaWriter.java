@@ -1,20 +1,31 @@
 package pappus.catalog;
 
+import com.fasterxml.classmate.ResolvedType;
+import com.fasterxml.jackson.annotation.JsonUnwrapped;
+import com.github.victools.jsonschema.generator.CustomDefinition;
 import com.github.victools.jsonschema.generator.FieldScope;
 import com.github.victools.jsonschema.generator.MemberScope;
 import com.github.victools.jsonschema.generator.Option;
 import com.github.victools.jsonschema.generator.OptionPreset;
+import com.github.victools.jsonschema.generator.SchemaGenerationContext;
 import com.github.victools.jsonschema.generator.SchemaGenerator;
 import com.github.victools.jsonschema.generator.SchemaGeneratorConfigBuilder;
 import com.github.victools.jsonschema.generator.SchemaVersion;
 import com.github.victools.jsonschema.module.jackson.JacksonOption;
 import com.github.victools.jsonschema.module.jackson.JacksonSchemaModule;
 import java.lang.reflect.RecordComponent;
+import java.lang.reflect.Type;
 import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import pappus.files.json.JsonText;
+import pappus.part.Kind;
+import pappus.part.Motor;
+import pappus.part.Part;
 import pappus.quantity.Money;
+import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.JsonNodeFactory;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -65,6 +76,13 @@ public final class SchemaWriter {
     return JsonText.of(file);
   }
 
+  /** The schema of a document that the tool writes. */
+  public String ofDocument(String title, Type document, Type... of) {
+    var file = file(title);
+    file.setAll(generator.generateSchema(document, of));
+    return JsonText.of(file);
+  }
+
   private static ObjectNode file(String title) {
     return NODES.objectNode().put("$schema", DIALECT).put("title", title);
   }
@@ -78,17 +96,83 @@ public final class SchemaWriter {
 
   private static SchemaGenerator generator() {
     var config = new SchemaGeneratorConfigBuilder(
-            SchemaVersion.DRAFT_2020_12, OptionPreset.PLAIN_JSON)
+        SchemaVersion.DRAFT_2020_12, OptionPreset.PLAIN_JSON);
+    // Before the module, which knows no way to forbid other fields beside unwrapped ones.
+    config.forTypesInGeneral().withCustomDefinitionProvider(SchemaWriter::unwrapped);
+    config
         .with(new JacksonSchemaModule(JacksonOption.FLATTENED_ENUMS_FROM_JSONPROPERTY))
-        .with(Option.DEFINITIONS_FOR_ALL_OBJECTS, Option.FORBIDDEN_ADDITIONAL_PROPERTIES_BY_DEFAULT)
-        .without(Option.SCHEMA_VERSION_INDICATOR);
+        .with(
+            Option.DEFINITIONS_FOR_ALL_OBJECTS,
+            Option.FORBIDDEN_ADDITIONAL_PROPERTIES_BY_DEFAULT,
+            Option.MAP_VALUES_AS_ADDITIONAL_PROPERTIES)
+        // They are left out where they are empty, never null.
+        .without(Option.SCHEMA_VERSION_INDICATOR, Option.FLATTENED_OPTIONALS);
     config
         .forFields()
+        .withTargetTypeOverridesResolver(SchemaWriter::held)
         .withRequiredCheck(SchemaWriter::isRequired)
         .withDescriptionResolver(SchemaWriter::ofMoney);
     // As declared, which is the order a person would write them in.
     config.forTypesInGeneral().withPropertySorter(Comparator.comparingInt(SchemaWriter::position));
     return new SchemaGenerator(config.build());
+  }
+
+  /** A record whose fields are in part those of records within it. */
+  private static @Nullable CustomDefinition unwrapped(
+      ResolvedType type, SchemaGenerationContext context) {
+    var isAny = type.getErasedType().isRecord()
+        && Stream.of(type.getErasedType().getDeclaredFields())
+            .anyMatch(field -> field.isAnnotationPresent(JsonUnwrapped.class));
+    return isAny ? new CustomDefinition(fields(type, context)) : null;
+  }
+
+  private static ObjectNode fields(ResolvedType type, SchemaGenerationContext context) {
+    var object = NODES.objectNode().put("type", "object");
+    var properties = object.putObject("properties");
+    var required = object.putArray("required");
+    var members = context.getTypeContext().resolveWithMembers(type);
+    var fields = Stream.of(members.getMemberFields())
+        .map(field -> context.getTypeContext().createFieldScope(field, members))
+        .sorted(Comparator.comparingInt(SchemaWriter::position))
+        .toList();
+    for (var field : fields) {
+      if (field.getType().getErasedType() == Part.class) {
+        var shared = anyPart(context);
+        properties.setAll(shared);
+        shared.propertyNames().forEach(required::add);
+        var kinds = ((ObjectNode) properties.get("kind")).putArray("enum");
+        Stream.of(Kind.values()).map(Kind::key).forEach(kinds::add);
+        object.put("additionalProperties", true);
+      } else if (field.getRawMember().isAnnotationPresent(JsonUnwrapped.class)) {
+        var inner = fields(field.getType(), context);
+        properties.setAll((ObjectNode) inner.get("properties"));
+        if (isRequired(field)) {
+          required.addAll((ArrayNode) inner.get("required"));
+        }
+      } else {
+        var held = held(field);
+        var shown = held == null ? field : field.withOverriddenType(held.get(0));
+        properties.set(
+            field.getName(), context.createStandardDefinitionReference(shown, null));
+        if (isRequired(field)) {
+          required.add(field.getName());
+        }
+      }
+    }
+    return object.has("additionalProperties") ? object : object.put("additionalProperties", false);
+  }
+
+  /** What every part has beside its id; the others are those of its kind. */
+  private static ObjectNode anyPart(SchemaGenerationContext context) {
+    var motor = fields(context.getTypeContext().resolve(Motor.class), context).get("properties");
+    var shared = NODES.objectNode();
+    motor.properties().forEach(field -> {
+      if (Stream.of(Part.class.getMethods()).anyMatch(each -> each.getName().equals(field.getKey()))
+          && !field.getKey().equals("id")) {
+        shared.set(field.getKey(), field.getValue());
+      }
+    });
+    return shared;
   }
 
   /** Money belongs to a package that knows no annotations of a library. */
@@ -101,8 +185,15 @@ public final class SchemaWriter {
         : "Three capital letters as in ISO 4217.";
   }
 
+  /** What an Optional holds. */
+  private static @Nullable List<ResolvedType> held(FieldScope field) {
+    var type = field.getType();
+    return type != null && type.getErasedType() == Optional.class ? type.getTypeParameters() : null;
+  }
+
   private static boolean isRequired(FieldScope field) {
-    return !field.getRawMember().getAnnotatedType().isAnnotationPresent(Nullable.class);
+    return !field.getRawMember().getAnnotatedType().isAnnotationPresent(Nullable.class)
+        && field.getRawMember().getType() != Optional.class;
   }
 
   private static int position(MemberScope<?, ?> member) {

@@ -9,7 +9,27 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import pappus.answers.calibration.CalibrationJson;
+import pappus.answers.explain.ComparisonJson;
+import pappus.answers.explain.WhyJson;
+import pappus.answers.explain.WhyNotJson;
+import pappus.answers.match.MatchJson;
+import pappus.answers.match.MatrixJson;
+import pappus.answers.offer.OfferJson;
+import pappus.answers.ranking.RankingJson;
+import pappus.answers.result.Answer;
+import pappus.answers.result.AssessedJson;
+import pappus.answers.result.Document;
+import pappus.answers.result.Refusal;
+import pappus.answers.sheet.SheetJson;
+import pappus.answers.swap.AlternativesJson;
+import pappus.answers.weighing.WeighJson;
+import pappus.answers.whatif.RelaxationJson;
+import pappus.answers.whatif.SweepJson;
 import pappus.catalog.SchemaWriter;
+import pappus.cli.CheckJson;
+import pappus.cli.ImportJson;
+import pappus.cli.VerifyJson;
 import pappus.catalog.Shelf;
 import pappus.catalog.ShelfEntry;
 import pappus.files.json.SchemaText;
@@ -57,7 +77,9 @@ class SchemaTest {
   private static Stream<String> names() {
     return Stream.concat(
         Stream.of(Kind.values()).map(Kind::listName),
-        Stream.of(Shelf.NAME, Flown.NAME, "scenario", Shop.SCHEMA));
+        Stream.concat(
+            Stream.of(Shelf.NAME, Flown.NAME, "scenario", Shop.SCHEMA),
+            Stream.of(Answer.values()).map(Answer::key)));
   }
 
   private static String fresh(String name) {
@@ -71,6 +93,10 @@ class SchemaTest {
     if (name.equals(Shop.SCHEMA)) {
       return writer.ofRecord(name, ShopSettings.class);
     }
+    var answer = Answer.ofKey(name);
+    if (answer.isPresent()) {
+      return document(answer.get(), writer);
+    }
     return name.equals("scenario")
         ? writer.ofRecord("scenario", Scenario.class)
         : Stream.of(Kind.values())
@@ -78,5 +104,34 @@ class SchemaTest {
             .map(kind -> writer.ofList(name, kind.recordClass()))
             .findFirst()
             .orElseThrow();
+  }
+
+  private static String document(Answer answer, SchemaWriter writer) {
+    var record =
+        switch (answer) {
+          case RESULT -> RankingJson.class;
+          case ASSESSMENT -> AssessedJson.class;
+          case EXPLANATION -> WhyJson.class;
+          case WHY_NOT -> WhyNotJson.class;
+          case COMPARISON -> ComparisonJson.class;
+          case ALTERNATIVES -> AlternativesJson.class;
+          case RELAXATION -> RelaxationJson.class;
+          case SWEEP -> SweepJson.class;
+          case MATCHES -> MatchJson.class;
+          case MATRIX -> MatrixJson.class;
+          case WEIGHING -> WeighJson.class;
+          case SHEET -> SheetJson.class;
+          case OFFER -> OfferJson.class;
+          case CALIBRATION -> CalibrationJson.class;
+          case CHECK -> CheckJson.class;
+          case VERIFICATION -> VerifyJson.class;
+          case IMPORTED -> ImportJson.class;
+          case REFUSAL -> Refusal.class;
+        };
+    return switch (answer) {
+      case MATCHES, MATRIX, OFFER, CALIBRATION, CHECK, VERIFICATION, IMPORTED, REFUSAL ->
+        writer.ofDocument(answer.key(), record);
+      default -> writer.ofDocument(answer.key(), Document.class, record);
+    };
   }
 }

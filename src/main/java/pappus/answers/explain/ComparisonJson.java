@@ -1,20 +1,29 @@
 package pappus.answers.explain;
 
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
+import com.fasterxml.jackson.annotation.JsonPropertyDescription;
 import java.util.List;
 import java.util.Optional;
-import pappus.answers.result.AnswerJson;
-import pappus.answers.result.DoubtJson;
+import java.util.stream.IntStream;
+import pappus.answers.result.BuildJson;
+import pappus.answers.result.Document;
+import pappus.answers.result.NamedParts;
 import pappus.answers.result.Run;
+import pappus.answers.result.StandingJson;
 import pappus.assessment.Assessment;
 import pappus.doubt.Band;
 import pappus.ranking.Best;
 import pappus.scenario.Scenario;
 
 /** Builds beside each other, with every digit. */
-public final class ComparisonJson {
-  private ComparisonJson() {}
+public record ComparisonJson(
+    @JsonPropertyDescription("Where they stand against the best.") StandingJson standing,
+    @JsonPropertyDescription("The builds, in the order asked for.") List<BuildJson> builds,
+    @JsonPropertyDescription("Them beside each other, as a person reads it.") List<Line> rows) {
+  /** One line of the table. */
+  record Line(
+      @JsonPropertyDescription("What it is about.") String what,
+      @JsonPropertyDescription("Whether the builds are not all alike in it.") boolean differs,
+      @JsonPropertyDescription("A text a build.") List<String> values) {}
 
   /**
    * The whole answer.
@@ -28,27 +37,16 @@ public final class ComparisonJson {
       List<Optional<Band>> bands,
       Best best,
       String standing) {
-    var answer = new AnswerJson(scenario, run, "compared");
-    var contents = new ArrayList<Object>();
-    for (var i = 0; i < builds.size(); i++) {
-      var content = answer.whole(builds.get(i));
-      bands
-          .get(i)
-          .ifPresent(band -> content.put("band", DoubtJson.band(band, scenario.goalOrEndurance())));
-      contents.add(content);
-    }
-    var rows = new ArrayList<Object>();
-    for (var row : new SideBySide(scenario, builds, bands).rows()) {
-      var content = new LinkedHashMap<String, Object>();
-      content.put("what", row.label());
-      content.put("differs", row.differs());
-      content.put("values", row.values());
-      rows.add(content);
-    }
-    return answer
-        .standing(best, standing)
-        .put("builds", contents)
-        .put("rows", rows)
-        .text();
+    var parts = new NamedParts();
+    var answer = new ComparisonJson(
+        StandingJson.of(best, standing, scenario, parts),
+        IntStream.range(0, builds.size())
+            .mapToObj(i -> BuildJson.of(builds.get(i), bands.get(i), 1, scenario, parts))
+            .toList(),
+        new SideBySide(scenario, builds, bands)
+            .rows().stream()
+                .map(row -> new Line(row.label(), row.differs(), row.values()))
+                .toList());
+    return Document.of(scenario, run, "compared", answer, parts);
   }
 }

@@ -1,16 +1,12 @@
 package pappus.answers.match;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
 import java.util.stream.Collectors;
-import pappus.answers.result.FlightJson;
 import pappus.compatibility.Match;
 import pappus.document.Lines;
 import pappus.document.Table;
-import pappus.files.json.JsonText;
 import pappus.part.Kind;
 import pappus.part.Part;
 
@@ -104,44 +100,6 @@ public final class MatchReport {
 
   /** With every digit. */
   public String json() {
-    var parts = new TreeMap<String, Part>();
-    var document = new LinkedHashMap<String, Object>();
-    document.put("status", "matched");
-    document.put("standing", standing());
-    document.put("with", given.stream().map(Part::id).toList());
-    document.put("among", rows(among, parts));
-    document.put("kinds", kinds(matches, parts));
-    given.forEach(part -> parts.put(part.id(), part));
-    document.put("parts", parts);
-    return JsonText.of(document);
-  }
-
-  /** What stands behind what is told. */
-  static Map<String, Object> standing() {
-    var standing = new LinkedHashMap<String, Object>();
-    standing.put("proven", true);
-    standing.put("text", MatchWords.STANDING);
-    return standing;
-  }
-
-  static Map<String, Object> kinds(Map<Kind, List<Match>> matches, Map<String, Part> parts) {
-    var kinds = new LinkedHashMap<String, Object>();
-    matches.forEach((kind, list) -> kinds.put(kind.key(), rows(list, parts)));
-    return kinds;
-  }
-
-  private static List<Object> rows(List<Match> matches, Map<String, Part> parts) {
-    var rows = new ArrayList<Object>();
-    for (var match : matches) {
-      var row = new LinkedHashMap<String, Object>();
-      parts.put(match.part().id(), match.part());
-      match.adapters().forEach(part -> parts.put(part.id(), part));
-      row.put("part", match.part().id());
-      row.put("fits", FlightJson.key(match.grade()));
-      row.put("adapters", match.adapters().stream().map(Part::id).toList());
-      row.put("text", match.text());
-      rows.add(row);
-    }
-    return rows;
+    return MatchJson.of(given, among, matches);
   }
 }

@@ -2,7 +2,6 @@ package pappus.answers.match;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -10,7 +9,6 @@ import java.util.TreeMap;
 import pappus.compatibility.Match;
 import pappus.document.Lines;
 import pappus.document.Table;
-import pappus.files.json.JsonText;
 import pappus.part.Kind;
 import pappus.part.Part;
 
@@ -88,20 +86,6 @@ public final class MatrixReport {
 
   /** With every digit. */
   public String json() {
-    var parts = new TreeMap<String, Part>();
-    var columns = new ArrayList<Object>();
-    for (var i = 0; i < given.size(); i++) {
-      var column = new LinkedHashMap<String, Object>();
-      parts.put(given.get(i).id(), given.get(i));
-      column.put("with", given.get(i).id());
-      column.put("kinds", MatchReport.kinds(matches.get(i), parts));
-      columns.add(column);
-    }
-    var document = new LinkedHashMap<String, Object>();
-    document.put("status", "matched");
-    document.put("standing", MatchReport.standing());
-    document.put("columns", columns);
-    document.put("parts", parts);
-    return JsonText.of(document);
+    return MatrixJson.of(given, matches);
   }
 }

@@ -337,6 +337,6 @@ public final class OfferReport {
 
   /** With every digit. */
   public String json(String version) {
-    return new OfferJson(scenario, offer, this).of(version);
+    return OfferJson.of(scenario, offer, this, version);
   }
 }

@@ -1,35 +1,141 @@
 package pappus.answers.ranking;
 
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
+import com.fasterxml.jackson.annotation.JsonPropertyDescription;
+import com.fasterxml.jackson.annotation.JsonUnwrapped;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
 import pappus.answers.build.Reasons;
 import pappus.answers.result.AssessmentJson;
-import pappus.answers.result.DoubtJson;
+import pappus.answers.result.BandJson;
+import pappus.answers.result.Document;
 import pappus.answers.result.FlightJson;
+import pappus.answers.result.NamedParts;
 import pappus.answers.result.Run;
+import pappus.answers.result.StandingJson;
 import pappus.assessment.Assessment;
-import pappus.doubt.Band;
-import pappus.files.json.JsonText;
-import pappus.part.Part;
+import pappus.part.Role;
 import pappus.ranking.Candidate;
 import pappus.ranking.Ranking;
 import pappus.scenario.Scenario;
 import pappus.search.Ending;
 
-/** Results as JSON with every digit; later commands work from it. */
-public final class RankingJson {
-  private final Scenario scenario;
-  private final Run run;
-  private final AssessmentJson assessments;
+/** A ranking with every digit; later commands work from it. */
+public record RankingJson(
+    @JsonPropertyDescription("How far it can be trusted.") Trust standing,
+    @JsonPropertyDescription("Builds, the best first.") List<Row> candidates,
 
-  public RankingJson(Scenario scenario, Run run) {
-    this.scenario = scenario;
-    this.run = run;
-    this.assessments = new AssessmentJson(scenario);
+    @JsonPropertyDescription("What came nearest, where no build is feasible.")
+    Optional<AssessmentJson> closest) {
+  /** What stands behind a ranking. */
+  record Trust(
+      @JsonPropertyDescription("Whether no other combination does better.")
+      boolean proven,
+
+      @JsonPropertyDescription("The same in sentences.") String text,
+      @JsonPropertyDescription("Candidates asked for.") int wanted,
+      @JsonPropertyDescription("Builds assessed, counting repeats.") long assessed,
+      @JsonPropertyDescription("Feasible ones among them.") long feasible,
+      @JsonPropertyDescription("Ways to fill the roles.") double combinations,
+      @JsonPropertyDescription("What ended the search.") String endedBy,
+
+      @JsonPropertyDescription("What no build that was not seen surpasses, s, or m where the goal is range.")
+      Optional<Double> atMost,
+
+      @JsonPropertyDescription("By how much such a build may be better than the first, share.")
+      Optional<Double> gap,
+
+      @JsonPropertyDescription("Why nothing could be proven.") Optional<String> obstacle) {
+    static Trust of(Ranking ranking, int wanted, Scenario scenario) {
+      var coverage = ranking.coverage();
+      var reach = coverage.reach();
+      var gap = Standing.gap(ranking);
+      return new Trust(
+          coverage.isProof(),
+          Standing.text(ranking, scenario.goalOrEndurance()),
+          wanted,
+          coverage.assessed(),
+          coverage.feasible(),
+          coverage.combinations(),
+          FlightJson.key(reach.ending()),
+          StandingJson.atMost(reach),
+          gap.isPresent() ? Optional.of(gap.getAsDouble()) : Optional.empty(),
+          reach.obstacle());
+    }
+  }
+
+  /** One candidate. */
+  record Row(
+      @JsonPropertyDescription("From 1.") int rank,
+
+      @JsonPropertyDescription("By id of a part of it, those that are the same in every number.")
+      Optional<Map<String, List<String>>> twins,
+
+      @JsonPropertyDescription("Rank of the first candidate that it is not surely worse than.")
+      Optional<Integer> equalTo,
+
+      @JsonPropertyDescription("Whether it is the cheapest of a group of equals.")
+      boolean cheapestOfGroup,
+
+      @JsonUnwrapped AssessmentJson assessment,
+      @JsonPropertyDescription("How sure its figure is.") BandJson band,
+
+      @JsonPropertyDescription("Why it stands before the next.") Optional<String> standsBecause,
+
+      @JsonPropertyDescription("Builds that differ from it in one main part, the best first.")
+      List<Variant> variants,
+
+      @JsonPropertyDescription("Whether there may be more of them.")
+      boolean variantsCutShort) {
+    static Row of(int index, List<Candidate> rows, Scenario scenario, NamedParts parts) {
+      var row = rows.get(index);
+      return new Row(
+          index + 1,
+          Optional.of(twins(row, parts)).filter(twins -> !twins.isEmpty()),
+          row.equalTo().isPresent()
+              ? Optional.of(row.equalTo().getAsInt())
+              : Optional.empty(),
+          row.cheapestOfGroup(),
+          AssessmentJson.of(row.assessment(), scenario, row.band().planWith(), parts),
+          BandJson.of(row.band(), scenario.goalOrEndurance()),
+          index + 1 < rows.size()
+              ? Optional.of(Reasons.standing(row, rows.get(index + 1)))
+              : Optional.empty(),
+          row.variants().stream().map(variant -> Variant.of(variant, parts)).toList(),
+          row.areVariantsCutShort());
+    }
+
+    private static Map<String, List<String>> twins(Candidate row, NamedParts parts) {
+      var twins = new TreeMap<String, List<String>>();
+      row.twins()
+          .forEach((part, others) ->
+              twins.put(part.id(), others.stream().map(parts::id).toList()));
+      return twins;
+    }
+  }
+
+  /** A build that differs from a candidate in one main part. */
+  record Variant(
+      @JsonPropertyDescription("The build as commands take it.") String build,
+      @JsonPropertyDescription("In the air, ms.") long milliseconds,
+
+      @JsonPropertyDescription("Over ground, m; where the flight leads anywhere.")
+      Optional<Double> rangeMetres,
+
+      @JsonPropertyDescription("At take-off, g.") double grams,
+      @JsonPropertyDescription("What is to buy, cents.") long cents,
+      @JsonPropertyDescription("Ids of its parts, by role.") Map<Role, String> roles) {
+    static Variant of(Assessment variant, NamedParts parts) {
+      return new Variant(
+          variant.build().toString(),
+          variant.milliseconds(),
+          AssessmentJson.range(variant),
+          variant.mass().grams(),
+          variant.cost().cents(),
+          parts.roles(variant.build()));
+    }
   }
 
   /**
@@ -37,50 +143,16 @@ public final class RankingJson {
    *
    * @param wanted candidates asked for: with fewer, it claims that there are no more
    */
-  public String of(Ranking ranking, int wanted) {
-    var document = head(status(ranking));
-    var coverage = ranking.coverage();
-    var standing = new LinkedHashMap<String, Object>();
-    standing.put("proven", coverage.isProof());
-    standing.put("text", Standing.text(ranking, scenario.goalOrEndurance()));
-    standing.put("wanted", wanted);
-    standing.put("assessed", coverage.assessed());
-    standing.put("feasible", coverage.feasible());
-    standing.put("combinations", coverage.combinations());
-    standing.put("endedBy", FlightJson.key(coverage.reach().ending()));
-    coverage.reach().atMost().ifPresent(most -> standing.put("atMost", Assessment.figure(most)));
-    Standing.gap(ranking).ifPresent(gap -> standing.put("gap", gap));
-    coverage.reach().obstacle().ifPresent(why -> standing.put("obstacle", why));
-    document.put("standing", standing);
-    var parts = new TreeMap<String, Part>();
-    var candidates = new ArrayList<Object>();
+  public static String of(Scenario scenario, Run run, Ranking ranking, int wanted) {
+    var parts = new NamedParts();
     var rows = ranking.candidates();
-    for (var i = 0; i < rows.size(); i++) {
-      candidates.add(candidate(i, rows, parts));
-    }
-    document.put("candidates", candidates);
-    ranking
-        .closest()
-        .ifPresent(closest -> document.put("closest", assessments.content(closest, 1, parts)));
-    return finish(document, parts);
-  }
-
-  /** One build. */
-  public String of(Assessment assessment, Optional<Band> band) {
-    var document = head(assessment.isFeasible() ? "feasible" : "infeasible");
-    var parts = new TreeMap<String, Part>();
-    var content = assessments.content(assessment, band.map(Band::planWith).orElse(1.0), parts);
-    band.ifPresent(found -> content.put("band", band(found)));
-    document.put("build", content);
-    return finish(document, parts);
-  }
-
-  /** What a machine reads where the input was refused. */
-  public static String refusal(List<String> problems) {
-    var document = new LinkedHashMap<String, Object>();
-    document.put("status", "bad-data");
-    document.put("problems", problems);
-    return JsonText.of(document);
+    var answer = new RankingJson(
+        Trust.of(ranking, wanted, scenario),
+        IntStream.range(0, rows.size())
+            .mapToObj(index -> Row.of(index, rows, scenario, parts))
+            .toList(),
+        ranking.closest().map(closest -> AssessmentJson.of(closest, scenario, 1, parts)));
+    return Document.ofSearch(scenario, run, status(ranking), answer, parts);
   }
 
   private static String status(Ranking ranking) {
@@ -88,61 +160,5 @@ public final class RankingJson {
       return "interrupted";
     }
     return ranking.candidates().isEmpty() ? "infeasible" : "found";
-  }
-
-  private Map<String, Object> head(String status) {
-    var document = new LinkedHashMap<String, Object>();
-    document.put("status", status);
-    document.put("tool", run.version());
-    document.put("seed", run.seed());
-    document.put("moves", run.moves());
-    document.put("catalogs", run.catalogs());
-    document.put("inputs", run.inputs());
-    document.put("scenario", scenario);
-    return document;
-  }
-
-  private String finish(Map<String, Object> document, Map<String, Part> parts) {
-    document.put("parts", parts);
-    return JsonText.of(document);
-  }
-
-  private Object candidate(int index, List<Candidate> rows, Map<String, Part> parts) {
-    var row = rows.get(index);
-    var content = new LinkedHashMap<String, Object>();
-    content.put("rank", index + 1);
-    if (!row.twins().isEmpty()) {
-      var twins = new TreeMap<String, Object>();
-      row.twins().forEach((part, others) -> {
-        twins.put(part.id(), others.stream().map(Part::id).toList());
-        others.forEach(other -> parts.put(other.id(), other));
-      });
-      content.put("twins", twins);
-    }
-    row.equalTo().ifPresent(head -> content.put("equalTo", head));
-    content.put("cheapestOfGroup", row.cheapestOfGroup());
-    content.putAll(assessments.content(row.assessment(), row.band().planWith(), parts));
-    content.put("band", band(row.band()));
-    if (index + 1 < rows.size()) {
-      content.put("standsBecause", Reasons.standing(row, rows.get(index + 1)));
-    }
-    var variants = new ArrayList<Object>();
-    for (var variant : row.variants()) {
-      var one = new LinkedHashMap<String, Object>();
-      one.put("build", variant.build().toString());
-      one.put("milliseconds", variant.milliseconds());
-      AssessmentJson.range(variant).ifPresent(metres -> one.put("rangeMetres", metres));
-      one.put("grams", variant.mass().grams());
-      one.put("cents", variant.cost().cents());
-      one.put("roles", AssessmentJson.roles(variant, parts));
-      variants.add(one);
-    }
-    content.put("variants", variants);
-    content.put("variantsCutShort", row.areVariantsCutShort());
-    return content;
-  }
-
-  private Map<String, Object> band(Band band) {
-    return DoubtJson.band(band, scenario.goalOrEndurance());
   }
 }

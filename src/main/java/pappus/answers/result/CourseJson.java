@@ -1,79 +1,113 @@
 package pappus.answers.result;
 
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.Map;
-import pappus.assessment.Heat;
+import com.fasterxml.jackson.annotation.JsonPropertyDescription;
+import java.util.List;
+import java.util.Optional;
 import pappus.assessment.flight.Course;
 import pappus.assessment.flight.FlightEstimate;
+import pappus.assessment.flight.Speeds;
 import pappus.scenario.Flight;
 
-/** What is flown where it is not hover, and how warm the motors get, as JSON. */
-final class CourseJson {
-  private CourseJson() {}
+/** What is flown where it is not hover. */
+record CourseJson(
+    @JsonPropertyDescription("The stretch whose limit ends the flight; left out where the charge kept back does.")
+    Optional<String> endsWhere,
+
+    @JsonPropertyDescription("Over ground until landing, m; where the flight leads anywhere.")
+    Optional<Double> rangeMetres,
+
+    @JsonPropertyDescription("Of a flight out and back: where to turn round, m.")
+    Optional<Double> turnRoundAfterMetres,
+
+    @JsonPropertyDescription("Its parts, in the order they are flown.")
+    List<Stretch> stretches,
+
+    @JsonPropertyDescription("What other speeds would need.") Optional<Airspeeds> speedsInCalmAir) {
+  /** One part of a course, flown steadily. */
+  record Stretch(
+      @JsonPropertyDescription("Which.") String where,
+      @JsonPropertyDescription("Through the air, m/s.") double airspeedMetresPerSecond,
+
+      @JsonPropertyDescription("Over ground along the track, m/s; below 0 if the wind drives it back.")
+      double groundSpeedMetresPerSecond,
+
+      @JsonPropertyDescription("Whether it leads from one place to another.")
+      boolean coversGround,
+
+      @JsonPropertyDescription("How long it lasts, in each round, s.") double seconds,
+      @JsonPropertyDescription("Over ground in each round, m.") double metres,
+      @JsonPropertyDescription("Of the rotors against level, degrees.") double tiltDegrees,
+      @JsonPropertyDescription("Of one motor, A.") double motorAmps,
+
+      @JsonPropertyDescription("Power at the volts of hover, W.")
+      Optional<Double> wattsAtHoverVolts,
+
+      @JsonPropertyDescription("Whether it was computed to need less than hover's least, which is counted.")
+      boolean countedAtLeastOfHover) {
+    static Stretch of(pappus.assessment.flight.Stretch stretch, double hoverVolts) {
+      var cruise = stretch.cruise();
+      return new Stretch(
+          stretch.where(),
+          cruise.airspeedMPerS(),
+          stretch.groundSpeedMPerS(),
+          stretch.coversGround(),
+          stretch.seconds(),
+          stretch.metres(),
+          StrictMath.toDegrees(cruise.tiltRad()),
+          cruise.steady().point().currentA(),
+          hoverVolts > 0 ? Optional.of(cruise.steady().busPowerW(hoverVolts)) : Optional.empty(),
+          cruise.isClamped());
+    }
+  }
+
+  /** Airspeeds and what they need. */
+  record Airspeeds(
+      @JsonPropertyDescription("Longest flight, m/s.") double bestEnduranceMetresPerSecond,
+      @JsonPropertyDescription("Power at it, W.") double bestEnduranceWatts,
+      @JsonPropertyDescription("Farthest flight, m/s.") double bestRangeMetresPerSecond,
+      @JsonPropertyDescription("Power at it, W.") double bestRangeWatts,
+      @JsonPropertyDescription("Shaft power there over that of hover.") double bestRangeOfHover,
+      @JsonPropertyDescription("Top speed, an upper bound, m/s.") double topMetresPerSecondAtMost,
+
+      @JsonPropertyDescription("Power by airspeed.")
+      List<Point> powerAgainstAirspeed) {
+    static Airspeeds of(Speeds speeds) {
+      return new Airspeeds(
+          speeds.bestEnduranceMPerS(),
+          speeds.bestEnduranceW(),
+          speeds.bestRangeMPerS(),
+          speeds.bestRangeW(),
+          speeds.bestRangeOfHover(),
+          speeds.topMPerS(),
+          speeds.curve().stream()
+              .map(step -> new Point(step.airspeedMPerS(), step.watts()))
+              .toList());
+    }
+  }
+
+  /** Power at one airspeed. */
+  record Point(
+      @JsonPropertyDescription("Airspeed, m/s.") double metresPerSecond,
+      @JsonPropertyDescription("Power of the pack, W.") double watts) {}
 
   /**
-   * Adds the course to what is said of a flight.
+   * The course of a flight.
    *
    * @param planWith share of the kilometres to plan with
    */
-  static void put(
-      Map<String, Object> content, FlightEstimate flight, Course course, double planWith) {
-    course
-        .endsOn()
-        .ifPresent(turn -> content.put("endsWhere", course.stretches().get(turn).where()));
-    if (course.coversGround()) {
-      content.put("rangeMetres", course.rangeMetres());
-      if (course.style() == Flight.Style.CRUISE) {
-        content.put("turnRoundAfterMetres", planWith * course.rangeMetres() / 2);
-      }
-    }
-    var stretches = new ArrayList<Object>();
-    for (var stretch : course.stretches()) {
-      var one = new LinkedHashMap<String, Object>();
-      one.put("where", stretch.where());
-      one.put("airspeedMetresPerSecond", stretch.cruise().airspeedMPerS());
-      one.put("groundSpeedMetresPerSecond", stretch.groundSpeedMPerS());
-      one.put("coversGround", stretch.coversGround());
-      one.put("seconds", stretch.seconds());
-      one.put("metres", stretch.metres());
-      one.put("tiltDegrees", StrictMath.toDegrees(stretch.cruise().tiltRad()));
-      one.put("motorAmps", stretch.cruise().steady().point().currentA());
-      if (flight.volts() > 0) {
-        one.put("wattsAtHoverVolts", stretch.cruise().steady().busPowerW(flight.volts()));
-      }
-      one.put("countedAtLeastOfHover", stretch.cruise().isClamped());
-      stretches.add(one);
-    }
-    content.put("stretches", stretches);
-    flight.speeds().ifPresent(speeds -> {
-      var one = new LinkedHashMap<String, Object>();
-      one.put("bestEnduranceMetresPerSecond", speeds.bestEnduranceMPerS());
-      one.put("bestEnduranceWatts", speeds.bestEnduranceW());
-      one.put("bestRangeMetresPerSecond", speeds.bestRangeMPerS());
-      one.put("bestRangeWatts", speeds.bestRangeW());
-      one.put("bestRangeOfHover", speeds.bestRangeOfHover());
-      one.put("topMetresPerSecondAtMost", speeds.topMPerS());
-      one.put(
-          "powerAgainstAirspeed",
-          speeds.curve().stream()
-              .map(step -> {
-                var point = new LinkedHashMap<String, Object>();
-                point.put("metresPerSecond", step.airspeedMPerS());
-                point.put("watts", step.watts());
-                return point;
-              })
-              .toList());
-      content.put("speedsInCalmAir", one);
-    });
-  }
-
-  static Map<String, Object> heat(Heat heat) {
-    var content = new LinkedHashMap<String, Object>();
-    content.put("steadyWindingCelsius", heat.steadyCelsius());
-    content.put("burstWindingCelsius", heat.burstCelsius());
-    content.put("burstSeconds", heat.burstSeconds());
-    content.put("assumption", Heat.ASSUMPTION);
-    return content;
+  static CourseJson of(FlightEstimate flight, Course course, double planWith) {
+    var range = Optional.of(course.rangeMetres()).filter(metres -> course.coversGround());
+    return new CourseJson(
+        course.endsOn().isPresent()
+            ? Optional.of(course.stretches().get(course.endsOn().getAsInt()).where())
+            : Optional.empty(),
+        range,
+        range
+            .filter(metres -> course.style() == Flight.Style.CRUISE)
+            .map(metres -> planWith * metres / 2),
+        course.stretches().stream()
+            .map(stretch -> Stretch.of(stretch, flight.volts()))
+            .toList(),
+        flight.speeds().map(Airspeeds::of));
   }
 }

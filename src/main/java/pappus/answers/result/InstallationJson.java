@@ -1,105 +1,136 @@
 package pappus.answers.result;
 
-import java.util.LinkedHashMap;
+import com.fasterxml.jackson.annotation.JsonPropertyDescription;
 import java.util.List;
-import java.util.Map;
+import java.util.Optional;
 import pappus.assessment.Assessment;
+import pappus.fitting.Placing;
 import pappus.fitting.PortPlan;
 import pappus.fitting.PowerPlan;
 import pappus.fitting.StackPlan;
+import pappus.part.Frame;
 import pappus.part.Part;
-import pappus.part.Screw;
+import pappus.part.Role;
 
 /** How a build is put together: places, balance, ports, feeds, screws, strap. */
-final class InstallationJson {
-  private InstallationJson() {}
+record InstallationJson(
+    @JsonPropertyDescription("Parts one above the other.") Optional<List<Column>> columns,
 
-  static Map<String, Object> of(Assessment assessment) {
-    var content = new LinkedHashMap<String, Object>();
+    @JsonPropertyDescription("Height between the plates to order, mm.")
+    Optional<Double> innerHeightMillimetres,
+
+    @JsonPropertyDescription("Height left under the top plate, mm.")
+    Optional<Double> heightLeftMillimetres,
+
+    @JsonPropertyDescription("Where the pack goes.") Optional<Balance> balance,
+    @JsonPropertyDescription("Serial ports in use.") Optional<List<Port>> serialPorts,
+    @JsonPropertyDescription("Serial ports left.") Optional<Integer> serialPortsFree,
+    @JsonPropertyDescription("What feeds what.") Optional<List<Feed>> feeds,
+    @JsonPropertyDescription("Screws of the motors.") Optional<MotorScrew> motorScrew,
+    @JsonPropertyDescription("Id of the strap.") Optional<String> strap) {
+  /** Parts one above the other on four screws. */
+  record Column(
+      @JsonPropertyDescription("Front, middle, rear, ….") String position,
+
+      @JsonPropertyDescription("Its middle, mm forward of the motor centre.")
+      double xMillimetres,
+
+      @JsonPropertyDescription("Height it needs, mm.") double neededMillimetres,
+      @JsonPropertyDescription("Ids of what makes it fit.") List<String> adapters,
+      @JsonPropertyDescription("Boards from bottom to top.") List<Layer> fromBottom) {
+    static Column of(StackPlan.Column column) {
+      return new Column(
+          column.position().name(),
+          column.position().xMillimetres(),
+          column.neededMillimetres(),
+          column.adapters().stream().map(Part::id).toList(),
+          column.layers().stream().map(Layer::of).toList());
+    }
+  }
+
+  /** One board in a column. */
+  record Layer(
+      @JsonPropertyDescription("What it does.") Role role,
+      @JsonPropertyDescription("Id of the part.") String part,
+      @JsonPropertyDescription("Whether it stands on its corner.") boolean turned) {
+    static Layer of(StackPlan.Layer layer) {
+      return new Layer(layer.what(), layer.partId(), layer.turned());
+    }
+  }
+
+  /** Where the pack goes, mm forward of the motor centre. */
+  record Balance(
+      @JsonPropertyDescription("Middle of the pack, mm forward.") double packXMillimetres,
+
+      @JsonPropertyDescription("Centre of mass then, mm forward.")
+      double centreOfMassXMillimetres,
+
+      @JsonPropertyDescription("How far the pack reaches beyond the bay, mm.") double overhangMillimetres,
+
+      @JsonPropertyDescription("In plan from the pack to the nearest propeller disc, mm.")
+      Optional<Double> discClearanceMillimetres) {
+    static Balance of(Placing placing) {
+      return new Balance(
+          placing.packXMillimetres(),
+          placing.centreOfMassXMillimetres(),
+          placing.overhangMillimetres(),
+          placing.discClearanceMillimetres());
+    }
+  }
+
+  /** A serial port in use. */
+  record Port(
+      @JsonPropertyDescription("Its number.") int port,
+      @JsonPropertyDescription("What is on it.") Role role,
+      @JsonPropertyDescription("Whether it uses one direction only.") boolean half) {
+    static Port of(PortPlan.Assigned assigned) {
+      return new Port(assigned.port(), assigned.role(), assigned.half());
+    }
+  }
+
+  /** What feeds one consumer. */
+  record Feed(
+      @JsonPropertyDescription("What is fed.") Role role,
+      @JsonPropertyDescription("What it draws, W.") double watts,
+      @JsonPropertyDescription("Of the rail that feeds it, V.") Optional<Double> railVolts,
+      @JsonPropertyDescription("\"pack\" where no rail does.") Optional<String> from) {
+    static Feed of(PowerPlan.Feed feed) {
+      return new Feed(
+          feed.consumer(),
+          feed.watts(),
+          feed.railVolts(),
+          feed.railVolts().isPresent() ? Optional.empty() : Optional.of("pack"));
+    }
+  }
+
+  /** Screws that hold the motors. */
+  record MotorScrew(
+      @JsonPropertyDescription("Id of the part.") String part,
+      @JsonPropertyDescription("Thread.") String thread,
+      @JsonPropertyDescription("Length, mm.") double lengthMillimetres,
+      @JsonPropertyDescription("Into the motor, mm.") double intoMotorMillimetres) {}
+
+  static InstallationJson of(Assessment assessment) {
     var fitting = assessment.fitting();
-    fitting.stackPlan().ifPresent(plan -> {
-      content.put(
-          "columns", plan.columns().stream().map(InstallationJson::column).toList());
-      plan.height()
-          .ifPresent(height -> content.put("innerHeightMillimetres", height.millimetres()));
-      plan.heightLeftMillimetres().ifPresent(left -> content.put("heightLeftMillimetres", left));
-    });
-    fitting.placing().ifPresent(placing -> {
-      var pack = new LinkedHashMap<String, Object>();
-      pack.put("packXMillimetres", placing.packXMillimetres());
-      pack.put("centreOfMassXMillimetres", placing.centreOfMassXMillimetres());
-      pack.put("overhangMillimetres", placing.overhangMillimetres());
-      placing
-          .discClearanceMillimetres()
-          .ifPresent(clearance -> pack.put("discClearanceMillimetres", clearance));
-      content.put("balance", pack);
-    });
-    fitting.portPlan().ifPresent(plan -> {
-      content.put("serialPorts", ports(plan));
-      content.put("serialPortsFree", plan.free());
-    });
-    fitting.powerPlan().ifPresent(plan -> content.put("feeds", feeds(plan)));
-    var armMillimetres = assessment.build().frame().map(frame -> frame.armThicknessMillimetres());
-    fitting
-        .hardware()
-        .motorScrew()
-        .ifPresent(
-            screw -> content.put("motorScrew", motorScrew(screw, armMillimetres.orElseThrow())));
-    fitting.hardware().strap().ifPresent(strap -> content.put("strap", strap.id()));
-    return content;
-  }
-
-  private static Map<String, Object> column(StackPlan.Column column) {
-    var content = new LinkedHashMap<String, Object>();
-    content.put("position", column.position().name());
-    content.put("xMillimetres", column.position().xMillimetres());
-    content.put("neededMillimetres", column.neededMillimetres());
-    content.put("adapters", column.adapters().stream().map(Part::id).toList());
-    content.put(
-        "fromBottom", column.layers().stream().map(InstallationJson::layer).toList());
-    return content;
-  }
-
-  private static Map<String, Object> layer(StackPlan.Layer layer) {
-    var content = new LinkedHashMap<String, Object>();
-    content.put("role", layer.what().key());
-    content.put("part", layer.partId());
-    content.put("turned", layer.turned());
-    return content;
-  }
-
-  private static List<Map<String, Object>> ports(PortPlan plan) {
-    return plan.assigned().stream()
-        .map(assigned -> {
-          Map<String, Object> content = new LinkedHashMap<>();
-          content.put("port", assigned.port());
-          content.put("role", assigned.role().key());
-          content.put("half", assigned.half());
-          return content;
-        })
-        .toList();
-  }
-
-  private static List<Map<String, Object>> feeds(PowerPlan plan) {
-    return plan.feeds().stream()
-        .map(feed -> {
-          Map<String, Object> content = new LinkedHashMap<>();
-          content.put("role", feed.consumer().key());
-          content.put("watts", feed.watts());
-          feed.railVolts()
-              .ifPresentOrElse(
-                  volts -> content.put("railVolts", volts), () -> content.put("from", "pack"));
-          return content;
-        })
-        .toList();
-  }
-
-  private static Map<String, Object> motorScrew(Screw screw, double armMillimetres) {
-    var content = new LinkedHashMap<String, Object>();
-    content.put("part", screw.id());
-    content.put("thread", screw.thread().label());
-    content.put("lengthMillimetres", screw.lengthMillimetres());
-    content.put("intoMotorMillimetres", screw.lengthMillimetres() - armMillimetres);
-    return content;
+    var stack = fitting.stackPlan();
+    var ports = fitting.portPlan();
+    var arm = assessment.build().frame().map(Frame::armThicknessMillimetres);
+    return new InstallationJson(
+        stack.map(plan -> plan.columns().stream().map(Column::of).toList()),
+        stack.flatMap(StackPlan::height).map(Frame.PlateHeight::millimetres),
+        stack.flatMap(StackPlan::heightLeftMillimetres),
+        fitting.placing().map(Balance::of),
+        ports.map(plan -> plan.assigned().stream().map(Port::of).toList()),
+        ports.map(PortPlan::free),
+        fitting.powerPlan().map(plan -> plan.feeds().stream().map(Feed::of).toList()),
+        fitting
+            .hardware()
+            .motorScrew()
+            .map(screw -> new MotorScrew(
+                screw.id(),
+                screw.thread().label(),
+                screw.lengthMillimetres(),
+                screw.lengthMillimetres() - arm.orElseThrow())),
+        fitting.hardware().strap().map(Part::id));
   }
 }

@@ -1,43 +1,46 @@
 package pappus.answers.result;
 
-import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+import pappus.files.Source;
+import pappus.files.json.ReadBack;
 import tools.jackson.core.JacksonException;
-import tools.jackson.databind.json.JsonMapper;
 
 /** Reads a build back from a result of this tool. */
 public final class ResultFile {
+  /** What is read of it. */
+  private record Told(@Nullable List<Row> candidates) {}
+
+  private record Row(@Nullable Map<String, String> roles) {}
+
   private ResultFile() {}
 
   /**
    * Ids by role of one candidate.
    *
-   * @param name of the file, for messages
-   * @param text its content
    * @param rank from 1
+   * @throws pappus.files.InputException naming the place, if what is read is no such value
    * @throws IllegalArgumentException if it is no result, or has no such candidate
    */
-  public static Map<String, String> roles(String name, String text, int rank) {
+  public static Map<String, String> roles(Source source, int rank) {
     try {
-      var candidates = JsonMapper.shared().readTree(text).path("candidates");
-      if (!candidates.isArray() || rank < 1 || rank > candidates.size()) {
+      var candidates =
+          Objects.requireNonNullElse(ReadBack.read(source, Told.class).candidates(), List.<Row>of());
+      if (rank < 1 || rank > candidates.size()) {
         throw new IllegalArgumentException(
-            name + " must hold a candidate " + rank + ", but has " + candidates.size() + ".");
+            "%s must hold a candidate %s, but has %s.".formatted(source.name(), rank, candidates.size()));
       }
-      var roles = new LinkedHashMap<String, String>();
-      candidates
-          .get(rank - 1)
-          .path("roles")
-          .properties()
-          .forEach(entry -> roles.put(entry.getKey(), entry.getValue().asString()));
-      if (roles.isEmpty()) {
+      var roles = candidates.get(rank - 1).roles();
+      if (roles == null || roles.isEmpty()) {
         throw new IllegalArgumentException(
-            name + " must name the parts of candidate " + rank + " by role, but names none.");
+            "%s must name the parts of candidate %s by role, but names none.".formatted(source.name(), rank));
       }
       return roles;
     } catch (JacksonException e) {
       throw new IllegalArgumentException(
-          name + " must be a result of this tool, but is not JSON.", e);
+          source.name() + " must be a result of this tool, but is not JSON.", e);
     }
   }
 }

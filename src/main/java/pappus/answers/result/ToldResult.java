@@ -1,75 +1,65 @@
 package pappus.answers.result;
 
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import pappus.files.Fingerprint;
+import pappus.files.InputException;
+import pappus.files.Source;
+import pappus.files.json.ReadBack;
 import tools.jackson.core.JacksonException;
-import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.json.JsonMapper;
 
 /**
- * A ranking as its result file tells it, to be checked.
+ * A ranking as its result file tells it, to be checked: of what {@code recommend} writes, what is read back.
  *
- * @param proven whether it claims that no other combination does better
- * @param inputs name and SHA-256 of every file that was read, the scenario first
+ * @param standing what it claims
+ * @param inputs every file that was read, the scenario first
  * @param catalogs as they were asked for
- * @param wanted candidates asked for
- * @param rows its candidates
+ * @param candidates its candidates, the best first
  */
 public record ToldResult(
-    boolean proven,
-    Map<String, String> inputs,
-    List<String> catalogs,
-    int wanted,
-    List<ToldRow> rows) {
+    Standing standing, List<Fingerprint> inputs, List<String> catalogs, List<ToldRow> candidates) {
   public ToldResult {
+    inputs = List.copyOf(inputs);
     catalogs = List.copyOf(catalogs);
-    rows = List.copyOf(rows);
+    candidates = List.copyOf(candidates);
+  }
+
+  /**
+   * What a result claims.
+   *
+   * @param proven whether no other combination does better
+   * @param wanted candidates asked for
+   */
+  public record Standing(boolean proven, int wanted) {}
+
+  /** Tells a result from other files. */
+  private record Marks(
+      @Nullable Object standing, @Nullable List<Object> inputs, @Nullable List<Object> candidates) {
+    boolean areThere() {
+      return standing != null && inputs != null && candidates != null;
+    }
   }
 
   /**
    * Reads one.
    *
-   * @param text its content
+   * @throws InputException naming the place, if a field that is read is missing or no such value
    * @throws IllegalArgumentException if it is no ranking of this tool
    */
-  public static ToldResult of(String text) {
-    JsonNode document;
+  public static ToldResult of(Source source) {
     try {
-      document = JsonMapper.shared().readTree(text);
+      var told = ReadBack.read(source, ToldResult.class);
+      if (!told.inputs().isEmpty()) {
+        return told;
+      }
+    } catch (InputException refused) {
+      if (ReadBack.read(source, Marks.class).areThere()) {
+        throw refused;
+      }
     } catch (JacksonException e) {
       throw new IllegalArgumentException("must be a result of this tool, but is not JSON.", e);
     }
-    if (!document.path("candidates").isArray()
-        || document.path("inputs").size() == 0
-        || !document.path("standing").path("proven").isBoolean()) {
-      throw new IllegalArgumentException(
-          "must be a result of recommend, but has no candidates, inputs and standing.");
-    }
-    var inputs = new LinkedHashMap<String, String>();
-    for (var input : document.path("inputs")) {
-      inputs.put(input.path("name").asString(), input.path("sha256").asString());
-    }
-    var catalogs = new ArrayList<String>();
-    document.path("catalogs").forEach(catalog -> catalogs.add(catalog.asString()));
-    var rows = new ArrayList<ToldRow>();
-    for (var candidate : document.path("candidates")) {
-      var roles = new LinkedHashMap<String, String>();
-      candidate
-          .path("roles")
-          .properties()
-          .forEach(entry -> roles.put(entry.getKey(), entry.getValue().asString()));
-      rows.add(new ToldRow(
-          roles,
-          candidate.path("milliseconds").asLong(),
-          candidate.path("feasible").asBoolean()));
-    }
-    return new ToldResult(
-        document.path("standing").path("proven").asBoolean(),
-        inputs,
-        catalogs,
-        document.path("standing").path("wanted").asInt(rows.size()),
-        rows);
+    throw new IllegalArgumentException(
+        "must be a result of recommend, but has no candidates, inputs and standing.");
   }
 }

@@ -1,14 +1,12 @@
 package pappus.answers.sheet;
 
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
-import pappus.answers.result.AnswerJson;
+import pappus.answers.result.BriefJson;
+import pappus.answers.result.Document;
+import pappus.answers.result.NamedParts;
 import pappus.answers.result.Run;
 import pappus.document.Lines;
 import pappus.document.MarkdownText;
-import pappus.document.Table;
 import pappus.scenario.Scenario;
 
 /** A bench sheet for a terminal, a spreadsheet, a machine or to paste elsewhere. */
@@ -107,43 +105,13 @@ public final class SheetReport {
    * @param changed files that are not as they were when the result was made
    */
   public String json(Run run, int rank, List<String> changed) {
-    var answer = new AnswerJson(scenario, run, sheet.isSound() ? "found" : "infeasible");
-    answer.put("rank", rank);
-    answer.put("changed", changed);
-    answer.put("remarks", sheet.remarks());
-    answer.put("build", answer.brief(sheet.assessment()));
-    answer.put("bench", sections(sheet.bench()));
-    answer.put("firstPowerUp", sheet.steps());
-    answer.put("firstFlight", sections(sheet.card()));
-    answer.put("masses", rows(sheet.masses()));
-    answer.put("careful", sheet.cautions());
-    return answer.text();
-  }
-
-  private static Map<String, Object> sections(List<SheetSection> sections) {
-    var content = new LinkedHashMap<String, Object>();
-    for (var section : sections) {
-      var one = new LinkedHashMap<String, Object>();
-      one.put("title", section.title());
-      one.put("rows", rows(section.table()));
-      one.put("says", section.says());
-      content.put(section.key(), one);
-    }
-    return content;
-  }
-
-  /** Empty cells are left out. */
-  private static List<Object> rows(Table table) {
-    var rows = new ArrayList<Object>();
-    for (var row : table.rows()) {
-      var content = new LinkedHashMap<String, Object>();
-      for (var i = 0; i < row.size(); i++) {
-        if (!row.get(i).equals("")) {
-          content.put(table.columns().get(i).key(), row.get(i));
-        }
-      }
-      rows.add(content);
-    }
-    return rows;
+    var parts = new NamedParts();
+    var build = BriefJson.of(sheet.assessment(), scenario, parts);
+    return Document.of(
+        scenario,
+        run,
+        sheet.isSound() ? "found" : "infeasible",
+        SheetJson.of(sheet, build, rank, changed),
+        parts);
   }
 }

@@ -1,7 +1,6 @@
 package pappus.answers.swap;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
@@ -10,9 +9,12 @@ import pappus.answers.build.BuildWords;
 import pappus.answers.build.Cautions;
 import pappus.answers.build.Changes;
 import pappus.answers.build.Heading;
-import pappus.answers.result.AnswerJson;
+import pappus.answers.result.BriefJson;
+import pappus.answers.result.Document;
 import pappus.answers.result.FlightJson;
+import pappus.answers.result.NamedParts;
 import pappus.answers.result.Run;
+import pappus.answers.result.SaidJson;
 import pappus.assessment.Assessment;
 import pappus.assessment.flight.FlightEstimate;
 import pappus.change.Alternative;
@@ -182,34 +184,15 @@ public final class AlternativesReport {
 
   /** With every digit. */
   public String json(Run run) {
-    var answer = new AnswerJson(
-        scenario,
-        run,
-        alternatives.stream().anyMatch(one -> one.swap().breaksNothing()) ? "found" : "infeasible");
-    var standing = new LinkedHashMap<String, Object>();
-    standing.put("proven", isProof());
-    standing.put("text", standing());
-    answer.put("standing", standing).put("role", role).put("quad", answer.brief(base));
-    var rows = new ArrayList<Object>();
-    for (var one : alternatives) {
-      var content = answer.swap(one.swap());
-      content.put("asks", FlightJson.key(one.grade()));
-      content.put("inStock", one.inStock());
-      content.put("centsToBuy", one.cents());
-      one.gainedForMoney().ifPresent(gained -> content.put("gainedPerUnitOfMoney", gained));
-      one.packMillimetres().ifPresent(moved -> content.put("packForwardMillimetres", moved));
-      var hardware = new ArrayList<Object>();
-      for (var change : one.hardware()) {
-        var thing = new LinkedHashMap<String, Object>();
-        thing.put("what", change.label());
-        change.before().ifPresent(part -> thing.put("before", answer.named(part)));
-        change.after().ifPresent(part -> thing.put("after", answer.named(part)));
-        hardware.add(thing);
-      }
-      content.put("hardware", hardware);
-      content.put("text", AlternativeWords.what(one));
-      rows.add(content);
-    }
-    return answer.put("alternatives", rows).text();
+    var parts = new NamedParts();
+    var answer = new AlternativesJson(
+        new SaidJson(isProof(), standing()),
+        role,
+        BriefJson.of(base, scenario, parts),
+        alternatives.stream()
+            .map(one -> AlternativesJson.One.of(one, scenario, parts))
+            .toList());
+    var isAny = alternatives.stream().anyMatch(one -> one.swap().breaksNothing());
+    return Document.of(scenario, run, isAny ? "found" : "infeasible", answer, parts);
   }
 }

@@ -1,13 +1,13 @@
 package pappus.answers.weighing;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.OptionalDouble;
 import pappus.answers.build.BuildWords;
 import pappus.answers.build.Cautions;
 import pappus.answers.build.Heading;
-import pappus.answers.result.AnswerJson;
+import pappus.answers.result.Document;
+import pappus.answers.result.NamedParts;
 import pappus.answers.result.Run;
 import pappus.document.Lines;
 import pappus.document.Table;
@@ -190,54 +190,8 @@ public final class WeighReport {
 
   /** With every digit. */
   public String json(Run run, List<String> written) {
-    var answer = new AnswerJson(scenario, run, "weighed");
-    answer.put("build", answer.brief(result.assessment()));
-    answer.put("buildAfter", answer.brief(result.after()));
-    var masses = new ArrayList<Object>();
-    for (var one : result.weighed()) {
-      var content = new LinkedHashMap<String, Object>();
-      content.put("what", one.what());
-      one.part().ifPresent(part -> content.put("part", answer.named(part)));
-      content.put("estimatedGrams", one.estimatedGrams());
-      content.put("estimatedDoubt", one.estimatedDoubt());
-      content.put("measuredGrams", one.measuredGrams());
-      content.put("measuredDoubt", one.measuredDoubt());
-      content.put("differenceGrams", one.differenceGrams());
-      content.put("agrees", one.agrees());
-      content.put("derived", one.isDerived());
-      masses.add(content);
-    }
-    answer.put("masses", masses);
-    WeighWords.contradiction(result).ifPresent(text -> answer.put("contradiction", text));
-    WeighWords.overCap(result, scenario.massCap()).ifPresent(text -> answer.put("overCap", text));
-    var fits = new ArrayList<Object>();
-    for (var fit : result.fits()) {
-      var content = new LinkedHashMap<String, Object>();
-      content.put("style", fit.style());
-      content.put("powerFactor", fit.factor());
-      content.put("doubt", fit.doubt());
-      var flights = new ArrayList<Object>();
-      for (var flight : fit.flights()) {
-        var one = new LinkedHashMap<String, Object>();
-        one.put("line", flight.row().line());
-        one.put("minutes", flight.row().minutes());
-        one.put("chargedMilliampHours", flight.row().chargedMilliampHours());
-        one.put("computedMilliampHours", flight.computedMilliampHours());
-        one.put("factor", flight.factor());
-        flight.row().landingVolts().ifPresent(volts -> one.put("landingVolts", volts));
-        flight.computedLandingVolts().ifPresent(volts -> one.put("computedLandingVolts", volts));
-        WeighWords.landing(flight).ifPresent(landed -> one.put("landing", landed));
-        flights.add(one);
-      }
-      content.put("flights", flights);
-      content.put("text", WeighWords.fit(fit));
-      fits.add(content);
-    }
-    answer.put("styles", fits);
-    result.sensorScale().ifPresent(scale -> {
-      answer.put("sensorScale", scale);
-      answer.put("sensor", WeighWords.sensor(scale));
-    });
-    return answer.put("written", written).text();
+    var parts = new NamedParts();
+    return Document.of(
+        scenario, run, "weighed", WeighJson.of(result, scenario, written, parts), parts);
   }
 }

@@ -1,10 +1,7 @@
 package pappus.answers.whatif;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
-import pappus.answers.result.AnswerJson;
 import pappus.document.Lines;
 import pappus.document.Table;
 import pappus.scenario.Goal;
@@ -77,38 +74,5 @@ final class FrameAdviceText {
             Table.Column.number("gap here mm", "gap_mm", 1),
             Table.Column.text("", "what")),
         rows);
-  }
-
-  Map<String, Object> json(AnswerJson answer) {
-    var content = new LinkedHashMap<String, Object>();
-    content.put("frame", advice.frame());
-    advice.best().build().ifPresent(build -> content.put("best", answer.brief(build)));
-    content.put("proven", advice.best().isProof());
-    advice.rates().ifPresent(rates -> content.put("lostPerGram", rates.perGram()));
-    var rooms = new ArrayList<Object>();
-    for (var room : advice.rooms()) {
-      var one = new LinkedHashMap<String, Object>();
-      one.put("inches", room.inches());
-      one.put("leastMillimetres", room.leastMillimetres());
-      one.put("usualMillimetres", room.usualMillimetres());
-      one.put("gapMillimetres", room.clearanceMillimetres(advice.frame()));
-      rooms.add(one);
-    }
-    content.put("propellers", rooms);
-    var additions = new ArrayList<Object>();
-    for (var addition : advice.additions()) {
-      var one = new LinkedHashMap<String, Object>();
-      one.put("what", addition.what());
-      one.put("parts", addition.parts());
-      one.put("fitBefore", addition.fitBefore());
-      one.put("fitAfter", addition.fitAfter());
-      one.put("of", addition.of());
-      one.put("gained", addition.gained());
-      one.put("proven", addition.best().isProof());
-      addition.best().build().ifPresent(build -> one.put("best", answer.brief(build)));
-      additions.add(one);
-    }
-    content.put("additions", additions);
-    return content;
   }
 }

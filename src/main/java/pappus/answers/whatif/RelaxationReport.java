@@ -1,17 +1,14 @@
 package pappus.answers.whatif;
 
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.Map;
 import pappus.answers.build.Against;
 import pappus.answers.build.BuildWords;
 import pappus.answers.build.Cautions;
 import pappus.answers.build.Heading;
-import pappus.answers.result.AnswerJson;
+import pappus.answers.result.Document;
+import pappus.answers.result.NamedParts;
 import pappus.answers.result.Run;
 import pappus.document.Lines;
 import pappus.scenario.Scenario;
-import pappus.whatif.relax.Demand;
 import pappus.whatif.relax.Relaxation;
 
 /** What stands in the way of a scenario, for a terminal and for a machine. */
@@ -81,53 +78,13 @@ public final class RelaxationReport {
 
   /** With every digit. */
   public String json(Run run) {
-    var best = relaxation.best();
-    var answer = new AnswerJson(
+    var parts = new NamedParts();
+    var answer = RelaxationJson.of(relaxation, scenario, parts);
+    return Document.of(
         scenario,
         run,
-        best.build().isPresent() ? "feasible" : relaxation.helps() ? "relaxed" : "infeasible");
-    var standing = new LinkedHashMap<String, Object>();
-    standing.put("proven", best.build().isPresent() ? best.isProof() : relaxation.isProof());
-    standing.put(
-        "text",
-        best.build()
-            .map(build -> new Against(scenario).of(build, best))
-            .orElseGet(() -> RelaxWords.standing(relaxation)));
-    standing.put("endedEarly", relaxation.isCutShort());
-    standing.put("searches", relaxation.searches());
-    answer.put("standing", standing);
-    best.build().ifPresent(build -> answer.put("best", answer.brief(build)));
-    answer.put("conflict", relaxation.conflict().stream().map(this::demand).toList());
-    var reliefs = new ArrayList<Object>();
-    for (var relief : relaxation.reliefs()) {
-      var content = demand(relief.demand());
-      if (!relief.from().isEmpty()) {
-        content.put("from", relief.from());
-        content.put("to", relief.to());
-      }
-      content.put("leastProven", relief.isLeast());
-      content.put("bestProven", relief.isBest());
-      content.put("text", RelaxWords.relief(relief));
-      content.put("build", answer.brief(relief.build()));
-      reliefs.add(content);
-    }
-    answer.put("reliefs", reliefs);
-    var together = new ArrayList<Object>();
-    for (var one : relaxation.together()) {
-      var content = new LinkedHashMap<String, Object>();
-      content.put("demands", one.demands().stream().map(this::demand).toList());
-      content.put("bestProven", one.isBest());
-      content.put("text", RelaxWords.together(one));
-      content.put("build", answer.brief(one.build()));
-      together.add(content);
-    }
-    return answer.put("together", together).put("clashes", relaxation.clashes()).text();
-  }
-
-  private Map<String, Object> demand(Demand demand) {
-    var content = new LinkedHashMap<String, Object>();
-    content.put("demand", demand.id());
-    content.put("asks", demand.text());
-    return content;
+        answer.best().isPresent() ? "feasible" : relaxation.helps() ? "relaxed" : "infeasible",
+        answer,
+        parts);
   }
 }

@@ -6,13 +6,13 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import pappus.answers.build.Against;
 import pappus.answers.build.BuildLines;
 import pappus.answers.build.Cautions;
 import pappus.answers.build.Heading;
-import pappus.answers.result.AnswerJson;
+import pappus.answers.result.Document;
+import pappus.answers.result.NamedParts;
 import pappus.answers.result.Run;
 import pappus.assessment.Assessment;
 import pappus.assessment.flight.FlightEstimate;
@@ -259,59 +259,14 @@ public final class SweepReport {
 
   /** With every digit. */
   public String json(Run run) {
-    var answer = new AnswerJson(scenario, run, "varied");
-    var proven = (sweep == null || sweep.isProof()) && (front == null || front.isProof());
-    var standing = new LinkedHashMap<String, Object>();
-    standing.put("proven", proven);
-    if (sweep != null) {
-      standing.put("sweep", SweepWords.standing(sweep));
-      standing.put("searches", sweep.searches());
-    }
-    if (front != null) {
-      standing.put("front", SweepWords.standing(front, new Against(scenario)));
-      front
-          .reach()
-          .atMost()
-          .ifPresent(most -> standing.put("frontAtMost", Assessment.figure(most)));
-    }
-    answer.put("standing", standing);
-    if (sweep != null) {
-      answer.put("axes", sweep.axes().stream().map(SweepReport::axis).toList());
-      answer.put("steps", sweep.steps().stream().map(step -> step(step, answer)).toList());
-    }
-    if (front != null) {
-      var points = new ArrayList<Object>();
-      for (var build : front.builds()) {
-        var content = answer.brief(build);
-        content.put("neededGrams", build.mass().neededMilligrams(deviations) / 1000.0);
-        points.add(content);
-      }
-      answer.put("front", points);
-    }
-    if (advice != null) {
-      answer.put("frame", new FrameAdviceText(scenario, advice).json(answer));
-    }
-    return answer.text();
-  }
-
-  private static Map<String, Object> axis(Axis axis) {
-    var content = new LinkedHashMap<String, Object>();
-    content.put("id", axis.id());
-    content.put("unit", axis.unit());
-    return content;
-  }
-
-  private Map<String, Object> step(Step step, AnswerJson answer) {
-    var content = new LinkedHashMap<String, Object>();
-    content.put("values", step.values());
-    content.put("proven", step.best().isProof());
-    content.put("carriedOver", step.isCarriedOver());
-    step.best().build().ifPresent(build -> {
-      content.put("best", answer.brief(build));
-      content.put("neededGrams", build.mass().neededMilligrams(deviations) / 1000.0);
-    });
-    content.put(
-        "changed", step.changed().stream().map(answer::changed).collect(Collectors.toList()));
-    return content;
+    var parts = new NamedParts();
+    var answer = SweepJson.of(
+        Optional.ofNullable(sweep),
+        Optional.ofNullable(front),
+        Optional.ofNullable(advice),
+        scenario,
+        deviations,
+        parts);
+    return Document.of(scenario, run, "varied", answer, parts);
   }
 }

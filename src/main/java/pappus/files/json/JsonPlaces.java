@@ -10,6 +10,7 @@ import pappus.files.Problem;
 import pappus.files.Problems;
 import pappus.files.Shown;
 import pappus.files.Source;
+import tools.jackson.core.JacksonException;
 import tools.jackson.core.JsonParser;
 import tools.jackson.core.JsonToken;
 import tools.jackson.databind.JsonNode;
@@ -157,6 +158,17 @@ public final class JsonPlaces {
 
   Optional<Place> place(String path) {
     return Optional.ofNullable(places.get(path));
+  }
+
+  /** The path of what could not be bound, within what stands at a path. */
+  static String path(String around, JacksonException refused) {
+    var at = around;
+    for (var step : refused.getPath()) {
+      at = step.getPropertyName() == null
+          ? element(at, step.getIndex())
+          : field(at, step.getPropertyName());
+    }
+    return at;
   }
 
   /** Path of a field. */

@@ -108,14 +108,8 @@ final class RecordCheck {
   }
 
   private void refuse(String path, JacksonException e) {
-    var at = path;
-    for (var step : e.getPath()) {
-      at = step.getPropertyName() == null
-          ? JsonPlaces.element(at, step.getIndex())
-          : JsonPlaces.field(at, step.getPropertyName());
-    }
     places.refuse(
-        at,
+        JsonPlaces.path(path, e),
         e instanceof StrictScalars.Refusal
             ? e.getOriginalMessage()
             : "must be as its schema says, but is not.");

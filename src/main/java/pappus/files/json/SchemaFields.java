@@ -18,7 +18,8 @@ public final class SchemaFields {
   /**
    * A field.
    *
-   * @param path such as {@code mass.grams}; {@code []} stands for every element of a list
+   * @param path such as {@code mass.grams}; {@code []} stands for every element of a list, {@code *} for every name of
+   *     a map
    * @param type in words: number, whole number, text, yes or no, object, list, or the words allowed
    * @param required whether it must be there where the object around it is
    * @param description its meaning, unit and range, and what is assumed when absent
@@ -59,20 +60,24 @@ public final class SchemaFields {
   }
 
   private void addField(String path, JsonNode declared, boolean required, Set<String> around) {
-    var isList = declared.path("type").asString("").equals("array");
-    var inner = isList ? declared.path("items") : declared;
+    var container = resolved(declared);
+    var isList = container.path("type").asString("").equals("array");
+    var isMap = container.path("additionalProperties").isObject();
+    var inner = isList
+        ? container.path("items")
+        : isMap ? container.path("additionalProperties") : declared;
     var resolved = resolved(inner);
     var type = type(resolved);
     fields.add(new Field(
         path,
-        isList ? "list of " + type : type,
+        isList ? "list of " + type : isMap ? type + " by name" : type,
         required,
         declared.path("description").asString("")));
     var reference = inner.path("$ref").asString("");
     if (resolved.has("properties") && !around.contains(reference)) {
       var nowAround = new HashSet<>(around);
       nowAround.add(reference);
-      addObject(resolved, path + (isList ? "[]." : "."), nowAround);
+      addObject(resolved, path + (isList ? "[]." : isMap ? ".*." : "."), nowAround);
     }
   }
 

@@ -9,6 +9,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import pappus.answers.ranking.RankingJson;
 import pappus.answers.ranking.RankingText;
+import pappus.answers.result.AssessedJson;
 import pappus.answers.result.Run;
 import pappus.assessment.Assessment;
 import pappus.catalog.Catalog;
@@ -53,7 +54,7 @@ class CourseReportTest {
   }
 
   private static JsonNode json(Scenario scenario, Ranking ranking) {
-    return MAPPER.readTree(new RankingJson(scenario, RUN).of(ranking, 6));
+    return MAPPER.readTree(RankingJson.of(scenario, RUN, ranking, 6));
   }
 
   @Test
@@ -207,7 +208,7 @@ class CourseReportTest {
   void writesWhatEndsWhereForMachines() {
     var scenario = SmallShop.flying(WINDY.replace("}", ", \"landingVoltsPerCell\": 3.4}"), "");
     var flight = MAPPER
-        .readTree(new RankingJson(scenario, RUN).of(assess(scenario), Optional.empty()))
+        .readTree(AssessedJson.of(scenario, RUN, assess(scenario), Optional.empty()))
         .path("build")
         .path("flight");
 

@@ -1,0 +1,41 @@
+package pappus.answers.result;
+
+import com.fasterxml.jackson.annotation.JsonPropertyDescription;
+import java.util.List;
+import java.util.Optional;
+import pappus.evidence.BuildFigures;
+import pappus.part.Build;
+
+/** An uncertain figure of a part: what its record states, its class has, and what counts. */
+record FigureJson(
+    @JsonPropertyDescription("Id of the part.") String part,
+    @JsonPropertyDescription("The figure, in words.") String what,
+
+    @JsonPropertyDescription("Unit of the three figures; left out for a pure number.")
+    Optional<String> unit,
+
+    @JsonPropertyDescription("What the record states, without the known bias of labels.")
+    Optional<Double> stated,
+
+    @JsonPropertyDescription("What parts of its class have.") double usualForItsClass,
+    @JsonPropertyDescription("The likeliest, which is computed with.") double counted,
+
+    @JsonPropertyDescription("One standard deviation of it, %.")
+    double deviationPercent) {
+  /** Of all parts of a build. */
+  static List<FigureJson> of(Build build) {
+    return BuildFigures.of(build).all(build).stream().map(FigureJson::of).toList();
+  }
+
+  private static FigureJson of(BuildFigures.Of one) {
+    var figure = one.figure();
+    return new FigureJson(
+        one.part().id(),
+        figure.name(),
+        Optional.of(figure.unit()).filter(unit -> !unit.isEmpty()),
+        figure.stated(),
+        figure.law(),
+        figure.counted(),
+        100 * figure.deviation());
+  }
+}
