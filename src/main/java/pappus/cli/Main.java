@@ -106,8 +106,7 @@ public final class Main {
       wrong.problems().forEach(problem -> Printer.err(command).line(problem));
       if (command.getCommand() instanceof JsonAnswer asked && asked.wantsJson()) {
         Printer.out(command)
-            .document(Refusal.of(
-                wrong.problems().stream().map(Object::toString).toList()));
+            .document(Refusal.of(wrong.problems().stream().map(Object::toString).toList()));
       }
       return switch (wrong.kind()) {
         case MISSING -> ExitCode.NO_INPUT;

@@ -61,7 +61,8 @@ final class VerifyCommand extends ToldCommand implements Callable<Integer> {
           .forEach(better -> against.add(
               "%s is not in it and should be: %s.".formatted(better.build(), figure(better))));
     }
-    var confirmed = against.isEmpty() && told().standing().proven() && found != null && found.isWhole();
+    var confirmed =
+        against.isEmpty() && told().standing().proven() && found != null && found.isWhole();
     print(confirmed, changed, against, rows.size(), found);
     return confirmed ? ExitCode.OK : ExitCode.NO;
   }
@@ -124,8 +125,14 @@ final class VerifyCommand extends ToldCommand implements Callable<Integer> {
     lines.addAll(against);
     lines.add(summary(confirmed, against, rows, found));
     if (wantsJson()) {
-      out().document(VerifyJson.of(
-          confirmed, changed, against, rows, Optional.ofNullable(found), lines.get(lines.size() - 1)));
+      out()
+          .document(VerifyJson.of(
+              confirmed,
+              changed,
+              against,
+              rows,
+              Optional.ofNullable(found),
+              lines.get(lines.size() - 1)));
     } else {
       lines.forEach(out()::line);
     }
