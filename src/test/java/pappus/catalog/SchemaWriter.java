@@ -132,7 +132,9 @@ public final class SchemaWriter {
     var required = object.putArray("required");
     var members = context.getTypeContext().resolveWithMembers(type);
     var fields = Stream.of(members.getMemberFields())
-        .map(field -> context.getTypeContext().createFieldScope(field, members))
+        .map(field -> context
+            .getTypeContext()
+            .createFieldScope(field, new MemberScope.DeclarationDetails(type, members)))
         .sorted(Comparator.comparingInt(SchemaWriter::position))
         .toList();
     for (var field : fields) {

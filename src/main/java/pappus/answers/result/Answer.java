@@ -2,6 +2,7 @@ package pappus.answers.result;
 
 import java.util.Optional;
 import java.util.stream.Stream;
+import pappus.answers.shape.FlightJson;
 
 /** The documents that commands write for a machine; each has a schema of its name. */
 public enum Answer {

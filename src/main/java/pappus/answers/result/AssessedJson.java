@@ -2,6 +2,8 @@ package pappus.answers.result;
 
 import com.fasterxml.jackson.annotation.JsonPropertyDescription;
 import java.util.Optional;
+import pappus.answers.shape.BuildJson;
+import pappus.answers.shape.NamedParts;
 import pappus.assessment.Assessment;
 import pappus.doubt.Band;
 import pappus.scenario.Scenario;

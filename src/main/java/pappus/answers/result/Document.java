@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import pappus.answers.build.Cautions;
+import pappus.answers.shape.NamedParts;
+import pappus.answers.shape.PartJson;
 import pappus.files.json.JsonText;
 import pappus.scenario.Scenario;
 

@@ -3,6 +3,8 @@ package pappus.answers.result;
 import com.fasterxml.jackson.annotation.JsonPropertyDescription;
 import java.util.List;
 import java.util.Optional;
+import pappus.answers.shape.BriefJson;
+import pappus.answers.shape.NamedParts;
 import pappus.change.Changed;
 import pappus.change.Swap;
 import pappus.part.Role;

@@ -4,7 +4,7 @@ import com.fasterxml.jackson.annotation.JsonPropertyDescription;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import pappus.answers.result.BriefJson;
+import pappus.answers.shape.BriefJson;
 import pappus.document.Table;
 
 /** A bench sheet with every digit. */

@@ -1,10 +1,10 @@
 package pappus.answers.sheet;
 
 import java.util.List;
-import pappus.answers.result.BriefJson;
 import pappus.answers.result.Document;
-import pappus.answers.result.NamedParts;
 import pappus.answers.result.Run;
+import pappus.answers.shape.BriefJson;
+import pappus.answers.shape.NamedParts;
 import pappus.document.Lines;
 import pappus.document.MarkdownText;
 import pappus.scenario.Scenario;

@@ -1,4 +1,4 @@
-package pappus.answers.result;
+package pappus.answers.shape;
 
 import com.fasterxml.jackson.annotation.JsonPropertyDescription;
 import java.util.Optional;

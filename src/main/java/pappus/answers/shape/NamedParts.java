@@ -1,4 +1,4 @@
-package pappus.answers.result;
+package pappus.answers.shape;
 
 import java.util.Collections;
 import java.util.Map;
