@@ -131,8 +131,9 @@ public final class SchemaWriter {
     var properties = object.putObject("properties");
     var required = object.putArray("required");
     var members = context.getTypeContext().resolveWithMembers(type);
+    var declared = new MemberScope.DeclarationDetails(type, members);
     var fields = Stream.of(members.getMemberFields())
-        .map(field -> context.getTypeContext().createFieldScope(field, members))
+        .map(field -> context.getTypeContext().createFieldScope(field, declared))
         .sorted(Comparator.comparingInt(SchemaWriter::position))
         .toList();
     for (var field : fields) {

@@ -128,7 +128,7 @@ class AnswerSchemaTest {
         List.of(onParts("weigh", first, "--masses", masses, "--flights", flights)));
     written.put(Answer.SHEET, List.of(run("sheet", first, "--out", path("out"))));
     var settings = write("shop.json", SHOP);
-    var stock = write("stock.csv", "id,quantity\nspikerush-1303-3400,1\n");
+    var stock = write("stock.csv", "id,stock\nspikerush-1303-3400,1\n");
     written.put(
         Answer.OFFER,
         List.of(run(
