@@ -131,10 +131,15 @@ public final class SchemaWriter {
     var properties = object.putObject("properties");
     var required = object.putArray("required");
     var members = context.getTypeContext().resolveWithMembers(type);
+    var declared = new MemberScope.DeclarationDetails(type, members);
     var fields = Stream.of(members.getMemberFields())
+<<<<<<< HEAD
         .map(field -> context
             .getTypeContext()
             .createFieldScope(field, new MemberScope.DeclarationDetails(type, members)))
+=======
+        .map(field -> context.getTypeContext().createFieldScope(field, declared))
+>>>>>>> w-records
         .sorted(Comparator.comparingInt(SchemaWriter::position))
         .toList();
     for (var field : fields) {

@@ -26,9 +26,10 @@ class AnswerSchemaTest {
   private static final String HEADER =
       "motor_key,label_kv_rpm_per_v,propeller_key,supply_label_v,esc_pulse_us,thrust_gf,voltage_v,current_a,speed_rpm\n";
 
-  private static final String STRAP =
-      "id,maker,name,price (EUR),sold unit,sold pieces,mass (oz),mass known,width (mm),length (in),source\n"
-          + "reed-16,Ousel,Reed,2.50,each,1,0.1,measured,16,8,my scale\n";
+  private static final String STRAP = """
+      id,maker,name,price (EUR),sold unit,sold pieces,mass (oz),mass known,width (mm),length (in),source
+      reed-16,Ousel,Reed,2.50,each,1,0.1,measured,16,8,my scale
+      """;
 
   private static final String SHOP = """
       {
@@ -124,7 +125,7 @@ class AnswerSchemaTest {
         List.of(onParts("weigh", first, "--masses", masses, "--flights", flights)));
     written.put(Answer.SHEET, List.of(run("sheet", first, "--out", path("out"))));
     var settings = write("shop.json", SHOP);
-    var stock = write("stock.csv", "id,quantity\nspikerush-1303-3400,1\n");
+    var stock = write("stock.csv", "id,stock\nspikerush-1303-3400,1\n");
     written.put(
         Answer.OFFER,
         List.of(run(
