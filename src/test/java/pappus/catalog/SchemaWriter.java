@@ -25,7 +25,6 @@ import pappus.part.Kind;
 import pappus.part.Motor;
 import pappus.part.Part;
 import pappus.quantity.Money;
-import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.JsonNodeFactory;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -133,13 +132,7 @@ public final class SchemaWriter {
     var members = context.getTypeContext().resolveWithMembers(type);
     var declared = new MemberScope.DeclarationDetails(type, members);
     var fields = Stream.of(members.getMemberFields())
-<<<<<<< HEAD
-        .map(field -> context
-            .getTypeContext()
-            .createFieldScope(field, new MemberScope.DeclarationDetails(type, members)))
-=======
         .map(field -> context.getTypeContext().createFieldScope(field, declared))
->>>>>>> w-records
         .sorted(Comparator.comparingInt(SchemaWriter::position))
         .toList();
     for (var field : fields) {
@@ -152,9 +145,9 @@ public final class SchemaWriter {
         object.put("additionalProperties", true);
       } else if (field.getRawMember().isAnnotationPresent(JsonUnwrapped.class)) {
         var inner = fields(field.getType(), context);
-        properties.setAll((ObjectNode) inner.get("properties"));
+        properties.setAll(inner.withObject("properties"));
         if (isRequired(field)) {
-          required.addAll((ArrayNode) inner.get("required"));
+          required.addAll(inner.withArray("required"));
         }
       } else {
         var held = held(field);
