@@ -3,10 +3,11 @@ package pappus.document;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import gg.jte.output.StringOutput;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 
 class PageOutputTest {
-  private static String in(String tag, String attribute, String text) {
+  private static String in(String tag, @Nullable String attribute, String text) {
     var page = new StringOutput();
     var output = new PageOutput(page);
     output.setContext(tag, attribute);
