@@ -42,15 +42,6 @@ final class ArchitectureTest {
         Layer.of("pappus.cli", "pappus..", "picocli.."),
         Layer.of("pappus.spreadsheet", "pappus.files", "pappus.files.json"),
         Layer.of(
-            "pappus.search.plain",
-            "pappus.quantity",
-            "pappus.part",
-            "pappus.scenario",
-            "pappus.assessment.flight",
-            "pappus.compatibility",
-            "pappus.assessment",
-            "pappus.search"),
-        Layer.of(
             "pappus.inspection",
             "pappus.part",
             "pappus.evidence.prior",
@@ -260,6 +251,21 @@ final class ArchitectureTest {
             "pappus.doubt",
             "pappus.answers.build",
             ANNOTATIONS),
+        Layer.of(
+            "pappus.answers.check",
+            "pappus.files",
+            "pappus.files.json",
+            "pappus.search.plain",
+            ANNOTATIONS),
+        Layer.of(
+            "pappus.search.plain",
+            "pappus.quantity",
+            "pappus.part",
+            "pappus.scenario",
+            "pappus.assessment.flight",
+            "pappus.compatibility",
+            "pappus.assessment",
+            "pappus.search"),
         Layer.of(
             "pappus.answers.calibration",
             "pappus.quantity",

@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.TreeSet;
 import java.util.concurrent.Callable;
 import java.util.function.Predicate;
+import pappus.answers.check.CheckJson;
 import pappus.catalog.CatalogFolder;
 import pappus.catalog.CatalogReader;
 import pappus.catalog.ReadCatalog;

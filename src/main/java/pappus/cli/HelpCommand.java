@@ -37,7 +37,7 @@ final class HelpCommand implements Callable<Integer> {
                   name,
                   Closest.advice(String.valueOf(name), commands.keySet())));
     }
-    asked.usage(spec.commandLine().getOut());
+    Printer.out(spec.commandLine()).document(asked.getUsageMessage());
     return ExitCode.OK;
   }
 }

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import pappus.Inputs;
+import pappus.answers.check.VerifyJson;
 import pappus.assessment.Assessment;
 import pappus.catalog.BuildText;
 import pappus.document.Spoken;

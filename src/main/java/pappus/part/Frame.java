@@ -98,7 +98,7 @@ public record Frame(
           "heights must list at least one unless every position is open, but is empty.");
     }
     for (var i = 0; i < heights.size(); i++) {
-      if (mass.grams() + heights.get(i).addedGrams() <= 0) {
+      if (mass.grams() > 0 && mass.grams() + heights.get(i).addedGrams() <= 0) {
         Require.refuse(
             "heights[%s].addedGrams must be above %s, since the frame weighs %s g, but is %s."
                 .formatted(

@@ -12,6 +12,7 @@ import java.util.function.Supplier;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import pappus.Rooms;
+import pappus.answers.result.Answer;
 import pappus.assessment.LimitKind;
 import pappus.catalog.Shelf;
 import pappus.compatibility.CompatibilityRule;
@@ -68,7 +69,8 @@ final class ReferencePages {
         new Written(folder.resolve("limits.md"), ReferencePages::limits),
         new Written(folder.resolve("scenario.md"), ReferencePages::scenario),
         new Written(folder.resolve("parts.md"), ReferencePages::parts),
-        new Written(folder.resolve("other-files.md"), ReferencePages::otherFiles));
+        new Written(folder.resolve("other-files.md"), ReferencePages::otherFiles),
+        new Written(folder.resolve("results.md"), ReferencePages::results));
   }
 
   private static String rules() {
@@ -92,7 +94,6 @@ final class ReferencePages {
         : Stream.of(Role.values()).filter(roles::contains).map(Role::label).collect(joining(", "));
   }
 
-  /** Those of flights that together meet every limit there is. */
   private static String limits() {
     return table(
         List.of("id", "what is held to it", "unit", "must be"),
@@ -139,6 +140,16 @@ final class ReferencePages {
     return Stream.of(Shelf.NAME, Flown.NAME, Shop.SCHEMA)
         .map(name -> "## " + name + "\n\n" + fields(SchemaFields.of(name)))
         .collect(joining("\n"));
+  }
+
+  /** The ranking's in full, the others by the word that describes them. */
+  private static String results() {
+    var others = Stream.of(Answer.values())
+        .filter(answer -> answer != Answer.RESULT)
+        .map(answer -> "`" + answer.key() + "`")
+        .collect(joining(", "));
+    return "Described likewise: %s.\n\n## result\n\n%s"
+        .formatted(others, fields(SchemaFields.of(Answer.RESULT.key())));
   }
 
   private static String fields(List<SchemaFields.Field> fields) {

@@ -1,4 +1,4 @@
-package pappus.cli;
+package pappus.answers.check;
 
 import com.fasterxml.jackson.annotation.JsonPropertyDescription;
 import java.util.List;

@@ -1,4 +1,4 @@
-package pappus.cli;
+package pappus.answers.check;
 
 import com.fasterxml.jackson.annotation.JsonPropertyDescription;
 import java.util.Collection;
@@ -31,7 +31,7 @@ public record CheckJson(
   }
 
   /** The whole answer. */
-  static String of(Collection<Problem> problems, Collection<Problem> warnings) {
+  public static String of(Collection<Problem> problems, Collection<Problem> warnings) {
     return JsonText.of(new CheckJson(
         !problems.isEmpty() ? "bad-data" : warnings.isEmpty() ? "sound" : "doubtful",
         problems.stream().map(Remark::of).toList(),

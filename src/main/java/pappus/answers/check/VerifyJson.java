@@ -1,4 +1,4 @@
-package pappus.cli;
+package pappus.answers.check;
 
 import com.fasterxml.jackson.annotation.JsonPropertyDescription;
 import java.util.List;
@@ -24,7 +24,7 @@ public record VerifyJson(
     @JsonPropertyDescription("Builds assessed.") Optional<Long> assessed,
     @JsonPropertyDescription("The same in a sentence.") String text) {
   /** The whole answer. */
-  static String of(
+  public static String of(
       boolean confirmed,
       List<String> changed,
       List<String> against,
