@@ -2,24 +2,16 @@ package pappus.cli;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import pappus.Inputs;
 import pappus.answers.weighing.WeighPage;
 import pappus.answers.weighing.WeighReport;
-import pappus.files.Closest;
 import pappus.files.InputException;
 import pappus.files.Problem;
 import pappus.files.Problems;
-import pappus.files.Shown;
 import pappus.files.Source;
-import pappus.part.Battery;
-import pappus.part.Build;
-import pappus.part.Part;
-import pappus.quantity.Require;
 import pappus.weighing.FlightRow;
 import pappus.weighing.MassRow;
 import pappus.weighing.WeighIn;
@@ -41,9 +33,6 @@ import picocli.CommandLine.Parameters;
       "  --masses masses.csv --flights flights.csv --into mine"
     })
 final class WeighCommand extends ScenarioCommand implements Callable<Integer> {
-  /** Labels are hardly ever too low by more: engineering estimate. */
-  private static final double MOST_OF_LABEL = 1.1;
-
   @Parameters(index = "1", paramLabel = "BUILD", description = BuildArgument.DESCRIPTION)
   private String buildText;
 
@@ -86,14 +75,13 @@ final class WeighCommand extends ScenarioCommand implements Callable<Integer> {
       var source = Source.read(massFile);
       files.add(source.fingerprint());
       masses = MassRow.read(source, problems);
-      check(masses, inputs, build, problems);
+      MassRow.check(masses, inputs.assessor(), build, problems);
     }
     if (flightFile != null) {
       var source = Source.read(flightFile);
       files.add(source.fingerprint());
       flights = FlightRow.read(source, problems);
-      checkFlights(flights, inputs, build, problems);
-      checkFlies(inputs, build, problems);
+      FlightRow.check(flights, inputs.catalog(), inputs.assessor(), build, problems);
     }
     problems.throwIfAny();
     WeighIn result;
@@ -125,123 +113,5 @@ final class WeighCommand extends ScenarioCommand implements Callable<Integer> {
       return List.of();
     }
     return OwnFolder.at(into).add(result.records(), result.flown(), isForced());
-  }
-
-  private static void checkFlies(Inputs inputs, Build build, Problems problems) {
-    inputs
-        .assessor()
-        .assess(build)
-        .whyNoFlight()
-        .ifPresent(why -> problems.add(Problem.ofFile(
-            "BUILD",
-            "must fly to be set beside flights, but does not: %s."
-                .formatted(why.replaceFirst("\\.$", "")))));
-  }
-
-  /** What was weighed must be of the build. */
-  private static void check(List<MassRow> rows, Inputs inputs, Build build, Problems problems) {
-    var known = new ArrayList<String>();
-    inputs.assessor().assess(build).mass().lines().stream()
-        .flatMap(line -> line.part().stream())
-        .forEach(part -> known.add(part.id()));
-    known.add(MassRow.DRY);
-    known.add(MassRow.READY);
-    var lines = new HashMap<String, Integer>();
-    for (var row : rows) {
-      var earlier = lines.putIfAbsent(row.what(), row.line());
-      if (earlier != null) {
-        problems.add(new Problem(
-            row.file(),
-            row.line(),
-            "what must be there once, but %s is in line %s already."
-                .formatted(Shown.text(row.what()), earlier)));
-      }
-      if (!known.contains(row.what())) {
-        problems.add(new Problem(
-            row.file(),
-            row.line(),
-            "what must be a part of the build, dry or ready, but is %s.%s"
-                .formatted(Shown.text(row.what()), Closest.advice(row.what(), known))));
-      }
-    }
-    var dry = row(rows, MassRow.DRY);
-    var ready = row(rows, MassRow.READY);
-    if (dry.isPresent()
-        && ready.isPresent()
-        && ready.get().gramsEach() <= dry.get().gramsEach()) {
-      problems.add(new Problem(
-          ready.get().file(),
-          ready.get().line(),
-          "grams must be more than the dry aircraft's %s, but is %s."
-              .formatted(
-                  Require.plain(dry.get().gramsEach()),
-                  Require.plain(ready.get().gramsEach()))));
-    }
-    if (build.battery().isEmpty()) {
-      problems.add(Problem.ofFile("BUILD", "must have a battery, but has none."));
-    }
-  }
-
-  private static Optional<MassRow> row(List<MassRow> rows, String what) {
-    return rows.stream().filter(row -> row.what().equals(what)).findFirst();
-  }
-
-  private static void checkFlights(
-      List<FlightRow> rows, Inputs inputs, Build build, Problems problems) {
-    var batteries = inputs.catalog().parts().stream()
-        .filter(Battery.class::isInstance)
-        .map(part -> part.id())
-        .toList();
-    for (var row : rows) {
-      row.pack()
-          .filter(id -> !(inputs.catalog().part(id).orElse(null) instanceof Battery))
-          .ifPresent(id -> problems.add(new Problem(
-              row.file(),
-              row.line(),
-              "pack must be the id of a battery in the catalogue, but is %s.%s"
-                  .formatted(Shown.text(id), Closest.advice(id, batteries)))));
-      row.pack()
-          .flatMap(id -> inputs.catalog().part(id))
-          .or(build::battery)
-          .ifPresent(pack -> checkPack(row, pack, problems));
-      if (!WeighIn.canBeFlown(row.style(), inputs.scenario())) {
-        problems.add(
-            new Problem(
-                row.file(),
-                row.line(),
-                "style must be that of a scenario with legs, but is profile where the scenario has none."));
-      }
-    }
-  }
-
-  /** No pack takes so much more than its label says, nor has so many volts. */
-  private static void checkPack(FlightRow row, Part pack, Problems problems) {
-    if (!(pack instanceof Battery battery)) {
-      return;
-    }
-    var most = MOST_OF_LABEL * battery.capacityMilliampHours();
-    if (row.chargedMilliampHours() > most) {
-      problems.add(new Problem(
-          row.file(),
-          row.line(),
-          "charged_mah must be at most %s, a tenth more than the label of %s, but is %s."
-              .formatted(
-                  Require.plain(Math.rint(most)),
-                  battery.id(),
-                  Require.plain(row.chargedMilliampHours()))));
-    }
-    var full = battery.cellsInSeries() * battery.chemistry().fullVolts();
-    row.landingVolts().ifPresent(volts -> {
-      if (volts > full) {
-        problems.add(new Problem(
-            row.file(),
-            row.line(),
-            "landing_v must be at most the %s V of %s when full, but is %s."
-                .formatted(
-                    Require.plain(Math.rint(100 * full) / 100),
-                    battery.id(),
-                    Require.plain(volts))));
-      }
-    });
   }
 }

@@ -8,6 +8,7 @@ import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import pappus.search.Ending;
 import pappus.search.Incumbents;
+import pappus.search.LocalSearch;
 import pappus.search.Proof;
 import pappus.search.Question;
 import pappus.search.exact.ExactSearch;
@@ -88,7 +89,7 @@ public final class Finder {
     var ranker = new Ranker(question, pool);
     var obstacle = ExactSearch.obstacle(question);
     if (way == Way.HEURISTIC || obstacle.isPresent()) {
-      var reach = Proof.of(tryChanges(question, pool, ranker, wanted));
+      var reach = Proof.of(tryChanges(question, pool, wanted));
       return ranker.rank(wanted, way == Way.AUTO ? reach.because(obstacle) : reach);
     }
     var found = prove(question, pool, wanted);
@@ -96,13 +97,13 @@ public final class Finder {
     if (found.ending() == Ending.PROVEN) {
       if (found.rows().isEmpty()) {
         // A proof assesses nothing that cannot be feasible: changes find what comes closest.
-        tryChanges(question, pool, ranker, wanted);
+        tryChanges(question, pool, wanted);
       }
       return ranker.rank(found.rows(), reach);
     }
     if (found.ending() == Ending.EFFORT && (way == Way.AUTO || pool.bestFirst().isEmpty())) {
       // What is not proven is not to be worse than what changes find, and never nothing.
-      tryChanges(question, pool, ranker, wanted);
+      tryChanges(question, pool, wanted);
     }
     return ranker.rank(wanted, reach);
   }
@@ -139,7 +140,7 @@ public final class Finder {
     var pool = new Incumbents();
     var obstacle = ExactSearch.obstacle(question);
     if (way == Way.HEURISTIC || obstacle.isPresent()) {
-      var reach = Proof.of(tryChanges(question, pool, new Ranker(question, pool), 1));
+      var reach = Proof.of(tryChanges(question, pool, 1));
       return Best.of(question, pool, reach.because(obstacle));
     }
     var search = new ExactSearch(question, Runtime.getRuntime().availableProcessors());
@@ -166,7 +167,7 @@ public final class Finder {
     var obstacle = ExactSearch.obstacle(question);
     if (way == Way.HEURISTIC || obstacle.isPresent()) {
       var pool = new Incumbents();
-      var reach = Proof.of(tryChanges(question, pool, new Ranker(question, pool), 1));
+      var reach = Proof.of(tryChanges(question, pool, 1));
       return ParetoFront.of(pool.bestFirst(), question, share, reach.because(obstacle));
     }
     var search = new FrontSearch(question, Runtime.getRuntime().availableProcessors());
@@ -194,7 +195,7 @@ public final class Finder {
   }
 
   /** Fills the pool by trying changes. */
-  private Ending tryChanges(Question question, Incumbents pool, Ranker ranker, int wanted) {
+  private Ending tryChanges(Question question, Incumbents pool, int wanted) {
     var search = new TimefoldSearch(question, moves);
     var ending = running(
         search::stop,
@@ -202,7 +203,7 @@ public final class Finder {
             pool,
             done -> progress.accept("searching, start " + done + " of " + TimefoldSearch.STARTS)));
     progress.accept("improving part by part");
-    ranker.improve(wanted, () -> stopped);
+    new LocalSearch(question, pool).improve(wanted, () -> stopped);
     return stopped ? Ending.INTERRUPTED : ending;
   }
 

@@ -25,13 +25,9 @@ import pappus.search.Question;
 import pappus.search.Row;
 
 /**
- * Makes a ranking of what a search met: improves what is near the top part by part, drops what
- * differs too little, and marks equals.
+ * Makes a ranking of what a search met: drops what differs too little, and marks equals.
  */
 public final class Ranker {
-  private static final int MOST_ROUNDS = 6;
-  private static final int MOST_NEARLY = 24;
-
   private final Question question;
   private final Incumbents pool;
   private final int apart;
@@ -42,49 +38,6 @@ public final class Ranker {
     this.apart = question.assessor().scenario().differences();
   }
 
-  /**
-   * Swaps every part of every leading candidate, and of some that only just miss, for every other of its role, until
-   * none gets better. This also finds each candidate its best accessories.
-   *
-   * @param count candidates wanted
-   * @param stopped asked now and then whether to give up early
-   */
-  public void improve(int count, BooleanSupplier stopped) {
-    var done = new LinkedHashSet<Build>();
-    for (var round = 0; round < MOST_ROUNDS; round++) {
-      var leaders = new ArrayList<>(distinct(pool.bestFirst(), count + 5));
-      var worst = leaders.isEmpty() ? 0 : leaders.get(leaders.size() - 1).objective();
-      pool.nearlyFeasible().stream()
-          .filter(near -> near.objective() > worst)
-          .limit(MOST_NEARLY)
-          .forEach(leaders::add);
-      var fresh = leaders.stream().map(Assessment::build).filter(done::add).toList();
-      if (fresh.isEmpty()) {
-        return;
-      }
-      for (var build : fresh) {
-        for (var role : Role.values()) {
-          if (stopped.getAsBoolean()) {
-            return;
-          }
-          swapAll(build, role);
-        }
-      }
-    }
-  }
-
-  private void swapAll(Build build, Role role) {
-    for (var option : question.options(role)) {
-      var chosen = new EnumMap<Role, Part>(Role.class);
-      chosen.putAll(build.parts());
-      chosen.put(role, option);
-      var swapped = Question.tidy(chosen);
-      if (!swapped.equals(build)) {
-        pool.offer(question.assessor().assess(swapped));
-      }
-    }
-  }
-
   /** The ranking of everything in the pool. */
   public Ranking rank(int count, Ending ending) {
     return rank(count, Proof.of(ending));
@@ -93,7 +46,7 @@ public final class Ranker {
   /** The ranking of everything in the pool. */
   public Ranking rank(int count, Proof reach) {
     var ordered = pool.bestFirst();
-    var best = distinct(ordered, count);
+    var best = pool.distinct(count, apart);
     var rows = best.stream()
         .map(row -> new Row(row, variants(row, best, ordered), false))
         .toList();
@@ -132,20 +85,6 @@ public final class Ranker {
       }
     }
     return twins;
-  }
-
-  /** The best builds each of which differs from every earlier one in as many main parts as asked for. */
-  private List<Assessment> distinct(List<Assessment> ordered, int count) {
-    var kept = new ArrayList<Assessment>();
-    for (var assessment : ordered) {
-      if (kept.size() == count) {
-        break;
-      }
-      if (kept.stream().allMatch(earlier -> differences(earlier, assessment) >= apart)) {
-        kept.add(assessment);
-      }
-    }
-    return kept;
   }
 
   /** Builds that differ from a row in one main part, and belong to no earlier row; none where they are rows. */

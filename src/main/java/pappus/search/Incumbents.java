@@ -75,6 +75,26 @@ public final class Incumbents {
     return sorted;
   }
 
+  /**
+   * The best builds, each of which differs from every earlier one in some main parts.
+   *
+   * @param count so many at most
+   * @param apart main parts that differ at least, 1 or 2
+   */
+  public List<Assessment> distinct(int count, int apart) {
+    var kept = new ArrayList<Assessment>();
+    for (var assessment : bestFirst()) {
+      if (kept.size() == count) {
+        break;
+      }
+      if (kept.stream()
+          .allMatch(earlier -> earlier.build().differences(assessment.build()) >= apart)) {
+        kept.add(assessment);
+      }
+    }
+    return kept;
+  }
+
   /** The infeasible one with the least shortfall, if none but infeasible ones were met. */
   public Optional<Assessment> closest() {
     return Optional.ofNullable(closest);

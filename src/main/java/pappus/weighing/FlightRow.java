@@ -1,5 +1,12 @@
 package pappus.weighing;
 
+import pappus.catalog.Catalog;
+import pappus.quantity.Require;
+import pappus.assessment.Assessor;
+import pappus.part.Part;
+import pappus.part.Battery;
+import pappus.part.Build;
+import pappus.files.Closest;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -40,6 +47,9 @@ public record FlightRow(
     OptionalDouble packCelsius,
     OptionalDouble landingVolts,
     OptionalDouble sensorMilliampHours) {
+  /** Labels are hardly ever too low by more: engineering estimate. */
+  private static final double MOST_OF_LABEL = 1.1;
+
   private static final List<String> REQUIRED = List.of("style", "minutes", "charged_mah");
   private static final List<String> OPTIONAL =
       List.of("pack", "age", "air_c", "pack_c", "landing_v", "sensor_mah");
@@ -113,5 +123,76 @@ public record FlightRow(
     return given(table, row, column)
         ? OptionalDouble.of(table.number(row, column, low, high, problems))
         : OptionalDouble.empty();
+  }
+
+  /** What was flown must be a way of the scenario, with packs that can have given it, and a build that flies. */
+  public static void check(
+      List<FlightRow> rows, Catalog catalog, Assessor assessor, Build build, Problems problems) {
+    var batteries = catalog.parts().stream()
+        .filter(Battery.class::isInstance)
+        .map(part -> part.id())
+        .toList();
+    for (var row : rows) {
+      row.pack()
+          .filter(id -> !(catalog.part(id).orElse(null) instanceof Battery))
+          .ifPresent(id -> problems.add(new Problem(
+              row.file(),
+              row.line(),
+              "pack must be the id of a battery in the catalogue, but is %s.%s"
+                  .formatted(Shown.text(id), Closest.advice(id, batteries)))));
+      row.pack()
+          .flatMap(id -> catalog.part(id))
+          .or(build::battery)
+          .ifPresent(pack -> checkPack(row, pack, problems));
+      if (!WeighIn.canBeFlown(row.style(), assessor.scenario())) {
+        problems.add(
+            new Problem(
+                row.file(),
+                row.line(),
+                "style must be that of a scenario with legs, but is profile where the scenario has none."));
+      }
+    }
+    checkFlies(assessor, build, problems);
+  }
+
+  /** No pack takes so much more than its label says, nor has so many volts. */
+  private static void checkPack(FlightRow row, Part pack, Problems problems) {
+    if (!(pack instanceof Battery battery)) {
+      return;
+    }
+    var most = MOST_OF_LABEL * battery.capacityMilliampHours();
+    if (row.chargedMilliampHours() > most) {
+      problems.add(new Problem(
+          row.file(),
+          row.line(),
+          "charged_mah must be at most %s, a tenth more than the label of %s, but is %s."
+              .formatted(
+                  Require.plain(Math.rint(most)),
+                  battery.id(),
+                  Require.plain(row.chargedMilliampHours()))));
+    }
+    var full = battery.cellsInSeries() * battery.chemistry().fullVolts();
+    row.landingVolts().ifPresent(volts -> {
+      if (volts > full) {
+        problems.add(new Problem(
+            row.file(),
+            row.line(),
+            "landing_v must be at most the %s V of %s when full, but is %s."
+                .formatted(
+                    Require.plain(Math.rint(100 * full) / 100),
+                    battery.id(),
+                    Require.plain(volts))));
+      }
+    });
+  }
+
+  private static void checkFlies(Assessor assessor, Build build, Problems problems) {
+    assessor
+        .assess(build)
+        .whyNoFlight()
+        .ifPresent(why -> problems.add(Problem.ofFile(
+            "BUILD",
+            "must fly to be set beside flights, but does not: %s."
+                .formatted(why.replaceFirst("\\.$", "")))));
   }
 }

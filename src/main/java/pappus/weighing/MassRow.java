@@ -1,5 +1,11 @@
 package pappus.weighing;
 
+import pappus.assessment.Assessor;
+import pappus.part.Build;
+import pappus.files.Shown;
+import pappus.files.Closest;
+import java.util.Optional;
+import java.util.HashMap;
 import java.util.ArrayList;
 import java.util.List;
 import pappus.files.CsvTable;
@@ -103,5 +109,54 @@ public record MassRow(
     }
     problems.addAll(found.sorted());
     return rows;
+  }
+
+  /** What was weighed must be of the build, each once, and ready heavier than dry. */
+  public static void check(
+      List<MassRow> rows, Assessor assessor, Build build, Problems problems) {
+    var known = new ArrayList<String>();
+    assessor.assess(build).mass().lines().stream()
+        .flatMap(line -> line.part().stream())
+        .forEach(part -> known.add(part.id()));
+    known.add(DRY);
+    known.add(READY);
+    var lines = new HashMap<String, Integer>();
+    for (var row : rows) {
+      var earlier = lines.putIfAbsent(row.what(), row.line());
+      if (earlier != null) {
+        problems.add(new Problem(
+            row.file(),
+            row.line(),
+            "what must be there once, but %s is in line %s already."
+                .formatted(Shown.text(row.what()), earlier)));
+      }
+      if (!known.contains(row.what())) {
+        problems.add(new Problem(
+            row.file(),
+            row.line(),
+            "what must be a part of the build, dry or ready, but is %s.%s"
+                .formatted(Shown.text(row.what()), Closest.advice(row.what(), known))));
+      }
+    }
+    var dry = row(rows, DRY);
+    var ready = row(rows, READY);
+    if (dry.isPresent()
+        && ready.isPresent()
+        && ready.get().gramsEach() <= dry.get().gramsEach()) {
+      problems.add(new Problem(
+          ready.get().file(),
+          ready.get().line(),
+          "grams must be more than the dry aircraft's %s, but is %s."
+              .formatted(
+                  Require.plain(dry.get().gramsEach()),
+                  Require.plain(ready.get().gramsEach()))));
+    }
+    if (build.battery().isEmpty()) {
+      problems.add(Problem.ofFile("BUILD", "must have a battery, but has none."));
+    }
+  }
+
+  private static Optional<MassRow> row(List<MassRow> rows, String what) {
+    return rows.stream().filter(row -> row.what().equals(what)).findFirst();
   }
 }

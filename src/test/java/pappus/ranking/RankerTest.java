@@ -17,6 +17,7 @@ import pappus.search.Changed;
 import pappus.search.Ending;
 import pappus.search.Enumeration;
 import pappus.search.Incumbents;
+import pappus.search.LocalSearch;
 import pappus.search.Proof;
 import pappus.search.Question;
 import pappus.search.Row;
@@ -168,7 +169,7 @@ class RankerTest {
         .allMatch(build -> build.part(Role.CAMERA).equals(Optional.of(heavier)));
 
     var ranker = new Ranker(QUESTION, start);
-    ranker.improve(10, () -> false);
+    new LocalSearch(QUESTION, start).improve(10, () -> false);
 
     var best = pool.bestFirst().stream().map(Assessment::build).toList();
     assertThat(builds(ranker.rank(10, Ending.MOVES)))
@@ -181,7 +182,7 @@ class RankerTest {
     var start = new Incumbents();
     start.offer(pool.bestFirst().get(0));
 
-    new Ranker(QUESTION, start).improve(10, () -> true);
+    new LocalSearch(QUESTION, start).improve(10, () -> true);
 
     assertThat(start.assessed()).isEqualTo(1);
   }

@@ -25,6 +25,7 @@ import pappus.part.Role;
 import pappus.scenario.reading.ScenarioReader;
 import pappus.search.Ending;
 import pappus.search.Incumbents;
+import pappus.search.LocalSearch;
 import pappus.search.Question;
 import pappus.search.exact.ExactSearch;
 import pappus.search.timefold.TimefoldSearch;
@@ -61,7 +62,7 @@ class ShippedScenariosTest {
     var pool = new Incumbents();
     var ending = new TimefoldSearch(question, 16_000).run(pool, done -> {});
     var ranker = new Ranker(question, pool);
-    ranker.improve(scenario.count(), () -> false);
+    new LocalSearch(question, pool).improve(scenario.count(), () -> false);
 
     var ranking = ranker.rank(scenario.count(), ending);
 
