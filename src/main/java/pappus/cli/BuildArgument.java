@@ -57,8 +57,7 @@ final class BuildArgument {
         throw new IllegalArgumentException("must end in # and a rank, but ends in #" + rank + ".");
       }
       return BuildText.of(
-          ResultFile.roles(Source.read(Path.of(name)), Integer.parseInt(rank)),
-          catalog);
+          ResultFile.roles(Source.read(Path.of(name)), Integer.parseInt(rank)), catalog);
     } catch (IllegalArgumentException wrong) {
       throw new InputException(
           InputException.Kind.BAD_DATA,

@@ -9,7 +9,9 @@ import pappus.files.json.JsonText;
 
 /** What is wrong with a catalogue, and what is doubtful in it. */
 public record CheckJson(
-    @JsonPropertyDescription("What the answer is, in a word.") String status,
+    @JsonPropertyDescription("What the answer is, in a word.")
+    String status,
+
     @JsonPropertyDescription("What is wrong.") List<Remark> problems,
     @JsonPropertyDescription("What is doubtful.") List<Remark> warnings) {
   /** One remark; what is not known of its place is left out. */

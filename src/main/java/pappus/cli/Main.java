@@ -103,8 +103,7 @@ public final class Main {
       if (command.getCommand() instanceof JsonAnswer asked && asked.wantsJson()) {
         command
             .getOut()
-            .print(Refusal.of(
-                wrong.problems().stream().map(Object::toString).toList()));
+            .print(Refusal.of(wrong.problems().stream().map(Object::toString).toList()));
       }
       return switch (wrong.kind()) {
         case MISSING -> ExitCode.NO_INPUT;

@@ -56,7 +56,8 @@ final class VerifyCommand extends ToldCommand implements Callable<Integer> {
           .forEach(better -> against.add(
               "%s is not in it and should be: %s.".formatted(better.build(), figure(better))));
     }
-    var confirmed = against.isEmpty() && told().standing().proven() && found != null && found.isWhole();
+    var confirmed =
+        against.isEmpty() && told().standing().proven() && found != null && found.isWhole();
     print(confirmed, changed, against, rows.size(), found);
     return confirmed ? ExitCode.OK : ExitCode.NO;
   }
@@ -119,8 +120,14 @@ final class VerifyCommand extends ToldCommand implements Callable<Integer> {
     against.forEach(line -> lines.add(Spoken.safe(line)));
     lines.add(summary(confirmed, against, rows, found));
     if (wantsJson()) {
-      out().print(VerifyJson.of(
-          confirmed, changed, against, rows, Optional.ofNullable(found), lines.get(lines.size() - 1)));
+      out()
+          .print(VerifyJson.of(
+              confirmed,
+              changed,
+              against,
+              rows,
+              Optional.ofNullable(found),
+              lines.get(lines.size() - 1)));
     } else {
       lines.forEach(out()::println);
     }

@@ -8,12 +8,15 @@ import pappus.search.plain.PlainSearch;
 
 /** Whether a result is confirmed. */
 public record VerifyJson(
-    @JsonPropertyDescription("What the answer is, in a word.") String status,
+    @JsonPropertyDescription("What the answer is, in a word.")
+    String status,
 
     @JsonPropertyDescription("Files that are not as they were when the result was made.")
     List<String> changed,
 
-    @JsonPropertyDescription("What goes against the result.") List<String> against,
+    @JsonPropertyDescription("What goes against the result.")
+    List<String> against,
+
     @JsonPropertyDescription("Candidates judged anew.") int rows,
     @JsonPropertyDescription("Motors that were done.") Optional<Integer> motorsDone,
     @JsonPropertyDescription("All of them.") Optional<Integer> motors,

@@ -95,8 +95,8 @@ public final class SchemaWriter {
   }
 
   private static SchemaGenerator generator() {
-    var config = new SchemaGeneratorConfigBuilder(
-        SchemaVersion.DRAFT_2020_12, OptionPreset.PLAIN_JSON);
+    var config =
+        new SchemaGeneratorConfigBuilder(SchemaVersion.DRAFT_2020_12, OptionPreset.PLAIN_JSON);
     // Before the module, which knows no way to forbid other fields beside unwrapped ones.
     config.forTypesInGeneral().withCustomDefinitionProvider(SchemaWriter::unwrapped);
     config
@@ -153,8 +153,7 @@ public final class SchemaWriter {
       } else {
         var held = held(field);
         var shown = held == null ? field : field.withOverriddenType(held.get(0));
-        properties.set(
-            field.getName(), context.createStandardDefinitionReference(shown, null));
+        properties.set(field.getName(), context.createStandardDefinitionReference(shown, null));
         if (isRequired(field)) {
           required.add(field.getName());
         }

@@ -68,9 +68,7 @@ class AnswerSchemaTest {
   }
 
   private CommandRun recommend(String flight, String fields) throws IOException {
-    write(
-        "marsh.json",
-        SmallShop.scenarioText(fields).replace("{\"style\": \"hover\"}", flight));
+    write("marsh.json", SmallShop.scenarioText(fields).replace("{\"style\": \"hover\"}", flight));
     return recommend();
   }
 
@@ -105,14 +103,12 @@ class AnswerSchemaTest {
     var first = path("out/result.json") + "#1";
     var clashes = BUILD.replace("ligule-4x1.9x2", "awn-4.5x2.5x2");
     written.put(
-        Answer.ASSESSMENT,
-        List.of(onParts("assess", BUILD), onParts("assess", "cottongrass-4")));
+        Answer.ASSESSMENT, List.of(onParts("assess", BUILD), onParts("assess", "cottongrass-4")));
     written.put(
         Answer.EXPLANATION, List.of(onParts("explain", BUILD), onParts("explain", clashes)));
     written.put(Answer.WHY_NOT, List.of(onParts("explain", BUILD, "--part", "newteye-14")));
     written.put(Answer.COMPARISON, List.of(onParts("compare", BUILD, clashes)));
-    written.put(
-        Answer.ALTERNATIVES, List.of(onParts("alternatives", BUILD, "--kind", "battery")));
+    written.put(Answer.ALTERNATIVES, List.of(onParts("alternatives", BUILD, "--kind", "battery")));
     written.put(
         Answer.SWEEP,
         List.of(
@@ -132,7 +128,16 @@ class AnswerSchemaTest {
     written.put(
         Answer.OFFER,
         List.of(run(
-            "offer", first, "--settings", settings, "--stock", stock, "--date", "2026-05-31", "--out", path("out"))));
+            "offer",
+            first,
+            "--settings",
+            settings,
+            "--stock",
+            stock,
+            "--date",
+            "2026-05-31",
+            "--out",
+            path("out"))));
     var rows = write(
         "rows.csv",
         HEADER + "a,2600,b,11.1,1500,100,11,2.5,9000\na,2600,b,11.1,1200,-1.5,11,0.5,3000\n");
@@ -142,8 +147,8 @@ class AnswerSchemaTest {
     written.put(Answer.VERIFICATION, List.of(run("verify", path("out/result.json"))));
     written.put(
         Answer.IMPORTED,
-        List.of(run(
-            "import", write("straps.csv", STRAP), "--kind", "strap", "--into", path("mine"))));
+        List.of(
+            run("import", write("straps.csv", STRAP), "--kind", "strap", "--into", path("mine"))));
     return written;
   }
 

@@ -27,11 +27,11 @@ import pappus.answers.weighing.WeighJson;
 import pappus.answers.whatif.RelaxationJson;
 import pappus.answers.whatif.SweepJson;
 import pappus.catalog.SchemaWriter;
+import pappus.catalog.Shelf;
+import pappus.catalog.ShelfEntry;
 import pappus.cli.CheckJson;
 import pappus.cli.ImportJson;
 import pappus.cli.VerifyJson;
-import pappus.catalog.Shelf;
-import pappus.catalog.ShelfEntry;
 import pappus.files.json.SchemaText;
 import pappus.offer.Shop;
 import pappus.offer.ShopSettings;
@@ -107,27 +107,26 @@ class SchemaTest {
   }
 
   private static String document(Answer answer, SchemaWriter writer) {
-    var record =
-        switch (answer) {
-          case RESULT -> RankingJson.class;
-          case ASSESSMENT -> AssessedJson.class;
-          case EXPLANATION -> WhyJson.class;
-          case WHY_NOT -> WhyNotJson.class;
-          case COMPARISON -> ComparisonJson.class;
-          case ALTERNATIVES -> AlternativesJson.class;
-          case RELAXATION -> RelaxationJson.class;
-          case SWEEP -> SweepJson.class;
-          case MATCHES -> MatchJson.class;
-          case MATRIX -> MatrixJson.class;
-          case WEIGHING -> WeighJson.class;
-          case SHEET -> SheetJson.class;
-          case OFFER -> OfferJson.class;
-          case CALIBRATION -> CalibrationJson.class;
-          case CHECK -> CheckJson.class;
-          case VERIFICATION -> VerifyJson.class;
-          case IMPORTED -> ImportJson.class;
-          case REFUSAL -> Refusal.class;
-        };
+    var record = switch (answer) {
+      case RESULT -> RankingJson.class;
+      case ASSESSMENT -> AssessedJson.class;
+      case EXPLANATION -> WhyJson.class;
+      case WHY_NOT -> WhyNotJson.class;
+      case COMPARISON -> ComparisonJson.class;
+      case ALTERNATIVES -> AlternativesJson.class;
+      case RELAXATION -> RelaxationJson.class;
+      case SWEEP -> SweepJson.class;
+      case MATCHES -> MatchJson.class;
+      case MATRIX -> MatrixJson.class;
+      case WEIGHING -> WeighJson.class;
+      case SHEET -> SheetJson.class;
+      case OFFER -> OfferJson.class;
+      case CALIBRATION -> CalibrationJson.class;
+      case CHECK -> CheckJson.class;
+      case VERIFICATION -> VerifyJson.class;
+      case IMPORTED -> ImportJson.class;
+      case REFUSAL -> Refusal.class;
+    };
     return switch (answer) {
       case MATCHES, MATRIX, OFFER, CALIBRATION, CHECK, VERIFICATION, IMPORTED, REFUSAL ->
         writer.ofDocument(answer.key(), record);

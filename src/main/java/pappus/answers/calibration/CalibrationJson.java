@@ -11,16 +11,19 @@ import pappus.files.json.JsonText;
 
 /** Fitted coefficients with every digit. */
 public record CalibrationJson(
-    @JsonPropertyDescription("What the answer is, in a word.") String status,
-    @JsonPropertyDescription("What all controllers have in common.") Calibration.ControllerLaw law,
+    @JsonPropertyDescription("What the answer is, in a word.")
+    String status,
+
+    @JsonPropertyDescription("What all controllers have in common.")
+    Calibration.ControllerLaw law,
 
     @JsonPropertyDescription("Of each motor with its controller and leads.")
     Map<String, Calibration.MotorFit> motors,
 
-    @JsonPropertyDescription("Of each propeller.")
-    Map<String, Calibration.PropellerFit> propellers,
+    @JsonPropertyDescription("Of each propeller.") Map<String, Calibration.PropellerFit> propellers,
 
-    @JsonPropertyDescription("Of bus power at equal thrust, of the rows fitted.") ErrorSummary errors,
+    @JsonPropertyDescription("Of bus power at equal thrust, of the rows fitted.")
+    ErrorSummary errors,
 
     @JsonPropertyDescription("Of two coefficients, 0.5 and beyond either way, the strongest first.")
     List<Calibration.Correlation> correlations,
@@ -28,7 +31,9 @@ public record CalibrationJson(
     @JsonPropertyDescription("Rows, or their speed, not used, and why.")
     List<Calibration.LeftOut> leftOut,
 
-    @JsonPropertyDescription("Cost of the fit from each start, the lowest first.") List<Double> starts,
+    @JsonPropertyDescription("Cost of the fit from each start, the lowest first.")
+    List<Double> starts,
+
     @JsonPropertyDescription("To heed before use.") List<String> cautions,
 
     @JsonPropertyDescription("The fit against rows it was not made from.")

@@ -16,13 +16,21 @@ import pappus.scenario.Scenario;
 
 /** Builds beside each other, with every digit. */
 public record ComparisonJson(
-    @JsonPropertyDescription("Where they stand against the best.") StandingJson standing,
-    @JsonPropertyDescription("The builds, in the order asked for.") List<BuildJson> builds,
-    @JsonPropertyDescription("Them beside each other, as a person reads it.") List<Line> rows) {
+    @JsonPropertyDescription("Where they stand against the best.")
+    StandingJson standing,
+
+    @JsonPropertyDescription("The builds, in the order asked for.")
+    List<BuildJson> builds,
+
+    @JsonPropertyDescription("Them beside each other, as a person reads it.")
+    List<Line> rows) {
   /** One line of the table. */
   record Line(
       @JsonPropertyDescription("What it is about.") String what,
-      @JsonPropertyDescription("Whether the builds are not all alike in it.") boolean differs,
+
+      @JsonPropertyDescription("Whether the builds are not all alike in it.")
+      boolean differs,
+
       @JsonPropertyDescription("A text a build.") List<String> values) {}
 
   /**

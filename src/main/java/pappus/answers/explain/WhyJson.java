@@ -25,9 +25,13 @@ import pappus.scenario.Scenario;
 
 /** Why a build is as it is, with every digit. Gains are in seconds, or metres where the goal is range. */
 public record WhyJson(
-    @JsonPropertyDescription("Where it stands against the best.") StandingJson standing,
+    @JsonPropertyDescription("Where it stands against the best.")
+    StandingJson standing,
+
     @JsonPropertyDescription("The build.") AssessmentJson build,
-    @JsonPropertyDescription("Room to everything that bounds it.") List<LimitJson> margins,
+
+    @JsonPropertyDescription("Room to everything that bounds it.")
+    List<LimitJson> margins,
 
     @JsonPropertyDescription("What one gram more costs, s, or m where the goal is range.")
     Optional<Double> lostPerGram,
@@ -44,7 +48,9 @@ public record WhyJson(
     @JsonPropertyDescription("The swap that saves most money for what it loses.")
     Optional<SwapJson> cheapestToGiveUp,
 
-    @JsonPropertyDescription("Where grams can be saved, the cheapest first.") List<Saved> savings,
+    @JsonPropertyDescription("Where grams can be saved, the cheapest first.")
+    List<Saved> savings,
+
     @JsonPropertyDescription("The best swap of each role.") List<Swaps> swaps) {
   /** Grams to be saved. */
   record Saved(
@@ -55,7 +61,10 @@ public record WhyJson(
       @JsonPropertyDescription("What that gains, s, or m where the goal is range.")
       double gained,
 
-      @JsonPropertyDescription("What it costs, cents; left out where that depends on where it is bought.") Optional<Long> cents,
+      @JsonPropertyDescription(
+          "What it costs, cents; left out where that depends on where it is bought.")
+      Optional<Long> cents,
+
       @JsonPropertyDescription("The swap, where it is one.") Optional<SwapJson> swap,
       @JsonPropertyDescription("The same in words.") String text) {
     static Saved of(Saving saving, Function<Swap, SwapJson> swaps, Changes changes) {
@@ -75,7 +84,9 @@ public record WhyJson(
   record Swaps(
       @JsonPropertyDescription("Which.") Role role,
       @JsonPropertyDescription("How many parts were tried.") int tried,
-      @JsonPropertyDescription("The best that breaks nothing.") Optional<SwapJson> best,
+
+      @JsonPropertyDescription("The best that breaks nothing.")
+      Optional<SwapJson> best,
 
       @JsonPropertyDescription("One that gains more, but breaks one thing.")
       Optional<SwapJson> longerButBroken,
@@ -105,9 +116,7 @@ public record WhyJson(
         why.rates().map(rates -> changes.money(why.forMoney(), why.toGiveUp())),
         why.forMoney().map(swaps),
         why.toGiveUp().map(swaps),
-        why.savings().stream()
-            .map(saving -> Saved.of(saving, swaps, changes))
-            .toList(),
+        why.savings().stream().map(saving -> Saved.of(saving, swaps, changes)).toList(),
         why.swaps().stream().map(each -> Swaps.of(each, swaps, changes)).toList());
     return Document.of(
         scenario, run, assessment.isFeasible() ? "feasible" : "infeasible", answer, parts);

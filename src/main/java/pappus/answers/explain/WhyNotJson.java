@@ -24,8 +24,13 @@ public record WhyNotJson(
 
     @JsonPropertyDescription("Id of the part.") String part,
     @JsonPropertyDescription("The role it would fill.") Role role,
-    @JsonPropertyDescription("Whether the scenario leaves it out.") boolean leftOutByTheScenario,
-    @JsonPropertyDescription("Whether there are too few of it.") boolean outOfStock,
+
+    @JsonPropertyDescription("Whether the scenario leaves it out.")
+    boolean leftOutByTheScenario,
+
+    @JsonPropertyDescription("Whether there are too few of it.")
+    boolean outOfStock,
+
     @JsonPropertyDescription("The build that it is not in.") BriefJson inBuild,
     @JsonPropertyDescription("It put into that build.") SwapJson putIn,
     @JsonPropertyDescription("The best build with it.") Optional<AssessmentJson> bestWithIt,
@@ -33,16 +38,25 @@ public record WhyNotJson(
     @JsonPropertyDescription("That against the build it is not in.")
     Optional<Difference> difference,
 
-    @JsonPropertyDescription("For each rule that it breaks there, parts that would cure that.") List<Cure> cures,
-    @JsonPropertyDescription("Each limit a fifth looser, and what that would let in.") List<Looser> looser,
+    @JsonPropertyDescription("For each rule that it breaks there, parts that would cure that.")
+    List<Cure> cures,
+
+    @JsonPropertyDescription("Each limit a fifth looser, and what that would let in.")
+    List<Looser> looser,
+
     @JsonPropertyDescription("The same in sentences.") List<String> text) {
   /** One build against another. */
   record Difference(
-      @JsonPropertyDescription("What it gains, s, or m where the goal is range; below 0 for a loss.")
+      @JsonPropertyDescription(
+          "What it gains, s, or m where the goal is range; below 0 for a loss.")
       double gained,
 
-      @JsonPropertyDescription("Mass added, g; below 0 for less.") double gramsMore,
-      @JsonPropertyDescription("Price added, cents; below 0 for less.") long centsMore,
+      @JsonPropertyDescription("Mass added, g; below 0 for less.")
+      double gramsMore,
+
+      @JsonPropertyDescription("Price added, cents; below 0 for less.")
+      long centsMore,
+
       @JsonPropertyDescription("Power added as flown, W.") Optional<Double> wattsMore) {
     static Difference of(Assessment winner, Assessment other) {
       return new Difference(
@@ -59,7 +73,10 @@ public record WhyNotJson(
   /** Parts that would cure a broken rule. */
   record Cure(
       @JsonPropertyDescription("Id of the rule.") String rule,
-      @JsonPropertyDescription("The role of those that would cure it.") Role role,
+
+      @JsonPropertyDescription("The role of those that would cure it.")
+      Role role,
+
       @JsonPropertyDescription("Ids of the parts.") List<String> parts) {}
 
   /** What another limit would do. */
@@ -70,8 +87,12 @@ public record WhyNotJson(
       @JsonPropertyDescription("Whether that limit is what keeps the part down.")
       boolean keepsDown,
 
-      @JsonPropertyDescription("Whether the builds then are proven.") boolean proven,
-      @JsonPropertyDescription("The best with the part then.") Optional<BriefJson> bestWithIt,
+      @JsonPropertyDescription("Whether the builds then are proven.")
+      boolean proven,
+
+      @JsonPropertyDescription("The best with the part then.")
+      Optional<BriefJson> bestWithIt,
+
       @JsonPropertyDescription("The best of all then.") Optional<BriefJson> bestOfAll) {
     static Looser of(WhyNot.Loosened one, Scenario scenario, NamedParts parts) {
       return new Looser(
@@ -101,9 +122,7 @@ public record WhyNotJson(
         best.build().map(build -> Difference.of(base, build)),
         why.cures().stream()
             .map(cure -> new Cure(
-                cure.rule(),
-                cure.role(),
-                cure.parts().stream().map(parts::id).toList()))
+                cure.rule(), cure.role(), cure.parts().stream().map(parts::id).toList()))
             .toList(),
         why.loosened().stream().map(one -> Looser.of(one, scenario, parts)).toList(),
         new WhyNots(scenario, why).all());

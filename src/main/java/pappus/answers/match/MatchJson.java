@@ -15,14 +15,19 @@ import pappus.part.Part;
 
 /** What goes with some parts, with every digit. */
 public record MatchJson(
-    @JsonPropertyDescription("What the answer is, in a word.") String status,
+    @JsonPropertyDescription("What the answer is, in a word.")
+    String status,
+
     @JsonPropertyDescription("How far it can be trusted.") SaidJson standing,
-    @JsonPropertyDescription("Ids of the parts, all of them together.") List<String> with,
+
+    @JsonPropertyDescription("Ids of the parts, all of them together.")
+    List<String> with,
 
     @JsonPropertyDescription("What there is to say of them beside each other.")
     List<Row> among,
 
-    @JsonPropertyDescription("What goes with them, by kind.") Map<String, List<Row>> kinds,
+    @JsonPropertyDescription("What goes with them, by kind.")
+    Map<String, List<Row>> kinds,
 
     @JsonPropertyDescription("The parts that are named by id, by id.")
     Map<String, PartJson> parts) {
@@ -35,8 +40,13 @@ public record MatchJson(
   /** One part. */
   record Row(
       @JsonPropertyDescription("Its id.") String part,
-      @JsonPropertyDescription("How well it goes with them.") String fits,
-      @JsonPropertyDescription("Ids of adapters that it takes.") List<String> adapters,
+
+      @JsonPropertyDescription("How well it goes with them.")
+      String fits,
+
+      @JsonPropertyDescription("Ids of adapters that it takes.")
+      List<String> adapters,
+
       @JsonPropertyDescription("The same in sentences.") List<String> text) {
     static Row of(Match match, NamedParts parts) {
       return new Row(

@@ -14,7 +14,9 @@ import pappus.part.Part;
 
 /** What goes with each of some parts by itself, with every digit. */
 public record MatrixJson(
-    @JsonPropertyDescription("What the answer is, in a word.") String status,
+    @JsonPropertyDescription("What the answer is, in a word.")
+    String status,
+
     @JsonPropertyDescription("How far it can be trusted.") SaidJson standing,
     @JsonPropertyDescription("One a part.") List<Column> columns,
 
@@ -35,10 +37,8 @@ public record MatrixJson(
   static String of(List<Part> given, List<Map<Kind, List<Match>>> matches) {
     var parts = new NamedParts();
     var columns = IntStream.range(0, given.size())
-        .mapToObj(i ->
-            new Column(parts.id(given.get(i)), MatchJson.kinds(matches.get(i), parts)))
+        .mapToObj(i -> new Column(parts.id(given.get(i)), MatchJson.kinds(matches.get(i), parts)))
         .toList();
-    return JsonText.of(
-        new MatrixJson(MatchJson.STATUS, MatchJson.STANDING, columns, parts.all()));
+    return JsonText.of(new MatrixJson(MatchJson.STATUS, MatchJson.STANDING, columns, parts.all()));
   }
 }

@@ -17,19 +17,32 @@ import pappus.scenario.Scenario;
 
 /** An offer with every digit. */
 public record OfferJson(
-    @JsonPropertyDescription("What the answer is, in a word.") String status,
+    @JsonPropertyDescription("What the answer is, in a word.")
+    String status,
 
     @JsonPropertyDescription("The tool that wrote it, with version and commit.")
     String tool,
 
     @JsonPropertyDescription("Name of what was asked for.") String scenario,
     @JsonPropertyDescription("Who offers.") String shop,
-    @JsonPropertyDescription("Day it was made, as in ISO 8601.") String date,
-    @JsonPropertyDescription("Last day it holds, as in ISO 8601.") String validUntil,
-    @JsonPropertyDescription("Three capital letters as in ISO 4217.") String currency,
+
+    @JsonPropertyDescription("Day it was made, as in ISO 8601.")
+    String date,
+
+    @JsonPropertyDescription("Last day it holds, as in ISO 8601.")
+    String validUntil,
+
+    @JsonPropertyDescription("Three capital letters as in ISO 4217.")
+    String currency,
+
     @JsonPropertyDescription("What is offered.") List<Build> builds,
-    @JsonPropertyDescription("Whether prices of lines include the tax.") boolean pricesIncludeTax,
-    @JsonPropertyDescription("What comes on top of each build.") List<Added> added,
+
+    @JsonPropertyDescription("Whether prices of lines include the tax.")
+    boolean pricesIncludeTax,
+
+    @JsonPropertyDescription("What comes on top of each build.")
+    List<Added> added,
+
     @JsonPropertyDescription("What is not included.") List<String> notIncluded,
     @JsonPropertyDescription("To heed before building.") List<String> cautions) {
   /** What comes on top. */
@@ -46,7 +59,10 @@ public record OfferJson(
       @JsonPropertyDescription("Letter it is told by.") String letter,
       @JsonPropertyDescription("Rank in the result.") int rank,
       @JsonPropertyDescription("What it is best at.") List<String> labels,
-      @JsonPropertyDescription("The build as commands take it.") String build,
+
+      @JsonPropertyDescription("The build as commands take it.")
+      String build,
+
       @JsonPropertyDescription("Flight to plan with, s.") Optional<Double> planWithSeconds,
       @JsonPropertyDescription("Range to plan with, m.") Optional<Double> planWithMetres,
       @JsonPropertyDescription("At take-off, g.") double grams,
@@ -64,9 +80,16 @@ public record OfferJson(
       @JsonPropertyDescription("Its name.") String name,
       @JsonPropertyDescription("How many fly.") int pieces,
       @JsonPropertyDescription("How it is sold.") String unit,
-      @JsonPropertyDescription("Selling units to buy, spares among them.") int units,
-      @JsonPropertyDescription("Of those beyond what flies.") int spareUnits,
-      @JsonPropertyDescription("Price of all of them, cents; 0 for what the customer has.") long cents,
+
+      @JsonPropertyDescription("Selling units to buy, spares among them.")
+      int units,
+
+      @JsonPropertyDescription("Of those beyond what flies.")
+      int spareUnits,
+
+      @JsonPropertyDescription("Price of all of them, cents; 0 for what the customer has.")
+      long cents,
+
       @JsonPropertyDescription("Whether it can be had.") String standing) {
     static Line of(OfferLine line) {
       return new Line(
@@ -83,15 +106,32 @@ public record OfferJson(
 
   /** What is to be done about a part that is short. */
   record Other(
-      @JsonPropertyDescription("Its role; left out for small things that come along.") Optional<Role> role,
-      @JsonPropertyDescription("Id of the part that is short.") String out,
-      @JsonPropertyDescription("Selling units of it in stock.") int inStock,
-      @JsonPropertyDescription("Id of the part that could stand in.") Optional<String> in,
+      @JsonPropertyDescription("Its role; left out for small things that come along.")
+      Optional<Role> role,
+
+      @JsonPropertyDescription("Id of the part that is short.")
+      String out,
+
+      @JsonPropertyDescription("Selling units of it in stock.")
+      int inStock,
+
+      @JsonPropertyDescription("Id of the part that could stand in.")
+      Optional<String> in,
+
       @JsonPropertyDescription("The build with it.") Optional<String> build,
-      @JsonPropertyDescription("Flight to plan with then, s.") Optional<Double> planWithSeconds,
-      @JsonPropertyDescription("Range to plan with then, m.") Optional<Double> planWithMetres,
-      @JsonPropertyDescription("Mass added, g; below 0 for less.") Optional<Double> gramsMore,
-      @JsonPropertyDescription("Price of the build then, with tax, cents.") Optional<Long> grossCents,
+
+      @JsonPropertyDescription("Flight to plan with then, s.")
+      Optional<Double> planWithSeconds,
+
+      @JsonPropertyDescription("Range to plan with then, m.")
+      Optional<Double> planWithMetres,
+
+      @JsonPropertyDescription("Mass added, g; below 0 for less.")
+      Optional<Double> gramsMore,
+
+      @JsonPropertyDescription("Price of the build then, with tax, cents.")
+      Optional<Long> grossCents,
+
       @JsonPropertyDescription("The same in words.") String text) {
     static Other of(StandIn one, Goal goal, OfferReport report) {
       var swap = one.swap();

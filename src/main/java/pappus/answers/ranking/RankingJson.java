@@ -36,18 +36,23 @@ public record RankingJson(
 
       @JsonPropertyDescription("The same in sentences.") String text,
       @JsonPropertyDescription("Candidates asked for.") int wanted,
-      @JsonPropertyDescription("Builds assessed, counting repeats.") long assessed,
+
+      @JsonPropertyDescription("Builds assessed, counting repeats.")
+      long assessed,
+
       @JsonPropertyDescription("Feasible ones among them.") long feasible,
       @JsonPropertyDescription("Ways to fill the roles.") double combinations,
       @JsonPropertyDescription("What ended the search.") String endedBy,
 
-      @JsonPropertyDescription("What no build that was not seen surpasses, s, or m where the goal is range.")
+      @JsonPropertyDescription(
+          "What no build that was not seen surpasses, s, or m where the goal is range.")
       Optional<Double> atMost,
 
       @JsonPropertyDescription("By how much such a build may be better than the first, share.")
       Optional<Double> gap,
 
-      @JsonPropertyDescription("Why nothing could be proven.") Optional<String> obstacle) {
+      @JsonPropertyDescription("Why nothing could be proven.")
+      Optional<String> obstacle) {
     static Trust of(Ranking ranking, int wanted, Scenario scenario) {
       var coverage = ranking.coverage();
       var reach = coverage.reach();
@@ -82,7 +87,8 @@ public record RankingJson(
       @JsonUnwrapped AssessmentJson assessment,
       @JsonPropertyDescription("How sure its figure is.") BandJson band,
 
-      @JsonPropertyDescription("Why it stands before the next.") Optional<String> standsBecause,
+      @JsonPropertyDescription("Why it stands before the next.")
+      Optional<String> standsBecause,
 
       @JsonPropertyDescription("Builds that differ from it in one main part, the best first.")
       List<Variant> variants,
@@ -94,9 +100,7 @@ public record RankingJson(
       return new Row(
           index + 1,
           Optional.of(twins(row, parts)).filter(twins -> !twins.isEmpty()),
-          row.equalTo().isPresent()
-              ? Optional.of(row.equalTo().getAsInt())
-              : Optional.empty(),
+          row.equalTo().isPresent() ? Optional.of(row.equalTo().getAsInt()) : Optional.empty(),
           row.cheapestOfGroup(),
           AssessmentJson.of(row.assessment(), scenario, row.band().planWith(), parts),
           BandJson.of(row.band(), scenario.goalOrEndurance()),
@@ -118,7 +122,9 @@ public record RankingJson(
 
   /** A build that differs from a candidate in one main part. */
   record Variant(
-      @JsonPropertyDescription("The build as commands take it.") String build,
+      @JsonPropertyDescription("The build as commands take it.")
+      String build,
+
       @JsonPropertyDescription("In the air, ms.") long milliseconds,
 
       @JsonPropertyDescription("Over ground, m; where the flight leads anywhere.")

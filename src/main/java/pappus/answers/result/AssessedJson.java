@@ -7,7 +7,8 @@ import pappus.doubt.Band;
 import pappus.scenario.Scenario;
 
 /** What we think of one build. */
-public record AssessedJson(@JsonPropertyDescription("The build.") BuildJson build) {
+public record AssessedJson(
+    @JsonPropertyDescription("The build.") BuildJson build) {
   /** The whole answer. */
   public static String of(Scenario scenario, Run run, Assessment assessment, Optional<Band> band) {
     var parts = new NamedParts();

@@ -36,7 +36,8 @@ public record AssessmentJson(
     @JsonPropertyDescription("How it flies; left out where that cannot be computed.")
     Optional<FlightJson> flight,
 
-    @JsonPropertyDescription("Uncertain figures of its parts.") Optional<List<FigureJson>> figures,
+    @JsonPropertyDescription("Uncertain figures of its parts.")
+    Optional<List<FigureJson>> figures,
 
     @JsonPropertyDescription("Why there is no flight.") Optional<String> whyNoFlight,
     @JsonPropertyDescription("Every limit.") List<LimitJson> limits,
@@ -46,7 +47,10 @@ public record AssessmentJson(
 
     @JsonPropertyDescription("What each fit rule says.") List<FindingJson> findings,
     @JsonPropertyDescription("How it is put together.") InstallationJson installation,
-    @JsonPropertyDescription("Why it is as it is, in sentences.") List<String> reasons,
+
+    @JsonPropertyDescription("Why it is as it is, in sentences.")
+    List<String> reasons,
+
     @JsonPropertyDescription("To heed before building.") List<String> cautions) {
   /**
    * Everything.

@@ -59,7 +59,9 @@ public record BandJson(
   /** What one measurement would do. */
   record Narrowed(
       @JsonPropertyDescription("What to measure.") String what,
-      @JsonPropertyDescription("Half of the band after it, %.") double halfWidthPercent) {
+
+      @JsonPropertyDescription("Half of the band after it, %.")
+      double halfWidthPercent) {
     static Narrowed of(Measurement measurement, Band band) {
       return new Narrowed(measurement.label(), 100 * band.halfWidthAfter(measurement));
     }

@@ -33,7 +33,10 @@ public record BriefJson(
     @JsonPropertyDescription("Full thrust over weight.") Optional<Double> thrustToWeight,
     @JsonPropertyDescription("Power as flown, W.") Optional<Double> watts,
     @JsonPropertyDescription("What is to buy, cents.") long cents,
-    @JsonPropertyDescription("Ids of the fit rules it breaks.") List<String> broken,
+
+    @JsonPropertyDescription("Ids of the fit rules it breaks.")
+    List<String> broken,
+
     @JsonPropertyDescription("Ids of the limits it misses.") List<String> limitsBroken) {
   /**
    * The build of an assessment.

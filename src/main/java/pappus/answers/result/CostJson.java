@@ -13,14 +13,20 @@ record CostJson(
       @JsonPropertyDescription("What it is.") String what,
       @JsonPropertyDescription("Id of the part.") String part,
       @JsonPropertyDescription("How many fly.") int pieces,
-      @JsonPropertyDescription("How many of them are at hand.") int atHand,
+
+      @JsonPropertyDescription("How many of them are at hand.")
+      int atHand,
+
       @JsonPropertyDescription("Selling units to buy.") int units,
-      @JsonPropertyDescription("Price of them, cents; 0 if owned.") long cents,
+
+      @JsonPropertyDescription("Price of them, cents; 0 if owned.")
+      long cents,
 
       @JsonPropertyDescription("Three capital letters as in ISO 4217.")
       String currency,
 
-      @JsonPropertyDescription("Whether all of them are owned.") boolean owned) {
+      @JsonPropertyDescription("Whether all of them are owned.")
+      boolean owned) {
     static Line of(CostTable.Line line, NamedParts parts) {
       return new Line(
           line.label(),

@@ -10,7 +10,8 @@ import pappus.scenario.Flight;
 
 /** What is flown where it is not hover. */
 record CourseJson(
-    @JsonPropertyDescription("The stretch whose limit ends the flight; left out where the charge kept back does.")
+    @JsonPropertyDescription(
+        "The stretch whose limit ends the flight; left out where the charge kept back does.")
     Optional<String> endsWhere,
 
     @JsonPropertyDescription("Over ground until landing, m; where the flight leads anywhere.")
@@ -22,27 +23,36 @@ record CourseJson(
     @JsonPropertyDescription("Its parts, in the order they are flown.")
     List<Stretch> stretches,
 
-    @JsonPropertyDescription("What other speeds would need.") Optional<Airspeeds> speedsInCalmAir) {
+    @JsonPropertyDescription("What other speeds would need.")
+    Optional<Airspeeds> speedsInCalmAir) {
   /** One part of a course, flown steadily. */
   record Stretch(
       @JsonPropertyDescription("Which.") String where,
       @JsonPropertyDescription("Through the air, m/s.") double airspeedMetresPerSecond,
 
-      @JsonPropertyDescription("Over ground along the track, m/s; below 0 if the wind drives it back.")
+      @JsonPropertyDescription(
+          "Over ground along the track, m/s; below 0 if the wind drives it back.")
       double groundSpeedMetresPerSecond,
 
       @JsonPropertyDescription("Whether it leads from one place to another.")
       boolean coversGround,
 
-      @JsonPropertyDescription("How long it lasts, in each round, s.") double seconds,
-      @JsonPropertyDescription("Over ground in each round, m.") double metres,
-      @JsonPropertyDescription("Of the rotors against level, degrees.") double tiltDegrees,
+      @JsonPropertyDescription("How long it lasts, in each round, s.")
+      double seconds,
+
+      @JsonPropertyDescription("Over ground in each round, m.")
+      double metres,
+
+      @JsonPropertyDescription("Of the rotors against level, degrees.")
+      double tiltDegrees,
+
       @JsonPropertyDescription("Of one motor, A.") double motorAmps,
 
       @JsonPropertyDescription("Power at the volts of hover, W.")
       Optional<Double> wattsAtHoverVolts,
 
-      @JsonPropertyDescription("Whether it was computed to need less than hover's least, which is counted.")
+      @JsonPropertyDescription(
+          "Whether it was computed to need less than hover's least, which is counted.")
       boolean countedAtLeastOfHover) {
     static Stretch of(pappus.assessment.flight.Stretch stretch, double hoverVolts) {
       var cruise = stretch.cruise();
@@ -66,11 +76,14 @@ record CourseJson(
       @JsonPropertyDescription("Power at it, W.") double bestEnduranceWatts,
       @JsonPropertyDescription("Farthest flight, m/s.") double bestRangeMetresPerSecond,
       @JsonPropertyDescription("Power at it, W.") double bestRangeWatts,
-      @JsonPropertyDescription("Shaft power there over that of hover.") double bestRangeOfHover,
-      @JsonPropertyDescription("Top speed, an upper bound, m/s.") double topMetresPerSecondAtMost,
 
-      @JsonPropertyDescription("Power by airspeed.")
-      List<Point> powerAgainstAirspeed) {
+      @JsonPropertyDescription("Shaft power there over that of hover.")
+      double bestRangeOfHover,
+
+      @JsonPropertyDescription("Top speed, an upper bound, m/s.")
+      double topMetresPerSecondAtMost,
+
+      @JsonPropertyDescription("Power by airspeed.") List<Point> powerAgainstAirspeed) {
     static Airspeeds of(Speeds speeds) {
       return new Airspeeds(
           speeds.bestEnduranceMPerS(),

@@ -17,8 +17,11 @@ record FigureJson(
     @JsonPropertyDescription("What the record states, without the known bias of labels.")
     Optional<Double> stated,
 
-    @JsonPropertyDescription("What parts of its class have.") double usualForItsClass,
-    @JsonPropertyDescription("The likeliest, which is computed with.") double counted,
+    @JsonPropertyDescription("What parts of its class have.")
+    double usualForItsClass,
+
+    @JsonPropertyDescription("The likeliest, which is computed with.")
+    double counted,
 
     @JsonPropertyDescription("One standard deviation of it, %.")
     double deviationPercent) {

@@ -4,8 +4,8 @@ import com.fasterxml.jackson.annotation.JsonPropertyDescription;
 import java.util.List;
 import java.util.Optional;
 import pappus.assessment.Finding;
-import pappus.scenario.Waiver;
 import pappus.quantity.Sentence;
+import pappus.scenario.Waiver;
 
 /** What a fit rule says of a build. */
 record FindingJson(

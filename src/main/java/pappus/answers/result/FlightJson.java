@@ -28,7 +28,9 @@ public record FlightJson(
     @JsonPropertyDescription("How it is flown.") Flight.Style style,
     @JsonUnwrapped @Nullable CourseJson course,
     @JsonPropertyDescription("Hover at half charge.") Hover hover,
-    @JsonPropertyDescription("Where the power of hover goes, W.") PowerSplit powerSplit,
+
+    @JsonPropertyDescription("Where the power of hover goes, W.")
+    PowerSplit powerSplit,
 
     @JsonPropertyDescription("What the rest of the power is drawn by.")
     List<Draw> draws,
@@ -53,7 +55,10 @@ public record FlightJson(
       @JsonPropertyDescription("Of the pack under load, V.") double volts,
       @JsonPropertyDescription("Of the pack, A.") double amps,
       @JsonPropertyDescription("Of the pack, W.") double watts,
-      @JsonPropertyDescription("Duty of the controllers, 0 to 1.") double throttle,
+
+      @JsonPropertyDescription("Duty of the controllers, 0 to 1.")
+      double throttle,
+
       @JsonPropertyDescription("Of one motor, A.") double motorAmps,
       @JsonPropertyDescription("Of the propellers, rpm.") double rpm,
 
@@ -79,7 +84,10 @@ public record FlightJson(
   /** The most thrust. */
   record FullThrottle(
       @JsonPropertyDescription("Of all propellers, N.") double thrustNewtons,
-      @JsonPropertyDescription("Duty of the controllers, 0 to 1.") double throttle,
+
+      @JsonPropertyDescription("Duty of the controllers, 0 to 1.")
+      double throttle,
+
       @JsonPropertyDescription("What keeps it from more.") String cappedBy,
       @JsonPropertyDescription("Of one motor, A.") double motorAmps,
       @JsonPropertyDescription("Of the pack, A.") double amps,
@@ -98,7 +106,9 @@ public record FlightJson(
 
   /** How warm the motors get. */
   record Warmth(
-      @JsonPropertyDescription("Winding in steady flight, °C.") double steadyWindingCelsius,
+      @JsonPropertyDescription("Winding in steady flight, °C.")
+      double steadyWindingCelsius,
+
       @JsonPropertyDescription("Winding after a burst, °C.") double burstWindingCelsius,
       @JsonPropertyDescription("Length of the burst, s.") double burstSeconds,
       @JsonPropertyDescription("What that rests on.") String assumption) {

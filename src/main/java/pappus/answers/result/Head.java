@@ -8,7 +8,8 @@ import pappus.scenario.Scenario;
 
 /** What every answer to a scenario begins with. */
 record Head(
-    @JsonPropertyDescription("What the answer is, in a word.") String status,
+    @JsonPropertyDescription("What the answer is, in a word.")
+    String status,
 
     @JsonPropertyDescription("The tool that wrote it, with version and commit.")
     String tool,
@@ -16,7 +17,8 @@ record Head(
     @JsonPropertyDescription("Seed of the search that tries changes.")
     Optional<Long> seed,
 
-    @JsonPropertyDescription("Changes that search was given.") Optional<Long> moves,
+    @JsonPropertyDescription("Changes that search was given.")
+    Optional<Long> moves,
 
     @JsonPropertyDescription("Catalogue folders as given, in order.")
     List<String> catalogs,

@@ -52,7 +52,9 @@ record InstallationJson(
   record Layer(
       @JsonPropertyDescription("What it does.") Role role,
       @JsonPropertyDescription("Id of the part.") String part,
-      @JsonPropertyDescription("Whether it stands on its corner.") boolean turned) {
+
+      @JsonPropertyDescription("Whether it stands on its corner.")
+      boolean turned) {
     static Layer of(StackPlan.Layer layer) {
       return new Layer(layer.what(), layer.partId(), layer.turned());
     }
@@ -60,12 +62,14 @@ record InstallationJson(
 
   /** Where the pack goes, mm forward of the motor centre. */
   record Balance(
-      @JsonPropertyDescription("Middle of the pack, mm forward.") double packXMillimetres,
+      @JsonPropertyDescription("Middle of the pack, mm forward.")
+      double packXMillimetres,
 
       @JsonPropertyDescription("Centre of mass then, mm forward.")
       double centreOfMassXMillimetres,
 
-      @JsonPropertyDescription("How far the pack reaches beyond the bay, mm.") double overhangMillimetres,
+      @JsonPropertyDescription("How far the pack reaches beyond the bay, mm.")
+      double overhangMillimetres,
 
       @JsonPropertyDescription("In plan from the pack to the nearest propeller disc, mm.")
       Optional<Double> discClearanceMillimetres) {
@@ -82,7 +86,9 @@ record InstallationJson(
   record Port(
       @JsonPropertyDescription("Its number.") int port,
       @JsonPropertyDescription("What is on it.") Role role,
-      @JsonPropertyDescription("Whether it uses one direction only.") boolean half) {
+
+      @JsonPropertyDescription("Whether it uses one direction only.")
+      boolean half) {
     static Port of(PortPlan.Assigned assigned) {
       return new Port(assigned.port(), assigned.role(), assigned.half());
     }
@@ -92,8 +98,12 @@ record InstallationJson(
   record Feed(
       @JsonPropertyDescription("What is fed.") Role role,
       @JsonPropertyDescription("What it draws, W.") double watts,
-      @JsonPropertyDescription("Of the rail that feeds it, V.") Optional<Double> railVolts,
-      @JsonPropertyDescription("\"pack\" where no rail does.") Optional<String> from) {
+
+      @JsonPropertyDescription("Of the rail that feeds it, V.")
+      Optional<Double> railVolts,
+
+      @JsonPropertyDescription("\"pack\" where no rail does.")
+      Optional<String> from) {
     static Feed of(PowerPlan.Feed feed) {
       return new Feed(
           feed.consumer(),

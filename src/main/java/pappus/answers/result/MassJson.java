@@ -15,7 +15,8 @@ record MassJson(
     @JsonPropertyDescription("Chance that it is under the cap, 0 to 1.")
     double chanceUnderCap,
 
-    @JsonPropertyDescription("Everything that leaves the ground.") List<Line> lines) {
+    @JsonPropertyDescription("Everything that leaves the ground.")
+    List<Line> lines) {
   /** One line of it. */
   record Line(
       @JsonPropertyDescription("What it is.") String what,

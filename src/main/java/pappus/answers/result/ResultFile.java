@@ -26,16 +26,17 @@ public final class ResultFile {
    */
   public static Map<String, String> roles(Source source, int rank) {
     try {
-      var candidates =
-          Objects.requireNonNullElse(ReadBack.read(source, Told.class).candidates(), List.<Row>of());
+      var candidates = Objects.requireNonNullElse(
+          ReadBack.read(source, Told.class).candidates(), List.<Row>of());
       if (rank < 1 || rank > candidates.size()) {
-        throw new IllegalArgumentException(
-            "%s must hold a candidate %s, but has %s.".formatted(source.name(), rank, candidates.size()));
+        throw new IllegalArgumentException("%s must hold a candidate %s, but has %s."
+            .formatted(source.name(), rank, candidates.size()));
       }
       var roles = candidates.get(rank - 1).roles();
       if (roles == null || roles.isEmpty()) {
         throw new IllegalArgumentException(
-            "%s must name the parts of candidate %s by role, but names none.".formatted(source.name(), rank));
+            "%s must name the parts of candidate %s by role, but names none."
+                .formatted(source.name(), rank));
       }
       return roles;
     } catch (JacksonException e) {

@@ -10,11 +10,14 @@ import pappus.search.Proof;
 
 /** How far the search for the best build came. */
 public record StandingJson(
-    @JsonPropertyDescription("Whether no other build can be better.") boolean proven,
+    @JsonPropertyDescription("Whether no other build can be better.")
+    boolean proven,
+
     @JsonPropertyDescription("The same in sentences.") String text,
     @JsonPropertyDescription("What ended the search.") String endedBy,
 
-    @JsonPropertyDescription("What no build that was not seen surpasses, s, or m where the goal is range.")
+    @JsonPropertyDescription(
+        "What no build that was not seen surpasses, s, or m where the goal is range.")
     Optional<Double> atMost,
 
     @JsonPropertyDescription("Why nothing could be proven.") Optional<String> obstacle,

@@ -16,9 +16,15 @@ public record SwapJson(
     @JsonPropertyDescription("What is gained, s, or m where the goal is range; below 0 for a loss.")
     double gained,
 
-    @JsonPropertyDescription("Mass added, g; below 0 for less.") double gramsMore,
-    @JsonPropertyDescription("Price added, cents; below 0 for less.") long centsMore,
-    @JsonPropertyDescription("Other roles that change with it.") List<Difference> alongside,
+    @JsonPropertyDescription("Mass added, g; below 0 for less.")
+    double gramsMore,
+
+    @JsonPropertyDescription("Price added, cents; below 0 for less.")
+    long centsMore,
+
+    @JsonPropertyDescription("Other roles that change with it.")
+    List<Difference> alongside,
+
     @JsonPropertyDescription("The build after it.") BriefJson build) {
   /** One role that differs. */
   public record Difference(
@@ -47,9 +53,7 @@ public record SwapJson(
         swap.gained(),
         swap.gramsMore(),
         swap.centsMore(),
-        swap.alongside().stream()
-            .map(changed -> Difference.of(changed, parts))
-            .toList(),
+        swap.alongside().stream().map(changed -> Difference.of(changed, parts)).toList(),
         BriefJson.of(swap.assessment(), scenario, parts));
   }
 }

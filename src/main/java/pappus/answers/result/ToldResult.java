@@ -34,7 +34,9 @@ public record ToldResult(
 
   /** Tells a result from other files. */
   private record Marks(
-      @Nullable Object standing, @Nullable List<Object> inputs, @Nullable List<Object> candidates) {
+      @Nullable Object standing,
+      @Nullable List<Object> inputs,
+      @Nullable List<Object> candidates) {
     boolean areThere() {
       return standing != null && inputs != null && candidates != null;
     }

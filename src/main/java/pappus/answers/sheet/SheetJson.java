@@ -9,16 +9,22 @@ import pappus.document.Table;
 
 /** A bench sheet with every digit. */
 public record SheetJson(
-    @JsonPropertyDescription("Rank of the build in its result.") int rank,
+    @JsonPropertyDescription("Rank of the build in its result.")
+    int rank,
 
     @JsonPropertyDescription("Files that are not as they were when the result was made.")
     List<String> changed,
 
     @JsonPropertyDescription("What is to be said first.") List<String> remarks,
     @JsonPropertyDescription("The build.") BriefJson build,
-    @JsonPropertyDescription("What to do on the bench, by section.") Map<String, Section> bench,
+
+    @JsonPropertyDescription("What to do on the bench, by section.")
+    Map<String, Section> bench,
+
     @JsonPropertyDescription("Steps of the first power-up.") List<String> firstPowerUp,
-    @JsonPropertyDescription("The first-flight card, by section.") Map<String, Section> firstFlight,
+
+    @JsonPropertyDescription("The first-flight card, by section.")
+    Map<String, Section> firstFlight,
 
     @JsonPropertyDescription("What to weigh, by the columns that weigh reads.")
     List<Map<String, Object>> masses,

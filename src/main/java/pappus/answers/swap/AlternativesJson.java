@@ -18,23 +18,35 @@ import pappus.scenario.Scenario;
 /** What could take the place of a part, with every digit. */
 public record AlternativesJson(
     @JsonPropertyDescription("How far it can be trusted.") SaidJson standing,
-    @JsonPropertyDescription("Whose part is to be replaced.") Role role,
+
+    @JsonPropertyDescription("Whose part is to be replaced.")
+    Role role,
+
     @JsonPropertyDescription("The quad as it is.") BriefJson quad,
-    @JsonPropertyDescription("Other parts, what asks least first.") List<One> alternatives) {
+
+    @JsonPropertyDescription("Other parts, what asks least first.")
+    List<One> alternatives) {
   /** Another part. */
   record One(
       @JsonUnwrapped SwapJson swap,
       @JsonPropertyDescription("How much it asks.") String asks,
-      @JsonPropertyDescription("Whether as many can be had as are needed.") boolean inStock,
-      @JsonPropertyDescription("What is to buy for it, cents.") long centsToBuy,
 
-      @JsonPropertyDescription("What it gains for one unit of money, s, or m where the goal is range.")
+      @JsonPropertyDescription("Whether as many can be had as are needed.")
+      boolean inStock,
+
+      @JsonPropertyDescription("What is to buy for it, cents.")
+      long centsToBuy,
+
+      @JsonPropertyDescription(
+          "What it gains for one unit of money, s, or m where the goal is range.")
       Optional<Double> gainedPerUnitOfMoney,
 
       @JsonPropertyDescription("How far the pack has to move, mm forward.")
       Optional<Double> packForwardMillimetres,
 
-      @JsonPropertyDescription("Small hardware that changes with it.") List<Hardware> hardware,
+      @JsonPropertyDescription("Small hardware that changes with it.")
+      List<Hardware> hardware,
+
       @JsonPropertyDescription("What changes, in words.") String text) {
     static One of(Alternative one, Scenario scenario, NamedParts parts) {
       return new One(
@@ -44,9 +56,7 @@ public record AlternativesJson(
           one.cents(),
           some(one.gainedForMoney()),
           some(one.packMillimetres()),
-          one.hardware().stream()
-              .map(change -> Hardware.of(change, parts))
-              .toList(),
+          one.hardware().stream().map(change -> Hardware.of(change, parts)).toList(),
           AlternativeWords.what(one));
     }
 

@@ -15,7 +15,10 @@ import pappus.weighing.Weighed;
 /** Estimate against scale and flights, with every digit. */
 public record WeighJson(
     @JsonPropertyDescription("The build as estimated.") BriefJson build,
-    @JsonPropertyDescription("The build with what was measured.") BriefJson buildAfter,
+
+    @JsonPropertyDescription("The build with what was measured.")
+    BriefJson buildAfter,
+
     @JsonPropertyDescription("What was weighed.") List<Reading> masses,
 
     @JsonPropertyDescription("Where readings contradict each other.")
@@ -24,7 +27,8 @@ public record WeighJson(
     @JsonPropertyDescription("Where it is over the cap of the scenario.")
     Optional<String> overCap,
 
-    @JsonPropertyDescription("What flights say of each style.") List<Style> styles,
+    @JsonPropertyDescription("What flights say of each style.")
+    List<Style> styles,
 
     @JsonPropertyDescription("Scale of the current sensor, share.")
     Optional<Double> sensorScale,
@@ -34,12 +38,18 @@ public record WeighJson(
   /** One thing that was weighed. */
   record Reading(
       @JsonPropertyDescription("What it is.") String what,
-      @JsonPropertyDescription("Id of the part, where it is one.") Optional<String> part,
+
+      @JsonPropertyDescription("Id of the part, where it is one.")
+      Optional<String> part,
+
       @JsonPropertyDescription("By the records, g.") double estimatedGrams,
       @JsonPropertyDescription("One standard deviation, g.") double estimatedDoubt,
       @JsonPropertyDescription("By the scale, g.") double measuredGrams,
       @JsonPropertyDescription("One standard deviation, g.") double measuredDoubt,
-      @JsonPropertyDescription("Measured less estimated, g.") double differenceGrams,
+
+      @JsonPropertyDescription("Measured less estimated, g.")
+      double differenceGrams,
+
       @JsonPropertyDescription("Whether the two agree.") boolean agrees,
 
       @JsonPropertyDescription("Whether it is the difference of two readings.")
@@ -65,7 +75,9 @@ public record WeighJson(
       @JsonPropertyDescription("By which the power of the propellers is to be corrected.")
       double powerFactor,
 
-      @JsonPropertyDescription("One standard deviation of it.") double doubt,
+      @JsonPropertyDescription("One standard deviation of it.")
+      double doubt,
+
       @JsonPropertyDescription("The flights.") List<Flown> flights,
       @JsonPropertyDescription("The same in words.") String text) {
     static Style of(StyleFit fit) {

@@ -14,7 +14,9 @@ import pappus.whatif.sweep.FrameAdvice;
 record FrameAdviceJson(
     @JsonPropertyDescription("The frame.") PartJson frame,
     @JsonPropertyDescription("The best build on it.") Optional<BriefJson> best,
-    @JsonPropertyDescription("Whether no build on it is proven to be better.") boolean proven,
+
+    @JsonPropertyDescription("Whether no build on it is proven to be better.")
+    boolean proven,
 
     @JsonPropertyDescription("What one gram more costs, s, or m where the goal is range.")
     Optional<Double> lostPerGram,
@@ -27,8 +29,12 @@ record FrameAdviceJson(
   /** Room for one size of propeller. */
   record Room(
       @JsonPropertyDescription("Its diameter, inches.") double inches,
-      @JsonPropertyDescription("Least spacing of the motors, mm.") double leastMillimetres,
-      @JsonPropertyDescription("Usual spacing of the motors, mm.") double usualMillimetres,
+
+      @JsonPropertyDescription("Least spacing of the motors, mm.")
+      double leastMillimetres,
+
+      @JsonPropertyDescription("Usual spacing of the motors, mm.")
+      double usualMillimetres,
 
       @JsonPropertyDescription("Between discs on this frame, mm; below 0 where they meet.")
       double gapMillimetres) {}
@@ -37,8 +43,13 @@ record FrameAdviceJson(
   record Addition(
       @JsonPropertyDescription("What it is, with its size.") String what,
       @JsonPropertyDescription("What goes on it.") String parts,
-      @JsonPropertyDescription("How many go on the frame as it is.") int fitBefore,
-      @JsonPropertyDescription("How many go on it with the addition.") int fitAfter,
+
+      @JsonPropertyDescription("How many go on the frame as it is.")
+      int fitBefore,
+
+      @JsonPropertyDescription("How many go on it with the addition.")
+      int fitAfter,
+
       @JsonPropertyDescription("All of them.") int of,
 
       @JsonPropertyDescription("What the best build gains, s, or m where the goal is range.")

@@ -20,7 +20,8 @@ public record RelaxationJson(
     @JsonPropertyDescription("The best build, where nothing stands in the way.")
     Optional<BriefJson> best,
 
-    @JsonPropertyDescription("Demands that cannot be met together.") List<Asked> conflict,
+    @JsonPropertyDescription("Demands that cannot be met together.")
+    List<Asked> conflict,
 
     @JsonPropertyDescription("The smallest change of each that helps by itself.")
     List<Relief> reliefs,
@@ -32,7 +33,9 @@ public record RelaxationJson(
     List<ClashCount> clashes) {
   /** How far it can be trusted. */
   record Trust(
-      @JsonPropertyDescription("Whether every no in it is proven.") boolean proven,
+      @JsonPropertyDescription("Whether every no in it is proven.")
+      boolean proven,
+
       @JsonPropertyDescription("The same in sentences.") String text,
 
       @JsonPropertyDescription("Whether it ended before it was done.")

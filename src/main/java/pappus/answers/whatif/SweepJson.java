@@ -28,18 +28,25 @@ public record SweepJson(
     Optional<FrameAdviceJson> frame) {
   /** How far it can be trusted. */
   record Trust(
-      @JsonPropertyDescription("Whether all of it is proven.") boolean proven,
-      @JsonPropertyDescription("Of the steps, in sentences.") Optional<String> sweep,
-      @JsonPropertyDescription("Searches made for the steps.") Optional<Integer> searches,
+      @JsonPropertyDescription("Whether all of it is proven.")
+      boolean proven,
+
+      @JsonPropertyDescription("Of the steps, in sentences.")
+      Optional<String> sweep,
+
+      @JsonPropertyDescription("Searches made for the steps.")
+      Optional<Integer> searches,
 
       @JsonPropertyDescription("Of what is traded for what, in sentences.")
       Optional<String> front,
 
-      @JsonPropertyDescription("What no build that was not seen surpasses, s, or m where the goal is range.")
+      @JsonPropertyDescription(
+          "What no build that was not seen surpasses, s, or m where the goal is range.")
       Optional<Double> frontAtMost) {
     static Trust of(Optional<Sweep> sweep, Optional<ParetoFront> front, Scenario scenario) {
       return new Trust(
-          sweep.map(Sweep::isProof).orElse(true) && front.map(ParetoFront::isProof).orElse(true),
+          sweep.map(Sweep::isProof).orElse(true)
+              && front.map(ParetoFront::isProof).orElse(true),
           sweep.map(SweepWords::standing),
           sweep.map(Sweep::searches),
           front.map(found -> SweepWords.standing(found, new Against(scenario))),
@@ -50,12 +57,17 @@ public record SweepJson(
   /** What varies. */
   record Axis(
       @JsonPropertyDescription("Which.") String id,
-      @JsonPropertyDescription("Its unit; empty for a pure number.") String unit) {}
+
+      @JsonPropertyDescription("Its unit; empty for a pure number.")
+      String unit) {}
 
   /** One step. */
   record Step(
-      @JsonPropertyDescription("A value for each of what varies.") List<String> values,
-      @JsonPropertyDescription("Whether no build is proven to be better.") boolean proven,
+      @JsonPropertyDescription("A value for each of what varies.")
+      List<String> values,
+
+      @JsonPropertyDescription("Whether no build is proven to be better.")
+      boolean proven,
 
       @JsonPropertyDescription("Whether it follows from a looser step without a search.")
       boolean carriedOver,
@@ -90,15 +102,14 @@ public record SweepJson(
       NamedParts parts) {
     return new SweepJson(
         Trust.of(sweep, front, scenario),
-        sweep.map(found -> found.axes().stream()
-            .map(axis -> new Axis(axis.id(), axis.unit()))
-            .toList()),
+        sweep.map(found ->
+            found.axes().stream().map(axis -> new Axis(axis.id(), axis.unit())).toList()),
         sweep.map(found -> found.steps().stream()
             .map(step -> step(step, scenario, deviations, parts))
             .toList()),
         front.map(found -> found.builds().stream()
-            .map(build ->
-                new Point(BriefJson.of(build, scenario, parts), needed(build, deviations)))
+            .map(
+                build -> new Point(BriefJson.of(build, scenario, parts), needed(build, deviations)))
             .toList()),
         advice.map(found -> FrameAdviceJson.of(found, scenario, parts)));
   }

@@ -17,8 +17,7 @@ class ToldResultTest {
   private static final String EARLIER = "bird-survey-0.1.0.json";
 
   private static String earlier() throws IOException {
-    try (var stream =
-        Objects.requireNonNull(ToldResultTest.class.getResourceAsStream(EARLIER))) {
+    try (var stream = Objects.requireNonNull(ToldResultTest.class.getResourceAsStream(EARLIER))) {
       return new String(stream.readAllBytes(), UTF_8);
     }
   }
@@ -71,15 +70,15 @@ class ToldResultTest {
         earlier().replaceFirst("\"roles\": \\{", "\"roles\": 3, \"was\": {"),
         "result\\.json:\\d+: candidates\\[0]\\.roles must be as this tool writes it, but is 3\\.");
     assertRefused(
-        earlier().replace("\"wanted\": 10,", ""), "result\\.json:\\d+: standing\\.wanted is missing\\.");
+        earlier().replace("\"wanted\": 10,", ""),
+        "result\\.json:\\d+: standing\\.wanted is missing\\.");
   }
 
   private static void assertRefused(String text, String line) {
     assertThatThrownBy(() -> ToldResult.of(source(text)))
-        .isInstanceOfSatisfying(InputException.class, refused -> assertThat(refused.problems())
-            .singleElement()
-            .asString()
-            .matches(line));
+        .isInstanceOfSatisfying(
+            InputException.class,
+            refused -> assertThat(refused.problems()).singleElement().asString().matches(line));
   }
 
   @Test
