@@ -30,21 +30,14 @@ public final class Catalog {
       byKind.put(
           kind, byId.values().stream().filter(part -> part.kind() == kind).toList());
     }
-    this.portBands = new EnumMap<>(Map.of(
-        Role.VIDEO_ANTENNA, EnumSet.noneOf(Band.class),
-        Role.RADIO_ANTENNA, EnumSet.noneOf(Band.class)));
+    this.portBands = new EnumMap<>(Role.class);
+    Role.ANTENNAS.forEach(role -> portBands.put(role, EnumSet.noneOf(Band.class)));
     for (var part : byId.values()) {
       var build = part.fills().isEmpty()
           ? Build.empty()
           : Build.empty().with(part.fills().get(0), part);
-      build
-          .videoSender()
-          .ifPresent(
-              sender -> portBands.get(Role.VIDEO_ANTENNA).add(sender.antenna().band()));
-      build
-          .radioReceiver()
-          .ifPresent(
-              radio -> portBands.get(Role.RADIO_ANTENNA).add(radio.antenna().band()));
+      portBands.forEach(
+          (role, bands) -> build.port(role).ifPresent(port -> bands.add(port.band())));
     }
   }
 

@@ -6,9 +6,7 @@ import pappus.assessment.Assessment;
 import pappus.catalog.Catalog;
 import pappus.part.Antenna;
 import pappus.part.Part;
-import pappus.part.RadioReceiver;
 import pappus.part.Role;
-import pappus.part.VideoSender;
 import pappus.search.Incumbents;
 import pappus.search.Question;
 
@@ -44,12 +42,6 @@ public final class Alternatives {
     if (!(part instanceof Antenna antenna)) {
       return !part.fills().isEmpty() && part.fills().get(0) == role;
     }
-    var build = base.build();
-    var port = role == Role.VIDEO_ANTENNA
-        ? build.videoSender().map(VideoSender::antenna)
-        : role == Role.RADIO_ANTENNA
-            ? build.radioReceiver().map(RadioReceiver::antenna)
-            : java.util.Optional.<pappus.part.AntennaPort>empty();
-    return port.filter(found -> found.band() == antenna.band()).isPresent();
+    return base.build().port(role).filter(port -> port.band() == antenna.band()).isPresent();
   }
 }

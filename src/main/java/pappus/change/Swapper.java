@@ -23,29 +23,6 @@ import pappus.search.Question;
  * lead for another plug, a capacitor for more volts, a receiver where the new board has none.
  */
 public final class Swapper {
-  private static final Set<Role> NONE = EnumSet.noneOf(Role.class);
-
-  /** What may change along with a swap of each role; the rest of the build is the builder's. */
-  private static final Map<Role, Set<Role>> ALONGSIDE = new EnumMap<>(Map.of(
-      Role.BATTERY,
-      EnumSet.of(Role.LEAD, Role.CAPACITOR),
-      Role.BOARD,
-      EnumSet.of(
-          Role.LEAD,
-          Role.CAPACITOR,
-          Role.TRANSMITTER,
-          Role.CAMERA,
-          Role.VIDEO_ANTENNA,
-          Role.RECEIVER,
-          Role.RADIO_ANTENNA,
-          Role.BUZZER),
-      Role.TRANSMITTER,
-      EnumSet.of(Role.CAMERA, Role.VIDEO_ANTENNA),
-      Role.CAMERA,
-      EnumSet.of(Role.TRANSMITTER, Role.VIDEO_ANTENNA),
-      Role.RECEIVER,
-      EnumSet.of(Role.RADIO_ANTENNA)));
-
   /** So many small parts change at once at most. */
   private static final int MOST_ALONGSIDE = 3;
 
@@ -136,8 +113,7 @@ public final class Swapper {
   private List<Role> free(Build build, List<CompatibilityRule> broken, Role role) {
     var free = EnumSet.noneOf(Role.class);
     for (var rule : broken) {
-      var cures = EnumSet.noneOf(Role.class);
-      cures.addAll(ALONGSIDE.getOrDefault(role, NONE));
+      var cures = alongside(role);
       if (rule instanceof RolesRule) {
         cures.removeIf(each -> build.fills(each) && !followsOneThatIsMissing(each, cures, build));
       } else if (rule.reads().size() == Role.values().length) {
@@ -154,12 +130,19 @@ public final class Swapper {
     return List.copyOf(free);
   }
 
+  /** What may change along with a swap of a role: small parts that it brings or that hang on it, no more. */
+  private static EnumSet<Role> alongside(Role role) {
+    var alongside = EnumSet.noneOf(Role.class);
+    alongside.addAll(role.followers());
+    alongside.addAll(role.matched());
+    alongside.removeAll(Role.FLYING);
+    return alongside;
+  }
+
   /** A new transmitter or receiver may need another antenna than the one that is there. */
   private static boolean followsOneThatIsMissing(Role role, Set<Role> cures, Build build) {
-    var leader = role == Role.VIDEO_ANTENNA
-        ? Role.TRANSMITTER
-        : role == Role.RADIO_ANTENNA ? Role.RECEIVER : role;
-    return leader != role && cures.contains(leader) && !build.fills(leader);
+    return Role.ANTENNAS.contains(role)
+        && role.bringer().filter(cures::contains).filter(port -> !build.fills(port)).isPresent();
   }
 
   /** Every choice of so many roles. */

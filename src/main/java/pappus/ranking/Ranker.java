@@ -18,7 +18,6 @@ import pappus.part.Role;
 import pappus.search.Coverage;
 import pappus.search.Ending;
 import pappus.search.Incumbents;
-import pappus.search.MainParts;
 import pappus.search.Proof;
 import pappus.search.Question;
 import pappus.search.Row;
@@ -165,7 +164,7 @@ public final class Ranker {
   }
 
   private static int differences(Assessment one, Assessment other) {
-    return MainParts.differences(one.build(), other.build());
+    return one.build().differences(other.build());
   }
 
   /** For each row the first row of its group: its shortfall against that one is below their doubt. */

@@ -71,10 +71,7 @@ public final class TimefoldSearch {
         running = solver;
       }
       solver.solve(new BuildChoice(
-          new BuildPlan(question, startingParts(new Random(SEED + start), pairs)),
-          question,
-          pool,
-          pairs));
+          startingParts(new Random(SEED + start), pairs), question, pool, pairs));
       progress.accept(start + 1L);
       if (System.nanoTime() > deadline) {
         return Ending.CLOCK;
@@ -96,7 +93,7 @@ public final class TimefoldSearch {
   static SolverConfig config(long seed, long moves, Duration safetyNet) {
     return new SolverConfig()
         .withSolutionClass(BuildChoice.class)
-        .withEntityClasses(BuildPlan.class)
+        .withEntityClasses(RoleChoice.class)
         .withEnvironmentMode(EnvironmentMode.NO_ASSERT)
         .withRandomSeed(seed)
         .withScoreDirectorFactory(

@@ -8,7 +8,6 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import pappus.assessment.Assessment;
 import pappus.search.Incumbents;
-import pappus.search.MainParts;
 import pappus.search.Question;
 import pappus.search.Row;
 import pappus.search.flat.ChocoSearch;
@@ -50,7 +49,7 @@ class OtherSearchesTest {
       if (Incumbents.BEST_FIRST.compare(build, row) < 0) {
         return true;
       }
-      if (MainParts.differences(build.build(), row.build()) < apart) {
+      if (build.build().differences(row.build()) < apart) {
         return false;
       }
     }
