@@ -113,7 +113,8 @@ public final class Swapper {
   private List<Role> free(Build build, List<CompatibilityRule> broken, Role role) {
     var free = EnumSet.noneOf(Role.class);
     for (var rule : broken) {
-      var cures = alongside(role);
+      var cures = EnumSet.noneOf(Role.class);
+      cures.addAll(role.alongside());
       if (rule instanceof RolesRule) {
         cures.removeIf(each -> build.fills(each) && !followsOneThatIsMissing(each, cures, build));
       } else if (rule.reads().size() == Role.values().length) {
@@ -128,15 +129,6 @@ public final class Swapper {
       free.addAll(cures);
     }
     return List.copyOf(free);
-  }
-
-  /** What may change along with a swap of a role: small parts that it brings or that hang on it, no more. */
-  private static EnumSet<Role> alongside(Role role) {
-    var alongside = EnumSet.noneOf(Role.class);
-    alongside.addAll(role.followers());
-    alongside.addAll(role.matched());
-    alongside.removeAll(Role.FLYING);
-    return alongside;
   }
 
   /** A new transmitter or receiver may need another antenna than the one that is there. */

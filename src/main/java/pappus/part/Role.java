@@ -178,6 +178,15 @@ public enum Role {
     };
   }
 
+  /** Small parts that may change along with another part of it: what that may bring along, and what hangs on it. */
+  public Set<Role> alongside() {
+    var alongside = EnumSet.noneOf(Role.class);
+    alongside.addAll(followers());
+    alongside.addAll(matched());
+    alongside.removeAll(FLYING);
+    return alongside;
+  }
+
   /** The word in files and on the command line. */
   public String key() {
     return name().toLowerCase(Locale.ROOT).replace('_', '-');
