@@ -108,7 +108,8 @@ public final class Assessor {
     var findings = rules.stream().map(rule -> find(rule, fitting)).toList();
     var mass = MassTable.of(fitting, scenario.payloadGrams());
     var cost = CostTable.of(fitting, purse);
-    var missing = Role.FLYING.stream().filter(role -> build.part(role).isEmpty()).findFirst();
+    var missing =
+        Role.FLYING.stream().filter(role -> build.part(role).isEmpty()).findFirst();
     if (missing.isPresent()) {
       return grounded(
           build, fitting, findings, mass, cost, "there is no " + missing.get().label());

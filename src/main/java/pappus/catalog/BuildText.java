@@ -2,7 +2,6 @@ package pappus.catalog;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
-import java.util.List;
 import java.util.Map;
 import pappus.files.Closest;
 import pappus.part.Antenna;
@@ -112,10 +111,8 @@ public final class BuildText {
     var build = Build.of(chosen);
     var byBand = Role.ANTENNAS.stream()
         .filter(role -> !chosen.containsKey(role))
-        .filter(role -> build
-            .port(role)
-            .filter(port -> port.band() == antenna.band())
-            .isPresent())
+        .filter(role ->
+            build.port(role).filter(port -> port.band() == antenna.band()).isPresent())
         .findFirst();
     return byBand.orElse(
         chosen.containsKey(Role.VIDEO_ANTENNA) ? Role.RADIO_ANTENNA : Role.VIDEO_ANTENNA);

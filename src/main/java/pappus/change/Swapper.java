@@ -134,7 +134,10 @@ public final class Swapper {
   /** A new transmitter or receiver may need another antenna than the one that is there. */
   private static boolean followsOneThatIsMissing(Role role, Set<Role> cures, Build build) {
     return Role.ANTENNAS.contains(role)
-        && role.bringer().filter(cures::contains).filter(port -> !build.fills(port)).isPresent();
+        && role.bringer()
+            .filter(cures::contains)
+            .filter(port -> !build.fills(port))
+            .isPresent();
   }
 
   /** Every choice of so many roles. */

@@ -226,7 +226,8 @@ public final class Matcher {
 
   /** For the port that is there, that of its own band first. */
   private static Optional<Role> antennaRole(Build build, Antenna antenna) {
-    var ports = Role.ANTENNAS.stream().filter(role -> build.port(role).isPresent()).toList();
+    var ports =
+        Role.ANTENNAS.stream().filter(role -> build.port(role).isPresent()).toList();
     return ports.stream()
         .filter(role -> build.port(role).orElseThrow().band() == antenna.band())
         .findFirst()

@@ -75,7 +75,9 @@ public final class Build {
     if (role == Role.LEAD) {
       var plug = board().map(Board::plug);
       return plug.isPresent()
-          && battery().filter(pack -> pack.connector() == plug.get().connector()).isPresent();
+          && battery()
+              .filter(pack -> pack.connector() == plug.get().connector())
+              .isPresent();
     }
     for (var chosen : byRole.entrySet()) {
       if (chosen.getKey() != role && chosen.getValue().fills().contains(role)) {

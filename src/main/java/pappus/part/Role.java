@@ -77,7 +77,8 @@ public enum Role {
   public static final Set<Role> MAIN = set(at(Turn.MAIN).toList());
 
   /** Without these nothing flies. */
-  public static final Set<Role> FLYING = set(Stream.concat(at(Turn.MAIN), Stream.of(BOARD)).toList());
+  public static final Set<Role> FLYING =
+      set(Stream.concat(at(Turn.MAIN), Stream.of(BOARD)).toList());
 
   /** All but the main ones, in the order in which they are decided: what brings others along before those. */
   public static final List<Role> ACCESSORIES = Stream.of(values())

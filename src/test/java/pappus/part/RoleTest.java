@@ -67,25 +67,24 @@ class RoleTest {
     new ExactSearch(QUESTION, 1).run(1, 100_000, exact, nodes -> {});
     var moved = new Incumbents();
     new TimefoldSearch(QUESTION, 8).run(moved, starts -> {});
-    var missing = new PlainSearch(QUESTION, List.of(), true).run(100_000, looks -> {}).better();
+    var missing =
+        new PlainSearch(QUESTION, List.of(), true).run(100_000, looks -> {}).better();
 
     assertThat(Stream.of(exact.bestFirst(), moved.bestFirst(), missing))
-        .allSatisfy(found -> assertThat(found)
-            .extracting(Assessment::build)
-            .containsExactly(WHOLE.build()));
+        .allSatisfy(found ->
+            assertThat(found).extracting(Assessment::build).containsExactly(WHOLE.build()));
   }
 
   @Test
   void eachIsMainOrAnAccessoryThatIsDecidedAfterWhatMayBringItAlong() {
-    assertThat(Role.MAIN)
-        .containsExactly(Role.FRAME, Role.MOTOR, Role.PROPELLER, Role.BATTERY);
+    assertThat(Role.MAIN).containsExactly(Role.FRAME, Role.MOTOR, Role.PROPELLER, Role.BATTERY);
     assertThat(Role.FLYING).containsAll(Role.MAIN).contains(Role.BOARD).hasSize(5);
     assertThat(Stream.concat(Role.MAIN.stream(), Role.ACCESSORIES.stream()))
         .containsExactlyInAnyOrder(Role.values());
     for (var role : Role.ACCESSORIES) {
       assertThat(role.followers())
-          .allMatch(follower ->
-              Role.ACCESSORIES.indexOf(follower) > Role.ACCESSORIES.indexOf(role));
+          .allMatch(
+              follower -> Role.ACCESSORIES.indexOf(follower) > Role.ACCESSORIES.indexOf(role));
     }
   }
 
@@ -165,7 +164,8 @@ class RoleTest {
         tidied.add(role);
       }
       if (part instanceof Board board && board.plug() != null) {
-        var matches = board.plug().connector() == WHOLE.build().battery().orElseThrow().connector();
+        var matches =
+            board.plug().connector() == WHOLE.build().battery().orElseThrow().connector();
         var plugged = WHOLE.build().with(Role.BOARD, board).tidy();
         assertThat(plugged.lead().isEmpty()).as(part.id()).isEqualTo(matches);
         tidied.addAll(matches ? Set.of(Role.LEAD) : Set.of());
@@ -194,8 +194,7 @@ class RoleTest {
         .containsExactlyElementsOf(
             Stream.of(Wish.values()).map(Wish::role).sorted().toList());
     var unasked = SmallShop.question(SmallShop.catalog(ONE_EACH), "");
-    assertThat(ALL)
-        .allMatch(role -> unasked.options(role).isEmpty() == Role.EXTRAS.contains(role));
+    assertThat(ALL).allMatch(role -> unasked.options(role).isEmpty() == Role.EXTRAS.contains(role));
   }
 
   @Test
@@ -206,7 +205,8 @@ class RoleTest {
     assertThat(ALL)
         .allMatch(role -> WHOLE.build().port(role).isPresent() == Role.ANTENNAS.contains(role));
     var pair = (Receiver) SmallShop.all().part("thrennel-pair").orElseThrow();
-    assertThat(WHOLE.build().with(Role.RECEIVER, pair).count(Role.RADIO_ANTENNA)).isEqualTo(2);
+    assertThat(WHOLE.build().with(Role.RECEIVER, pair).count(Role.RADIO_ANTENNA))
+        .isEqualTo(2);
   }
 
   /** Of equal seeds another order draws other builds. */

@@ -45,8 +45,7 @@ final class Choices {
     this.isForFront = front != null;
     this.halving = new Halving(goods, frames, kits, bounds);
     this.onMains = question.assessor().rules().stream()
-        .filter(
-            rule -> Role.MAIN.containsAll(rule.reads()) && rule.reads().size() > 2)
+        .filter(rule -> Role.MAIN.containsAll(rule.reads()) && rule.reads().size() > 2)
         .toList();
   }
 

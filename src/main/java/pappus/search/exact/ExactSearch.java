@@ -165,8 +165,7 @@ public final class ExactSearch {
 
     @Override
     public boolean needs(Build build, int open) {
-      return taken.stream()
-          .allMatch(row -> row.build().differences(build) + open >= apart);
+      return taken.stream().allMatch(row -> row.build().differences(build) + open >= apart);
     }
 
     @Override
@@ -200,8 +199,7 @@ public final class ExactSearch {
     public boolean needs(Build build, int open) {
       return open > 0
           || (build.differences(row.build()) == 1
-              && earlier.stream()
-                  .allMatch(other -> other.build().differences(build) > 1));
+              && earlier.stream().allMatch(other -> other.build().differences(build) > 1));
     }
 
     @Override

@@ -70,8 +70,8 @@ public final class TimefoldSearch {
       synchronized (this) {
         running = solver;
       }
-      solver.solve(new BuildChoice(
-          startingParts(new Random(SEED + start), pairs), question, pool, pairs));
+      solver.solve(
+          new BuildChoice(startingParts(new Random(SEED + start), pairs), question, pool, pairs));
       progress.accept(start + 1L);
       if (System.nanoTime() > deadline) {
         return Ending.CLOCK;
