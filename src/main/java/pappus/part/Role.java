@@ -123,11 +123,8 @@ public enum Role {
   private static Map<Role, Set<Role>> followersByRole() {
     var followers = new EnumMap<Role, Set<Role>>(Role.class);
     for (var role : values()) {
-      followers.put(role, EnumSet.noneOf(Role.class));
-    }
-    for (var role : values()) {
       for (var above = role.bringer; above != null; above = above.bringer) {
-        followers.get(above).add(role);
+        followers.computeIfAbsent(above, fresh -> EnumSet.noneOf(Role.class)).add(role);
       }
     }
     followers.replaceAll((role, set) -> Collections.unmodifiableSet(set));

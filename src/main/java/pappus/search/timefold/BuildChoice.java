@@ -47,7 +47,7 @@ class BuildChoice {
   }
 
   RoleChoice of(Role role) {
-    return choices.get(role.ordinal());
+    return choices.stream().filter(choice -> choice.role() == role).findFirst().orElseThrow();
   }
 
   Question question() {
