@@ -51,8 +51,6 @@ public final class Assessor {
    */
   public record PartialBuild(double grams, double variance, long cents, double watts) {}
 
-  private static final List<Role> MAIN =
-      List.of(Role.FRAME, Role.MOTOR, Role.PROPELLER, Role.BATTERY, Role.BOARD);
   private final Scenario scenario;
   private final List<CompatibilityRule> rules;
   private final Fitter fitter;
@@ -121,7 +119,8 @@ public final class Assessor {
     var findings = rules.stream().map(rule -> find(rule, fitting)).toList();
     var mass = MassTable.of(fitting, scenario.payloadGrams());
     var cost = CostTable.of(fitting, purse);
-    var missing = MAIN.stream().filter(role -> build.part(role).isEmpty()).findFirst();
+    var missing =
+        Role.FLYING.stream().filter(role -> build.part(role).isEmpty()).findFirst();
     if (missing.isPresent()) {
       return grounded(
           build, fitting, findings, mass, cost, "there is no " + missing.get().label());

@@ -2,16 +2,13 @@ package pappus.catalog;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
-import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import pappus.files.Closest;
 import pappus.part.Antenna;
 import pappus.part.Build;
 import pappus.part.Part;
-import pappus.part.RadioReceiver;
 import pappus.part.Role;
-import pappus.part.VideoSender;
 
 /** Builds as people type them: part ids with counts, {@code id,id,id*4}. */
 public final class BuildText {
@@ -113,13 +110,10 @@ public final class BuildText {
   /** An antenna goes where its plug and band fit; the video port is asked first. */
   private static Role role(Antenna antenna, Map<Role, Part> chosen) {
     var build = Build.of(chosen);
-    var video = build.videoSender().map(VideoSender::antenna);
-    var radio = build.radioReceiver().map(RadioReceiver::antenna);
-    var byBand = List.of(Role.VIDEO_ANTENNA, Role.RADIO_ANTENNA).stream()
+    var byBand = Role.ANTENNAS.stream()
         .filter(role -> !chosen.containsKey(role))
-        .filter(role -> (role == Role.VIDEO_ANTENNA ? video : radio)
-            .filter(port -> port.band() == antenna.band())
-            .isPresent())
+        .filter(role ->
+            build.port(role).filter(port -> port.band() == antenna.band()).isPresent())
         .findFirst();
     return byBand.orElse(
         chosen.containsKey(Role.VIDEO_ANTENNA) ? Role.RADIO_ANTENNA : Role.VIDEO_ANTENNA);

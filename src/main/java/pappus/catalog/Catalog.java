@@ -30,16 +30,15 @@ public final class Catalog {
       byKind.put(
           kind, byId.values().stream().filter(part -> part.kind() == kind).toList());
     }
-    var video = EnumSet.noneOf(Band.class);
-    var radio = EnumSet.noneOf(Band.class);
+    this.portBands = new EnumMap<>(Role.class);
+    Role.ANTENNAS.forEach(role -> portBands.put(role, EnumSet.noneOf(Band.class)));
     for (var part : byId.values()) {
       var build = part.fills().isEmpty()
           ? Build.empty()
           : Build.empty().with(part.fills().get(0), part);
-      build.videoSender().ifPresent(sender -> video.add(sender.antenna().band()));
-      build.radioReceiver().ifPresent(receiver -> radio.add(receiver.antenna().band()));
+      portBands.forEach(
+          (role, bands) -> build.port(role).ifPresent(port -> bands.add(port.band())));
     }
-    this.portBands = new EnumMap<>(Map.of(Role.VIDEO_ANTENNA, video, Role.RADIO_ANTENNA, radio));
   }
 
   /**

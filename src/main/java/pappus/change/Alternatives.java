@@ -2,15 +2,11 @@ package pappus.change;
 
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import pappus.assessment.Assessment;
 import pappus.catalog.Catalog;
 import pappus.part.Antenna;
-import pappus.part.AntennaPort;
 import pappus.part.Part;
-import pappus.part.RadioReceiver;
 import pappus.part.Role;
-import pappus.part.VideoSender;
 import pappus.search.Incumbents;
 import pappus.search.Question;
 
@@ -46,12 +42,6 @@ public final class Alternatives {
     if (!(part instanceof Antenna antenna)) {
       return !part.fills().isEmpty() && part.fills().get(0) == role;
     }
-    var build = base.build();
-    var port = role == Role.VIDEO_ANTENNA
-        ? build.videoSender().map(VideoSender::antenna)
-        : role == Role.RADIO_ANTENNA
-            ? build.radioReceiver().map(RadioReceiver::antenna)
-            : Optional.<AntennaPort>empty();
-    return port.filter(found -> found.band() == antenna.band()).isPresent();
+    return base.build().port(role).filter(port -> port.band() == antenna.band()).isPresent();
   }
 }

@@ -25,29 +25,6 @@ import pappus.search.Question;
  * <p>Why: src/site/markdown/decisions.md#a-swap-changes-no-more-than-it-has-to
  */
 public final class Swapper {
-  private static final Set<Role> NONE = EnumSet.noneOf(Role.class);
-
-  /** What may change along with a swap of each role; the rest of the build is the builder's. */
-  private static final Map<Role, Set<Role>> ALONGSIDE = new EnumMap<>(Map.of(
-      Role.BATTERY,
-      EnumSet.of(Role.LEAD, Role.CAPACITOR),
-      Role.BOARD,
-      EnumSet.of(
-          Role.LEAD,
-          Role.CAPACITOR,
-          Role.TRANSMITTER,
-          Role.CAMERA,
-          Role.VIDEO_ANTENNA,
-          Role.RECEIVER,
-          Role.RADIO_ANTENNA,
-          Role.BUZZER),
-      Role.TRANSMITTER,
-      EnumSet.of(Role.CAMERA, Role.VIDEO_ANTENNA),
-      Role.CAMERA,
-      EnumSet.of(Role.TRANSMITTER, Role.VIDEO_ANTENNA),
-      Role.RECEIVER,
-      EnumSet.of(Role.RADIO_ANTENNA)));
-
   /** So many small parts change at once at most. */
   private static final int MOST_ALONGSIDE = 3;
 
@@ -139,7 +116,7 @@ public final class Swapper {
     var free = EnumSet.noneOf(Role.class);
     for (var rule : broken) {
       var cures = EnumSet.noneOf(Role.class);
-      cures.addAll(ALONGSIDE.getOrDefault(role, NONE));
+      cures.addAll(role.alongside());
       if (rule instanceof RolesRule) {
         cures.removeIf(each -> build.fills(each) && !followsOneThatIsMissing(each, cures, build));
       } else if (rule.reads().size() == Role.values().length) {
@@ -158,10 +135,11 @@ public final class Swapper {
 
   /** A new transmitter or receiver may need another antenna than the one that is there. */
   private static boolean followsOneThatIsMissing(Role role, Set<Role> cures, Build build) {
-    var leader = role == Role.VIDEO_ANTENNA
-        ? Role.TRANSMITTER
-        : role == Role.RADIO_ANTENNA ? Role.RECEIVER : role;
-    return leader != role && cures.contains(leader) && !build.fills(leader);
+    return Role.ANTENNAS.contains(role)
+        && role.bringer()
+            .filter(cures::contains)
+            .filter(port -> !build.fills(port))
+            .isPresent();
   }
 
   /** Every choice of so many roles. */

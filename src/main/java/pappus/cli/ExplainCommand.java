@@ -15,7 +15,6 @@ import pappus.files.Shown;
 import pappus.part.Antenna;
 import pappus.part.Part;
 import pappus.part.Role;
-import pappus.part.VideoSender;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -95,8 +94,7 @@ final class ExplainCommand extends ScenarioCommand implements Callable<Integer> 
     }
     return winner
             .build()
-            .videoSender()
-            .map(VideoSender::antenna)
+            .port(Role.VIDEO_ANTENNA)
             .filter(port -> port.band() == antenna.band())
             .isPresent()
         ? Role.VIDEO_ANTENNA

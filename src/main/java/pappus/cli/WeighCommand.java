@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
-import pappus.Inputs;
 import pappus.answers.weighing.WeighPage;
 import pappus.answers.weighing.WeighReport;
 import pappus.files.InputException;

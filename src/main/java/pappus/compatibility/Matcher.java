@@ -19,10 +19,8 @@ import pappus.part.Kind;
 import pappus.part.Lead;
 import pappus.part.Motor;
 import pappus.part.Part;
-import pappus.part.RadioReceiver;
 import pappus.part.Role;
 import pappus.part.Screw;
-import pappus.part.VideoSender;
 import pappus.scenario.Scenario;
 
 /** Asks the fit rules what goes with some parts, for a scenario that asks for nothing. */
@@ -228,16 +226,11 @@ public final class Matcher {
 
   /** For the port that is there, that of its own band first. */
   private static Optional<Role> antennaRole(Build build, Antenna antenna) {
-    var video = build.videoSender().map(VideoSender::antenna);
-    var radio = build.radioReceiver().map(RadioReceiver::antenna);
-    if (video.filter(port -> port.band() == antenna.band()).isPresent()) {
-      return Optional.of(Role.VIDEO_ANTENNA);
-    }
-    if (radio.filter(port -> port.band() == antenna.band()).isPresent()) {
-      return Optional.of(Role.RADIO_ANTENNA);
-    }
-    return video.isPresent()
-        ? Optional.of(Role.VIDEO_ANTENNA)
-        : radio.map(port -> Role.RADIO_ANTENNA);
+    var ports =
+        Role.ANTENNAS.stream().filter(role -> build.port(role).isPresent()).toList();
+    return ports.stream()
+        .filter(role -> build.port(role).orElseThrow().band() == antenna.band())
+        .findFirst()
+        .or(() -> ports.stream().findFirst());
   }
 }

@@ -5,6 +5,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import pappus.part.Battery;
 import pappus.part.Board;
@@ -25,14 +27,9 @@ import pappus.scenario.Scenario;
  */
 public final class PowerPlanner {
   /** Roles that a plan depends on. */
-  public static final Set<Role> READS = Set.of(
-      Role.BOARD,
-      Role.BATTERY,
-      Role.TRANSMITTER,
-      Role.CAMERA,
-      Role.RECEIVER,
-      Role.GPS,
-      Role.PAYLOAD_CAMERA);
+  public static final Set<Role> READS = Stream.concat(
+          Stream.of(Role.BATTERY, Role.BOARD), Role.at(Role.Turn.FED))
+      .collect(Collectors.toUnmodifiableSet());
 
   static final double MARGIN = 1.2;
 

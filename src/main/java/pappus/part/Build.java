@@ -3,7 +3,6 @@ package pappus.part;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -71,31 +70,48 @@ public final class Build {
     return false;
   }
 
+  /** Whether it needs no part of its own in a role: another one fills it, or there is no lead where the plugs match. */
+  public boolean bringsAlong(Role role) {
+    if (role == Role.LEAD) {
+      var plug = board().map(Board::plug);
+      return plug.isPresent()
+          && battery()
+              .filter(pack -> pack.connector() == plug.get().connector())
+              .isPresent();
+    }
+    for (var chosen : byRole.entrySet()) {
+      if (chosen.getKey() != role && chosen.getValue().fills().contains(role)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   /**
    * This build without what another part brings along: no receiver beside one on the board, no lead where the plugs
    * match.
    */
   public Build tidy() {
     var build = this;
-    for (var role : List.of(
-        Role.TRANSMITTER,
-        Role.CAMERA,
-        Role.RECEIVER,
-        Role.VIDEO_ANTENNA,
-        Role.RADIO_ANTENNA,
-        Role.BUZZER)) {
-      if (build.part(role).isPresent() && build.without(role).fills(role)) {
+    for (var role : byRole.keySet()) {
+      if (build.bringsAlong(role)) {
         build = build.without(role);
       }
     }
-    var plug = build.board().map(Board::plug);
-    var battery = build.battery();
-    if (plug.isPresent()
-        && battery.isPresent()
-        && plug.get().connector() == battery.get().connector()) {
-      build = build.without(Role.LEAD);
-    }
     return build;
+  }
+
+  /** In how many main parts it differs from another, 0 to 4; one that lacks a part differs in none by it. */
+  public int differences(Build other) {
+    var count = 0;
+    for (var role : Role.MAIN) {
+      var mine = byRole.get(role);
+      var theirs = other.byRole.get(role);
+      if (mine != null && theirs != null && !mine.id().equals(theirs.id())) {
+        count++;
+      }
+    }
+    return count;
   }
 
   public Optional<Frame> frame() {
@@ -178,13 +194,19 @@ public final class Build {
 
   /** Pieces of a role's part that fly: four motors, one antenna a port. */
   public int count(Role role) {
+    return switch (role.count()) {
+      case PER_ROTOR -> frame().map(Frame::rotors).orElse(role.pieces());
+      case PER_PORT -> port(role).map(AntennaPort::count).orElse(1);
+      case ONE -> 1;
+    };
+  }
+
+  /** What an antenna of a role is plugged in, if it is there. */
+  public Optional<AntennaPort> port(Role role) {
     return switch (role) {
-      case MOTOR, PROPELLER -> frame().map(Frame::rotors).orElse(role.pieces());
-      case VIDEO_ANTENNA ->
-        videoSender().map(sender -> sender.antenna().count()).orElse(1);
-      case RADIO_ANTENNA ->
-        radioReceiver().map(radio -> radio.antenna().count()).orElse(1);
-      default -> 1;
+      case VIDEO_ANTENNA -> videoSender().map(VideoSender::antenna);
+      case RADIO_ANTENNA -> radioReceiver().map(RadioReceiver::antenna);
+      default -> Optional.empty();
     };
   }
 

@@ -1,25 +1,20 @@
 package pappus.ranking;
 
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.function.BooleanSupplier;
 import java.util.stream.IntStream;
 import pappus.assessment.Assessment;
 import pappus.doubt.Band;
 import pappus.doubt.Doubts;
 import pappus.part.Build;
 import pappus.part.Part;
-import pappus.part.Role;
 import pappus.search.Coverage;
 import pappus.search.Ending;
 import pappus.search.Incumbents;
-import pappus.search.MainParts;
 import pappus.search.Proof;
 import pappus.search.Question;
 import pappus.search.Row;
@@ -105,7 +100,7 @@ public final class Ranker {
   }
 
   private static int differences(Assessment one, Assessment other) {
-    return MainParts.differences(one.build(), other.build());
+    return one.build().differences(other.build());
   }
 
   /** For each row the first row of its group: its shortfall against that one is below their doubt. */

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import pappus.assessment.Assessment;
 import pappus.part.Build;
@@ -26,7 +27,8 @@ public final class Incumbents {
   private static final int MOST = 20_000;
 
   /** What mostly decides how long a build flies and what is in its way. */
-  private static final List<Role> DECIDING = List.of(Role.MOTOR, Role.PROPELLER, Role.BATTERY);
+  private static final List<Role> DECIDING =
+      Role.MAIN.stream().filter(role -> role != Role.FRAME).toList();
 
   private final TreeMap<String, Assessment> byKey = new TreeMap<>();
   private final TreeMap<String, Assessment> closestWith = new TreeMap<>();
@@ -118,15 +120,9 @@ public final class Incumbents {
     return feasible;
   }
 
-  /** What makes two builds the same candidate: frame, motor, propeller, battery. */
+  /** What makes two builds the same candidate: their main parts. */
   public static String key(Build build) {
-    return id(build, Role.FRAME)
-        + ' '
-        + id(build, Role.MOTOR)
-        + ' '
-        + id(build, Role.PROPELLER)
-        + ' '
-        + id(build, Role.BATTERY);
+    return Role.MAIN.stream().map(role -> id(build, role)).collect(Collectors.joining(" "));
   }
 
   private static String id(Build build, Role role) {

@@ -32,7 +32,8 @@ public final class LocalSearch {
   public void improve(int count, BooleanSupplier stopped) {
     var done = new LinkedHashSet<Build>();
     for (var round = 0; round < MOST_ROUNDS; round++) {
-      var leaders = new ArrayList<>(incumbents.distinct(count + 5, question.assessor().scenario().differences()));
+      var leaders = new ArrayList<>(
+          incumbents.distinct(count + 5, question.assessor().scenario().differences()));
       var worst = leaders.isEmpty() ? 0 : leaders.get(leaders.size() - 1).objective();
       incumbents.nearlyFeasible().stream()
           .filter(near -> near.objective() > worst)

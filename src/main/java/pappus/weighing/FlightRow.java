@@ -1,22 +1,22 @@
 package pappus.weighing;
 
-import pappus.catalog.Catalog;
-import pappus.quantity.Require;
-import pappus.assessment.Assessor;
-import pappus.part.Part;
-import pappus.part.Battery;
-import pappus.part.Build;
-import pappus.files.Closest;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import pappus.assessment.Assessor;
+import pappus.catalog.Catalog;
+import pappus.files.Closest;
 import pappus.files.CsvTable;
 import pappus.files.Problem;
 import pappus.files.Problems;
 import pappus.files.Shown;
 import pappus.files.Source;
+import pappus.part.Battery;
+import pappus.part.Build;
+import pappus.part.Part;
+import pappus.quantity.Require;
 
 /**
  * One flight as a builder logs it.

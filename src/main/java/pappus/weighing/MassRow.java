@@ -1,17 +1,17 @@
 package pappus.weighing;
 
-import pappus.assessment.Assessor;
-import pappus.part.Build;
-import pappus.files.Shown;
-import pappus.files.Closest;
-import java.util.Optional;
-import java.util.HashMap;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Optional;
+import pappus.assessment.Assessor;
+import pappus.files.Closest;
 import pappus.files.CsvTable;
 import pappus.files.Problem;
 import pappus.files.Problems;
+import pappus.files.Shown;
 import pappus.files.Source;
+import pappus.part.Build;
 import pappus.quantity.Require;
 
 /**
@@ -112,8 +112,7 @@ public record MassRow(
   }
 
   /** What was weighed must be of the build, each once, and ready heavier than dry. */
-  public static void check(
-      List<MassRow> rows, Assessor assessor, Build build, Problems problems) {
+  public static void check(List<MassRow> rows, Assessor assessor, Build build, Problems problems) {
     var known = new ArrayList<String>();
     assessor.assess(build).mass().lines().stream()
         .flatMap(line -> line.part().stream())

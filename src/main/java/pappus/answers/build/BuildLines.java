@@ -11,17 +11,13 @@ import pappus.scenario.Scenario;
 
 /** What is said of a build in every text, each line to be wrapped. */
 public final class BuildLines {
-  /** Parts that a row of a ranking names. */
-  public static final List<Role> NAMED =
-      List.of(Role.FRAME, Role.MOTOR, Role.PROPELLER, Role.BATTERY);
-
   private BuildLines() {}
 
   /** Its main parts. */
   public static String names(Assessment assessment) {
     return String.join(
         ", ",
-        NAMED.stream()
+        Role.MAIN.stream()
             .flatMap(role -> assessment.build().part(role).stream())
             .map(part -> part.name())
             .toList());
@@ -44,7 +40,7 @@ public final class BuildLines {
     return String.join(
         ", ",
         assessment.build().parts().entrySet().stream()
-            .filter(entry -> !NAMED.contains(entry.getKey()))
+            .filter(entry -> !Role.MAIN.contains(entry.getKey()))
             .map(entry -> entry.getKey().label() + " " + entry.getValue().name())
             .toList());
   }

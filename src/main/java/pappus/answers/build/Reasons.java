@@ -170,7 +170,7 @@ public final class Reasons {
         0,
         " " + currency(mine) + " cheaper",
         " " + currency(mine) + " dearer");
-    var changed = List.of(Role.FRAME, Role.MOTOR, Role.PROPELLER, Role.BATTERY).stream()
+    var changed = Role.MAIN.stream()
         .filter(role -> !mine.build()
             .part(role)
             .map(Part::id)

@@ -10,6 +10,7 @@ import pappus.answers.build.Reasons;
 import pappus.assessment.Assessment;
 import pappus.document.Spoken;
 import pappus.part.Part;
+import pappus.part.Role;
 import pappus.ranking.Candidate;
 import pappus.scenario.Goal;
 import pappus.scenario.Scenario;
@@ -81,7 +82,7 @@ public final class CandidateWords {
     var isForRange = scenario.goalOrEndurance() == Goal.RANGE;
     var texts = new ArrayList<String>();
     for (var other : variants.subList(0, Math.min(SHOWN_VARIANTS, variants.size()))) {
-      for (var role : BuildLines.NAMED) {
+      for (var role : Role.MAIN) {
         var theirs = other.build().part(role).orElseThrow();
         if (!row.build().part(role).map(Part::id).equals(Optional.of(theirs.id()))) {
           texts.add(theirs.name()

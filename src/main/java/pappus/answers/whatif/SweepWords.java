@@ -41,7 +41,7 @@ public final class SweepWords {
     }
     if (isFirst) {
       return step.best().build().get().build().parts().entrySet().stream()
-          .filter(entry -> isMain(entry.getKey()))
+          .filter(entry -> Role.MAIN.contains(entry.getKey()))
           .map(entry -> entry.getValue().name())
           .collect(Collectors.joining(", "));
     }
@@ -59,10 +59,6 @@ public final class SweepWords {
     return changed.stream()
         .map(each -> change(each, after.build()))
         .collect(Collectors.joining(", "));
-  }
-
-  private static boolean isMain(Role role) {
-    return role.compareTo(Role.BATTERY) <= 0;
   }
 
   private static String change(Changed changed, Build after) {

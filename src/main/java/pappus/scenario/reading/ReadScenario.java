@@ -250,7 +250,7 @@ public record ReadScenario(Scenario scenario, Fingerprint input, JsonPlaces plac
   /** Antennas do not say what they are for: the port they are plugged in does. */
   private static boolean mayFill(Part part, Role role) {
     if (part instanceof Antenna) {
-      return role == Role.VIDEO_ANTENNA || role == Role.RADIO_ANTENNA;
+      return Role.ANTENNAS.contains(role);
     }
     return part.fills().contains(role);
   }

@@ -14,7 +14,6 @@ import pappus.part.Part;
 import pappus.part.Role;
 import pappus.scenario.Flight;
 import pappus.search.Incumbents;
-import pappus.search.MainParts;
 import pappus.search.Question;
 
 /** What each choice leads to. Safe for several threads. */
@@ -47,8 +46,7 @@ final class Choices {
     this.isForFront = front != null;
     this.halving = new Halving(goods, frames, kits, bounds);
     this.onMains = question.assessor().rules().stream()
-        .filter(
-            rule -> MainParts.ROLES.containsAll(rule.reads()) && rule.reads().size() > 2)
+        .filter(rule -> Role.MAIN.containsAll(rule.reads()) && rule.reads().size() > 2)
         .toList();
   }
 
@@ -254,7 +252,7 @@ final class Choices {
       }
     }
     var assessor = question.assessor();
-    return mains.parts().size() < MainParts.ROLES.size()
+    return mains.parts().size() < Role.MAIN.size()
         || (onMains.stream().noneMatch(rule -> assessor.isBroken(rule, mains))
             && assessor.mayStillFit(mains));
   }

@@ -11,7 +11,6 @@ import pappus.part.Build;
 import pappus.scenario.Flight.Style;
 import pappus.search.Ending;
 import pappus.search.Incumbents;
-import pappus.search.MainParts;
 import pappus.search.Question;
 import pappus.search.Row;
 
@@ -168,8 +167,7 @@ public final class ExactSearch {
 
     @Override
     public boolean needs(Build build, int open) {
-      return taken.stream()
-          .allMatch(row -> MainParts.differences(row.build(), build) + open >= apart);
+      return taken.stream().allMatch(row -> row.build().differences(build) + open >= apart);
     }
 
     @Override
@@ -202,9 +200,8 @@ public final class ExactSearch {
     @Override
     public boolean needs(Build build, int open) {
       return open > 0
-          || (MainParts.differences(build, row.build()) == 1
-              && earlier.stream()
-                  .allMatch(other -> MainParts.differences(other.build(), build) > 1));
+          || (build.differences(row.build()) == 1
+              && earlier.stream().allMatch(other -> other.build().differences(build) > 1));
     }
 
     @Override

@@ -23,33 +23,18 @@ import pappus.part.Frame;
 import pappus.part.Lead;
 import pappus.part.Part;
 import pappus.part.Role;
-import pappus.search.MainParts;
 import pappus.search.Question;
 
 /** The accessories of a question: what each adds, which go together, and which rule can be asked when. */
 final class Goods {
-  /**
-   * In this order accessories are decided: what the motors' current passes first, then what draws power; what brings
-   * others along before those.
-   */
-  static final List<Role> ORDER = List.of(
-      Role.BOARD,
-      Role.LEAD,
-      Role.TRANSMITTER,
-      Role.CAMERA,
-      Role.RECEIVER,
-      Role.GPS,
-      Role.PAYLOAD_CAMERA,
-      Role.BUZZER,
-      Role.VIDEO_ANTENNA,
-      Role.RADIO_ANTENNA,
-      Role.CAPACITOR);
+  /** In this order accessories are decided. */
+  static final List<Role> ORDER = Role.ACCESSORIES;
 
   /** From this place in the order on, the way from the pack to the motors is known. */
-  static final int WIRED = 2;
+  static final int WIRED = decided(Role.Turn.WIRING);
 
   /** From this place in the order on, no more consumers of power follow. */
-  static final int CONSUMERS = 8;
+  static final int CONSUMERS = decided(Role.Turn.DRIVEN);
 
   /** Boards of which the part-load losses differ by less are bounded together. */
   static final double LOSSES = 0.01;
@@ -98,6 +83,10 @@ final class Goods {
         .toList();
   }
 
+  private static int decided(Role.Turn turn) {
+    return (int) ORDER.stream().filter(role -> role.turn().compareTo(turn) <= 0).count();
+  }
+
   Question question() {
     return question;
   }
@@ -109,8 +98,7 @@ final class Goods {
 
   /** Whether there are parts for all that flies. */
   boolean areComplete() {
-    return MainParts.ROLES.stream().noneMatch(role -> options(role).isEmpty())
-        && !options(Role.BOARD).isEmpty();
+    return Role.FLYING.stream().noneMatch(role -> options(role).isEmpty());
   }
 
   Assessor assessor() {
@@ -234,61 +222,20 @@ final class Goods {
 
   /** Roles that have to be filled because of a part and are not, each once. */
   List<Role> following(Role role, Part part, Battery battery) {
-    var following = new ArrayList<Role>();
-    for (var follower : followers(role)) {
-      // Followers of a follower count with it, unless the part is that follower too.
-      if (!question.options(follower).isEmpty()
-          && !part.fills().contains(follower)
-          && followers(role).stream()
-              .noneMatch(between ->
-                  followers(between).contains(follower) && !part.fills().contains(between))) {
-        following.add(follower);
-      }
-    }
-    if (part instanceof Board board
-        && !question.options(Role.LEAD).isEmpty()
-        && !isPlugged(board, battery)) {
-      following.add(Role.LEAD);
-    }
-    return following;
-  }
-
-  private static boolean isPlugged(Board board, Battery battery) {
-    return board.plug() != null && board.plug().connector() == battery.connector();
+    var alone = Build.empty().with(Role.BATTERY, battery).with(role, part);
+    // Followers of a follower count with it, unless the part is that follower too.
+    return role.followers().stream()
+        .filter(follower -> !isLeftOut(alone, follower)
+            && role.followers().stream()
+                .noneMatch(between ->
+                    between.followers().contains(follower) && !part.fills().contains(between)))
+        .toList();
   }
 
   /** Whether a tidy build has no part of its own in a role. */
   boolean isLeftOut(Build build, Role role) {
-    if (question.options(role).isEmpty()) {
-      return true;
-    }
-    if (role != Role.LEAD) {
-      return build.fills(role);
-    }
-    var board = build.board();
-    return board.isPresent() && isPlugged(board.get(), build.battery().orElseThrow());
+    return question.options(role).isEmpty() || build.bringsAlong(role);
   }
-
-  /** Roles that parts of a role may bring along, directly or by what they bring. */
-  static Set<Role> followers(Role role) {
-    return switch (role) {
-      case BOARD -> BOARD_FOLLOWERS;
-      case TRANSMITTER -> TRANSMITTER_FOLLOWERS;
-      case RECEIVER -> RECEIVER_FOLLOWERS;
-      default -> Set.of();
-    };
-  }
-
-  private static final Set<Role> TRANSMITTER_FOLLOWERS =
-      EnumSet.of(Role.CAMERA, Role.VIDEO_ANTENNA);
-  private static final Set<Role> RECEIVER_FOLLOWERS = EnumSet.of(Role.RADIO_ANTENNA);
-  private static final Set<Role> BOARD_FOLLOWERS = EnumSet.of(
-      Role.TRANSMITTER,
-      Role.CAMERA,
-      Role.VIDEO_ANTENNA,
-      Role.RECEIVER,
-      Role.RADIO_ANTENNA,
-      Role.BUZZER);
 
   /** A board's own part-load loss; empty for boards by the law, and for other parts. */
   OptionalDouble ownLoss(Part part) {

@@ -73,7 +73,7 @@ final class KitLeasts {
         for (var i = 0; i < of.length; i++) {
           lower(sorts[goods.lossSort(options.get(i))], of[i]);
         }
-      } else if (isIndependent(role)) {
+      } else if (role.bringer().isEmpty()) {
         var least = infinite();
         Arrays.stream(of).forEach(each -> lower(least, each));
         add(independent, least, 1);
@@ -113,13 +113,6 @@ final class KitLeasts {
     for (var measure = 0; measure < MEASURES; measure++) {
       sum[measure] += (measure == CENTS ? 1 : pieces) * other[measure];
     }
-  }
-
-  /** Whether a role follows no other, the board's lead aside. */
-  private static boolean isIndependent(Role role) {
-    return role != Role.LEAD
-        && role != Role.BOARD
-        && Goods.ORDER.stream().noneMatch(other -> Goods.followers(other).contains(role));
   }
 
   private double[] value(Role role, Part part) {

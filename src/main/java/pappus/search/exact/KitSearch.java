@@ -273,13 +273,9 @@ final class KitSearch {
   private @Nullable Adds rest(Build build, int stage) {
     var rest = Adds.NOTHING;
     var counted = EnumSet.noneOf(Role.class);
-    if (build.board().isEmpty()) {
-      // The board's own least knows whether a lead follows.
-      counted.add(Role.LEAD);
-    }
     for (var role : Goods.ORDER.subList(stage, Goods.ORDER.size())) {
       if (!counted.contains(role) && !goods.isLeftOut(build, role)) {
-        counted.addAll(Goods.followers(role));
+        counted.addAll(role.followers());
         if (role != Goods.ORDER.get(stage)) {
           var next = trees.of(role, build);
           if (next.isEmpty()) {

@@ -13,7 +13,6 @@ import pappus.part.Build;
 import pappus.part.Frame;
 import pappus.part.Part;
 import pappus.part.Role;
-import pappus.search.MainParts;
 import pappus.search.Question;
 
 /**
@@ -90,7 +89,7 @@ final class CrudeBound {
     }
     var watts = 0.0;
     for (var entry : build.parts().entrySet()) {
-      if (!MainParts.ROLES.contains(entry.getKey())) {
+      if (!Role.MAIN.contains(entry.getKey())) {
         watts += assessor.leastWatts(entry.getValue(), build.battery().orElseThrow());
       }
     }

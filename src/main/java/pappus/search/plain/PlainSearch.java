@@ -1,6 +1,7 @@
 package pappus.search.plain;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
@@ -8,7 +9,6 @@ import java.util.function.LongConsumer;
 import pappus.assessment.Assessment;
 import pappus.assessment.Assessor;
 import pappus.compatibility.CompatibilityRule;
-import pappus.part.Board;
 import pappus.part.Build;
 import pappus.part.Part;
 import pappus.part.Role;
@@ -23,7 +23,7 @@ import pappus.search.Question;
  */
 public final class PlainSearch {
   private static final List<Role> MAIN =
-      List.of(Role.MOTOR, Role.PROPELLER, Role.BATTERY, Role.FRAME);
+      Role.MAIN.stream().sorted(Comparator.comparing(Role.FRAME::equals)).toList();
 
   /** So many motors are looked at side by side, however many processors there are. */
   private static final int AT_ONCE = 8;
@@ -160,7 +160,7 @@ public final class PlainSearch {
       }
       var role = accessories.get(place);
       var left = accessories.subList(place + 1, accessories.size());
-      if (isBrought(build, role)) {
+      if (build.bringsAlong(role)) {
         accessories(build, place + 1);
         return;
       }
@@ -236,15 +236,5 @@ public final class PlainSearch {
 
   private static boolean isDecided(CompatibilityRule rule, Set<Role> decided) {
     return decided.containsAll(rule.reads());
-  }
-
-  /** Whether a part that is decided stands in for a role already, or leaves no need for it. */
-  private static boolean isBrought(Build build, Role role) {
-    if (role != Role.LEAD) {
-      return build.fills(role);
-    }
-    var plug = build.board().map(Board::plug);
-    return plug.isPresent()
-        && plug.get().connector() == build.battery().orElseThrow().connector();
   }
 }

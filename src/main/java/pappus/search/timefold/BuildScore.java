@@ -11,9 +11,9 @@ import ai.timefold.solver.core.api.score.calculator.EasyScoreCalculator;
  */
 public final class BuildScore implements EasyScoreCalculator<BuildChoice, HardSoftLongScore> {
   @Override
-  public HardSoftLongScore calculateScore(BuildChoice choice) {
-    var assessment = choice.question().assessor().assess(choice.plan().toBuild());
-    choice.pool().offer(assessment);
+  public HardSoftLongScore calculateScore(BuildChoice build) {
+    var assessment = build.question().assessor().assess(build.toBuild());
+    build.pool().offer(assessment);
     return HardSoftLongScore.of(-assessment.shortfall(), assessment.objective());
   }
 }

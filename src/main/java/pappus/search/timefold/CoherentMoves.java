@@ -11,8 +11,6 @@ import java.util.Random;
 import org.jspecify.annotations.Nullable;
 import pappus.part.Part;
 import pappus.part.Role;
-import pappus.search.Pairs;
-import pappus.search.Question;
 
 /**
  * Changes one part and, most of the time, what hangs on it: a motor with a propeller that fits it, a
@@ -22,17 +20,6 @@ import pappus.search.Question;
  * <p>Why: src/site/markdown/decisions.md#several-starts-and-a-sweep
  */
 public final class CoherentMoves implements MoveIteratorFactory<BuildChoice, CoherentMove> {
-  /** For each part that is changed first, the roles that are then matched to it, in order. */
-  private static final Map<Role, List<Role>> FOLLOWERS = new EnumMap<>(Map.of(
-      Role.FRAME, List.of(Role.MOTOR, Role.PROPELLER, Role.BATTERY, Role.BOARD),
-      Role.MOTOR, List.of(Role.PROPELLER, Role.BATTERY),
-      Role.PROPELLER, List.of(Role.MOTOR),
-      Role.BATTERY, List.of(Role.LEAD, Role.CAPACITOR, Role.BOARD),
-      Role.BOARD, List.of(Role.LEAD, Role.RADIO_ANTENNA, Role.VIDEO_ANTENNA),
-      Role.TRANSMITTER, List.of(Role.CAMERA, Role.VIDEO_ANTENNA),
-      Role.CAMERA, List.of(Role.TRANSMITTER, Role.VIDEO_ANTENNA),
-      Role.RECEIVER, List.of(Role.RADIO_ANTENNA)));
-
   @Override
   public long getSize(ScoreDirector<BuildChoice> director) {
     return Integer.MAX_VALUE;
@@ -46,9 +33,10 @@ public final class CoherentMoves implements MoveIteratorFactory<BuildChoice, Coh
   @Override
   public Iterator<CoherentMove> createRandomMoveIterator(
       ScoreDirector<BuildChoice> director, Random random) {
-    var choice = director.getWorkingSolution();
-    var open = List.of(Role.values()).stream()
-        .filter(role -> choice.question().options(role).size() > 1)
+    var build = director.getWorkingSolution();
+    var open = build.choices().stream()
+        .filter(choice -> choice.options().size() > 1)
+        .map(RoleChoice::role)
         .toList();
     return new Iterator<>() {
       @Override
@@ -58,36 +46,35 @@ public final class CoherentMoves implements MoveIteratorFactory<BuildChoice, Coh
 
       @Override
       public CoherentMove next() {
-        return move(choice, open, random);
+        return move(build, open, random);
       }
     };
   }
 
-  private static CoherentMove move(BuildChoice choice, List<Role> open, Random random) {
+  private static CoherentMove move(BuildChoice build, List<Role> open, Random random) {
     var first = open.get(random.nextInt(open.size()));
-    var part = pick(choice.question().options(first), random);
+    var part = pick(build.of(first).options(), random);
     var changes = new EnumMap<Role, Part>(Role.class);
     changes.put(first, part);
-    for (var follower : FOLLOWERS.getOrDefault(first, List.of())) {
+    for (var follower : first.matched()) {
       if (open.contains(follower) && random.nextInt(4) != 0) {
-        var matching = matching(choice, changes, follower, random);
+        var matching = matching(build, changes, follower, random);
         if (matching != null) {
           changes.put(follower, matching);
         }
       }
     }
-    return new CoherentMove(choice.plan(), changes);
+    return new CoherentMove(changes);
   }
 
   /** A part of the role that goes with the one just changed; the present one if it does already. */
   private static @Nullable Part matching(
-      BuildChoice choice, Map<Role, Part> changes, Role role, Random random) {
-    Pairs pairs = choice.pairs();
-    Question question = choice.question();
-    var options = question.options(role);
+      BuildChoice build, Map<Role, Part> changes, Role role, Random random) {
+    var choice = build.of(role);
+    var options = choice.options();
     for (var changed : changes.entrySet()) {
-      var fitting = pairs.with(changed.getKey(), changed.getValue(), role);
-      if (options.size() == question.options(role).size()) {
+      var fitting = build.pairs().with(changed.getKey(), changed.getValue(), role);
+      if (options.size() == choice.options().size()) {
         options = fitting;
       } else {
         var both = options.stream().filter(fitting::contains).toList();
@@ -97,7 +84,7 @@ public final class CoherentMoves implements MoveIteratorFactory<BuildChoice, Coh
     if (options.isEmpty()) {
       return null;
     }
-    var present = choice.plan().get(role);
+    var present = choice.part();
     return present != null && options.contains(present) && random.nextBoolean()
         ? present
         : pick(options, random);

@@ -72,11 +72,8 @@ public final class TimefoldSearch {
       synchronized (this) {
         running = solver;
       }
-      solver.solve(new BuildChoice(
-          new BuildPlan(question, startingParts(new Random(SEED + start), pairs)),
-          question,
-          pool,
-          pairs));
+      solver.solve(
+          new BuildChoice(startingParts(new Random(SEED + start), pairs), question, pool, pairs));
       progress.accept(start + 1L);
       if (System.nanoTime() > deadline) {
         return Ending.CLOCK;
@@ -98,7 +95,7 @@ public final class TimefoldSearch {
   static SolverConfig config(long seed, long moves, Duration safetyNet) {
     return new SolverConfig()
         .withSolutionClass(BuildChoice.class)
-        .withEntityClasses(BuildPlan.class)
+        .withEntityClasses(RoleChoice.class)
         .withEnvironmentMode(EnvironmentMode.NO_ASSERT)
         .withRandomSeed(seed)
         .withScoreDirectorFactory(

@@ -8,7 +8,6 @@ import org.junit.jupiter.api.Test;
 import pappus.assessment.Assessment;
 import pappus.part.Build;
 import pappus.part.Role;
-import pappus.search.MainParts;
 import pappus.search.Question;
 
 /** Every bound on the way to a build is at least what the build reaches. */
@@ -56,7 +55,7 @@ class BoundsTest {
     void isAbove(Assessment assessment, int seed) {
       var build = assessment.build();
       var mains = Build.empty();
-      for (var role : MainParts.ROLES) {
+      for (var role : Role.MAIN) {
         mains = mains.with(role, build.part(role).orElseThrow());
       }
       var all = new BoxBound.Three(

@@ -10,7 +10,6 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import pappus.assessment.Assessment;
 import pappus.search.Incumbents;
-import pappus.search.MainParts;
 import pappus.search.Question;
 import pappus.search.Row;
 import pappus.search.flat.ChocoSearch;
@@ -64,7 +63,7 @@ class OtherSearchesTest {
       if (Incumbents.BEST_FIRST.compare(build, row) < 0) {
         return true;
       }
-      if (MainParts.differences(build.build(), row.build()) < apart) {
+      if (build.build().differences(row.build()) < apart) {
         return false;
       }
     }
