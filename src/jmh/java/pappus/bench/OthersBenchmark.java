@@ -93,9 +93,9 @@ public class OthersBenchmark {
 
   @Benchmark
   public void timefold(Answer answer) {
-    var pool = new Incumbents();
-    new TimefoldSearch(question, MOVES).run(pool, starts -> {});
-    answer.is(pool.bestFirst().stream().findFirst(), false);
+    var incumbents = new Incumbents();
+    new TimefoldSearch(question, MOVES).run(incumbents, starts -> {});
+    answer.is(incumbents.bestFirst().stream().findFirst(), false);
   }
 
   @Benchmark

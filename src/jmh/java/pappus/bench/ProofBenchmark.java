@@ -69,14 +69,14 @@ public class ProofBenchmark {
   @Benchmark
   public Object proof(Way way) {
     var began = System.nanoTime();
-    var pool = new Incumbents();
+    var incumbents = new Incumbents();
     var seen = new long[2];
-    var found = new ExactSearch(question, THREADS).run(ROWS, Long.MAX_VALUE, pool, looks -> {
-      if (pool.feasible() > seen[0]) {
-        seen[0] = pool.feasible();
+    var found = new ExactSearch(question, THREADS).run(ROWS, Long.MAX_VALUE, incumbents, looks -> {
+      if (incumbents.feasible() > seen[0]) {
+        seen[0] = incumbents.feasible();
         var millis = (System.nanoTime() - began) / 1e6;
         way.firstFeasibleMillis = way.firstFeasibleMillis == 0 ? millis : way.firstFeasibleMillis;
-        var best = pool.bestFirst().get(0).objective();
+        var best = incumbents.bestFirst().get(0).objective();
         if (best > seen[1]) {
           seen[1] = best;
           way.bestMillis = millis;
@@ -84,7 +84,7 @@ public class ProofBenchmark {
       }
     });
     way.choices = found.nodes();
-    way.assessed = pool.assessed();
+    way.assessed = incumbents.assessed();
     way.minutes = seen[1] / 60e6;
     return found;
   }

@@ -256,10 +256,10 @@ public final class Assessor {
   }
 
   /** All that a rule's verdict on a pair of parts depends on, and whether it is set aside for a part. */
-  public Object trait(CompatibilityRule rule, Part part) {
+  public Object signature(CompatibilityRule rule, Part part) {
     return scenario.waived().stream().anyMatch(waiver -> waiver.parts().contains(part.id()))
         ? part.id()
-        : rule.trait(part);
+        : rule.signature(part);
   }
 
   /**

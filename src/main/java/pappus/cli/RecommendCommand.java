@@ -93,7 +93,7 @@ final class RecommendCommand extends ScenarioCommand implements Callable<Integer
 
   /** What is traded for what; where its search comes to nothing in time, among what the ranking has met. */
   private static ParetoFront front(Question question, Ranking ranking, Finder finder) {
-    var looks = FRONT_LOOKS + 2 * ranking.coverage().reach().looks();
+    var looks = FRONT_LOOKS + 2 * ranking.coverage().proof().looks();
     var front = finder.front(question, FRONT_SHARE, looks);
     if (!front.builds().isEmpty()) {
       return front;
@@ -101,7 +101,7 @@ final class RecommendCommand extends ScenarioCommand implements Callable<Integer
     var met = ranking.candidates().stream()
         .flatMap(row -> Stream.concat(Stream.of(row.assessment()), row.variants().stream()))
         .toList();
-    return ParetoFront.of(met, question, FRONT_SHARE, front.reach());
+    return ParetoFront.of(met, question, FRONT_SHARE, front.proof());
   }
 
   private int answer(Inputs inputs, int wanted, Ranking ranking, @Nullable ParetoFront front) {

@@ -72,7 +72,7 @@ public final class BatteryBayRule implements CompatibilityRule {
   }
 
   @Override
-  public Object trait(Part part) {
+  public Object signature(Part part) {
     if (part instanceof Battery battery) {
       return List.of(
           battery.lengthMillimetres(), battery.widthMillimetres(), battery.heightMillimetres());

@@ -43,7 +43,7 @@ public final class BatteryPlugRule implements CompatibilityRule {
   }
 
   @Override
-  public Object trait(Part part) {
+  public Object signature(Part part) {
     if (part instanceof Battery battery) {
       return battery.connector();
     }

@@ -21,7 +21,7 @@ public final class BatteryStrapRule implements CompatibilityRule {
   }
 
   @Override
-  public Object trait(Part part) {
+  public Object signature(Part part) {
     if (part instanceof Frame frame) {
       return frame.bay().strapWidthMillimetres();
     }

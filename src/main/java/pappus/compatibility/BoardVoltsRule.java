@@ -27,7 +27,7 @@ public final class BoardVoltsRule implements CompatibilityRule {
   }
 
   @Override
-  public Object trait(Part part) {
+  public Object signature(Part part) {
     if (part instanceof Board board) {
       return board.input();
     }

@@ -65,7 +65,7 @@ public final class CameraCageRule implements CompatibilityRule {
   }
 
   @Override
-  public Object trait(Part part) {
+  public Object signature(Part part) {
     if (part instanceof Frame frame) {
       return frame.cameraWidthsMillimetres();
     }

@@ -34,7 +34,7 @@ public final class CapacitorRule implements CompatibilityRule {
   }
 
   @Override
-  public Object trait(Part part) {
+  public Object signature(Part part) {
     if (part instanceof Capacitor capacitor) {
       return List.of(capacitor.ratedVolts(), capacitor.microfarads());
     }

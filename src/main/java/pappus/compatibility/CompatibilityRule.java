@@ -33,17 +33,17 @@ public interface CompatibilityRule {
 
   /**
    * Whether {@link #mayStillFit} can say no of a build that has parts in these roles only; what is asked of a pair
-   * of parts is asked of every pair that cannot be told apart by {@link #trait}.
+   * of parts is asked of every pair that cannot be told apart by {@link #signature}.
    */
   default boolean foresees(Set<Role> decided) {
     return false;
   }
 
   /**
-   * All that its verdict on a pair of parts depends on: parts of a role with equal traits stand for each other, but
+   * All that its verdict on a pair of parts depends on: parts of a role with equal signatures stand for each other, but
    * for the ids in its sentences.
    */
-  default Object trait(Part part) {
+  default Object signature(Part part) {
     return part.id();
   }
 

@@ -25,7 +25,7 @@ public final class MotorCellsRule implements CompatibilityRule {
   }
 
   @Override
-  public Object trait(Part part) {
+  public Object signature(Part part) {
     if (part instanceof Motor motor) {
       return motor.cells();
     }

@@ -24,7 +24,7 @@ public final class MotorGuardRule implements CompatibilityRule {
   }
 
   @Override
-  public Object trait(Part part) {
+  public Object signature(Part part) {
     if (part instanceof Frame frame) {
       return Optional.ofNullable(frame.guardInnerMillimetres());
     }

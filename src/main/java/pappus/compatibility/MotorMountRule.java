@@ -25,7 +25,7 @@ public final class MotorMountRule implements CompatibilityRule {
   }
 
   @Override
-  public Object trait(Part part) {
+  public Object signature(Part part) {
     if (part instanceof Frame frame) {
       return frame.motorBoltCirclesMillimetres();
     }

@@ -22,7 +22,7 @@ public final class MotorScrewRule implements CompatibilityRule {
   }
 
   @Override
-  public Object trait(Part part) {
+  public Object signature(Part part) {
     if (part instanceof Frame frame) {
       return frame.armThicknessMillimetres();
     }

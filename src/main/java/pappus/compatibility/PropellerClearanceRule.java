@@ -30,7 +30,7 @@ public final class PropellerClearanceRule implements CompatibilityRule {
   }
 
   @Override
-  public Object trait(Part part) {
+  public Object signature(Part part) {
     if (part instanceof Frame frame) {
       return List.of(
           frame.largestPropellerInches(),

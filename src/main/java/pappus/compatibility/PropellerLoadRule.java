@@ -27,7 +27,7 @@ public final class PropellerLoadRule implements CompatibilityRule {
   }
 
   @Override
-  public Object trait(Part part) {
+  public Object signature(Part part) {
     if (part instanceof Motor motor) {
       return largestUsualInches(motor);
     }

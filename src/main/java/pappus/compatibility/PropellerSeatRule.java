@@ -39,7 +39,7 @@ public final class PropellerSeatRule implements CompatibilityRule {
   }
 
   @Override
-  public Object trait(Part part) {
+  public Object signature(Part part) {
     if (part instanceof Motor motor) {
       return motor.propellerSeat();
     }

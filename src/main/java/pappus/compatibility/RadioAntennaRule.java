@@ -35,7 +35,7 @@ public final class RadioAntennaRule implements CompatibilityRule {
   }
 
   @Override
-  public Object trait(Part part) {
+  public Object signature(Part part) {
     if (part instanceof Antenna antenna) {
       return List.of(antenna.connector(), antenna.band());
     }

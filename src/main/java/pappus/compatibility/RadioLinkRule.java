@@ -22,7 +22,7 @@ public final class RadioLinkRule implements CompatibilityRule {
   }
 
   @Override
-  public Object trait(Part part) {
+  public Object signature(Part part) {
     if (part instanceof Receiver receiver) {
       return receiver.link();
     }

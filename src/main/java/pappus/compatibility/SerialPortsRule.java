@@ -37,7 +37,7 @@ public final class SerialPortsRule implements CompatibilityRule {
   }
 
   @Override
-  public Object trait(Part part) {
+  public Object signature(Part part) {
     if (part instanceof Transmitter transmitter) {
       return transmitter.serial();
     }

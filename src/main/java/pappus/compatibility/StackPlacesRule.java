@@ -32,7 +32,7 @@ public final class StackPlacesRule implements CompatibilityRule {
   }
 
   @Override
-  public Object trait(Part part) {
+  public Object signature(Part part) {
     if (part instanceof Frame frame) {
       return List.of(frame.positions(), frame.heights());
     }

@@ -36,7 +36,7 @@ public final class VideoFamilyRule implements CompatibilityRule {
   }
 
   @Override
-  public Object trait(Part part) {
+  public Object signature(Part part) {
     if (part instanceof Transmitter transmitter) {
       return List.of(
           transmitter.family(), Optional.ofNullable(transmitter.camera()).map(CameraUnit::family));

@@ -21,7 +21,7 @@ public final class VideoPowerRule implements CompatibilityRule {
   }
 
   @Override
-  public Object trait(Part part) {
+  public Object signature(Part part) {
     if (part instanceof VideoSender sender) {
       return highest(sender);
     }

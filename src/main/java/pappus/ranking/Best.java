@@ -11,15 +11,15 @@ import pappus.search.Question;
  * The best build of a question.
  *
  * @param build absent if none is feasible, or none was found
- * @param reach how far the search came
+ * @param proof how far the search came
  */
-public record Best(Optional<Assessment> build, Proof reach) {
-  static Best of(Question question, Incumbents pool, Proof reach) {
-    return new Best(pool.bestFirst().stream().findFirst().map(question::held), reach);
+public record Best(Optional<Assessment> build, Proof proof) {
+  static Best of(Question question, Incumbents incumbents, Proof proof) {
+    return new Best(incumbents.bestFirst().stream().findFirst().map(question::held), proof);
   }
 
   /** Whether no other build can be better, or none can be feasible. */
   public boolean isProof() {
-    return reach.ending() == Ending.PROVEN;
+    return proof.ending() == Ending.PROVEN;
   }
 }

@@ -85,27 +85,28 @@ public final class Finder {
    * @param wanted how many
    */
   public Ranking rank(Question question, int wanted) {
-    var pool = new Incumbents();
-    var ranker = new Ranker(question, pool);
+    var incumbents = new Incumbents();
+    var ranker = new Ranker(question, incumbents);
     var obstacle = ExactSearch.obstacle(question);
     if (way == Way.HEURISTIC || obstacle.isPresent()) {
-      var reach = Proof.of(tryChanges(question, pool, wanted));
-      return ranker.rank(wanted, way == Way.AUTO ? reach.because(obstacle) : reach);
+      var proof = Proof.of(tryChanges(question, incumbents, wanted));
+      return ranker.rank(wanted, way == Way.AUTO ? proof.because(obstacle) : proof);
     }
-    var found = prove(question, pool, wanted);
-    var reach = new Proof(found.ending(), found.atMost(), found.nodes(), Optional.empty());
+    var found = prove(question, incumbents, wanted);
+    var proof = new Proof(found.ending(), found.atMost(), found.nodes(), Optional.empty());
     if (found.ending() == Ending.PROVEN) {
       if (found.rows().isEmpty()) {
         // A proof assesses nothing that cannot be feasible: changes find what comes closest.
-        tryChanges(question, pool, wanted);
+        tryChanges(question, incumbents, wanted);
       }
-      return ranker.rank(found.rows(), reach);
+      return ranker.rank(found.rows(), proof);
     }
-    if (found.ending() == Ending.EFFORT && (way == Way.AUTO || pool.bestFirst().isEmpty())) {
+    if (found.ending() == Ending.EFFORT
+        && (way == Way.AUTO || incumbents.bestFirst().isEmpty())) {
       // What is not proven is not to be worse than what changes find, and never nothing.
-      tryChanges(question, pool, wanted);
+      tryChanges(question, incumbents, wanted);
     }
-    return ranker.rank(wanted, reach);
+    return ranker.rank(wanted, proof);
   }
 
   /** The best build of a question, if any is feasible. */
@@ -119,7 +120,9 @@ public final class Finder {
    * @param looks choices to look into at most
    */
   public Best best(Question question, long looks) {
-    return one(question, (search, pool) -> search.best(Math.min(effort, looks), pool, done -> {}));
+    return one(
+        question,
+        (search, incumbents) -> search.best(Math.min(effort, looks), incumbents, done -> {}));
   }
 
   /**
@@ -128,7 +131,7 @@ public final class Finder {
    * @param looks choices to look into at most
    */
   public Best any(Question question, long looks) {
-    return one(question, (search, pool) -> search.any(Math.min(effort, looks), pool));
+    return one(question, (search, incumbents) -> search.any(Math.min(effort, looks), incumbents));
   }
 
   /** Whether any build is feasible, looked for as long as for any proof. */
@@ -137,16 +140,16 @@ public final class Finder {
   }
 
   private Best one(Question question, BiFunction<ExactSearch, Incumbents, ExactSearch.Found> look) {
-    var pool = new Incumbents();
+    var incumbents = new Incumbents();
     var obstacle = ExactSearch.obstacle(question);
     if (way == Way.HEURISTIC || obstacle.isPresent()) {
-      var reach = Proof.of(tryChanges(question, pool, 1));
-      return Best.of(question, pool, reach.because(obstacle));
+      var proof = Proof.of(tryChanges(question, incumbents, 1));
+      return Best.of(question, incumbents, proof.because(obstacle));
     }
     var search = new ExactSearch(question, Runtime.getRuntime().availableProcessors());
-    var found = running(search::stop, () -> look.apply(search, pool));
-    var reach = new Proof(found.ending(), found.atMost(), found.nodes(), Optional.empty());
-    return Best.of(question, pool, reach);
+    var found = running(search::stop, () -> look.apply(search, incumbents));
+    var proof = new Proof(found.ending(), found.atMost(), found.nodes(), Optional.empty());
+    return Best.of(question, incumbents, proof);
   }
 
   /**
@@ -166,9 +169,9 @@ public final class Finder {
   public ParetoFront front(Question question, double share, long looks) {
     var obstacle = ExactSearch.obstacle(question);
     if (way == Way.HEURISTIC || obstacle.isPresent()) {
-      var pool = new Incumbents();
-      var reach = Proof.of(tryChanges(question, pool, 1));
-      return ParetoFront.of(pool.bestFirst(), question, share, reach.because(obstacle));
+      var incumbents = new Incumbents();
+      var proof = Proof.of(tryChanges(question, incumbents, 1));
+      return ParetoFront.of(incumbents.bestFirst(), question, share, proof.because(obstacle));
     }
     var search = new FrontSearch(question, Runtime.getRuntime().availableProcessors());
     var found = running(
@@ -178,32 +181,32 @@ public final class Finder {
             Math.min(effort, looks),
             done -> progress.accept(
                 String.format(Locale.ROOT, "trading off, %,d choices looked into", done))));
-    var reach = new Proof(found.ending(), found.atMost(), found.nodes(), Optional.empty());
-    return new ParetoFront(found.builds().stream().map(question::held).toList(), share, reach);
+    var proof = new Proof(found.ending(), found.atMost(), found.nodes(), Optional.empty());
+    return new ParetoFront(found.builds().stream().map(question::held).toList(), share, proof);
   }
 
-  private ExactSearch.Found prove(Question question, Incumbents pool, int wanted) {
+  private ExactSearch.Found prove(Question question, Incumbents incumbents, int wanted) {
     var search = new ExactSearch(question, Runtime.getRuntime().availableProcessors());
     return running(
         search::stop,
         () -> search.run(
             wanted,
             effort,
-            pool,
+            incumbents,
             done -> progress.accept(
                 String.format(Locale.ROOT, "proving, %,d choices looked into", done))));
   }
 
-  /** Fills the pool by trying changes. */
-  private Ending tryChanges(Question question, Incumbents pool, int wanted) {
+  /** Fills the incumbents by trying changes. */
+  private Ending tryChanges(Question question, Incumbents incumbents, int wanted) {
     var search = new TimefoldSearch(question, moves);
     var ending = running(
         search::stop,
         () -> search.run(
-            pool,
+            incumbents,
             done -> progress.accept("searching, start " + done + " of " + TimefoldSearch.STARTS)));
     progress.accept("improving part by part");
-    new LocalSearch(question, pool).improve(wanted, () -> stopped);
+    new LocalSearch(question, incumbents).improve(wanted, () -> stopped);
     return stopped ? Ending.INTERRUPTED : ending;
   }
 

@@ -14,15 +14,15 @@ import pappus.search.Question;
  *
  * @param builds longest or farthest flight first
  * @param share of the best flight down to which builds were looked for
- * @param reach how far the search came
+ * @param proof how far the search came
  */
-public record ParetoFront(List<Assessment> builds, double share, Proof reach) {
+public record ParetoFront(List<Assessment> builds, double share, Proof proof) {
   public ParetoFront {
     builds = List.copyOf(builds);
   }
 
   /** Of builds that were met, those that no other of them surpasses. */
-  public static ParetoFront of(List<Assessment> met, Question question, double share, Proof reach) {
+  public static ParetoFront of(List<Assessment> met, Question question, double share, Proof proof) {
     var deviations = question.assessor().deviations();
     var front = new ArrayList<Assessment>();
     // Of equal flights the lighter and then the cheaper comes first: what surpasses another is
@@ -44,12 +44,12 @@ public record ParetoFront(List<Assessment> builds, double share, Proof reach) {
         front.add(question.held(build));
       }
     }
-    return new ParetoFront(front, share, reach);
+    return new ParetoFront(front, share, proof);
   }
 
   /** Whether none is missing down to the share asked for. */
   public boolean isProof() {
-    return reach.ending() == Ending.PROVEN;
+    return proof.ending() == Ending.PROVEN;
   }
 
   /** Builds of it that no other surpasses in flight and price, the dearest first. */

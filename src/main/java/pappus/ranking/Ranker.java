@@ -24,32 +24,32 @@ import pappus.search.Row;
  */
 public final class Ranker {
   private final Question question;
-  private final Incumbents pool;
+  private final Incumbents incumbents;
   private final int apart;
 
-  public Ranker(Question question, Incumbents pool) {
+  public Ranker(Question question, Incumbents incumbents) {
     this.question = question;
-    this.pool = pool;
+    this.incumbents = incumbents;
     this.apart = question.assessor().scenario().differences();
   }
 
-  /** The ranking of everything in the pool. */
+  /** The ranking of everything in the incumbents. */
   public Ranking rank(int count, Ending ending) {
     return rank(count, Proof.of(ending));
   }
 
-  /** The ranking of everything in the pool. */
-  public Ranking rank(int count, Proof reach) {
-    var ordered = pool.bestFirst();
-    var best = pool.distinct(count, apart);
+  /** The ranking of everything in the incumbents. */
+  public Ranking rank(int count, Proof proof) {
+    var ordered = incumbents.bestFirst();
+    var best = incumbents.distinct(count, apart);
     var rows = best.stream()
         .map(row -> new Row(row, variants(row, best, ordered), false))
         .toList();
-    return rank(rows, reach);
+    return rank(rows, proof);
   }
 
   /** The ranking of rows that a search has put in order. */
-  public Ranking rank(List<Row> found, Proof reach) {
+  public Ranking rank(List<Row> found, Proof proof) {
     var rows = found.stream().map(row -> question.held(row.assessment())).toList();
     found.forEach(row -> row.variants().forEach(question::held));
     var doubts = new Doubts(question.assessor());
@@ -67,9 +67,10 @@ public final class Ranker {
           head == row ? OptionalInt.empty() : OptionalInt.of(head + 1),
           isCheapest(row, heads, rows)));
     }
-    var coverage = new Coverage(question.combinations(), pool.assessed(), pool.feasible(), reach);
+    var coverage =
+        new Coverage(question.combinations(), incumbents.assessed(), incumbents.feasible(), proof);
     return new Ranking(
-        candidates, candidates.isEmpty() ? pool.closest() : Optional.empty(), coverage);
+        candidates, candidates.isEmpty() ? incumbents.closest() : Optional.empty(), coverage);
   }
 
   private Map<Part, List<Part>> twins(Build build) {

@@ -6,11 +6,11 @@ package pappus.search;
  * @param combinations ways to fill the roles, counting those that cannot fit
  * @param assessed builds assessed, counting repeats
  * @param feasible feasible ones among them, counting repeats
- * @param reach how far it came
+ * @param proof how far it came
  */
-public record Coverage(double combinations, long assessed, long feasible, Proof reach) {
+public record Coverage(double combinations, long assessed, long feasible, Proof proof) {
   /** Whether no better build can exist. A search that tries changes proves nothing. */
   public boolean isProof() {
-    return reach.ending() == Ending.PROVEN;
+    return proof.ending() == Ending.PROVEN;
   }
 }

@@ -87,14 +87,14 @@ final class MotorMountRuleTest {
         .startsWith(lackedOfEither == null ? FITS : "clashes");
   }
 
-  /** Searches ask once for all motors of a trait. */
+  /** Searches ask once for all motors of a signature. */
   @Test
   void theTwoReadingsHaveTraitsOfTheirOwn() {
     var pair = drilled(motor(), CirclesNeeded.BOTH, 9.0, 12.0);
     var twice = drilled(motor(), CirclesNeeded.EITHER, 9.0, 12.0);
 
-    assertThat(rule.trait(twice)).isNotEqualTo(rule.trait(pair));
-    assertThat(rule.trait(twice)).isEqualTo(rule.trait(with(twice, "id", "other")));
+    assertThat(rule.signature(twice)).isNotEqualTo(rule.signature(pair));
+    assertThat(rule.signature(twice)).isEqualTo(rule.signature(with(twice, "id", "other")));
   }
 
   private static List<Span> spans(String offered) {

@@ -51,7 +51,7 @@ class FinderTest {
 
       assertThat(told(best.build())).isEqualTo(enumerated(question));
       assertThat(best.isProof()).isTrue();
-      assertThat(best.reach().obstacle()).isEmpty();
+      assertThat(best.proof().obstacle()).isEmpty();
     }
   }
 
@@ -61,8 +61,8 @@ class FinderTest {
 
     assertThat(told(best.build())).isEqualTo(enumerated(question("")));
     assertThat(best.isProof()).isFalse();
-    assertThat(best.reach().ending()).isEqualTo(Ending.MOVES);
-    assertThat(best.reach().obstacle()).isEmpty();
+    assertThat(best.proof().ending()).isEqualTo(Ending.MOVES);
+    assertThat(best.proof().obstacle()).isEmpty();
   }
 
   @Test
@@ -75,7 +75,7 @@ class FinderTest {
     var best = finder(Way.AUTO).best(question);
 
     assertThat(best.isProof()).isFalse();
-    assertThat(best.reach().obstacle()).isPresent();
+    assertThat(best.proof().obstacle()).isPresent();
     assertThat(told(best.build())).isEqualTo(enumerated(question));
   }
 
@@ -98,7 +98,7 @@ class FinderTest {
     var any = finder(Way.AUTO).any(question(""), 1);
 
     assertThat(any.build()).isEmpty();
-    assertThat(any.reach().ending()).isEqualTo(Ending.EFFORT);
+    assertThat(any.proof().ending()).isEqualTo(Ending.EFFORT);
     assertThat(any.isProof()).isFalse();
     assertThat(finder(Way.AUTO).any(question("")).build()).isPresent();
   }
@@ -108,8 +108,8 @@ class FinderTest {
   void theEffortEndsAnyToo() {
     var lazy = new Finder(Way.AUTO, 1, MOVES, done -> {});
 
-    assertThat(lazy.any(question(""), 1_000_000).reach().ending()).isEqualTo(Ending.EFFORT);
-    assertThat(lazy.any(question("")).reach().ending()).isEqualTo(Ending.EFFORT);
+    assertThat(lazy.any(question(""), 1_000_000).proof().ending()).isEqualTo(Ending.EFFORT);
+    assertThat(lazy.any(question("")).proof().ending()).isEqualTo(Ending.EFFORT);
   }
 
   /** Builds by trying each, without those that another surpasses. */
@@ -180,11 +180,11 @@ class FinderTest {
     finder.stop();
 
     assertThat(finder.isStopped()).isTrue();
-    assertThat(finder.best(question("")).reach().ending()).isEqualTo(Ending.INTERRUPTED);
-    assertThat(finder.any(question("")).reach().ending()).isEqualTo(Ending.INTERRUPTED);
-    assertThat(finder.front(question(""), 0).reach().ending()).isEqualTo(Ending.INTERRUPTED);
+    assertThat(finder.best(question("")).proof().ending()).isEqualTo(Ending.INTERRUPTED);
+    assertThat(finder.any(question("")).proof().ending()).isEqualTo(Ending.INTERRUPTED);
+    assertThat(finder.front(question(""), 0).proof().ending()).isEqualTo(Ending.INTERRUPTED);
     assertThat(finder.front(question(""), 0).isProof()).isFalse();
-    assertThat(finder.rank(question(""), 3).coverage().reach().ending())
+    assertThat(finder.rank(question(""), 3).coverage().proof().ending())
         .isEqualTo(Ending.INTERRUPTED);
   }
 

@@ -28,13 +28,13 @@ class RankerTest {
       List.of(Role.FRAME, Role.MOTOR, Role.PROPELLER, Role.BATTERY);
   private static final Catalog FEW = SmallShop.few();
   private static final Question QUESTION = SmallShop.question(FEW, "");
-  private static Incumbents pool;
+  private static Incumbents incumbents;
   private static Ranking ranking;
 
   @BeforeAll
   static void rank() {
-    pool = Enumeration.of(QUESTION);
-    ranking = new Ranker(QUESTION, pool).rank(10, Ending.MOVES);
+    incumbents = Enumeration.of(QUESTION);
+    ranking = new Ranker(QUESTION, incumbents).rank(10, Ending.MOVES);
   }
 
   @Test
@@ -53,7 +53,7 @@ class RankerTest {
   void theFirstIsTheBestOfThePoolAndTheOrderIsThatOfThePool() {
     var rows = ranking.candidates().stream().map(Candidate::assessment).toList();
 
-    assertThat(rows.get(0)).isSameAs(pool.bestFirst().get(0));
+    assertThat(rows.get(0)).isSameAs(incumbents.bestFirst().get(0));
     assertThat(rows).isSortedAccordingTo(Incumbents.BEST_FIRST);
     assertThat(rows.get(0).milliseconds())
         .isGreaterThan(rows.get(rows.size() - 1).milliseconds());
@@ -62,7 +62,7 @@ class RankerTest {
   @Test
   void everyBuildLeftOutDiffersFromAnEarlierRowInOnePart() {
     var rows = ranking.candidates().stream().map(Candidate::assessment).toList();
-    for (var left : pool.bestFirst()) {
+    for (var left : incumbents.bestFirst()) {
       if (!rows.contains(left)) {
         assertThat(rows).anyMatch(row -> differences(row, left) <= 1);
       }
@@ -71,7 +71,7 @@ class RankerTest {
 
   @Test
   void givesNoMoreThanAskedFor() {
-    var two = new Ranker(QUESTION, pool).rank(2, Ending.MOVES);
+    var two = new Ranker(QUESTION, incumbents).rank(2, Ending.MOVES);
 
     assertThat(two.candidates()).hasSize(2);
     assertThat(two.candidates().get(0).assessment())
@@ -142,7 +142,7 @@ class RankerTest {
   void aPriceChangesTheNameOfTheCheapestAndNotTheOrder() {
     var repriced = new Incumbents();
     var last = ranking.candidates().get(1).assessment();
-    for (var each : pool.bestFirst()) {
+    for (var each : incumbents.bestFirst()) {
       repriced.offer(each.equals(last) ? Changed.cents(each, 1) : each);
     }
 
@@ -171,7 +171,7 @@ class RankerTest {
     var ranker = new Ranker(QUESTION, start);
     new LocalSearch(QUESTION, start).improve(10, () -> false);
 
-    var best = pool.bestFirst().stream().map(Assessment::build).toList();
+    var best = incumbents.bestFirst().stream().map(Assessment::build).toList();
     assertThat(builds(ranker.rank(10, Ending.MOVES)))
         .hasSizeGreaterThan(2)
         .allMatch(best::contains);
@@ -180,7 +180,7 @@ class RankerTest {
   @Test
   void improvingStopsWhenAsked() {
     var start = new Incumbents();
-    start.offer(pool.bestFirst().get(0));
+    start.offer(incumbents.bestFirst().get(0));
 
     new LocalSearch(QUESTION, start).improve(10, () -> true);
 
@@ -236,7 +236,7 @@ class RankerTest {
     var battery = row.build().battery().orElseThrow().id();
     var other = battery.endsWith("3500") ? "tidewell-2s-3400" : "tidewell-2s-3500";
     var rows = List.of(new Row(row, List.of(), false));
-    var reach = Proof.of(Ending.PROVEN);
+    var proof = Proof.of(Ending.PROVEN);
     for (var parts : List.of(
         "\"fixed\": [\"" + other + "\"]",
         "\"excluded\": [\"" + battery + "\"]",
@@ -244,22 +244,22 @@ class RankerTest {
       var question = SmallShop.question(FEW, ", \"parts\": {" + parts + "}");
 
       assertThatIllegalStateException()
-          .isThrownBy(() -> new Ranker(question, new Incumbents()).rank(rows, reach))
+          .isThrownBy(() -> new Ranker(question, new Incumbents()).rank(rows, proof))
           .withMessageStartingWith("A build is ")
           .withMessageEndingWith(row.build().toString());
       assertThatIllegalStateException()
-          .isThrownBy(() -> Best.of(question, pool, reach))
+          .isThrownBy(() -> Best.of(question, incumbents, proof))
           .withMessageStartingWith("A build is ");
       assertThatIllegalStateException()
-          .isThrownBy(() -> ParetoFront.of(List.of(row), question, 0.5, reach))
+          .isThrownBy(() -> ParetoFront.of(List.of(row), question, 0.5, proof))
           .withMessageStartingWith("A build is ");
       var alongside =
           List.of(new Row(Enumeration.of(question).bestFirst().get(0), List.of(row), false));
       assertThatIllegalStateException()
-          .isThrownBy(() -> new Ranker(question, new Incumbents()).rank(alongside, reach))
+          .isThrownBy(() -> new Ranker(question, new Incumbents()).rank(alongside, proof))
           .withMessageEndingWith(row.build().toString());
     }
-    assertThat(new Ranker(QUESTION, new Incumbents()).rank(rows, reach).candidates())
+    assertThat(new Ranker(QUESTION, new Incumbents()).rank(rows, proof).candidates())
         .hasSize(1);
   }
 }

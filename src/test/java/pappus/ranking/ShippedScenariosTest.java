@@ -59,10 +59,10 @@ class ShippedScenariosTest {
     var scenario = ScenarioReader.read(file, InputStream.nullInputStream()).scenario();
     var assessor = new Assessor(scenario, Stock.of(List.copyOf(catalog.parts())), Rules.ALL);
     var question = Question.of(catalog, assessor);
-    var pool = new Incumbents();
-    var ending = new TimefoldSearch(question, 16_000).run(pool, done -> {});
-    var ranker = new Ranker(question, pool);
-    new LocalSearch(question, pool).improve(scenario.count(), () -> false);
+    var incumbents = new Incumbents();
+    var ending = new TimefoldSearch(question, 16_000).run(incumbents, done -> {});
+    var ranker = new Ranker(question, incumbents);
+    new LocalSearch(question, incumbents).improve(scenario.count(), () -> false);
 
     var ranking = ranker.rank(scenario.count(), ending);
 

@@ -1,10 +1,13 @@
 package pappus.search;
 
 import java.util.EnumMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Consumer;
 import pappus.assessment.Assessment;
+import pappus.part.Build;
 import pappus.part.Part;
 import pappus.part.Role;
 
@@ -12,33 +15,35 @@ import pappus.part.Role;
 public final class Enumeration {
   private Enumeration() {}
 
-  /** Every feasible build, as a pool keeps them. */
+  /** Every feasible build, as incumbents keep them. */
   public static Incumbents of(Question question) {
-    var pool = new Incumbents();
-    each(question, pool::offer);
-    return pool;
+    var incumbents = new Incumbents();
+    each(question, incumbents::offer);
+    return incumbents;
   }
 
-  /** Tells every build, feasible or not; some more than once. */
+  /** Tells every build once, feasible or not: choices that differ in what another part brings along are one. */
   public static void each(Question question, Consumer<Assessment> told) {
-    fill(question, List.of(Role.values()), new EnumMap<>(Role.class), told);
+    var builds = new LinkedHashSet<Build>();
+    fill(question, List.of(Role.values()), new EnumMap<>(Role.class), builds);
+    builds.forEach(build -> told.accept(question.assessor().assess(build)));
   }
 
   private static void fill(
-      Question question, List<Role> left, Map<Role, Part> chosen, Consumer<Assessment> told) {
+      Question question, List<Role> left, Map<Role, Part> chosen, Set<Build> builds) {
     if (left.isEmpty()) {
-      told.accept(question.assessor().assess(Question.tidy(chosen)));
+      builds.add(Question.tidy(chosen));
       return;
     }
     var role = left.get(0);
     var rest = left.subList(1, left.size());
     if (question.options(role).isEmpty()) {
-      fill(question, rest, chosen, told);
+      fill(question, rest, chosen, builds);
       return;
     }
     for (var part : question.options(role)) {
       chosen.put(role, part);
-      fill(question, rest, chosen, told);
+      fill(question, rest, chosen, builds);
       chosen.remove(role);
     }
   }

@@ -29,15 +29,15 @@ public final class Against {
             : "The best build found, not proven, reaches ")
         + Journey.figure(isForRange, Assessment.figure(first.objective()));
     if (!assessment.isFeasible()) {
-      return flies + "; this one is no candidate." + more(best.reach());
+      return flies + "; this one is no candidate." + more(best.proof());
     }
     var behind = Assessment.figure(first.objective() - assessment.objective());
     if (behind <= 0) {
       return best.isProof()
           ? "Proven: no other combination in this catalogue does better."
-          : "Nothing better was found; that is no proof." + more(best.reach());
+          : "Nothing better was found; that is no proof." + more(best.proof());
     }
-    return flies + ", " + changes.amount(behind) + " more." + more(best.reach());
+    return flies + ", " + changes.amount(behind) + " more." + more(best.proof());
   }
 
   /** That nothing keeps every rule and limit, or that nothing was found. */
@@ -45,25 +45,25 @@ public final class Against {
     return best.isProof()
         ? "Proven: no combination in this catalogue keeps every rule and limit."
         : "Nothing was found that keeps every rule and limit; that is no proof."
-            + more(best.reach());
+            + more(best.proof());
   }
 
   /** What is left open where a proof was not reached. */
-  public String more(Proof reach) {
-    if (reach.ending() == Ending.PROVEN) {
+  public String more(Proof proof) {
+    if (proof.ending() == Ending.PROVEN) {
       return "";
     }
     var text = new StringBuilder();
-    reach
+    proof
         .atMost()
         .ifPresent(most -> text.append(String.format(
             Locale.ROOT,
             " What was not seen reaches %s at most.",
             changes.amount(Assessment.figure(most)))));
-    if (reach.ending() == Ending.INTERRUPTED) {
+    if (proof.ending() == Ending.INTERRUPTED) {
       text.append(" You stopped the search.");
     }
-    reach.obstacle().ifPresent(why -> text.append(" No proof: ").append(why).append('.'));
+    proof.obstacle().ifPresent(why -> text.append(" No proof: ").append(why).append('.'));
     return text.toString();
   }
 }

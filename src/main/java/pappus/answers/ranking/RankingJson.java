@@ -55,7 +55,7 @@ public record RankingJson(
       Optional<String> obstacle) {
     static Trust of(Ranking ranking, int wanted, Scenario scenario) {
       var coverage = ranking.coverage();
-      var reach = coverage.reach();
+      var proof = coverage.proof();
       var gap = Standing.gap(ranking);
       return new Trust(
           coverage.isProof(),
@@ -64,10 +64,10 @@ public record RankingJson(
           coverage.assessed(),
           coverage.feasible(),
           coverage.combinations(),
-          FlightJson.key(reach.ending()),
-          StandingJson.atMost(reach),
+          FlightJson.key(proof.ending()),
+          StandingJson.atMost(proof),
           gap.isPresent() ? Optional.of(gap.getAsDouble()) : Optional.empty(),
-          reach.obstacle());
+          proof.obstacle());
     }
   }
 
@@ -162,7 +162,7 @@ public record RankingJson(
   }
 
   private static String status(Ranking ranking) {
-    if (ranking.coverage().reach().ending() == Ending.INTERRUPTED) {
+    if (ranking.coverage().proof().ending() == Ending.INTERRUPTED) {
       return "interrupted";
     }
     return ranking.candidates().isEmpty() ? "infeasible" : "found";

@@ -35,7 +35,7 @@ public final class RankingText {
     var lines = new Lines(width);
     Heading.of(scenario).forEach(lines::say);
     lines.blank();
-    if (ranking.coverage().reach().ending() == Ending.INTERRUPTED) {
+    if (ranking.coverage().proof().ending() == Ending.INTERRUPTED) {
       lines.say("You stopped the search early: this is the best it had found by then.");
       lines.blank();
     }

@@ -13,7 +13,7 @@ public final class Standing {
 
   /** By how much a build that was not seen may be better than the first, as a share; empty where that is not known. */
   static OptionalDouble gap(Ranking ranking) {
-    var atMost = ranking.coverage().reach().atMost();
+    var atMost = ranking.coverage().proof().atMost();
     if (atMost.isEmpty() || ranking.candidates().isEmpty()) {
       return OptionalDouble.empty();
     }
@@ -24,7 +24,7 @@ public final class Standing {
   /** In sentences. */
   public static String text(Ranking ranking, Goal goal) {
     var coverage = ranking.coverage();
-    var reach = coverage.reach();
+    var proof = coverage.proof();
     var counts = String.format(
         Locale.ROOT,
         "%,d %s assessed, %,d of them feasible, out of %.1e ways to fill the roles",
@@ -40,17 +40,17 @@ public final class Standing {
               + String.format(
                   Locale.ROOT,
                   "; the rest was ruled out in %,d looks at what it can reach.",
-                  reach.looks());
+                  proof.looks());
     }
     var text =
         (goal == Goal.RANGE ? "Farthest" : "Longest") + " found, not proven: " + counts + ".";
-    if (reach.atMost().isPresent()) {
+    if (proof.atMost().isPresent()) {
       text += String.format(
           Locale.ROOT,
           goal == Goal.RANGE
               ? " What was not seen gets %.2f km far at most"
               : " What was not seen flies %.1f min at most",
-          Assessment.figure(reach.atMost().getAsLong()) / (goal == Goal.RANGE ? 1000 : 60));
+          Assessment.figure(proof.atMost().getAsLong()) / (goal == Goal.RANGE ? 1000 : 60));
       var gap = gap(ranking);
       text += gap.isEmpty()
           ? "."
@@ -60,8 +60,8 @@ public final class Standing {
               100 * gap.getAsDouble());
     }
     return text
-        + ending(reach.ending())
-        + reach.obstacle().map(why -> " No proof: " + why + ".").orElse("");
+        + ending(proof.ending())
+        + proof.obstacle().map(why -> " No proof: " + why + ".").orElse("");
   }
 
   private static String ending(Ending ending) {

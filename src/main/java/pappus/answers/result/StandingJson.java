@@ -29,9 +29,9 @@ public record StandingJson(
     return new StandingJson(
         best.isProof(),
         text,
-        FlightJson.key(best.reach().ending()),
-        atMost(best.reach()),
-        best.reach().obstacle(),
+        FlightJson.key(best.proof().ending()),
+        atMost(best.proof()),
+        best.proof().obstacle(),
         best.build().map(build -> BriefJson.of(build, scenario, parts)));
   }
 
@@ -42,9 +42,9 @@ public record StandingJson(
   }
 
   /** What no build that was not seen surpasses, s or m; empty where nothing is known. */
-  public static Optional<Double> atMost(Proof reach) {
-    return reach.atMost().isPresent()
-        ? Optional.of(Assessment.figure(reach.atMost().getAsLong()))
+  public static Optional<Double> atMost(Proof proof) {
+    return proof.atMost().isPresent()
+        ? Optional.of(Assessment.figure(proof.atMost().getAsLong()))
         : Optional.empty();
   }
 }

@@ -136,7 +136,7 @@ public final class Picker {
     if (front.isProof()) {
       return OptionalDouble.of(front.share() * best);
     }
-    var atMost = front.reach().atMost();
+    var atMost = front.proof().atMost();
     return atMost.isPresent()
         ? OptionalDouble.of(Assessment.figure(atMost.getAsLong()))
         : OptionalDouble.empty();

@@ -50,7 +50,7 @@ public record SweepJson(
           sweep.map(SweepWords::standing),
           sweep.map(Sweep::searches),
           front.map(found -> SweepWords.standing(found, new Against(scenario))),
-          front.map(ParetoFront::reach).flatMap(StandingJson::atMost));
+          front.map(ParetoFront::proof).flatMap(StandingJson::atMost));
     }
   }
 

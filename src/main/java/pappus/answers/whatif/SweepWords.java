@@ -126,9 +126,9 @@ public final class SweepWords {
     if (front.isProof()) {
       return "Proven: none is missing %s.".formatted(front.share() > 0 ? downTo : "at all");
     }
-    return front.reach().atMost().isPresent()
+    return front.proof().atMost().isPresent()
         ? "The search ended before its end: what reaches more than it had come to is all here."
-            + against.more(front.reach())
-        : "Not proven: these are of what was met on the way." + against.more(front.reach());
+            + against.more(front.proof())
+        : "Not proven: these are of what was met on the way." + against.more(front.proof());
   }
 }

@@ -82,28 +82,29 @@ public final class ExactSearch {
    *
    * @param count rows wanted; each differs from every earlier one in as many main parts as the scenario asks for
    * @param effort choices to look into at most
-   * @param pool told every build that is assessed
+   * @param incumbents told every build that is assessed
    * @param progress told the choices looked into
    */
-  public Found run(int count, long effort, Incumbents pool, LongConsumer progress) {
-    return run(count, apart > 1, effort, pool, () -> stopped, progress);
+  public Found run(int count, long effort, Incumbents incumbents, LongConsumer progress) {
+    return run(count, apart > 1, effort, incumbents, () -> stopped, progress);
   }
 
   /** The same for the best build alone, without what differs from it in one part. */
-  public Found best(long effort, Incumbents pool, LongConsumer progress) {
-    return run(1, false, effort, pool, () -> stopped, progress);
+  public Found best(long effort, Incumbents incumbents, LongConsumer progress) {
+    return run(1, false, effort, incumbents, () -> stopped, progress);
   }
 
-  /** Looks for any feasible build, or proves that there is none; whatever feasible ones it meets are in the pool. */
-  public Found any(long effort, Incumbents pool) {
-    return run(1, false, effort, pool, () -> stopped || pool.feasible() > 0, done -> {});
+  /** Looks for any feasible build, or proves that there is none; whatever feasible ones it meets are in the incumbents. */
+  public Found any(long effort, Incumbents incumbents) {
+    return run(
+        1, false, effort, incumbents, () -> stopped || incumbents.feasible() > 0, done -> {});
   }
 
   private Found run(
       int count,
       boolean withVariants,
       long effort,
-      Incumbents pool,
+      Incumbents incumbents,
       BooleanSupplier until,
       LongConsumer progress) {
     var goods = new Goods(question);
@@ -112,7 +113,7 @@ public final class ExactSearch {
     }
     var choices = new Choices(goods);
     try (var workers = Workers.of(threads)) {
-      var rows = new Rows(count, apart, pool, progress);
+      var rows = new Rows(count, apart, incumbents, progress);
       var stream = new Stream(choices, choices.all(), workers.atOnce(AT_ONCE), BATCH);
       var ending = stream.run(rows, effort, until);
       var variants = ending == Ending.PROVEN && withVariants
@@ -120,7 +121,7 @@ public final class ExactSearch {
           : rows.taken.stream().map(row -> new Variants(row, List.of())).toList();
       var nodes = stream.nodes();
       for (var each : variants) {
-        each.assessed.forEach(pool::offer);
+        each.assessed.forEach(incumbents::offer);
         nodes += each.nodes;
       }
       progress.accept(nodes);
@@ -155,13 +156,13 @@ public final class ExactSearch {
     private final List<Assessment> taken = new ArrayList<>();
     private final int count;
     private final int apart;
-    private final Incumbents pool;
+    private final Incumbents incumbents;
     private final LongConsumer progress;
 
-    Rows(int count, int apart, Incumbents pool, LongConsumer progress) {
+    Rows(int count, int apart, Incumbents incumbents, LongConsumer progress) {
       this.count = count;
       this.apart = apart;
-      this.pool = pool;
+      this.incumbents = incumbents;
       this.progress = progress;
     }
 
@@ -178,7 +179,7 @@ public final class ExactSearch {
 
     @Override
     public void watch(List<Assessment> assessed, long nodes) {
-      assessed.forEach(pool::offer);
+      assessed.forEach(incumbents::offer);
       progress.accept(nodes);
     }
   }

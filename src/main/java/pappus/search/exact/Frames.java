@@ -164,8 +164,9 @@ final class Frames {
   private Object sort(Part part) {
     return sorts.computeIfAbsent(
         part.id(),
-        fresh ->
-            onThrees.stream().map(rule -> goods.assessor().trait(rule, part)).toList());
+        fresh -> onThrees.stream()
+            .map(rule -> goods.assessor().signature(rule, part))
+            .toList());
   }
 
   private BitSet with(IntPredicate which) {

@@ -37,8 +37,9 @@ final class Pairing {
       var first = new ArrayList<Part>();
       var byId = new HashMap<String, Integer>();
       for (var part : parts) {
-        var traits = rules.stream().map(rule -> assessor.trait(rule, part)).toList();
-        var number = numbers.computeIfAbsent(traits, fresh -> {
+        var signatures =
+            rules.stream().map(rule -> assessor.signature(rule, part)).toList();
+        var number = numbers.computeIfAbsent(signatures, fresh -> {
           first.add(part);
           return first.size() - 1;
         });

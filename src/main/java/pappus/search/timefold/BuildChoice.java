@@ -27,17 +27,17 @@ class BuildChoice {
   private @Nullable HardSoftLongScore score;
 
   private Question question;
-  private Incumbents pool;
+  private Incumbents incumbents;
   private Pairs pairs;
 
   BuildChoice() {}
 
-  BuildChoice(Map<Role, Part> start, Question question, Incumbents pool, Pairs pairs) {
+  BuildChoice(Map<Role, Part> start, Question question, Incumbents incumbents, Pairs pairs) {
     this.choices = Stream.of(Role.values())
         .map(role -> new RoleChoice(role, question.options(role), start.get(role)))
         .toList();
     this.question = question;
-    this.pool = pool;
+    this.incumbents = incumbents;
     this.pairs = pairs;
   }
 
@@ -54,8 +54,8 @@ class BuildChoice {
     return question;
   }
 
-  Incumbents pool() {
-    return pool;
+  Incumbents incumbents() {
+    return incumbents;
   }
 
   Pairs pairs() {

@@ -13,7 +13,7 @@ public final class BuildScore implements EasyScoreCalculator<BuildChoice, HardSo
   @Override
   public HardSoftLongScore calculateScore(BuildChoice build) {
     var assessment = build.question().assessor().assess(build.toBuild());
-    build.pool().offer(assessment);
+    build.incumbents().offer(assessment);
     return HardSoftLongScore.of(-assessment.shortfall(), assessment.objective());
   }
 }

@@ -51,11 +51,11 @@ public final class TimefoldSearch {
   }
 
   /**
-   * Runs to its end and puts every build it meets into the pool.
+   * Runs to its end and puts every build it meets into the incumbents.
    *
    * @param progress told the number of starts done
    */
-  public Ending run(Incumbents pool, LongConsumer progress) {
+  public Ending run(Incumbents incumbents, LongConsumer progress) {
     var pairs = new Pairs(question);
     var deadline = System.nanoTime() + SAFETY_NET.toNanos();
     for (var start = 0; start < STARTS; start++) {
@@ -72,8 +72,8 @@ public final class TimefoldSearch {
       synchronized (this) {
         running = solver;
       }
-      solver.solve(
-          new BuildChoice(startingParts(new Random(SEED + start), pairs), question, pool, pairs));
+      solver.solve(new BuildChoice(
+          startingParts(new Random(SEED + start), pairs), question, incumbents, pairs));
       progress.accept(start + 1L);
       if (System.nanoTime() > deadline) {
         return Ending.CLOCK;

@@ -43,17 +43,17 @@ final class Clashes {
     return counts;
   }
 
-  /** Parts of equal traits stand for each other. */
+  /** Parts of equal signatures stand for each other. */
   private static ClashCount count(CompatibilityRule rule, Role one, Role other, Question question) {
     var assessor = question.assessor();
     Map<List<Object>, Boolean> known = new HashMap<>();
     var clashes = 0;
     for (var first : question.options(one)) {
       var begun = Build.empty().with(one, first);
-      var trait = assessor.trait(rule, first);
+      var signature = assessor.signature(rule, first);
       for (var second : question.options(other)) {
         var isBroken = known.computeIfAbsent(
-            List.of(trait, assessor.trait(rule, second)),
+            List.of(signature, assessor.signature(rule, second)),
             fresh -> rule.reads().size() == 2
                 ? assessor.isBroken(rule, begun.with(other, second))
                 : !assessor.mayStillFit(begun.with(other, second), List.of(rule)));

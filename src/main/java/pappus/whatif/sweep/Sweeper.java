@@ -131,7 +131,7 @@ public final class Sweeper {
         }
         var here = question.assessor().assess(looser.build().get().build());
         if (here.isFeasible()) {
-          return new Found(new Best(Optional.of(here), looser.reach()), true);
+          return new Found(new Best(Optional.of(here), looser.proof()), true);
         }
       }
     }

@@ -30,8 +30,8 @@ class AgainstTest {
     return Changed.seconds(SmallShop.assessor(FEW, HOVER).assess(SmallShop.oneBuild()), seconds);
   }
 
-  private static Best best(double seconds, Proof reach) {
-    return new Best(Optional.of(flies(seconds)), reach);
+  private static Best best(double seconds, Proof proof) {
+    return new Best(Optional.of(flies(seconds)), proof);
   }
 
   @Test

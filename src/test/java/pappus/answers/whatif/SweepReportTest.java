@@ -288,7 +288,7 @@ class SweepReportTest {
       many.add(Changed.cents(Changed.seconds(FIRST, 6000 - 60 * i), 20_000 - 100 * i));
     }
     var report =
-        report(null, new ParetoFront(many, 0.5, best(null, Ending.PROVEN).reach()), null);
+        report(null, new ParetoFront(many, 0.5, best(null, Ending.PROVEN).proof()), null);
 
     // Of 47, every second: 24 rows from the first to the last.
     var rows = report

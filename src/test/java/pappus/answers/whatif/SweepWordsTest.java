@@ -33,13 +33,13 @@ class SweepWordsTest {
     return pappus.search.Changed.seconds(FIRST, seconds);
   }
 
-  private static Proof reach(Ending ending) {
+  private static Proof proof(Ending ending) {
     return new Proof(ending, OptionalLong.empty(), 1, Optional.empty());
   }
 
   private static Step step(String value, @Nullable Assessment build, Ending ending) {
     return new Step(
-        List.of(value), new Best(Optional.ofNullable(build), reach(ending)), List.of(), false);
+        List.of(value), new Best(Optional.ofNullable(build), proof(ending)), List.of(), false);
   }
 
   private static Sweep sweep(String over, int searches, Step... steps) {
@@ -67,7 +67,7 @@ class SweepWordsTest {
 
   @Test
   void theNextByWhatChanges() {
-    var best = new Best(Optional.of(FIRST), reach(Ending.PROVEN));
+    var best = new Best(Optional.of(FIRST), proof(Ending.PROVEN));
     var changed = List.of(
         new Changed(Role.BATTERY, Optional.empty(), FEW.part("tidewell-2s-3400")),
         new Changed(Role.LEAD, FEW.part("newteye-14"), Optional.empty()));
@@ -163,9 +163,9 @@ class SweepWordsTest {
   void saysHowFarATradeOffCanBeTrusted() {
     var against = new Against(SmallShop.scenario(""));
 
-    assertThat(SweepWords.standing(new ParetoFront(List.of(), 0.5, reach(Ending.PROVEN)), against))
+    assertThat(SweepWords.standing(new ParetoFront(List.of(), 0.5, proof(Ending.PROVEN)), against))
         .isEqualTo("Proven: none is missing down to 50 % of the longest flight.");
-    assertThat(SweepWords.standing(new ParetoFront(List.of(), 0, reach(Ending.PROVEN)), against))
+    assertThat(SweepWords.standing(new ParetoFront(List.of(), 0, proof(Ending.PROVEN)), against))
         .isEqualTo("Proven: none is missing at all.");
     assertThat(SweepWords.standing(
             new ParetoFront(
@@ -176,7 +176,7 @@ class SweepWordsTest {
         .isEqualTo(
             "The search ended before its end: what reaches more than it had come to is all here. What was not seen reaches 40.0 min at most.");
     assertThat(SweepWords.standing(
-            new ParetoFront(List.of(), 0.5, reach(Ending.INTERRUPTED)), against))
+            new ParetoFront(List.of(), 0.5, proof(Ending.INTERRUPTED)), against))
         .isEqualTo("Not proven: these are of what was met on the way. You stopped the search.");
     assertThat(SweepWords.standing(
             new ParetoFront(

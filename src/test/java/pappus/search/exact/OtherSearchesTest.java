@@ -41,11 +41,11 @@ class OtherSearchesTest {
     for (var solved : SOLVED) {
       var question = solved.question();
       var exact = solved.rows();
-      var pool = new Incumbents();
+      var incumbents = new Incumbents();
 
-      new TimefoldSearch(question, MOVES).run(pool, done -> {});
+      new TimefoldSearch(question, MOVES).run(incumbents, done -> {});
 
-      var changed = pool.bestFirst();
+      var changed = incumbents.bestFirst();
       var apart = question.assessor().scenario().differences();
       assertThat(changed.stream().filter(build -> isMissing(build, exact, apart)))
           .as("catalogue %s", solved.seed())

@@ -35,8 +35,8 @@ class TimefoldSearchTest {
     infeasible.remove(Role.CAMERA);
 
     for (var start : List.of(feasible, infeasible)) {
-      var pool = new Incumbents();
-      var choice = new BuildChoice(start, question, pool, new Pairs(question));
+      var incumbents = new Incumbents();
+      var choice = new BuildChoice(start, question, incumbents, new Pairs(question));
       var assessment = question.assessor().assess(choice.toBuild());
 
       var score = new BuildScore().calculateScore(choice);
@@ -44,43 +44,44 @@ class TimefoldSearchTest {
       assertThat(score)
           .isEqualTo(HardSoftLongScore.of(-assessment.shortfall(), assessment.objective()));
       assertThat(score.isFeasible()).isEqualTo(start == feasible);
-      assertThat(pool.assessed()).isEqualTo(1);
+      assertThat(incumbents.assessed()).isEqualTo(1);
     }
   }
 
   /** Full assertions work every score out again, before and after every change. */
   @Test
   void keepsItsScoresRightAndFindsTheBestOfATinyCatalogue() {
-    var pool = new Incumbents();
+    var incumbents = new Incumbents();
     var config = TimefoldSearch.config(1, 800, Duration.ofMinutes(1))
         .withEnvironmentMode(EnvironmentMode.FULL_ASSERT);
 
     var best = SolverFactory.<BuildChoice>create(config)
         .buildSolver()
-        .solve(new BuildChoice(start(question), question, pool, new Pairs(question)));
+        .solve(new BuildChoice(start(question), question, incumbents, new Pairs(question)));
 
     var longest = Enumeration.of(question).bestFirst().get(0);
     assertThat(question.assessor().assess(best.toBuild()).milliseconds())
         .isEqualTo(longest.milliseconds());
-    assertThat(texts(pool).get(0)).isEqualTo(longest.build().toString());
+    assertThat(texts(incumbents).get(0)).isEqualTo(longest.build().toString());
   }
 
   @Test
   void findsEveryCandidateThatEnumerationFindsAndNoneBetter() {
-    var pool = new Incumbents();
+    var incumbents = new Incumbents();
 
-    assertThat(new TimefoldSearch(question, 4_000).run(pool, done -> {})).isEqualTo(Ending.MOVES);
+    assertThat(new TimefoldSearch(question, 4_000).run(incumbents, done -> {}))
+        .isEqualTo(Ending.MOVES);
 
-    assertThat(texts(pool)).isEqualTo(texts(Enumeration.of(question)));
+    assertThat(texts(incumbents)).isEqualTo(texts(Enumeration.of(question)));
   }
 
   @Test
   void isNeverBetterThanEnumerationHoweverShort() {
     var limit = Enumeration.of(question).bestFirst().get(0).milliseconds();
     for (var moves : List.of(8, 80, 800)) {
-      var pool = new Incumbents();
-      new TimefoldSearch(question, moves).run(pool, done -> {});
-      assertThat(pool.bestFirst()).allMatch(found -> found.milliseconds() <= limit);
+      var incumbents = new Incumbents();
+      new TimefoldSearch(question, moves).run(incumbents, done -> {});
+      assertThat(incumbents.bestFirst()).allMatch(found -> found.milliseconds() <= limit);
     }
   }
 
@@ -90,9 +91,9 @@ class TimefoldSearchTest {
     var all = SmallShop.all();
     var pools = new ArrayList<Incumbents>();
     for (var run = 0; run < 2; run++) {
-      var pool = new Incumbents();
-      new TimefoldSearch(SmallShop.question(all, ""), 1_600).run(pool, done -> {});
-      pools.add(pool);
+      var incumbents = new Incumbents();
+      new TimefoldSearch(SmallShop.question(all, ""), 1_600).run(incumbents, done -> {});
+      pools.add(incumbents);
     }
 
     assertThat(texts(pools.get(0))).isNotEmpty().isEqualTo(texts(pools.get(1)));
@@ -103,31 +104,32 @@ class TimefoldSearchTest {
   @Test
   void endsAtOnceWhereNothingIsOpen() {
     var only = SmallShop.question(SmallShop.catalog(SmallShop.ONE_BUILD), "");
-    var pool = new Incumbents();
+    var incumbents = new Incumbents();
 
-    assertThat(new TimefoldSearch(only, 64_000).run(pool, done -> {})).isEqualTo(Ending.MOVES);
+    assertThat(new TimefoldSearch(only, 64_000).run(incumbents, done -> {}))
+        .isEqualTo(Ending.MOVES);
 
-    assertThat(pool.bestFirst()).hasSize(1);
-    assertThat(pool.assessed()).isLessThan(100);
+    assertThat(incumbents.bestFirst()).hasSize(1);
+    assertThat(incumbents.assessed()).isLessThan(100);
   }
 
   @Test
   void isInterruptedBeforeItBegins() {
-    var pool = new Incumbents();
+    var incumbents = new Incumbents();
     var search = new TimefoldSearch(question, 64_000);
     search.stop();
 
-    assertThat(search.run(pool, done -> {})).isEqualTo(Ending.INTERRUPTED);
-    assertThat(pool.assessed()).isZero();
+    assertThat(search.run(incumbents, done -> {})).isEqualTo(Ending.INTERRUPTED);
+    assertThat(incumbents.assessed()).isZero();
   }
 
   @Test
   void isInterruptedWhileItRuns() {
-    var pool = new Incumbents();
+    var incumbents = new Incumbents();
     var search = new TimefoldSearch(question, 80);
 
-    assertThat(search.run(pool, done -> search.stop())).isEqualTo(Ending.INTERRUPTED);
-    assertThat(pool.bestFirst()).isNotEmpty();
+    assertThat(search.run(incumbents, done -> search.stop())).isEqualTo(Ending.INTERRUPTED);
+    assertThat(incumbents.bestFirst()).isNotEmpty();
   }
 
   @Test
@@ -138,8 +140,8 @@ class TimefoldSearchTest {
     assertThat(told).containsExactly(1L, 2L, 3L, 4L, 5L, 6L, 7L, 8L);
   }
 
-  private static List<String> texts(Incumbents pool) {
-    return pool.bestFirst().stream()
+  private static List<String> texts(Incumbents incumbents) {
+    return incumbents.bestFirst().stream()
         .map(Assessment::build)
         .map(Object::toString)
         .toList();

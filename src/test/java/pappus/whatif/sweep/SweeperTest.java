@@ -290,7 +290,7 @@ class SweeperTest {
     assertThat(sweep.searches()).isEqualTo(3);
     assertThat(sweep.isProof()).isFalse();
     assertThat(sweep.steps()).noneMatch(Step::isCarriedOver);
-    assertThat(sweep.steps()).allMatch(step -> step.best().reach().ending() == Ending.MOVES);
+    assertThat(sweep.steps()).allMatch(step -> step.best().proof().ending() == Ending.MOVES);
   }
 
   @Test

@@ -17,7 +17,7 @@ import pappus.search.Proof;
 import pappus.search.Question;
 import pappus.shop.SmallShop;
 
-class FrontierTest {
+class ParetoFrontTest {
   private static final Catalog FEW = SmallShop.few();
   private static final Question QUESTION = SmallShop.question(FEW, "");
   private static final Proof PROVEN =
@@ -113,11 +113,11 @@ class FrontierTest {
   void isAProofOnlyIfNothingWasLeft() {
     assertThat(of(0, LONGEST).isProof()).isTrue();
     for (var ending : List.of(Ending.EFFORT, Ending.INTERRUPTED, Ending.MOVES, Ending.CLOCK)) {
-      var reach = new Proof(ending, OptionalLong.empty(), 1, Optional.empty());
-      assertThat(new ParetoFront(List.of(), 0, reach).isProof())
+      var proof = new Proof(ending, OptionalLong.empty(), 1, Optional.empty());
+      assertThat(new ParetoFront(List.of(), 0, proof).isProof())
           .as(ending.name())
           .isFalse();
-      assertThat(new Best(Optional.empty(), reach).isProof()).as(ending.name()).isFalse();
+      assertThat(new Best(Optional.empty(), proof).isProof()).as(ending.name()).isFalse();
     }
   }
 }

@@ -18,14 +18,14 @@ import pappus.search.Question;
 import pappus.shop.SmallShop;
 
 /** What the proof takes from rules before all of a build is decided. */
-class TraitsTest {
+class SignaturesTest {
   private static final int TRIES = 4000;
 
   private static final Catalog ALL = SmallShop.all();
   private static final Assessor ASSESSOR = SmallShop.assessor(ALL, "");
   private static final Question QUESTION = Question.of(ALL, ASSESSOR);
 
-  /** Parts with equal traits are asked about once: a rule must find the same of both. */
+  /** Parts with equal signatures are asked about once: a rule must find the same of both. */
   @Test
   void partsOfEqualTraitsAreJudgedAlike() {
     var random = new Random(1);
@@ -47,7 +47,7 @@ class TraitsTest {
     var alike = new HashMap<Object, List<Part>>();
     for (var part : QUESTION.options(one)) {
       alike
-          .computeIfAbsent(ASSESSOR.trait(rule, part), fresh -> new ArrayList<>())
+          .computeIfAbsent(ASSESSOR.signature(rule, part), fresh -> new ArrayList<>())
           .add(part);
     }
     var groups = alike.values().stream().filter(group -> group.size() > 1).toList();

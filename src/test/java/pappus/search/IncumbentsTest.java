@@ -14,7 +14,7 @@ import pappus.catalog.Catalog;
 import pappus.part.Role;
 import pappus.shop.SmallShop;
 
-class PoolTest {
+class IncumbentsTest {
   private static final Catalog FEW = SmallShop.few();
   private static final Assessor ASSESSOR = SmallShop.assessor(FEW, "");
   private static final Assessment FIRST = assess(String.join(",", SmallShop.ONE_BUILD));
@@ -23,15 +23,15 @@ class PoolTest {
   private static final Assessment OTHER_BATTERY =
       assess(FIRST.build().toString().replace("tidewell-2s-3500", "tidewell-2s-3400"));
 
-  private final Incumbents pool = new Incumbents();
+  private final Incumbents incumbents = new Incumbents();
 
   @Test
   void keepsTheLongerOfTwoWithTheSameMainParts() {
     offer(seconds(FIRST, 600), seconds(OTHER_CAMERA, 601), seconds(FIRST, 599));
 
-    assertThat(pool.bestFirst()).containsExactly(seconds(OTHER_CAMERA, 601));
-    assertThat(pool.assessed()).isEqualTo(3);
-    assertThat(pool.feasible()).isEqualTo(3);
+    assertThat(incumbents.bestFirst()).containsExactly(seconds(OTHER_CAMERA, 601));
+    assertThat(incumbents.assessed()).isEqualTo(3);
+    assertThat(incumbents.feasible()).isEqualTo(3);
   }
 
   @Test
@@ -40,9 +40,9 @@ class PoolTest {
     var cheap = cents(seconds(OTHER_CAMERA, 600), 19_999);
 
     offer(dear, cheap);
-    assertThat(pool.bestFirst()).containsExactly(cheap);
+    assertThat(incumbents.bestFirst()).containsExactly(cheap);
     offer(dear);
-    assertThat(pool.bestFirst()).containsExactly(cheap);
+    assertThat(incumbents.bestFirst()).containsExactly(cheap);
   }
 
   @Test
@@ -50,16 +50,16 @@ class PoolTest {
     var longest = seconds(FIRST, 600.002);
     var shorter = seconds(OTHER_BATTERY, 600);
     offer(shorter, longest);
-    assertThat(pool.bestFirst()).containsExactly(longest, shorter);
+    assertThat(incumbents.bestFirst()).containsExactly(longest, shorter);
 
     var cheap = cents(seconds(OTHER_BATTERY, 700), 1);
     var dear = cents(seconds(FIRST, 700), 2);
     offer(dear, cheap);
-    assertThat(pool.bestFirst()).containsExactly(cheap, dear);
+    assertThat(incumbents.bestFirst()).containsExactly(cheap, dear);
 
     var byIds = List.of(cents(seconds(OTHER_BATTERY, 800), 5), cents(seconds(FIRST, 800), 5));
     offer(byIds.get(1), byIds.get(0));
-    assertThat(pool.bestFirst()).containsExactlyElementsOf(byIds);
+    assertThat(incumbents.bestFirst()).containsExactlyElementsOf(byIds);
   }
 
   @Test
@@ -68,7 +68,7 @@ class PoolTest {
     var dear = cents(seconds(FIRST, 600.0000009), 2);
     offer(dear, cheap);
 
-    assertThat(pool.bestFirst()).containsExactly(cheap, dear);
+    assertThat(incumbents.bestFirst()).containsExactly(cheap, dear);
   }
 
   /** Thrust over weight is what a heavier pack misses first; each pack keeps its nearest. */
@@ -82,8 +82,8 @@ class PoolTest {
 
     offer(far, otherPack, near);
 
-    assertThat(pool.bestFirst()).isEmpty();
-    assertThat(pool.nearlyFeasible()).containsExactly(otherPack, near);
+    assertThat(incumbents.bestFirst()).isEmpty();
+    assertThat(incumbents.nearlyFeasible()).containsExactly(otherPack, near);
   }
 
   @Test
@@ -91,14 +91,14 @@ class PoolTest {
     var begun = assess("cottongrass-4,spikerush-1303-3400");
     var noCamera = ASSESSOR.assess(FIRST.build().without(Role.CAMERA));
     assertThat(noCamera.shortfall()).isPositive().isLessThan(begun.shortfall());
-    assertThat(pool.closest()).isEmpty();
+    assertThat(incumbents.closest()).isEmpty();
 
     offer(begun, noCamera, begun);
 
-    assertThat(pool.closest()).contains(noCamera);
-    assertThat(pool.bestFirst()).isEmpty();
-    assertThat(pool.feasible()).isZero();
-    assertThat(pool.assessed()).isEqualTo(3);
+    assertThat(incumbents.closest()).contains(noCamera);
+    assertThat(incumbents.bestFirst()).isEmpty();
+    assertThat(incumbents.feasible()).isZero();
+    assertThat(incumbents.assessed()).isEqualTo(3);
   }
 
   @Test
@@ -112,7 +112,7 @@ class PoolTest {
 
   private void offer(Assessment... assessments) {
     for (var assessment : assessments) {
-      pool.offer(assessment);
+      incumbents.offer(assessment);
     }
   }
 

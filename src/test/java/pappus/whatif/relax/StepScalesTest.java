@@ -17,7 +17,7 @@ import pappus.scenario.MassCap;
 import pappus.scenario.Scenario;
 import pappus.shop.SmallShop;
 
-class DialsTest {
+class StepScalesTest {
   /** It needs 196.650 g at the confidence asked for, lifts 2.2336 times its weight and costs 190.34. */
   private static final Assessment BUILD = SmallShop.assessor(
           Asking.FEW, ", \"budget\": {\"amount\": 200, \"currency\": \"EUR\"}")
