@@ -51,11 +51,13 @@ final class ReportInBrowserTest {
   @Test
   void runsNoScriptButItsOwn() {
     browser.run(
-        "const one = document.createElement('script'); one.textContent = 'window.strange = 1'; document.body.append(one);"
-            + "const two = document.createElement('img'); two.setAttribute('onerror', 'window.strange = 2'); two.src = 'data:,'; document.body.append(two);");
+        "const one = document.createElement('script'); one.className = 'strange'; one.textContent = 'window.strange = 1'; document.body.append(one);"
+            + "const two = document.createElement('img'); two.className = 'strange'; two.setAttribute('onerror', 'window.strange = 2'); two.src = 'data:,'; document.body.append(two);");
 
     assertThat(browser.run("return window.strange")).isNull();
     assertThat(browser.complaints()).anyMatch(said -> said.contains("Content Security Policy"));
+    // Other tests look at the same page.
+    browser.run("document.querySelectorAll('.strange').forEach(strange => strange.remove());");
   }
 
   @Test
