@@ -12,6 +12,7 @@ import pappus.assessment.flight.FlightCurves;
 import pappus.assessment.flight.FlightEstimate;
 import pappus.assessment.flight.FlightModels;
 import pappus.assessment.flight.Flights;
+import pappus.assessment.flight.FrameAir;
 import pappus.assessment.flight.PartialBound;
 import pappus.catalog.Shelf;
 import pappus.compatibility.CompatibilityRule;
@@ -194,14 +195,19 @@ public final class Assessor {
     return Avionics.least(part, battery, scenario);
   }
 
-  /** A board's own part-load loss as it counts, if it has one. */
-  public OptionalDouble ownLoss(Board board) {
-    return flights.models().ownLoss(board);
+  /** Ripple of a board's controllers over that of the law, if anything is known of them. */
+  public OptionalDouble rippleShare(Board board) {
+    return flights.models().rippleShare(board);
   }
 
-  /** Drag area that counts for a frame, m². */
-  public double dragArea(Frame frame) {
-    return Flights.dragArea(frame);
+  /** What a frame does to the air about an aircraft. */
+  public FrameAir air(Frame frame) {
+    return flights.air(frame);
+  }
+
+  /** Whether the drag of a frame matters. */
+  public boolean asksForDrag() {
+    return flights.asksForDrag();
   }
 
   /**

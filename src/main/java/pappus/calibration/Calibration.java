@@ -86,9 +86,9 @@ public record Calibration(
   public record Figure(double value, double standardError) {}
 
   /**
-   * The controllers: bus power = v i / (1 − k √(0.2 Ω/R) (1 − v/V)) + V i_idle.
+   * The controllers: bus power = v i + c v² (1 − v/V)^1.5/R + V i_idle.
    *
-   * @param loss k of a motor of 0.2 Ω
+   * @param loss c
    * @param idleA i_idle, A
    * @param growth β of every motor's no-load current
    */

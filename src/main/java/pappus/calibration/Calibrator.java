@@ -26,8 +26,8 @@ import pappus.calibration.Calibration.Figure;
  *   <li>torque where it was measured.
  * </ul>
  *
- * <p>Loss and no-load current can stand in for each other, so priors hold them: k 0.40 ± 0.10, idle 0.10 ±
- * 0.06 A, growth 0.6 ± 0.3; loaded Kv 1/1.055 of the label's ± 5 %, resistance and no-load current of small
+ * <p>Loss and no-load current can stand in for each other, so priors hold them: c 0.10 ± 0.04, idle 0.04 ±
+ * 0.04 A, growth 0.5 ± 0.25; loaded Kv 1/1.055 of the label's ± 5 %, resistance and no-load current of small
  * motors within a factor of two, R Kv² of a motor within 40 % of the others', air of a motor's day on the stand within
  * 2 % of the one stated.
  *
@@ -36,12 +36,12 @@ import pappus.calibration.Calibration.Figure;
  * <p>Why: src/site/markdown/decisions.md#calibration-fits-the-law-that-is-flown
  */
 public final class Calibrator {
-  private static final double[] LOSS_STARTS = {0.4, 0.25, 0.55};
+  private static final double[] LOSS_STARTS = {0.1, 0.05, 0.2};
   private static final double[] OHM_STARTS = {0.15, 0.08, 0.30};
   private static final double STEP = 1e-6;
 
   private static final Calibration.ControllerLaw PRIOR = new Calibration.ControllerLaw(
-      new Figure(0.40, 0.10), new Figure(0.10, 0.06), new Figure(0.6, 0.3));
+      new Figure(0.10, 0.04), new Figure(0.04, 0.04), new Figure(0.5, 0.25));
 
   /** Scatters of the rows beyond which one is no longer believed. */
   private static final double OUTLIER_SCATTERS = 8;

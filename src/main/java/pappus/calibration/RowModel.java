@@ -12,7 +12,7 @@ import pappus.quantity.Units;
  * <p>Why: src/site/markdown/decisions.md#measured-records-come-from-a-second-fit
  */
 record RowModel(double busPowerW, double speedRadPerS, double motorVolts, double torqueNm) {
-  /** k at 0.2 Ω, idle current, exponent; ln Kv, ln R, ln i₀ and ln of the air of the motor. */
+  /** c of the ripple, idle current, exponent; ln Kv, ln R, ln i₀ and ln of the air of the motor. */
   static final int SHARED = 3;
 
   static final int OF_MOTOR = 4;
@@ -20,12 +20,6 @@ record RowModel(double busPowerW, double speedRadPerS, double motorVolts, double
 
   /** Where coefficients are stated, rad/s. */
   static final double REFERENCE_RAD_PER_S = 1000;
-
-  /** Resistance at which k is stated, Ω. */
-  static final double LOSS_OHM = 0.2;
-
-  /** k of a motor is never above this. */
-  static final double LOSS_LIMIT = 0.8;
 
   static RowModel of(double[] motor, double[] propeller, BenchRow row) {
     var area = pressureArea(motor, row);
@@ -39,15 +33,11 @@ record RowModel(double busPowerW, double speedRadPerS, double motorVolts, double
     var resistance = StrictMath.exp(motor[SHARED + 1]);
     var current = currentA(motor, torque, speed);
     var volts = speed / StrictMath.exp(motor[SHARED]) + current * resistance;
-    // Not held at full duty: the fit's slope would jump just where full-throttle rows lie.
-    var left = 1 - lossOf(motor[0], resistance) * (1 - volts / row.volts());
-    var power = current * volts / Math.max(0.05, left) + row.volts() * motor[1];
+    // Goes on below zero at full duty: the fit's slope would jump just where full-throttle rows lie.
+    var closed = 1 - volts / row.volts();
+    var ripple = motor[0] * volts * volts * closed * Math.sqrt(Math.abs(closed)) / resistance;
+    var power = Math.max(0.05 * current * volts, current * volts + ripple) + row.volts() * motor[1];
     return new RowModel(power, speed, volts, torque);
-  }
-
-  /** k of a motor of some resistance. */
-  static double lossOf(double loss, double resistanceOhm) {
-    return Math.min(LOSS_LIMIT, loss * Math.sqrt(LOSS_OHM / resistanceOhm));
   }
 
   /** The propeller's torque at a speed, N·m. */

@@ -58,7 +58,7 @@ final class Solution {
               ofLogarithm(Units.radPerSToRpm(StrictMath.exp(point[i])), errors[i]),
               ofLogarithm(StrictMath.exp(point[i + 1]), errors[i + 1]),
               ofLogarithm(StrictMath.exp(point[i + 2]), errors[i + 2]),
-              loss(i + 1),
+              law.loss(),
               ofLogarithm(StrictMath.exp(point[i + 3]), errors[i + 3]),
               (int) rows.stream().filter(row -> row.motorKey().equals(key)).count()));
     }
@@ -99,19 +99,6 @@ final class Solution {
           "rows must tell the coefficients apart, but some of these cannot be told from others.",
           singular);
     }
-  }
-
-  /** Of a motor; k and its resistance err together. */
-  private Figure loss(int ohmAt) {
-    var ohm = StrictMath.exp(point[ohmAt]);
-    var value = RowModel.lossOf(point[0], ohm);
-    var isAtLimit = value >= RowModel.LOSS_LIMIT;
-    var perLoss = isAtLimit ? 0 : RowModel.lossOf(1e-3, ohm) / 1e-3;
-    var perOhm = isAtLimit ? 0 : -value / 2;
-    var variance = perLoss * perLoss * covariance.getEntry(0, 0)
-        + perOhm * perOhm * covariance.getEntry(ohmAt, ohmAt)
-        + 2 * perLoss * perOhm * covariance.getEntry(0, ohmAt);
-    return new Figure(value, Math.sqrt(Math.max(0, scatter * variance)));
   }
 
   private Calibration.PropellerFit propeller(List<Figure> figures, int index) {

@@ -7,7 +7,7 @@ import org.hipparchus.linear.RealVector;
 import pappus.quantity.Units;
 
 /**
- * What a fit looks for, as one vector: k, idle current and growth of all controllers; ln Kv, ln R, ln i₀ and ln of the
+ * What a fit looks for, as one vector: c of the ripple, idle current and growth of all controllers; ln Kv, ln R, ln i₀ and ln of the
  * air's density over the stated one for each motor; a, b and c of ln C_T and of ln C_P for each propeller.
  */
 final class Unknowns {
@@ -41,7 +41,7 @@ final class Unknowns {
     return propellerAt(propellers.size());
   }
 
-  /** Where a search may begin: k and resistance as told, the rest as usual. */
+  /** Where a search may begin: c and resistance as told, the rest as usual. */
   double[] start(Calibration.ControllerLaw law, double loss, double ohm) {
     var point = new double[count()];
     point[0] = loss;

@@ -1,6 +1,7 @@
 package pappus.evidence;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
 import pappus.part.Board;
 import pappus.part.Known;
 import pappus.physics.motor.PartLoadLaw;
@@ -8,12 +9,28 @@ import pappus.physics.motor.PartLoadLaw;
 /**
  * What counts of a board.
  *
- * @param controllerLoss part-load loss k of its controllers, held against that of a motor of 0.2 Ω, for a board
- *     does not know its motor; empty if only the law of all controllers is known
+ * @param controllerLoss part-load loss k of its controllers, held against the usual one; empty if it states none
+ * @param isMeasured whether that was worked out from rows of a thrust stand
+ * @param byDesign ripple over that of the law by how often it switches and how it drives, if that is known
  */
-public record BoardFigures(Optional<Figure> controllerLoss) {
-  /** Records do not say how a loss was found: taken as worked out from rows (engineering estimate). */
+public record BoardFigures(
+    Optional<Figure> controllerLoss, boolean isMeasured, OptionalDouble byDesign) {
+  /** Of a loss worked out from rows (engineering estimate). */
   private static final double OWN_DOUBT = 0.10;
+
+  /** Benches that the law comes from did not say how often their controllers switch; this is usual. */
+  private static final double USUAL_KILOHERTZ = 24;
+
+  /** Ripple goes with the square of the time between two pulses; no bench shows less than this (engineering estimate). */
+  private static final double LEAST_BY_DESIGN = 0.3;
+
+  private static final double MOST_BY_DESIGN = 3;
+
+  /** A drive by sine waves, .03 to .05 in place of .10 (engineering estimate). */
+  private static final double FIELD_ORIENTED = 0.4;
+
+  /** What nobody has measured is never thought better than this (engineering estimate). */
+  private static final double LEAST_UNMEASURED = 0.5;
 
   public static BoardFigures of(Board board) {
     var own = board.controllerLoss();
@@ -24,9 +41,33 @@ public record BoardFigures(Optional<Figure> controllerLoss) {
                 "part-load loss",
                 "",
                 own,
-                PartLoadLaw.BENCH.loss(),
-                PartLoadLaw.DOUBT_LN_LOSS,
+                PartLoadLaw.USUAL_STATED_LOSS,
+                PartLoadLaw.DOUBT_LN_RIPPLE,
                 OWN_DOUBT,
-                Known.MAKER)));
+                board.controllerLossKnown() == null ? Known.MAKER : board.controllerLossKnown())),
+        board.controllerLossKnown() == Known.MEASURED,
+        byDesign(board));
+  }
+
+  private static OptionalDouble byDesign(Board board) {
+    if (board.drive() == Board.Drive.FIELD_ORIENTED) {
+      return OptionalDouble.of(FIELD_ORIENTED);
+    }
+    var kilohertz = board.pwmKilohertz();
+    if (kilohertz == null) {
+      return OptionalDouble.empty();
+    }
+    var longer = USUAL_KILOHERTZ / kilohertz;
+    return OptionalDouble.of(
+        Math.max(LEAST_BY_DESIGN, Math.min(MOST_BY_DESIGN, longer * longer)));
+  }
+
+  /** Ripple of its controllers over that of the law; empty if nothing is known of them. */
+  public OptionalDouble rippleShare(Weighing weighing) {
+    if (controllerLoss.isEmpty()) {
+      return byDesign;
+    }
+    var share = controllerLoss.get().by(weighing, 1) / PartLoadLaw.USUAL_STATED_LOSS;
+    return OptionalDouble.of(isMeasured ? share : Math.max(LEAST_UNMEASURED, share));
   }
 }

@@ -37,9 +37,24 @@ public record Board(
     Double burstAmpsPerMotor,
 
     @JsonPropertyDescription(
-        "Its own part-load loss k of the speed controllers, 0.05 to 0.8; absent: as usual.")
+        "Its own part-load loss k of the speed controllers, 0.05 to 0.8, usual is 0.39; absent: by pwmKilohertz and drive, or as usual.")
     @Nullable
     Double controllerLoss,
+
+    @JsonPropertyDescription(
+        "How that loss is known; only measured ones count below half of the usual; absent: by its maker.")
+    @Nullable
+    Known controllerLossKnown,
+
+    @JsonPropertyDescription(
+        "How often the controllers switch, kHz, 8 to 200; counts where no loss is stated; absent: not known, 24 is usual.")
+    @Nullable
+    Double pwmKilohertz,
+
+    @JsonPropertyDescription(
+        "How they drive a motor; counts where no loss is stated; absent: six-step.")
+    @Nullable
+    Drive drive,
 
     @JsonPropertyDescription("Rails it makes.") List<Regulator> regulators,
 
@@ -77,6 +92,13 @@ public record Board(
     if (controllerLoss != null) {
       Require.inRange("controllerLoss", controllerLoss, 0.05, 0.8);
     }
+    if (controllerLossKnown != null && controllerLoss == null) {
+      Require.refuse(
+          "controllerLossKnown must come with controllerLoss, but that is left out.");
+    }
+    if (pwmKilohertz != null) {
+      Require.inRange("pwmKilohertz", pwmKilohertz, 8, 200, "Maybe it was written in hertz.");
+    }
     regulators = Require.list("regulators", regulators);
     Require.inRange("serialPorts", serialPorts, 0, 12);
     Require.inRange("watts", watts, 0.1, 6);
@@ -112,6 +134,14 @@ public record Board(
     ALL_IN_ONE,
     @JsonProperty("pair")
     PAIR
+  }
+
+  /** How speed controllers drive a motor. */
+  public enum Drive {
+    @JsonProperty("six-step")
+    SIX_STEP,
+    @JsonProperty("field-oriented")
+    FIELD_ORIENTED
   }
 
   /** A rail. */

@@ -33,6 +33,11 @@ public record Frame(
     @JsonPropertyDescription("Plate under the motor, mm, 1 to 12.")
     double armThicknessMillimetres,
 
+    @JsonPropertyDescription(
+        "Width of an arm where it leaves the plate and under the motor, seen from above; absent: not known, 3.5 % of the thrust is taken as lost.")
+    @Nullable
+    ArmWidth armWidthMillimetres,
+
     @JsonPropertyDescription("Largest propeller the maker allows, inch, 1 to 8.")
     double largestPropellerInches,
 
@@ -62,7 +67,7 @@ public record Frame(
     @JsonPropertyDescription("Its own centre of mass, mm forward of the motor centre.")
     double centreOfMassXMillimetres,
 
-    @JsonPropertyDescription("Front drag area CdA, m², 0.001 to 0.05; absent: taken from its size.")
+    @JsonPropertyDescription("Drag area CdA, m², 0.001 to 0.05; absent: 0.0065 at 250 g all-up, by mass to the power of 2/3.")
     @Nullable
     Double dragAreaSquareMetres,
 
@@ -140,6 +145,21 @@ public record Frame(
   /** What its height between the plates adds to its mass at least, g: 0 or below, since a frame may fly without one. */
   public double leastAddedGrams() {
     return heights.stream().mapToDouble(PlateHeight::addedGrams).reduce(0, Math::min);
+  }
+
+  /** How wide an arm is, seen from above. */
+  public record ArmWidth(
+      @JsonPropertyDescription("Where it leaves the plate, mm, 2 to 40.") double root,
+      @JsonPropertyDescription("Where the motor's mount begins, mm, 2 to 40.") double tip) {
+    public ArmWidth {
+      Require.inRange("root", root, 2, 40);
+      Require.inRange("tip", tip, 2, 40);
+    }
+
+    /** Between both ends, mm. */
+    public double mean() {
+      return 0.5 * (root + tip);
+    }
   }
 
   /** A place for boards; a column of parts of one pattern stands in it. */

@@ -37,6 +37,8 @@ public record Propeller(
 
     @JsonPropertyDescription("Where the numbers come from.") String source)
     implements Part {
+  /** Speed times diameter of usual propellers at full throttle: an engineering estimate. */
+  private static final double FULL_THROTTLE_RPM_INCHES = 110_000;
 
   public Propeller {
     Part.check(id, maker, name, price, sold, mass, source);
@@ -61,6 +63,11 @@ public record Propeller(
     return List.of(Role.PROPELLER);
   }
 
+  /** Speed of a row of its test, rpm: where none is stated, about where tips of small quads end. */
+  public double rpm(Row row) {
+    return row.rpm() == null ? FULL_THROTTLE_RPM_INCHES / diameterInches : row.rpm();
+  }
+
   /** A test at rest. */
   public record StaticTest(
       @JsonPropertyDescription("One row per speed, speeds rising.")
@@ -73,15 +80,18 @@ public record Propeller(
       Double airTemperatureCelsius) {
     public StaticTest {
       rows = Require.notEmpty("rows", Require.list("rows", rows));
-      for (var i = 1; i < rows.size(); i++) {
-        if (rows.get(i).rpm() <= rows.get(i - 1).rpm()) {
-          throw new IllegalArgumentException(String.format(
-              Locale.ROOT,
-              "rows[%d].rpm must be above %s, but is %s.",
-              i,
-              Require.plain(rows.get(i - 1).rpm()),
-              Require.plain(rows.get(i).rpm())));
+      var slower = 0.0;
+      for (var i = 0; rows.size() > 1 && i < rows.size(); i++) {
+        var rpm = rows.get(i).rpm();
+        if (rpm == null) {
+          throw new IllegalArgumentException(
+              "rows[" + i + "].rpm must be given where there are several rows, but is left out.");
         }
+        if (rpm <= slower) {
+          throw new IllegalArgumentException("rows[%d].rpm must be above %s, but is %s."
+              .formatted(i, Require.plain(slower), Require.plain(rpm)));
+        }
+        slower = rpm;
       }
       if (airDensityKgPerCubicMetre != null) {
         Require.inRange("airDensityKgPerCubicMetre", airDensityKgPerCubicMetre, 0.5, 1.5);
@@ -94,13 +104,17 @@ public record Propeller(
 
   /** Coefficients at one speed, as T/(ρ n² D⁴) and P/(ρ n³ D⁵). */
   public record Row(
-      @JsonPropertyDescription("Speed, revolutions a minute.")
-      double rpm,
+      @JsonPropertyDescription(
+          "Speed, revolutions a minute, 500 to 80000; absent, where it is the only row: that of full throttle, taken as 110000 over the diameter in inches.")
+      @Nullable
+      Double rpm,
 
       @JsonPropertyDescription("T/(ρ n² D⁴), 0.02 to 0.5.") double thrustCoefficient,
       @JsonPropertyDescription("0.005 to 0.6.") double powerCoefficient) {
     public Row {
-      Require.inRange("rpm", rpm, 500, 80_000);
+      if (rpm != null) {
+        Require.inRange("rpm", rpm, 500, 80_000);
+      }
       Require.inRange("thrustCoefficient", thrustCoefficient, 0.02, 0.5);
       Require.inRange("powerCoefficient", powerCoefficient, 0.005, 0.6);
       var merit =

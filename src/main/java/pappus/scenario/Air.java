@@ -6,7 +6,7 @@ import pappus.quantity.Require;
 
 /** Air and pack temperature at the place of flight. */
 public record Air(
-    @JsonPropertyDescription("Geopotential altitude, m, 0 to 6000.")
+    @JsonPropertyDescription("Geopotential altitude, m, -430 to 6000.")
     double altitudeMetres,
 
     @JsonPropertyDescription(
@@ -17,11 +17,27 @@ public record Air(
     @JsonPropertyDescription(
         "Temperature of the pack at take-off, °C, -10 to 50; absent: 25, kept warm.")
     @Nullable
-    Double packTemperatureCelsius) {
+    Double packTemperatureCelsius,
+
+    @JsonPropertyDescription(
+        "Mean wind while it hovers or loiters, m/s, 0 to 15; absent: 0. The wind of a cruise or a leg is its own.")
+    @Nullable
+    Double windMetresPerSecond,
+
+    @JsonPropertyDescription(
+        "How much the wind comes and goes, one standard deviation over its mean, 0 to 0.5; absent: 0.17 as over grass.")
+    @Nullable
+    Double gusts) {
   private static final double KEPT_WARM_CELSIUS = 25;
 
+  /** At 10 m over grass, from memory; among trees some .3. */
+  private static final double OVER_GRASS = 0.17;
+
+  /** The Dead Sea's shore. */
+  private static final double LOWEST_METRES = -430;
+
   public Air {
-    Require.inRange("altitudeMetres", altitudeMetres, 0, 6000, "Maybe it was written in feet.");
+    Require.inRange("altitudeMetres", altitudeMetres, LOWEST_METRES, 6000, "Maybe it was written in feet.");
     if (temperatureCelsius != null) {
       Require.inRange(
           "temperatureCelsius", temperatureCelsius, -30, 50, "Maybe it was written in kelvin.");
@@ -34,6 +50,26 @@ public record Air(
           50,
           "Below -10 °C nothing is predicted.");
     }
+    if (windMetresPerSecond != null) {
+      Require.inRange(
+          "windMetresPerSecond", windMetresPerSecond, 0, 15, "Maybe it was written in km/h.");
+    }
+    if (gusts != null) {
+      Require.inRange("gusts", gusts, 0, 0.5, "Maybe it was written in percent.");
+      if (windMetresPerSecond == null) {
+        Require.refuse("gusts must come with windMetresPerSecond, but that is left out.");
+      }
+    }
+  }
+
+  /** Mean wind, m/s. */
+  public double windOrCalm() {
+    return windMetresPerSecond == null ? 0 : windMetresPerSecond;
+  }
+
+  /** One standard deviation of the wind over its mean. */
+  public double gustsOrUsual() {
+    return gusts == null ? OVER_GRASS : gusts;
   }
 
   /** Temperature of the pack at take-off, °C. */

@@ -32,7 +32,7 @@ public record Flight(
     Double thrustAtCharge,
 
     @JsonPropertyDescription(
-        "Share of thrust lost to arms and body under the discs, 0 to 0.3; absent: 0.05, an engineering estimate.")
+        "Share of thrust lost to arms and body under the discs, 0 to 0.3; absent: by the width of the arms.")
     @Nullable
     Double thrustLost,
 
@@ -78,7 +78,6 @@ public record Flight(
   private static final double USUAL_BURST_SECONDS = 5;
 
   private static final double MID_FLIGHT = 0.5;
-  private static final double USUAL_THRUST_LOST = 0.05;
 
   /** Ways of flying. */
   public enum Style {
@@ -167,6 +166,11 @@ public record Flight(
     }
   }
 
+  /** Whether the wind of the place is that of the flight: a cruise and legs have their own. */
+  public boolean takesWindOfPlace() {
+    return style == Style.HOVER || style == Style.LOITER;
+  }
+
   /** Whether it leads from one place to another. */
   public boolean coversGround() {
     return style == Style.CRUISE
@@ -196,10 +200,5 @@ public record Flight(
   /** State of charge at which thrust-to-weight is judged. */
   public double thrustAtChargeOrMidFlight() {
     return thrustAtCharge == null ? MID_FLIGHT : thrustAtCharge;
-  }
-
-  /** Share of thrust lost to arms and body. */
-  public double thrustLostOrUsual() {
-    return thrustLost == null ? USUAL_THRUST_LOST : thrustLost;
   }
 }

@@ -87,6 +87,11 @@ public record Scenario(
     Require.inRange("leastThrustToWeight", leastThrustToWeight, 1, 20);
     Require.present("air", air);
     Require.present("flight", flight);
+    if (air.windMetresPerSecond() != null && !flight.takesWindOfPlace()) {
+      Require.refuse(
+          "air.windMetresPerSecond must be left out where the flight has a wind of its own, but is %s with the style %s."
+              .formatted(Require.plain(air.windMetresPerSecond()), flight.style().word()));
+    }
     if (goal == Goal.RANGE && !flight.coversGround()) {
       Require.refuse(
           "goal must be endurance where the flight covers no ground, but is range with the style %s."

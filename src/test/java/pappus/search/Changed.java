@@ -54,7 +54,7 @@ public final class Changed {
             full.point(),
             full.busCurrentA(),
             full.busVolts(),
-            full.isHeld()));
+            full.isBeyondTest()));
   }
 
   /** Stands to its limits so. */

@@ -60,7 +60,7 @@ public final class Hints {
     if (build.propeller().orElseThrow().test() == null) {
       hints.add(
           "The propeller is known by its size alone; its coefficients are worked out from blade elements.");
-    } else if (flight.hover().isHeld() || flight.full().isHeld()) {
+    } else if (flight.hover().isBeyondTest() || flight.full().isBeyondTest()) {
       hints.add(
           "The propeller turns outside the speeds it was tested at; the nearest value is held.");
     }
@@ -86,7 +86,7 @@ public final class Hints {
       hints.add(
           "Forward flight is not counted below 0.914 of the power of hover: theory promised less, but multirotors were not seen to need less.");
     }
-    if (stretches.stream().anyMatch(stretch -> stretch.cruise().isHeld())) {
+    if (stretches.stream().anyMatch(stretch -> stretch.cruise().isBeyondTest())) {
       hints.add(
           "In forward flight the propeller turns outside the speeds it was tested at; the nearest value is held.");
     }

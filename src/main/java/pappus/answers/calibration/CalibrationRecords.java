@@ -33,7 +33,7 @@ public record CalibrationRecords(List<Part> parts, List<String> remarks) {
    * each other, so records are only right if they were fitted under the law they are flown with.
    */
   public static final Calibration.ControllerLaw FLOWN = new Calibration.ControllerLaw(
-      firm(PartLoadLaw.BENCH.loss()),
+      firm(PartLoadLaw.BENCH.ripple()),
       firm(PartLoadLaw.BENCH.idleA()),
       firm(PartLoadLaw.BENCH.noLoadExponent()));
 

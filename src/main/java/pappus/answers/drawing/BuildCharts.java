@@ -204,7 +204,7 @@ public final class BuildCharts {
   }
 
   private Chart throttle() {
-    var kept = 1 - scenario.flight().thrustLostOrUsual();
+    var kept = 1 - assessment.flight().orElseThrow().thrustLost();
     var grams = assessment.mass().grams();
     var points = new ArrayList<Point>();
     var rows = new ArrayList<List<Object>>();

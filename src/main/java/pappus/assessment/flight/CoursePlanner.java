@@ -36,6 +36,8 @@ final class CoursePlanner {
   private final Flight.Style style;
   private final Goal goal;
   private final List<Planned> plan;
+  private final double windMPerS;
+  private final double gusts;
 
   /** Endurance and course of one aircraft. */
   record Flown(Endurance endurance, Course course) {}
@@ -70,6 +72,8 @@ final class CoursePlanner {
     this.style = scenario.flight().style();
     this.goal = scenario.goalOrEndurance();
     this.plan = plan(scenario.flight());
+    this.windMPerS = scenario.air().windOrCalm();
+    this.gusts = scenario.air().gustsOrUsual();
   }
 
   private static List<Planned> plan(Flight flight) {
@@ -111,6 +115,24 @@ final class CoursePlanner {
   /** Whether the scenario asks for hover alone, which needs no course. */
   boolean hovers() {
     return plan.isEmpty();
+  }
+
+  /**
+   * An aircraft standing over a spot, in the wind of the place if that is what is flown.
+   *
+   * @param by factor on the power that wind takes
+   */
+  Hover hover(Aircraft aircraft, double by) {
+    var calm = Hover.of(aircraft);
+    return hovers() && windMPerS > 0
+        ? calm.inWind(
+            aircraft, by * new ForwardFlight(aircraft, calm).windFactor(windMPerS, gusts))
+        : calm;
+  }
+
+  /** Whether the drag of an aircraft matters. */
+  boolean asksForDrag() {
+    return !hovers() || windMPerS > 0;
   }
 
   /** Whether some speed over ground is the aircraft's own best one, which full throttle may not reach. */
@@ -244,11 +266,12 @@ final class CoursePlanner {
         endurance.seconds() > 0 ? endurance.seconds() * metres / seconds : 0);
   }
 
-  private static Stretch stretch(Planned planned, ForwardFlight forward, Optional<Top> top) {
+  private Stretch stretch(Planned planned, ForwardFlight forward, Optional<Top> top) {
     if (!planned.coversGround()) {
       var asked = planned.airspeedMPerS();
       var still = asked == null ? forward.bestEndurance().airspeedMPerS() : asked;
-      var cruise = forward.at(Math.max(still, planned.standstillMPerS()));
+      var calm = forward.at(Math.max(still, planned.standstillMPerS()));
+      var cruise = style == Flight.Style.LOITER ? forward.inGusts(calm, gusts * windMPerS) : calm;
       return new Stretch(planned.where(), planned.seconds(), cruise, 0, false);
     }
     var asked = planned.airspeedMPerS();

@@ -11,9 +11,14 @@ import java.util.function.Consumer;
  * @param noLoad on the motor's no-load current
  * @param cellResistance on the cells' resistance
  * @param capacity on the charge the pack delivers
- * @param loss on the controllers' part-load loss
+ * @param loss on the ripple of the controllers at part load
  * @param thrustKept on the share of thrust that arms and body leave
  * @param drag on the airframe's drag area
+ * @param avionics on what everything beside the motors draws
+ * @param diameter on the propeller's diameter, its coefficients kept
+ * @param slow on what minutes of current add to the cells' resistance
+ * @param noLoadGrowth on the exponent of the motor's no-load current
+ * @param wind on the power that wind takes
  * @param addedGrams on top of the mass, g
  * @param addedWatts on top of what everything beside the motors draws, W at the battery
  */
@@ -27,6 +32,11 @@ public record Factors(
     double loss,
     double thrustKept,
     double drag,
+    double avionics,
+    double diameter,
+    double slow,
+    double noLoadGrowth,
+    double wind,
     double addedGrams,
     double addedWatts) {
   /** The numbers as they are. */
@@ -60,6 +70,11 @@ public record Factors(
     values.loss = loss;
     values.thrustKept = thrustKept;
     values.drag = drag;
+    values.avionics = avionics;
+    values.diameter = diameter;
+    values.slow = slow;
+    values.noLoadGrowth = noLoadGrowth;
+    values.wind = wind;
     values.addedGrams = addedGrams;
     values.addedWatts = addedWatts;
     change.accept(values);
@@ -77,6 +92,11 @@ public record Factors(
     public double loss = 1;
     public double thrustKept = 1;
     public double drag = 1;
+    public double avionics = 1;
+    public double diameter = 1;
+    public double slow = 1;
+    public double noLoadGrowth = 1;
+    public double wind = 1;
     public double addedGrams;
     public double addedWatts;
 
@@ -93,6 +113,11 @@ public record Factors(
           loss,
           thrustKept,
           drag,
+          avionics,
+          diameter,
+          slow,
+          noLoadGrowth,
+          wind,
           addedGrams,
           addedWatts);
     }

@@ -71,11 +71,14 @@ public record FlightCurves(
   public record Landmark(double seconds, double volts, double milliampHours) {}
 
   /**
+   * @param aircraft as at full throttle
+   * @param steadily the same warmed by its hover
    * @param course empty for a hover
    * @param floorVolts a cell, as for {@code full}
    */
   static FlightCurves of(
       Aircraft aircraft,
+      Aircraft steadily,
       Pack pack,
       Hover hover,
       FullThrottle full,
@@ -83,7 +86,7 @@ public record FlightCurves(
       double floorVolts,
       Optional<Course> course,
       Endurance endurance) {
-    var forward = course.map(Course::forward).orElseGet(() -> new ForwardFlight(aircraft, hover));
+    var forward = course.map(Course::forward).orElseGet(() -> new ForwardFlight(steadily, hover));
     return new FlightCurves(
         trace(pack, hover, course, endurance),
         power(pack, hover, forward, full),

@@ -27,6 +27,7 @@ import pappus.scenario.Goal;
  * @param continuous currents the parts stand without end, A
  * @param burst currents they stand for some seconds, A
  * @param rotor one motor with its propeller and controller, as flown
+ * @param thrustLost share of the thrust that arms and body take away
  * @param powerFactor by which flights of the builder's own correct the propellers' power; 1 without any
  */
 public record FlightEstimate(
@@ -45,6 +46,7 @@ public record FlightEstimate(
     Limits continuous,
     Limits burst,
     Rotor rotor,
+    double thrustLost,
     double powerFactor) {
   public FlightEstimate {
     draws = List.copyOf(draws);

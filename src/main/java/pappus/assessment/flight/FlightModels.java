@@ -21,12 +21,15 @@ import pappus.physics.battery.Cell;
 import pappus.physics.battery.Chemistry;
 import pappus.physics.battery.Condition;
 import pappus.physics.battery.Pack;
+import pappus.physics.flight.Aircraft;
 import pappus.physics.flight.LandingRule;
 import pappus.physics.flight.Rotor;
 import pappus.physics.motor.MotorModel;
 import pappus.physics.motor.PartLoadLaw;
 import pappus.physics.motor.SpeedController;
+import pappus.physics.motor.WindingHeat;
 import pappus.physics.propeller.BladeElements;
+import pappus.physics.propeller.PropellerCurve;
 import pappus.physics.propeller.PropellerInAir;
 import pappus.physics.propeller.PropellerModel;
 import pappus.physics.propeller.StaticPoint;
@@ -100,28 +103,32 @@ public final class FlightModels {
   }
 
   public Rotor rotor(Build build, Factors factors) {
-    var motor = motor(build.motor().orElseThrow(), factors);
+    var motor = build.motor().orElseThrow();
     var propeller = build.propeller().orElseThrow();
+    var share = rippleShare(build.board().orElseThrow()).orElse(1) * factors.loss();
     return new Rotor(
-        factors.thrust() == 1 && factors.merit() == 1
+        factors.thrust() == 1 && factors.merit() == 1 && factors.diameter() == 1
             ? propeller(propeller)
-            : in(scaled(curve(propeller), factors.thrust(), factors.merit())),
-        motor,
-        controller(
-            build.board().orElseThrow(), lossOhm(build.motor().orElseThrow(), motor), factors));
+            : in(scaled(curve(propeller), factors.thrust(), factors.merit())
+                .sized(factors.diameter())),
+        motor(motor, factors),
+        controller(motor, share));
+  }
+
+  /** An aircraft in steady flight, its windings as warm as hover makes them. */
+  Aircraft steadily(Aircraft aircraft, Build build) {
+    var motorKg = build.motor().orElseThrow().mass().grams() / 1000;
+    return aircraft.warmedInHover(
+        WindingHeat.thermalResistanceKPerW(motorKg), air.temperatureK());
   }
 
   /**
    * The rotor of parts that are all a board is known by.
    *
-   * @param loss its controllers' own part-load loss; absent: by the law
+   * @param share ripple of its controllers over that of the law; absent: as the law says
    */
-  public Rotor rotor(Motor part, Propeller propeller, OptionalDouble loss) {
-    var usual = controller(part);
-    return new Rotor(
-        propeller(propeller),
-        motor(part),
-        loss.isPresent() ? new SpeedController(loss.getAsDouble(), usual.idleA()) : usual);
+  public Rotor rotor(Motor part, Propeller propeller, OptionalDouble share) {
+    return new Rotor(propeller(propeller), motor(part), controller(part, share.orElse(1)));
   }
 
   /** A propeller in the scenario's air. */
@@ -138,21 +145,24 @@ public final class FlightModels {
     return motor(part, Factors.NONE);
   }
 
-  /** The controllers that a motor has on a board of no known loss. */
-  public SpeedController controller(Motor part) {
-    return PartLoadLaw.BENCH.controllerFor(lossOhm(part, motor(part)));
+  /**
+   * The controllers of a motor.
+   *
+   * @param share ripple of the board over that of the law
+   */
+  public SpeedController controller(Motor part, double share) {
+    return PartLoadLaw.BENCH.controllerFor(
+        part.statorDiameterMillimetres(), lossOhm(part), share);
   }
 
-  /** A board's own part-load loss as it counts, if it has one. */
-  public OptionalDouble ownLoss(Board board) {
-    var own = BoardFigures.of(board).controllerLoss();
-    return own.isEmpty()
-        ? OptionalDouble.empty()
-        : OptionalDouble.of(Math.min(0.95, own.get().by(weighing, 1)));
+  /** Ripple of a board's controllers over that of the law, if anything is known of them. */
+  public OptionalDouble rippleShare(Board board) {
+    return BoardFigures.of(board).rippleShare(weighing);
   }
 
-  /** Resistance that the law of part-load loss is asked with, Ω: caution's extra would lower the loss. */
-  private double lossOhm(Motor part, MotorModel motor) {
+  /** Resistance that the law of part load is asked with, Ω: caution's extra would lower the ripple. */
+  public double lossOhm(Motor part) {
+    var motor = motor(part);
     if (weighing != Weighing.CAUTIOUS) {
       return motor.referenceResistanceOhm();
     }
@@ -166,7 +176,7 @@ public final class FlightModels {
   }
 
   private MotorModel motor(Motor motor, Factors factors) {
-    return factors.resistance() == 1 && factors.noLoad() == 1
+    return factors.resistance() == 1 && factors.noLoad() == 1 && factors.noLoadGrowth() == 1
         ? motors.computeIfAbsent(motor.id(), id -> newMotor(motor, factors))
         : newMotor(motor, factors);
   }
@@ -180,16 +190,10 @@ public final class FlightModels {
         path > 0 ? path : MotorModel.DEFAULT_SERIES_OHM,
         figures.noLoad().by(weighing, 1) * factors.noLoad(),
         motor.noLoadVolts(),
-        motor.noLoadGrowth() == null ? PartLoadLaw.BENCH.noLoadExponent() : motor.noLoadGrowth());
-  }
-
-  private SpeedController controller(Board board, double lossOhm, Factors factors) {
-    var usual = PartLoadLaw.BENCH.controllerFor(lossOhm);
-    var loss = BoardFigures.of(board)
-        .controllerLoss()
-        .map(figure -> figure.by(weighing, 1))
-        .orElse(usual.partLoadLoss());
-    return new SpeedController(Math.min(0.95, loss * factors.loss()), usual.idleA());
+        (motor.noLoadGrowth() == null
+                ? PartLoadLaw.BENCH.noLoadExponent()
+                : motor.noLoadGrowth())
+            * factors.noLoadGrowth());
   }
 
   private PropellerModel curve(Propeller propeller) {
@@ -217,12 +221,14 @@ public final class FlightModels {
         (celsius == null ? STANDARD_TEST_CELSIUS : celsius) + CELSIUS,
         101_325,
         density == null ? STANDARD_TEST_DENSITY : density);
-    var stated = PropellerModel.ofTable(
+    var stated = PropellerCurve.through(
         diameterM,
+        Units.inchesToMetres(propeller.pitchInches()),
+        propeller.blades(),
         testAir.densityKgPerM3() / testAir.viscosityPaS(),
         test.rows().stream()
             .map(row -> new StaticPoint(
-                Units.rpmToRadPerS(row.rpm()), row.thrustCoefficient(), row.powerCoefficient()))
+                Units.rpmToRadPerS(propeller.rpm(row)), row.thrustCoefficient(), row.powerCoefficient()))
             .toList());
     // How coefficients go with speed is the test's; their height is what counts of it. Whether a
     // larger C_T at the same figure of merit helps depends on the motor: it knows no caution.
@@ -244,7 +250,7 @@ public final class FlightModels {
 
   public Pack pack(Build build, Factors factors) {
     var battery = build.battery().orElseThrow();
-    var cell = factors.cellResistance() == 1 && factors.capacity() == 1
+    var cell = factors.cellResistance() == 1 && factors.capacity() == 1 && factors.slow() == 1
         ? cells.computeIfAbsent(battery.id(), id -> cell(battery, factors))
         : cell(battery, factors);
     return Pack.of(
@@ -285,6 +291,7 @@ public final class FlightModels {
         BatteryFigures.chemistry(battery),
         figures.delivered().by(weighing, -1) * 3.6 / parallel * factors.capacity(),
         figures.cellResistance().by(weighing, 1) / 1000 * parallel * factors.cellResistance(),
+        factors.slow(),
         condition(BatteryFigures.chemistry(battery)));
   }
 }

@@ -18,13 +18,11 @@ import pappus.physics.flight.Endurance;
 import pappus.physics.flight.FullThrottle;
 import pappus.physics.flight.Hover;
 import pappus.physics.flight.Limits;
+import pappus.quantity.Units;
 import pappus.scenario.Scenario;
 
 /** Flies builds as a scenario asks, by one weighing of their uncertain figures. */
 public final class Flights {
-  /** Of a frame that states none, m²: an engineering estimate. */
-  private static final double ASSUMED_DRAG_AREA = 0.005;
-
   private final Scenario scenario;
   private final FlightModels models;
   private final CoursePlanner courses;
@@ -52,9 +50,9 @@ public final class Flights {
     var battery = build.battery().orElseThrow();
     var draws = Avionics.draws(fitting);
     var aircraft = aircraft(fitting, grams, factors, draws);
-    var airframe = aircraft.airframe();
-    var pack = models.pack(build, factors);
-    var hover = Hover.of(aircraft);
+    var steadily = models.steadily(aircraft, build);
+    var hover = courses.hover(steadily, factors.wind());
+    var pack = models.pack(build, factors).warmedBy(hover.steady().load());
     var burst = Ratings.burst(build);
     var floor = models.floorVolts(battery);
     var full = FullThrottle.of(aircraft, pack, thrustCharge(pack), floor, burst);
@@ -62,7 +60,7 @@ public final class Flights {
     var flown = courses.hovers()
         ? Optional.<CoursePlanner.Flown>empty()
         : Optional.of(
-            courses.fly(aircraft, hover, full, pack, models.landing(battery), continuous));
+            courses.fly(steadily, hover, full, pack, models.landing(battery), continuous));
     var endurance = flown.isPresent()
         ? flown.get().endurance()
         : Endurance.of(hover.steady(), pack, models.landing(battery), continuous);
@@ -78,32 +76,49 @@ public final class Flights {
         draws,
         endurance,
         flown.map(CoursePlanner.Flown::course),
-        full.thrustToWeight(airframe),
-        fresh.thrustToWeight(airframe),
+        full.thrustToWeight(aircraft.airframe()),
+        fresh.thrustToWeight(aircraft.airframe()),
         full,
         continuous,
         burst,
         aircraft.rotor(),
+        aircraft.airframe().thrustLost(),
         models.powerFactor());
   }
 
   private Aircraft aircraft(Fitting fitting, double grams, Factors factors, List<Draw> draws) {
     var build = fitting.build();
     var frame = build.frame().orElseThrow();
-    var lost = Math.max(0, 1 - (1 - scenario.flight().thrustLostOrUsual()) * factors.thrustKept());
-    var airframe =
-        new Airframe((grams + factors.addedGrams()) / 1000, lost, factors.drag() * dragArea(frame));
-    var avionicsW = draws.stream().mapToDouble(Draw::watts).sum() + factors.addedWatts();
+    var kept = (1 - thrustLost(build)) * factors.thrustKept();
+    var allUp = grams + factors.addedGrams();
+    var airframe = new Airframe(
+        allUp / 1000,
+        Math.max(0, 1 - kept),
+        factors.drag() * air(frame).leastDragArea(allUp));
+    var avionicsW = factors.avionics() * draws.stream().mapToDouble(Draw::watts).sum()
+        + factors.addedWatts();
     return new Aircraft(airframe, frame.rotors(), models.rotor(build, factors), avionicsW);
+  }
+
+  private double thrustLost(Build build) {
+    return air(build.frame().orElseThrow())
+        .leastLost(Units.inchesToMillimetres(build.propeller().orElseThrow().diameterInches()));
+  }
+
+  /** What a frame does to the air about an aircraft. */
+  public FrameAir air(Frame frame) {
+    return FrameAir.of(frame, scenario.flight());
   }
 
   /** An assessed flight in curves. */
   public FlightCurves curves(Fitting fitting, double grams, FlightEstimate flown) {
     var build = fitting.build();
     var battery = build.battery().orElseThrow();
-    var pack = models.pack(build, Factors.NONE);
+    var pack = models.pack(build, Factors.NONE).warmedBy(flown.hover().steady().load());
+    var aircraft = aircraft(fitting, grams, Factors.NONE, flown.draws());
     return FlightCurves.of(
-        aircraft(fitting, grams, Factors.NONE, flown.draws()),
+        aircraft,
+        models.steadily(aircraft, build),
         pack,
         flown.hover(),
         flown.full(),
@@ -127,7 +142,7 @@ public final class Flights {
     var used = flown.course().isPresent()
         ? flown.endurance().discharge()
         : Discharge.of(
-            models.pack(fitting.build(), factors),
+            models.pack(fitting.build(), factors).warmedBy(flown.hover().steady().load()),
             flown.hover().steady().load(),
             new Until(0, 0, seconds));
     return used.seconds() > 0 ? used.usedCoulomb() / 3.6 * seconds / used.seconds() : 0;
@@ -140,7 +155,7 @@ public final class Flights {
   public OptionalDouble voltsAfter(
       Fitting fitting, double grams, Factors factors, double milliampHours) {
     var flown = fly(fitting, grams, factors, Limits.NONE);
-    var pack = models.pack(fitting.build(), factors);
+    var pack = models.pack(fitting.build(), factors).warmedBy(flown.hover().steady().load());
     var charge = pack.startCharge() - 3.6 * milliampHours / pack.capacityCoulomb();
     if (charge < 0) {
       return OptionalDouble.empty();
@@ -163,15 +178,14 @@ public final class Flights {
     return courses.choosesSpeeds();
   }
 
+  /** Whether the drag of a frame matters. */
+  public boolean asksForDrag() {
+    return courses.asksForDrag();
+  }
+
   /** The parts' own models. */
   public FlightModels models() {
     return models;
-  }
-
-  /** Drag area that counts for a frame, m². */
-  public static double dragArea(Frame frame) {
-    var own = frame.dragAreaSquareMetres();
-    return own == null ? ASSUMED_DRAG_AREA : own;
   }
 
   private static PowerSplit split(Hover hover, double volts) {

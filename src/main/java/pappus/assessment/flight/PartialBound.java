@@ -15,6 +15,7 @@ import pappus.physics.flight.FullThrottle;
 import pappus.physics.flight.Hover;
 import pappus.physics.flight.LandingRule;
 import pappus.physics.flight.Limits;
+import pappus.quantity.Units;
 import pappus.scenario.Goal;
 import pappus.scenario.Scenario;
 
@@ -54,6 +55,7 @@ public final class PartialBound {
   private final Pack pack;
   private final Limits continuous;
   private final LandingRule landing;
+  private final double diameterMm;
 
   /**
    * @param begun has motor, propeller and battery; the currents that its board and lead carry count if they are chosen
@@ -68,6 +70,8 @@ public final class PartialBound {
     this.pack = models.bare(begun.battery().orElseThrow());
     this.continuous = Ratings.continuous(begun);
     this.landing = models.landing(begun.battery().orElseThrow());
+    this.diameterMm =
+        Units.inchesToMillimetres(begun.propeller().orElseThrow().diameterInches());
   }
 
   /**
@@ -76,13 +80,12 @@ public final class PartialBound {
    * @param grams all-up mass, g
    * @param watts draw of everything but the motors at the battery, W
    * @param ohm resistance of board and lead on the way from the pack to the motors, Ω
-   * @param loss part-load loss of the controllers; absent: by the law
-   * @param dragArea m²
+   * @param loss ripple of the controllers over that of the law; absent: by the law
+   * @param air what frames do to it at least
    */
-  public record Least(
-      double grams, double watts, double ohm, OptionalDouble loss, double dragArea) {
+  public record Least(double grams, double watts, double ohm, OptionalDouble loss, FrameAir air) {
     private Least with(double otherGrams, double otherWatts) {
-      return new Least(otherGrams, otherWatts, ohm, loss, dragArea);
+      return new Least(otherGrams, otherWatts, ohm, loss, air);
     }
   }
 
@@ -94,9 +97,9 @@ public final class PartialBound {
    */
   public double figure(Least least, boolean maySlow) {
     try {
-      var aircraft = aircraft(least);
-      var hover = Hover.of(aircraft);
-      var behind = pack.behind(least.ohm);
+      var aircraft = models.steadily(aircraft(least), begun);
+      var hover = courses.hover(aircraft, 1);
+      var behind = pack.behind(least.ohm).warmedBy(hover.steady().load());
       if (courses.hovers()) {
         return isCarried(hover, behind)
             ? Endurance.of(hover.steady(), behind, landing, continuous).seconds()
@@ -123,17 +126,19 @@ public final class PartialBound {
    * Whether full throttle may slow down some build with these parts below its best speed. One that is slowed down
    * stays up the longer the less it can, so that what flies best bounds nothing.
    *
-   * @param least numbers, but with the most mass and drag area of any
+   * @param least numbers, but with the most mass of any; of the air, what frames do to it at most
    */
   public boolean maySlow(Least least) {
     if (!courses.choosesSpeeds()) {
       return false;
     }
     try {
-      var aircraft = aircraft(least);
+      var aircraft = aircraft(
+          least, least.air.mostLost(diameterMm), least.air.mostDragArea(least.grams));
+      var steadily = models.steadily(aircraft, begun);
       return courses.takesMoreThan(
           SURE_OF_FULL,
-          new ForwardFlight(aircraft, Hover.of(aircraft)),
+          new ForwardFlight(steadily, Hover.of(steadily)),
           full(aircraft, pack.behind(least.ohm)));
     } catch (IllegalArgumentException outsideTheModel) {
       return true;
@@ -144,11 +149,12 @@ public final class PartialBound {
    * All-up mass at which thrust is down to so many times the weight, g: no build with these parts is heavier and
    * keeps it.
    *
-   * @param least numbers; mass and drag area do not matter
+   * @param least numbers; mass and drag do not matter
    */
   public double mostGrams(double leastThrustToWeight, Least least) {
     try {
-      var aircraft = aircraft(new Least(1000, least.watts, least.ohm, least.loss, 0));
+      var aircraft =
+          aircraft(least.with(1000, least.watts), least.air.leastLost(diameterMm), 0);
       return 1000
           * full(aircraft, pack.behind(least.ohm)).thrustToWeight(aircraft.airframe())
           / leastThrustToWeight;
@@ -199,7 +205,7 @@ public final class PartialBound {
     }
     var factor = 1.0;
     for (var loss : mostLoss.equals(at.loss) ? List.of(mostLoss) : List.of(at.loss, mostLoss)) {
-      var middle = new Least(at.grams, at.watts, at.ohm, loss, at.dragArea);
+      var middle = new Least(at.grams, at.watts, at.ohm, loss, at.air);
       var there = figure(middle, false);
       if (there <= 0) {
         return Trade.NONE;
@@ -226,9 +232,9 @@ public final class PartialBound {
    */
   public double figure(Least at, Least least) {
     try {
-      var aircraft = aircraft(at);
-      var hover = Hover.of(aircraft);
-      var behind = pack.behind(at.ohm);
+      var aircraft = models.steadily(aircraft(at), begun);
+      var hover = courses.hover(aircraft, 1);
+      var behind = pack.behind(at.ohm).warmedBy(hover.steady().load());
       var steady = courses.hovers()
           ? Optional.of(hover.steady())
           : courses.single(new ForwardFlight(aircraft, hover));
@@ -248,11 +254,35 @@ public final class PartialBound {
   }
 
   private Aircraft aircraft(Least least) {
+    return aircraft(
+        least, least.air.leastLost(diameterMm), least.air.leastDragArea(least.grams));
+  }
+
+  private Aircraft aircraft(Least least, double thrustLost, double dragArea) {
+    var airframe = new Airframe(least.grams / 1000, thrustLost, dragArea);
+    var aircraft = aircraft(airframe, least.loss, least.watts);
+    // A heavier build may take less only where ripple is most of what is taken: there it is left out.
+    return aircraft.rotor().controller().risesWithThrust(Hover.of(aircraft).steady().point())
+        ? aircraft
+        : aircraft(airframe, OptionalDouble.of(0), least.watts);
+  }
+
+  private Aircraft aircraft(Airframe airframe, OptionalDouble loss, double watts) {
     return new Aircraft(
-        new Airframe(least.grams / 1000, scenario.flight().thrustLostOrUsual(), least.dragArea),
+        airframe,
         rotors,
-        models.rotor(begun.motor().orElseThrow(), begun.propeller().orElseThrow(), least.loss),
-        least.watts);
+        models.rotor(begun.motor().orElseThrow(), begun.propeller().orElseThrow(), loss),
+        watts);
+  }
+
+  /** Whether frames that do this to the air make no difference to what is reached. */
+  public boolean areAlike(FrameAir one, FrameAir other) {
+    return one.leastLost(diameterMm) == other.leastLost(diameterMm)
+        && one.mostLost(diameterMm) == other.mostLost(diameterMm)
+        && (!courses.asksForDrag()
+            || (one.leastDrag() == other.leastDrag()
+                && one.mostDrag() == other.mostDrag()
+                && one.isDragAssumed() == other.isDragAssumed()));
   }
 
   private FullThrottle full(Aircraft aircraft, Pack behind) {

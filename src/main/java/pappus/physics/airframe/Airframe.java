@@ -11,9 +11,6 @@ import pappus.quantity.Units;
  * @param dragAreaM2 drag coefficient times reference area in level flight, m²
  */
 public record Airframe(double massKg, double thrustLost, double dragAreaM2) {
-  /** Share of thrust lost to arms and body when nothing better is known: an engineering estimate. */
-  public static final double DEFAULT_THRUST_LOST = 0.05;
-
   public Airframe {
     Require.positive("massKg", massKg);
     Require.inRange("thrustLost", thrustLost, 0, 0.5);

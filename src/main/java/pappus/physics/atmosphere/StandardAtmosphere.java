@@ -6,10 +6,13 @@ import pappus.quantity.Units;
 /**
  * The troposphere of the standard atmosphere, ISO 2533 and ICAO Doc 7488.
  *
- * <p>Altitudes are geopotential metres from 0 to 11 000, where they differ from geometric ones by less
+ * <p>Altitudes are geopotential metres from −430 to 11 000, where they differ from geometric ones by less
  * than 20 m. Outside that layer the answer is refused.
  */
 public final class StandardAtmosphere {
+  /** The lowest land; the standard goes on below sea level by the same formulas. */
+  private static final double FLOOR_M = -430;
+
   private static final double CEILING_M = 11_000;
   private static final double SEA_LEVEL_TEMPERATURE_K = 288.15;
   private static final double SEA_LEVEL_PRESSURE_PA = 101_325;
@@ -25,23 +28,23 @@ public final class StandardAtmosphere {
   /**
    * Air on a standard day.
    *
-   * @param altitudeM geopotential altitude, m, from 0 to 11 000
+   * @param altitudeM geopotential altitude, m, from −430 to 11 000
    * @throws IllegalArgumentException if the altitude is outside that layer
    */
   public static Air at(double altitudeM) {
-    Require.inRange("altitudeM", altitudeM, 0, CEILING_M);
+    Require.inRange("altitudeM", altitudeM, FLOOR_M, CEILING_M);
     return air(standardTemperatureK(altitudeM), standardPressurePa(altitudeM));
   }
 
   /**
    * Air at standard pressure but at the temperature the pilot feels.
    *
-   * @param altitudeM geopotential altitude, m, from 0 to 11 000
+   * @param altitudeM geopotential altitude, m, from −430 to 11 000
    * @param temperatureK actual temperature, K, from 213.15 to 333.15 (−60 to 60 °C)
    * @throws IllegalArgumentException if either is out of its range
    */
   public static Air at(double altitudeM, double temperatureK) {
-    Require.inRange("altitudeM", altitudeM, 0, CEILING_M);
+    Require.inRange("altitudeM", altitudeM, FLOOR_M, CEILING_M);
     Require.inRange("temperatureK", temperatureK, COLDEST_K, HOTTEST_K, "Maybe it is in °C.");
     return air(temperatureK, standardPressurePa(altitudeM));
   }

@@ -18,16 +18,21 @@ public final class Pack {
   private final double capacityCoulomb;
   private final double startCharge;
   private final double wiringOhm;
+  private final double slowOhm;
+  private final double warmth;
+  private final Warming warming;
   private final double[] charges;
   private final double[] openVolts;
-  private final double[] ohms;
+  private final double[] cellOhms; // of all cells, after ten seconds, at take-off
 
-  private Pack(Cell cell, int series, int parallel, double wiringOhm) {
+  private Pack(Cell cell, int series, double wiringOhm) {
     this.series = (int) Require.inRange("series", series, 1, 24);
-    Require.inRange("parallel", parallel, 1, 100);
     this.wiringOhm = Require.notNegative("wiringOhm", wiringOhm);
-    this.capacityCoulomb = cell.capacityCoulomb() * parallel;
+    this.capacityCoulomb = cell.capacityCoulomb();
     this.startCharge = cell.startCharge();
+    this.slowOhm = series * cell.slowOhm();
+    this.warmth = 1;
+    this.warming = cell.warming();
     this.charges = DoubleStream.concat(
             DoubleStream.of(cell.openCircuitVolts().charges()),
             DoubleStream.of(cell.resistanceOhm().charges()))
@@ -37,36 +42,65 @@ public final class Pack {
     this.openVolts = DoubleStream.of(charges)
         .map(z -> series * cell.openCircuitVolts().at(z))
         .toArray();
-    this.ohms = DoubleStream.of(charges)
-        .map(z -> series * cell.resistanceOhm().at(z) / parallel + wiringOhm)
+    this.cellOhms = DoubleStream.of(charges)
+        .map(z -> series * cell.resistanceOhm().at(z))
         .toArray();
+  }
+
+  private Pack(Pack pack, double wiringOhm, double warmth) {
+    this.series = pack.series;
+    this.wiringOhm = wiringOhm;
+    this.capacityCoulomb = pack.capacityCoulomb;
+    this.startCharge = pack.startCharge;
+    this.slowOhm = pack.slowOhm;
+    this.warmth = warmth;
+    this.warming = pack.warming;
+    this.charges = pack.charges;
+    this.openVolts = pack.openVolts;
+    this.cellOhms = pack.cellOhms;
   }
 
   /**
    * A pack of equal cells.
    *
+   * @param parallel 1 to 100
    * @param wiringOhm leads, both ways, and connector, Ω
    */
   public static Pack of(Cell cell, int series, int parallel, double wiringOhm) {
-    return new Pack(cell, series, parallel, wiringOhm);
+    Require.inRange("parallel", parallel, 1, 100);
+    return new Pack(cell.inParallel(parallel), series, wiringOhm);
   }
 
   /** The pack behind so much more resistance of leads, Ω. */
   public Pack behind(double moreOhm) {
-    return moreOhm == 0 ? this : new Pack(this, Require.notNegative("moreOhm", moreOhm));
+    return moreOhm == 0
+        ? this
+        : new Pack(this, wiringOhm + Require.notNegative("moreOhm", moreOhm), warmth);
   }
 
-  private Pack(Pack pack, double moreOhm) {
-    this.series = pack.series;
-    this.wiringOhm = pack.wiringOhm + moreOhm;
-    this.capacityCoulomb = pack.capacityCoulomb;
-    this.startCharge = pack.startCharge;
-    this.charges = pack.charges;
-    this.openVolts = pack.openVolts;
-    this.ohms = pack.ohms.clone();
-    for (var knot = 0; knot < ohms.length; knot++) {
-      ohms[knot] += moreOhm;
+  /**
+   * The pack as warm as a load makes it, by the load's current at half charge, half-way through the discharge.
+   *
+   * <p>More load makes cells warmer and so their resistance less, but never by so much that less would be lost.
+   */
+  public Pack warmedBy(Load load) {
+    return new Pack(this, wiringOhm, warmth(load));
+  }
+
+  private double warmth(Load load) {
+    return deliver(load, HALF_CHARGE) instanceof Delivery.Delivered now
+        ? warmth(now.currentA())
+        : 1;
+  }
+
+  /** Resistance of the cells over that at take-off, half-way through a discharge with a current at half charge, A. */
+  public double warmth(double currentA) {
+    if (currentA <= 0) {
+      return 1;
     }
+    var cellOhm = (interpolated(cellOhms, HALF_CHARGE) + slowOhm) / series;
+    return warming.resistanceFactor(
+        currentA, cellOhm, 0.5 * startCharge * capacityCoulomb / currentA);
   }
 
   public int series() {
@@ -88,17 +122,26 @@ public final class Pack {
     return interpolated(openVolts, charge);
   }
 
-  /** Resistance after ten seconds with leads and connector, Ω: hover and cruise. */
+  /** Resistance after minutes with leads and connector, Ω: hover and cruise. */
   public double steadyOhm(double charge) {
-    return interpolated(ohms, charge);
+    return steadyOhmOf(interpolated(cellOhms, charge));
   }
 
-  /** Resistance within a second with leads and connector, Ω: full throttle. */
+  private double steadyOhmOf(double cellOhm) {
+    return warmth * (cellOhm + slowOhm) + wiringOhm;
+  }
+
+  /** Of that the leads and the connector, which no warmth eases, Ω. */
+  public double wiringOhm() {
+    return wiringOhm;
+  }
+
+  /** Resistance within a second with leads and connector, at take-off's warmth, Ω: full throttle. */
   public double burstOhm(double charge) {
-    return Chemistry.BURST_RESISTANCE_SHARE * (steadyOhm(charge) - wiringOhm) + wiringOhm;
+    return Chemistry.BURST_RESISTANCE_SHARE * interpolated(cellOhms, charge) + wiringOhm;
   }
 
-  /** The pack under a load that has lasted ten seconds or more. */
+  /** The pack under a load that has lasted minutes. */
   public Delivery deliver(Load load, double charge) {
     var open = openVolts(charge);
     var ohm = steadyOhm(charge);
@@ -122,7 +165,7 @@ public final class Pack {
   }
 
   double knotOhm(int knot) {
-    return ohms[knot];
+    return steadyOhmOf(cellOhms[knot]);
   }
 
   private double interpolated(double[] values, double charge) {

@@ -27,7 +27,7 @@ final class Run {
     this.until = until;
     var least = until.leastVolts();
     this.leastVoltsA = least > 0 ? load.currentA(least) : 0;
-    this.straight = least > 0 && 1 + mostOhm(pack) * load.currentSlopeAPerV(least) > 0;
+    this.straight = least > 0 && least >= mostOhm(pack) * leastVoltsA;
   }
 
   Discharge from(double fromCharge) {

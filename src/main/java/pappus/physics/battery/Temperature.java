@@ -8,7 +8,7 @@ final class Temperature {
   private static final double COLDEST_K = 263.15;
 
   /** 60 °C: common practice, no published source. */
-  private static final double HOTTEST_K = 333.15;
+  static final double HOTTEST_K = 333.15;
 
   private static final double FREEZING_K = 273.15;
   private static final double REFERENCE_K = 298.15;

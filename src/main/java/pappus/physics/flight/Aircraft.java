@@ -1,6 +1,7 @@
 package pappus.physics.flight;
 
 import pappus.physics.airframe.Airframe;
+import pappus.physics.motor.WindingHeat;
 import pappus.quantity.Require;
 
 /**
@@ -17,6 +18,22 @@ public record Aircraft(Airframe airframe, int rotorCount, Rotor rotor, double av
   public Aircraft {
     Require.inRange("rotorCount", rotorCount, 1, 16);
     Require.notNegative("avionicsW", avionicsW);
+  }
+
+  /**
+   * The same with each winding as warm as a hover in calm air makes it.
+   *
+   * @param thermalResistanceKPerW from winding to air, see {@link WindingHeat}
+   */
+  public Aircraft warmedInHover(double thermalResistanceKPerW, double airK) {
+    // Torque fixes the current, so the winding's own temperature does not move it.
+    var currentA = Hover.of(this).steady().point().currentA();
+    var windingK = WindingHeat.windingK(rotor.motor(), currentA, thermalResistanceKPerW, airK);
+    return new Aircraft(
+        airframe,
+        rotorCount,
+        new Rotor(rotor.propeller(), rotor.motor().withWindingAt(windingK), rotor.controller()),
+        avionicsW);
   }
 
   double discAreaM2() {

@@ -8,7 +8,7 @@ package pappus.physics.flight;
  * @param thrustN thrust of all rotors, N, before what arms and body take away
  * @param steady what it asks of the battery
  * @param isClamped true if theory promised less power than multirotors have been seen to need
- * @param isHeld true if the propeller's table ends short of the speed, so that its end value was held
+ * @param isBeyondTest true if the propeller was not tested at the speed
  */
 public record Cruise(
     double airspeedMPerS,
@@ -16,4 +16,4 @@ public record Cruise(
     double thrustN,
     SteadyFlight steady,
     boolean isClamped,
-    boolean isHeld) {}
+    boolean isBeyondTest) {}

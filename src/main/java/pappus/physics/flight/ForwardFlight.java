@@ -28,6 +28,17 @@ public final class ForwardFlight {
 
   private static final double PROFILE_GROWTH =
       15; // profile power ∝ 1 + 15 μ², engineering estimate
+  /** Power of a thrust that comes and goes over that of its mean: an engineering estimate. */
+  private static final double UNSTEADY = 1.03;
+
+  private static final double[] GUST_AT = {
+    -2.856970013872806, -1.355626179974266, 0, 1.355626179974266, 2.856970013872806
+  };
+  private static final double[] GUST_WEIGHT = {
+    0.011257411327720691, 0.2220759220056126, 0.5333333333333333, 0.2220759220056126,
+    0.011257411327720691
+  };
+
   private static final double FASTEST_M_PER_S = 80;
   private static final double FAST_OF_HOVER = 3;
   private static final double NARROW_M_PER_S = 1e-2;
@@ -59,18 +70,67 @@ public final class ForwardFlight {
   public Cruise at(double airspeedMPerS) {
     Require.inRange("airspeedMPerS", airspeedMPerS, 0, FASTEST_M_PER_S);
     var theoryW = theoryPowerW(airspeedMPerS);
-    var leastW = leastOfHover * hover.steady().shaftPowerW();
-    var propeller = aircraft.rotor().propeller();
-    var speed = propeller.speedForPowerRadPerS(Math.max(theoryW, leastW) / aircraft.rotorCount());
-    var point = aircraft.rotor().motor().at(propeller.torqueNm(speed), speed);
+    return at(airspeedMPerS, Math.max(theoryW, leastPowerW()), theoryW < leastPowerW());
+  }
+
+  private Cruise at(double airspeedMPerS, double shaftPowerW, boolean isClamped) {
+    var steady = SteadyFlight.ofShaftPower(aircraft, shaftPowerW);
     return new Cruise(
         airspeedMPerS,
         StrictMath.atan2(dragN(airspeedMPerS), aircraft.airframe().weightN()),
         thrustN(airspeedMPerS),
-        new SteadyFlight(
-            aircraft.rotorCount(), point, aircraft.rotor().controller(), aircraft.avionicsW()),
-        theoryW < leastW,
-        propeller.isHeld(speed));
+        steady,
+        isClamped,
+        aircraft.rotor().propeller().isBeyondTest(steady.point().speedRadPerS()));
+  }
+
+  private double leastPowerW() {
+    return leastOfHover * hover.steady().shaftPowerW();
+  }
+
+  /**
+   * Shaft power of all rotors in W at an airspeed that comes and goes, the mean over a normal distribution: five-point
+   * Gauss–Hermite quadrature.
+   *
+   * @param deviationMPerS one standard deviation of the airspeed, m/s
+   */
+  public double meanPowerW(double airspeedMPerS, double deviationMPerS) {
+    var mean = 0.0;
+    for (var node = 0; node < GUST_AT.length; node++) {
+      var airspeed = Math.abs(airspeedMPerS + deviationMPerS * GUST_AT[node]);
+      mean += GUST_WEIGHT[node] * Math.max(theoryPowerW(airspeed), leastPowerW());
+    }
+    return mean;
+  }
+
+  /**
+   * Power of standing in wind over that of hover in calm air. What slow wind saves is not counted, since nobody can
+   * rely on it, and a little is added for what gusts cost beside their mean: at least 1.
+   *
+   * @param gusts one standard deviation of the wind over its mean
+   */
+  public double windFactor(double windMPerS, double gusts) {
+    return windMPerS == 0
+        ? 1
+        : Math.max(
+            1,
+            UNSTEADY * meanPowerW(windMPerS, gusts * windMPerS) / hover.steady().shaftPowerW());
+  }
+
+  /**
+   * A cruise in gusts about its airspeed, which never cost less than none.
+   *
+   * @param deviationMPerS one standard deviation of the airspeed, m/s
+   */
+  public Cruise inGusts(Cruise calm, double deviationMPerS) {
+    if (deviationMPerS == 0) {
+      return calm;
+    }
+    var calmW = calm.steady().shaftPowerW();
+    return at(
+        calm.airspeedMPerS(),
+        Math.max(calmW, UNSTEADY * meanPowerW(calm.airspeedMPerS(), deviationMPerS)),
+        calm.isClamped());
   }
 
   /** The flight of the least shaft power in theory; the least share of hover changes its power only. */

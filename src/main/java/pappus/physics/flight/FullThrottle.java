@@ -21,7 +21,7 @@ import pappus.quantity.Require;
  * @param point each motor
  * @param busCurrentA current from the battery, A
  * @param busVolts volts at its terminals
- * @param isHeld true if the propeller's table ends short of the speed, so that its end value was held
+ * @param isBeyondTest true if the propeller was not tested at the speed
  */
 public record FullThrottle(
     double thrustN,
@@ -30,7 +30,7 @@ public record FullThrottle(
     OperatingPoint point,
     double busCurrentA,
     double busVolts,
-    boolean isHeld) {
+    boolean isBeyondTest) {
 
   /**
    * Solves for the speed of the motors.

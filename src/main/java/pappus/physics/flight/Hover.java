@@ -1,7 +1,5 @@
 package pappus.physics.flight;
 
-import pappus.physics.motor.WindingHeat;
-
 /**
  * An aircraft hovering in still air. Power from the battery rises with weight, thrust lost, motor power and
  * avionics at any battery volts.
@@ -11,14 +9,14 @@ import pappus.physics.motor.WindingHeat;
  *     hover may need less
  * @param inducedSpeedMPerS induced speed of an ideal rotor at the rotors' thrust, m/s
  * @param steady what it asks of the battery
- * @param isHeld true if the propeller's table ends short of the speed, so that its end value was held
+ * @param isBeyondTest true if the propeller was not tested at the speed
  */
 public record Hover(
     double thrustPerRotorN,
     double idealPowerW,
     double inducedSpeedMPerS,
     SteadyFlight steady,
-    boolean isHeld) {
+    boolean isBeyondTest) {
 
   /** Solves for the motors' speed; the battery does not enter. */
   public static Hover of(Aircraft aircraft) {
@@ -34,29 +32,23 @@ public record Hover(
         Momentum.hoverInducedMPerS(thrustN, propeller.densityKgPerM3(), aircraft.discAreaM2()),
         new SteadyFlight(
             aircraft.rotorCount(), point, aircraft.rotor().controller(), aircraft.avionicsW()),
-        propeller.isHeld(speedRadPerS));
+        propeller.isBeyondTest(speedRadPerS));
   }
 
   /**
-   * As {@link #of(Aircraft)} with each winding as warm as this hover makes it.
+   * The same in wind, which takes so many times the shaft power, see {@link ForwardFlight#windFactor}.
    *
-   * @param thermalResistanceKPerW from winding to air, see {@link WindingHeat}
+   * @param factor 1 or more
    */
-  public static Hover warm(Aircraft aircraft, double thermalResistanceKPerW, double airK) {
-    var cold = of(aircraft);
-    var rotor = aircraft.rotor();
-    var windingK = cold.windingK(rotor, thermalResistanceKPerW, airK);
-    var warmRotor =
-        new Rotor(rotor.propeller(), rotor.motor().withWindingAt(windingK), rotor.controller());
-    return of(
-        new Aircraft(aircraft.airframe(), aircraft.rotorCount(), warmRotor, aircraft.avionicsW()));
-  }
-
-  /** Temperature of a winding in this hover, K; an engineering estimate, see {@link WindingHeat}. */
-  public double windingK(Rotor rotor, double thermalResistanceKPerW, double airK) {
-    // Torque fixes the current, so the winding's own temperature does not move it.
-    return WindingHeat.windingK(
-        rotor.motor(), steady.point().currentA(), thermalResistanceKPerW, airK);
+  public Hover inWind(Aircraft aircraft, double factor) {
+    return factor == 1
+        ? this
+        : new Hover(
+            thrustPerRotorN,
+            idealPowerW,
+            inducedSpeedMPerS,
+            SteadyFlight.ofShaftPower(aircraft, factor * steady.shaftPowerW()),
+            isBeyondTest);
   }
 
   /** Least power over battery power; {@link EfficiencyBand} says what to expect. */

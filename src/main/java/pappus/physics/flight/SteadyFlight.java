@@ -14,6 +14,15 @@ import pappus.physics.motor.SpeedController;
 public record SteadyFlight(
     int rotorCount, OperatingPoint point, SpeedController controller, double avionicsW) {
 
+  /** With the propellers turning as fast as takes a shaft power of all rotors, W. */
+  static SteadyFlight ofShaftPower(Aircraft aircraft, double shaftPowerW) {
+    var propeller = aircraft.rotor().propeller();
+    var speed = propeller.speedForPowerRadPerS(shaftPowerW / aircraft.rotorCount());
+    var point = aircraft.rotor().motor().at(propeller.torqueNm(speed), speed);
+    return new SteadyFlight(
+        aircraft.rotorCount(), point, aircraft.rotor().controller(), aircraft.avionicsW());
+  }
+
   /** Power from the battery, W, while its terminals are at busVolts. */
   public double busPowerW(double busVolts) {
     return rotorCount * controller.busPowerW(point, busVolts) + avionicsW;
@@ -37,7 +46,7 @@ public record SteadyFlight(
     return new Load(
         rotorCount * point.electricalPowerW(),
         point.volts(),
-        controller.partLoadLoss(),
+        rotorCount * controller.rippleS(),
         rotorCount * controller.idleA(),
         avionicsW);
   }

@@ -2,6 +2,7 @@ package pappus.physics.flight;
 
 import pappus.physics.motor.MotorModel;
 import pappus.physics.motor.OperatingPoint;
+import pappus.physics.motor.SpeedController;
 import pappus.physics.propeller.PropellerInAir;
 import pappus.quantity.Root;
 
@@ -102,8 +103,8 @@ final class ThrottleSearch {
   private double driveA(double speed, double busVolts) {
     var motorA = motorA(speed);
     var volts = motor.volts(motorA, speed);
-    var loss = aircraft.rotor().controller().partLoadLoss();
-    return motorA * volts / ((1 - loss) * busVolts + loss * volts);
+    var ripple = aircraft.rotor().controller().rippleS();
+    return (motorA * volts + SpeedController.ripplePowerW(ripple, volts, busVolts)) / busVolts;
   }
 
   /** The battery under a speed of the motors that it is known to carry at more than the floor. */
@@ -137,7 +138,7 @@ final class ThrottleSearch {
         point,
         busA,
         busVolts,
-        propeller.isHeld(speed));
+        propeller.isBeyondTest(speed));
   }
 
   private FullThrottle atRest(ThrottleLimit limit) {

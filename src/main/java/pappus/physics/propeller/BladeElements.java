@@ -18,6 +18,11 @@ import pappus.quantity.Root;
 public final class BladeElements {
   private static final double INCH_M = 0.0254;
   private static final double SMALLEST_INCH = 2.5;
+  private static final double LARGEST_M = 0.4;
+  private static final double LEAST_PITCH = 0.2;
+  private static final double MOST_PITCH = 1.5;
+  private static final int LEAST_BLADES = 2;
+  private static final int MOST_BLADES = 6;
   private static final double TEST_DENSITY_KG_PER_M3 = 1.2;
   private static final double TEST_VISCOSITY_PA_S = 1.81e-5;
 
@@ -85,15 +90,25 @@ public final class BladeElements {
     return PropellerModel.ofTable(diameterM, TEST_DENSITY_KG_PER_M3 / TEST_VISCOSITY_PA_S, points);
   }
 
+  /** Whether the model holds for a geometry. */
+  static boolean holdFor(double diameterM, double pitchM, int blades) {
+    return diameterM >= SMALLEST_INCH * INCH_M
+        && diameterM <= LARGEST_M
+        && pitchM >= LEAST_PITCH * diameterM
+        && pitchM <= MOST_PITCH * diameterM
+        && blades >= LEAST_BLADES
+        && blades <= MOST_BLADES;
+  }
+
   private static BladeElements checked(double diameterM, double pitchM, int blades) {
     Require.inRange(
         "diameterM",
         diameterM,
         SMALLEST_INCH * INCH_M,
-        0.4,
+        LARGEST_M,
         "Maybe give measured coefficients: geometry alone says nothing below 2.5 inch.");
-    Require.inRange("pitchM", pitchM, 0.2 * diameterM, 1.5 * diameterM);
-    Require.inRange("blades", blades, 2, 6);
+    Require.inRange("pitchM", pitchM, LEAST_PITCH * diameterM, MOST_PITCH * diameterM);
+    Require.inRange("blades", blades, LEAST_BLADES, MOST_BLADES);
     return new BladeElements(Fitted.TO_EIGHT, diameterM, pitchM, blades);
   }
 

@@ -16,6 +16,8 @@ public final class PropellerInAir {
   private final double reynoldsRatio;
   private final double thrustScale; // T = thrustScale ω² C_T
   private final double torqueScale; // Q = torqueScale ω² C_P
+  private final double testedFrom;
+  private final double testedTo;
   private final double[] speeds; // where the rows stand in this air
   private final double[] thrustCoefficients;
   private final double[] powerCoefficients;
@@ -29,6 +31,8 @@ public final class PropellerInAir {
     var d4 = diameterM * diameterM * diameterM * diameterM;
     this.thrustScale = densityKgPerM3 * d4 / (TURN_RAD * TURN_RAD);
     this.torqueScale = densityKgPerM3 * d4 * diameterM / (TURN_RAD * TURN_RAD * TURN_RAD);
+    this.testedFrom = propeller.testedFromRadPerS() / reynoldsRatio;
+    this.testedTo = propeller.testedToRadPerS() / reynoldsRatio;
     var points = propeller.points();
     this.speeds =
         points.stream().mapToDouble(p -> p.speedRadPerS() / reynoldsRatio).toArray();
@@ -72,10 +76,9 @@ public final class PropellerInAir {
     return invert(powerCoefficients, shaftPowerW / torqueScale, 3);
   }
 
-  /** True if the speed is outside the table, so that the end value is held; never for a single pair. */
-  public boolean isHeld(double speedRadPerS) {
-    return speeds.length > 1
-        && (speedRadPerS < speeds[0] || speedRadPerS > speeds[speeds.length - 1]);
+  /** True if the speed is outside those of the test; never for a pair that holds at every speed. */
+  public boolean isBeyondTest(double speedRadPerS) {
+    return speedRadPerS < testedFrom || speedRadPerS > testedTo;
   }
 
   /** C_T = T/(ρ n² D⁴) at a speed. */

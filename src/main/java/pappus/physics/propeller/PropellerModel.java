@@ -9,7 +9,7 @@ import pappus.quantity.Require;
  * <p>Coefficients as in the UIUC PropellerModel Database (Brandt and Selig, AIAA 2011-1255, from memory, not
  * re-read in print). A table is read at the Reynolds number of its test: the speed times the ratio of the
  * air's density over viscosity to that of the test. Between rows it is linear; outside them the end value is
- * held.
+ * held ({@link PropellerCurve} has rows for every speed that is flown).
  */
 public final class PropellerModel {
   /** Density over viscosity of a test whose air is not stated, s/m²: 1.2 kg/m³ and 1.81e-5 Pa·s. */
@@ -18,8 +18,17 @@ public final class PropellerModel {
   private final double diameterM;
   private final double testSPerM2;
   private final List<StaticPoint> points;
+  private final double testedFromRadPerS;
+  private final double testedToRadPerS;
 
-  private PropellerModel(double diameterM, double testSPerM2, List<StaticPoint> points) {
+  private PropellerModel(
+      double diameterM,
+      double testSPerM2,
+      List<StaticPoint> points,
+      double testedFromRadPerS,
+      double testedToRadPerS) {
+    this.testedFromRadPerS = testedFromRadPerS;
+    this.testedToRadPerS = testedToRadPerS;
     this.diameterM = Require.positive("diameterM", diameterM);
     this.testSPerM2 = Require.positive("testSPerM2", testSPerM2);
     this.points = List.copyOf(Require.notEmpty("points", points));
@@ -41,7 +50,13 @@ public final class PropellerModel {
    */
   public static PropellerModel ofTable(
       double diameterM, double testSPerM2, List<StaticPoint> points) {
-    return new PropellerModel(diameterM, testSPerM2, points);
+    Require.notEmpty("points", points);
+    return new PropellerModel(
+        diameterM,
+        testSPerM2,
+        points,
+        points.get(0).speedRadPerS(),
+        points.get(points.size() - 1).speedRadPerS());
   }
 
   /** From one pair of coefficients, taken to hold at every speed. */
@@ -50,7 +65,42 @@ public final class PropellerModel {
     return new PropellerModel(
         diameterM,
         DEFAULT_TEST_S_PER_M2,
-        List.of(new StaticPoint(1, thrustCoefficient, powerCoefficient)));
+        List.of(new StaticPoint(1, thrustCoefficient, powerCoefficient)),
+        0,
+        Double.POSITIVE_INFINITY);
+  }
+
+  /** The same rows, of which only those between two speeds, rad/s, were tested. */
+  PropellerModel testedBetween(double fromRadPerS, double toRadPerS) {
+    return new PropellerModel(diameterM, testSPerM2, points, fromRadPerS, toRadPerS);
+  }
+
+  /** The same coefficients at the same Reynolds numbers, as if tested in another air. */
+  PropellerModel testedIn(double otherSPerM2) {
+    var ratio = testSPerM2 / otherSPerM2;
+    var moved = points.stream()
+        .map(point -> new StaticPoint(
+            ratio * point.speedRadPerS(), point.thrustCoefficient(), point.powerCoefficient()))
+        .toList();
+    return new PropellerModel(
+        diameterM, otherSPerM2, moved, ratio * testedFromRadPerS, ratio * testedToRadPerS);
+  }
+
+  /** Coefficients at a speed in the air of the test. */
+  StaticPoint at(double speedRadPerS) {
+    var still = new PropellerInAir(this, testSPerM2, 1);
+    return new StaticPoint(
+        speedRadPerS, still.thrustCoefficient(speedRadPerS), still.powerCoefficient(speedRadPerS));
+  }
+
+  /** The slowest speed it was tested at, rad/s. */
+  double testedFromRadPerS() {
+    return testedFromRadPerS;
+  }
+
+  /** The fastest speed it was tested at, rad/s. */
+  double testedToRadPerS() {
+    return testedToRadPerS;
   }
 
   public double diameterM() {
@@ -74,7 +124,13 @@ public final class PropellerModel {
             point.thrustCoefficient() * thrustFactor,
             point.powerCoefficient() * powerFactor))
         .toList();
-    return new PropellerModel(diameterM, testSPerM2, scaled);
+    return new PropellerModel(diameterM, testSPerM2, scaled, testedFromRadPerS, testedToRadPerS);
+  }
+
+  /** The same coefficients on a diameter that is so many times as large. */
+  public PropellerModel sized(double factor) {
+    return new PropellerModel(
+        factor * diameterM, testSPerM2, points, testedFromRadPerS, testedToRadPerS);
   }
 
   /** The propeller in given air, ready to be asked. */

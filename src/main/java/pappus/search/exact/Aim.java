@@ -1,6 +1,7 @@
 package pappus.search.exact;
 
 import java.util.OptionalDouble;
+import pappus.assessment.flight.FrameAir;
 import pappus.assessment.flight.PartialBound.Trade;
 
 /** What a search among accessories makes as large as it can, for parts that are decided. */
@@ -13,6 +14,11 @@ interface Aim {
     @Override
     public long atMost(Adds least, OptionalDouble loss) {
       return HOPELESS;
+    }
+
+    @Override
+    public boolean isFor(FrameAir air) {
+      return true;
     }
 
     @Override
@@ -43,6 +49,9 @@ interface Aim {
    * @param loss least part-load loss of the controllers; absent: by the law
    */
   long atMost(Adds least, OptionalDouble loss);
+
+  /** Whether it says of frames that do this to the air all that can be said. */
+  boolean isFor(FrameAir air);
 
   /** Whether mass or price alone keep builds with at least these numbers from being feasible. */
   boolean isHopeless(Adds least);

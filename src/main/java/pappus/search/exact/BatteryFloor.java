@@ -32,13 +32,7 @@ record BatteryFloor(
     BitSet frames,
     BitSet motors) {
   static BatteryFloor least(BatteryFloor one, BatteryFloor other) {
-    var mine = one.cell.resistanceOhm().at(Pack.HALF_CHARGE);
-    var theirs = other.cell.resistanceOhm().at(Pack.HALF_CHARGE);
-    var cell = new Cell(
-        one.cell.openCircuitVolts(),
-        mine <= theirs ? one.cell.resistanceOhm() : other.cell.resistanceOhm(),
-        Math.max(one.cell.capacityCoulomb(), other.cell.capacityCoulomb()),
-        one.cell.startCharge());
+    var cell = one.cell.best(other.cell);
     var wiringOhm = Math.min(one.wiringOhm, other.wiringOhm);
     var pack = Pack.of(cell, one.series, 1, wiringOhm);
     return new BatteryFloor(

@@ -6,10 +6,10 @@ import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import pappus.assessment.Assessment;
 import pappus.assessment.Assessor;
+import pappus.assessment.flight.FrameAir;
 import pappus.assessment.flight.PartialBound;
 import pappus.assessment.flight.PartialBound.Trade;
 import pappus.part.Build;
-import pappus.scenario.Flight.Style;
 
 /** What holds for every build of a question: the cap, the budget, and how far rounding may lead astray. */
 final class Bounds {
@@ -31,7 +31,6 @@ final class Bounds {
   private final double budgetCents;
   private final double leastThrustToWeight;
   private final double rounding;
-  private final boolean isHover;
   private final @Nullable Front front;
 
   /** For what a ranking looks for. */
@@ -51,7 +50,6 @@ final class Bounds {
     this.capGrams = scenario.massCap().largestMilligrams() / 1000.0;
     this.budgetCents = budget == null ? Double.POSITIVE_INFINITY : budget.cents();
     this.leastThrustToWeight = scenario.leastThrustToWeight();
-    this.isHover = scenario.flight().style() == Style.HOVER;
     this.rounding = assessor.choosesSpeeds() ? ROUNDING_OF_SPEEDS : ROUNDING;
   }
 
@@ -87,40 +85,41 @@ final class Bounds {
    * The aim of every ranking for parts that are decided.
    *
    * @param begun has motor, propeller and battery
-   * @param dragArea least and most drag area, m²
+   * @param air what the frames that may be taken do to it
    * @param least draw beside the motors, W, and resistance of board and lead, Ω
    * @param losses least part-load loss of boards of each sort that may be taken
    */
-  Optional<Aim> aim(Build begun, Span dragArea, Adds least, List<OptionalDouble> losses) {
-    return assessor.prospect(begun).map(prospect -> new Aimed(prospect, dragArea, least, losses));
+  Optional<Aim> aim(
+      Build begun, FrameAir air, Adds least, List<OptionalDouble> losses) {
+    return assessor.prospect(begun).map(prospect -> new Aimed(prospect, air, least, losses));
   }
 
   /** At what a ranking aims for parts that are decided. */
   private final class Aimed implements Aim {
     private final PartialBound prospect;
-    private final Span dragArea;
+    private final FrameAir air;
     private final Adds draw;
     private final double heaviest;
     private final boolean maySlow;
     private final double longer;
 
-    Aimed(PartialBound prospect, Span dragArea, Adds draw, List<OptionalDouble> losses) {
+    Aimed(PartialBound prospect, FrameAir air, Adds draw, List<OptionalDouble> losses) {
       this.prospect = prospect;
-      this.dragArea = dragArea;
+      this.air = air;
       this.draw = draw;
       this.heaviest = Math.min(
           capGrams,
           losses.stream()
               .mapToDouble(loss ->
-                  prospect.mostGrams(leastThrustToWeight(), least(0, loss, dragArea.least())))
+                  prospect.mostGrams(leastThrustToWeight(), least(0, loss)))
               .max()
               .orElse(0));
-      this.maySlow = prospect.maySlow(least(heaviest, OptionalDouble.empty(), dragArea.most()));
-      this.longer = dragArea.isKnown() || !assessor.choosesSpeeds() ? 1 : 1 + SLOWED_BY_DRAG;
+      this.maySlow = prospect.maySlow(least(heaviest, OptionalDouble.empty()));
+      this.longer = air.isDragKnown() || !assessor.choosesSpeeds() ? 1 : 1 + SLOWED_BY_DRAG;
     }
 
-    private PartialBound.Least least(double grams, OptionalDouble loss, double area) {
-      return new PartialBound.Least(grams, draw.watts(), draw.ohm(), loss, area);
+    private PartialBound.Least least(double grams, OptionalDouble loss) {
+      return new PartialBound.Least(grams, draw.watts(), draw.ohm(), loss, air);
     }
 
     @Override
@@ -130,8 +129,13 @@ final class Bounds {
           : objective(longer
               * prospect.figure(
                   new PartialBound.Least(
-                      least.grams(), least.watts(), least.ohm(), loss, dragArea.least()),
+                      least.grams(), least.watts(), least.ohm(), loss, air),
                   maySlow));
+    }
+
+    @Override
+    public boolean isFor(FrameAir other) {
+      return prospect.areAlike(air, other);
     }
 
     @Override
@@ -142,10 +146,10 @@ final class Bounds {
 
     @Override
     public Trade trade(Adds usual, OptionalDouble loss, OptionalDouble mostLoss, double fromGrams) {
-      return !maySlow && (dragArea.isKnown() || isHover)
+      return !maySlow && (air.isDragKnown() || !assessor.asksForDrag())
           ? prospect.trade(
               new PartialBound.Least(
-                  usual.grams(), usual.watts(), usual.ohm(), loss, dragArea.least()),
+                  usual.grams(), usual.watts(), usual.ohm(), loss, air),
               mostLoss,
               fromGrams,
               heaviest)
@@ -159,21 +163,14 @@ final class Bounds {
 
     @Override
     public long atMost(Trade trade, double watts, double ohm, OptionalDouble loss) {
-      var lightest = least(trade.fromGrams(), loss, dragArea.least());
+      var lightest = least(trade.fromGrams(), loss);
       return objective(longer
           * trade.factor()
           * (watts < 0
               ? prospect.figure(lightest, maySlow)
               : prospect.figure(
-                  new PartialBound.Least(trade.atGrams(), watts, ohm, loss, dragArea.least()),
+                  new PartialBound.Least(trade.atGrams(), watts, ohm, loss, air),
                   lightest)));
-    }
-  }
-
-  /** From the least to the most of what is not decided. */
-  record Span(double least, double most) {
-    boolean isKnown() {
-      return least == most;
     }
   }
 }

@@ -1,10 +1,12 @@
 package pappus.search.exact;
 
+import java.util.List;
 import java.util.stream.IntStream;
-import pappus.assessment.Assessor;
+import pappus.assessment.flight.FrameAir;
 import pappus.part.Frame;
 import pappus.physics.battery.Load;
 import pappus.physics.battery.Pack;
+import pappus.physics.motor.SpeedController;
 import pappus.quantity.Units;
 
 /**
@@ -20,34 +22,28 @@ final class BoxBound {
   private final PropellerFloor.Spans spans;
   private final double[] ends;
   private final Adds nothing;
-  private final double newtonsPerGram;
   private final SpeedBound speeds;
   private final double share;
-  private final double dragArea;
   private final double thrustAtCharge;
 
   /**
    * @param share of the hover's shaft power that flight takes at least
-   * @param dragArea least, m²
    */
-  BoxBound(Goods goods, Bounds bounds, PropellerFloor.Spans spans, double share, double dragArea) {
+  BoxBound(Goods goods, Bounds bounds, PropellerFloor.Spans spans, double share) {
     var assessor = goods.assessor();
     this.bounds = bounds;
     this.spans = spans;
     this.ends = IntStream.rangeClosed(0, spans.count()).mapToDouble(spans::end).toArray();
     this.share = share;
-    this.dragArea = dragArea;
     this.speeds = new SpeedBound(assessor.scenario(), assessor.models().air().densityKgPerM3());
     var nothing = goods.nothing();
     this.nothing = new Adds(nothing.grams(), nothing.variance(), 0, nothing.cents(), 0);
-    this.newtonsPerGram = newtonsPerGram(assessor);
     this.thrustAtCharge = assessor.scenario().flight().thrustAtChargeOrMidFlight();
   }
 
   /** Thrust that each rotor needs for a gram, N. */
-  private static double newtonsPerGram(Assessor assessor) {
-    var lost = assessor.scenario().flight().thrustLostOrUsual();
-    return Units.GRAVITY_M_PER_S2 / 1000 / (1 - lost) / Frame.ROTORS;
+  static double newtonsPerGram(double thrustLost) {
+    return Units.GRAVITY_M_PER_S2 / 1000 / (1 - thrustLost) / Frame.ROTORS;
   }
 
   /** What is chosen of motors, propellers and batteries, one box each. */
@@ -58,9 +54,10 @@ final class BoxBound {
    * The objective that no build of a box surpasses.
    *
    * @param frame least that a frame adds that goes with all three
+   * @param air what the frames that go with all three do to it at least
    * @param kits accessories, of which the steps from one to before another
    */
-  long most(Three three, Adds frame, KitFloor kits, int from, int to) {
+  long most(Three three, Adds frame, FrameAir air, KitFloor kits, int from, int to) {
     var motor = three.motors.floor();
     var propeller = three.propellers.floor();
     var battery = three.batteries.floor();
@@ -82,13 +79,19 @@ final class BoxBound {
         + battery.adds().cents()
         + frame.cents()
         + kits.cents();
+    var newtonsPerGram = newtonsPerGram(air.leastLost(propeller.diameterMm()));
     if (bounds.isTooMuch(grams, variance, cents)
         || !isStrongEnough(
-            motor, propeller, battery.pack().behind(kits.ohm()), battery.floorVolts(), grams)) {
+            motor,
+            propeller,
+            battery.pack().behind(kits.ohm()),
+            battery.floorVolts(),
+            newtonsPerGram * grams)) {
       return Aim.HOPELESS;
     }
-    return bounds.objective(
-        figure(motor, propeller, battery, kits, grams, watts(three, kits, grams, from)));
+    var watts = watts(three, kits, grams, newtonsPerGram, from);
+    return bounds.objective(figure(
+        three, kits, newtonsPerGram * grams, watts, air.leastDragArea(grams)));
   }
 
   /** Whether accessories have to be looked at in spans, since nobody knows what a gram of them costs. */
@@ -97,11 +100,12 @@ final class BoxBound {
   }
 
   /** Least watts beside the motors, with each gram of accessories above the least counted as what it costs. */
-  private double watts(Three three, KitFloor kits, double grams, int from) {
+  private double watts(
+      Three three, KitFloor kits, double grams, double newtonsPerGram, int from) {
     if (asksForSpans()) {
       return kits.leastWatts(from);
     }
-    var rate = wattsPerGram(three, kits, grams);
+    var rate = wattsPerGram(three, kits, grams, newtonsPerGram);
     return Math.max(kits.watts().at(0), kits.traded(rate) - rate * kits.leastGrams());
   }
 
@@ -111,7 +115,8 @@ final class BoxBound {
    *
    * @param grams of the lightest
    */
-  private double wattsPerGram(Three three, KitFloor kits, double grams) {
+  private double wattsPerGram(
+      Three three, KitFloor kits, double grams, double newtonsPerGram) {
     var motor = three.motors.floor();
     var propeller = three.propellers.floor();
     var pack = three.batteries.floor().pack();
@@ -123,10 +128,10 @@ final class BoxBound {
     if (first < 0) {
       return 0;
     }
-    var loss = kits.loss().orElse(motor.loss());
-    var light = new Turning(motor, propeller, first, lightN);
-    var lightHighW = light.busW(high, loss);
-    var lightLowW = light.busW(low, loss);
+    var ripple = kits.loss().orElse(1);
+    var light = new Turning(motor, propeller, ripple, first, lightN);
+    var lightHighW = light.busW(high);
+    var lightLowW = light.busW(low);
     var rate = Double.POSITIVE_INFINITY;
     for (var span = first;
         span < ends.length - 1 && (span == first || ends[span] < heavyN);
@@ -134,25 +139,34 @@ final class BoxBound {
       for (var end = span; end <= span + 1; end++) {
         var more = (ends[end] - lightN) / newtonsPerGram;
         if (more > 0) {
-          var heavy = new Turning(motor, propeller, span, ends[end]);
+          var heavy = new Turning(motor, propeller, ripple, span, ends[end]);
           rate = Math.min(
-              rate,
-              Math.min(heavy.busW(high, loss) - lightHighW, heavy.busW(low, loss) - lightLowW)
-                  / more);
+              rate, Math.min(heavy.busW(high) - lightHighW, heavy.busW(low) - lightLowW) / more);
         }
       }
     }
     return Double.isInfinite(rate) ? 0 : Math.max(0, rate * SURE_OF_RATE);
   }
 
-  /** Four motors at a thrust, with the least of everything that a box has. */
+  /**
+   * Four motors at a thrust, with the least of everything that a box has.
+   *
+   * <p>With a motor's H = R Kv² and w = ω + H (Q + a), its volts are w/Kv and its ripple takes
+   * (c/H) w² (1 − w/(Kv V))^1.5: no less than with the least c, the largest H and the least Kv at one end of all w,
+   * since w² (1 − w/(Kv V))^1.5 has one hump.
+   */
   private static final class Turning {
     private final double speed;
     private final double torque;
     private final double power;
     private final double amps;
+    private final List<Load> loads;
 
-    Turning(MotorFloor motor, PropellerFloor propeller, int span, double thrustN) {
+    /**
+     * @param share ripple of the boards over that of the law at least
+     */
+    Turning(
+        MotorFloor motor, PropellerFloor propeller, double share, int span, double thrustN) {
       var root = Math.sqrt(thrustN);
       this.speed = propeller.speed().at(span) * root;
       var drag = motor.dragNm(speed);
@@ -161,38 +175,55 @@ final class BoxBound {
           + speed * drag
           + motor.heat() * torque * torque;
       this.amps = torque * motor.kvLow();
+      var speedHigh = propeller.speedHigh().at(span) * root;
+      var torqueHigh =
+          propeller.torqueHigh().at(span) * thrustN + motor.dragHighNm(speedHigh);
+      var low = speed + motor.heat() * torque;
+      var high = speedHigh + motor.warmHigh() * torqueHigh;
+      var rises = motor.heat() * torque > SpeedController.RISES_WITH_THRUST * motor.rippleHigh() * share * high;
+      var ripple = rises
+          ? Frame.ROTORS * share * motor.ripple() * motor.kvLow() * motor.kvLow() / motor.heatHigh()
+          : 0;
+      this.loads = ripple == 0
+          ? List.of(load(motor, low, 0))
+          : List.of(load(motor, low, ripple), load(motor, high, ripple));
+    }
+
+    private Load load(MotorFloor motor, double turning, double ripple) {
+      return new Load(
+          Frame.ROTORS * power,
+          turning / motor.kvLow(),
+          ripple,
+          Frame.ROTORS * motor.idleA(),
+          0);
     }
 
     /** Power of all motors and their controllers at some volts, W. */
-    double busW(double volts, double loss) {
-      return Frame.ROTORS * power * volts / ((1 - loss) * volts + loss * power / amps);
+    double busW(double volts) {
+      return loads.stream().mapToDouble(load -> load.powerW(volts)).min().orElseThrow();
+    }
+
+    /** With so much for everything else, W. */
+    List<Load> with(double watts) {
+      return loads.stream().map(load -> load.and(watts)).toList();
     }
   }
 
   /** Seconds, or metres where the goal is range. */
   private double figure(
-      MotorFloor motor,
-      PropellerFloor propeller,
-      BatteryFloor battery,
-      KitFloor kits,
-      double grams,
-      double watts) {
-    var thrustN = grams * newtonsPerGram;
+      Three three, KitFloor kits, double thrustN, double watts, double dragArea) {
+    var motor = three.motors.floor();
+    var propeller = three.propellers.floor();
+    var battery = three.batteries.floor();
     var span = spans.of(thrustN);
     if (span < 0) {
       return Double.POSITIVE_INFINITY;
     }
-    var turning = new Turning(motor, propeller, span, thrustN);
+    var turning = new Turning(motor, propeller, kits.loss().orElse(1), span, thrustN);
     if (turning.amps > motor.amps()) {
       return 0;
     }
-    var load = new Load(
-        Frame.ROTORS * turning.power,
-        turning.power / turning.amps,
-        kits.loss().orElse(motor.loss()),
-        Frame.ROTORS * motor.idleA(),
-        watts);
-    var seconds = battery.drain().seconds(load, kits.ohm());
+    var seconds = battery.drain().seconds(turning.with(watts), kits.ohm());
     if (!speeds.asks()) {
       return seconds;
     }
@@ -205,19 +236,19 @@ final class BoxBound {
             Frame.ROTORS * thrustN * root * propeller.induced(),
             propeller.induced() * root,
             shaftW,
-            load.powerW(battery.pack().openVolts(battery.pack().startCharge())),
+            turning.busW(battery.pack().openVolts(battery.pack().startCharge())) + watts,
             dragArea));
   }
 
   /** Whether the thrust asked for may be had: at that thrust the pack must carry the motors' volts and power. */
   private boolean isStrongEnough(
-      MotorFloor motor, PropellerFloor propeller, Pack pack, double floorVolts, double grams) {
-    var thrustN = bounds.leastThrustToWeight() * grams * newtonsPerGram;
+      MotorFloor motor, PropellerFloor propeller, Pack pack, double floorVolts, double hoverN) {
+    var thrustN = bounds.leastThrustToWeight() * hoverN;
     var span = spans.of(thrustN);
     if (span < 0) {
       return true;
     }
-    var turning = new Turning(motor, propeller, span, thrustN);
+    var turning = new Turning(motor, propeller, 0, span, thrustN);
     var needed = turning.speed / motor.kvHigh() + motor.drop() * turning.torque;
     var charge = Math.min(thrustAtCharge, pack.startCharge());
     var open = pack.openVolts(charge);

@@ -18,6 +18,8 @@ import pappus.part.Role;
 import pappus.physics.battery.Cell;
 import pappus.physics.battery.Pack;
 import pappus.physics.flight.ForwardFlight;
+import pappus.physics.motor.PartLoadLaw;
+import pappus.physics.motor.WindingHeat;
 import pappus.quantity.Units;
 import pappus.scenario.Flight.Style;
 
@@ -63,7 +65,7 @@ final class Boxes {
     var newtons = bounds.capGrams()
         / 1000
         * Units.GRAVITY_M_PER_S2
-        / (1 - flight.thrustLostOrUsual())
+        / (1 - mostLost())
         / Frame.ROTORS;
     var least = Math.min(LEAST_OF_CAP, LEAST_GRAMS / bounds.capGrams()) * newtons;
     var most = 1.01 * Math.max(1, goods.assessor().scenario().leastThrustToWeight()) * newtons;
@@ -82,6 +84,16 @@ final class Boxes {
     this.propellers = ofPropellers();
     this.motors = motors.join();
     this.batteries = batteries.join();
+  }
+
+  /** Largest share of thrust lost to any frame. */
+  private double mostLost() {
+    return frames
+        .air()
+        .mostLost(parts(Role.PROPELLER).stream()
+            .mapToDouble(part -> Units.inchesToMillimetres(((Propeller) part).diameterInches()))
+            .min()
+            .orElseThrow());
   }
 
   private List<Part> parts(Role role) {
@@ -173,17 +185,23 @@ final class Boxes {
     var own = goods.own(Role.MOTOR, part);
     var motor = models.motor(part);
     var kv = motor.kvRadPerSPerV();
-    var controller = models.controller(part);
+    var heat = motor.resistanceOhm() * kv * kv;
+    var ripple = PartLoadLaw.BENCH.rippleOf(part.statorDiameterMillimetres());
+    var drag = MotorFloor.dragNm(motor);
     var amps = part.continuousAmps() == null ? Double.POSITIVE_INFINITY : part.continuousAmps();
     return new MotorFloor(
         frames.leastFastening(part).on(own),
         kv,
         kv,
-        motor.resistanceOhm() * kv * kv,
+        heat,
         motor.resistanceOhm() * kv,
-        controller.partLoadLoss(),
-        controller.idleA(),
-        MotorFloor.dragNm(motor),
+        ripple,
+        ripple,
+        models.lossOhm(part) * kv * kv,
+        motor.withWindingAt(WindingHeat.LIMIT_K).resistanceOhm() * kv * kv,
+        PartLoadLaw.BENCH.idleA(),
+        drag,
+        drag,
         amps,
         frames.under(Role.MOTOR, part),
         sort(Role.PROPELLER, part),
@@ -280,13 +298,7 @@ final class Boxes {
   }
 
   private BatteryFloor battery(Battery part) {
-    var cell = models.cell(part);
-    var parallel = part.cellsInParallel();
-    var single = new Cell(
-        cell.openCircuitVolts(),
-        cell.resistanceOhm().times(1.0 / parallel),
-        cell.capacityCoulomb() * parallel,
-        cell.startCharge());
+    var single = models.cell(part).inParallel(part.cellsInParallel());
     var wiringOhm = Ratings.wiringOhm(Build.empty().with(Role.BATTERY, part));
     var series = part.cellsInSeries();
     var pack = Pack.of(single, series, 1, wiringOhm);

@@ -8,11 +8,11 @@ import java.util.Set;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import pappus.assessment.Assessment;
+import pappus.assessment.flight.FrameAir;
 import pappus.compatibility.CompatibilityRule;
 import pappus.part.Build;
 import pappus.part.Part;
 import pappus.part.Role;
-import pappus.scenario.Flight;
 import pappus.search.Incumbents;
 import pappus.search.Question;
 
@@ -101,10 +101,14 @@ final class Choices {
     }
     var floors = kits.of(goods.with(build.battery().orElseThrow(), group));
     var first = frame(build, group, 0, mostFrameCents(build, floors));
-    var area = group.only() == null ? frames.dragArea() : frames.dragArea(group.only());
+    var air = frames.air(
+        group.members(),
+        frames.under(Role.MOTOR, build.motor().orElseThrow()),
+        frames.under(Role.PROPELLER, build.propeller().orElseThrow()),
+        frames.under(Role.BATTERY, build.battery().orElseThrow()));
     return first < 0
         ? Optional.empty()
-        : aim(build, area, floors)
+        : aim(build, air, floors)
             .flatMap(aim -> triple(
                 parts,
                 build,
@@ -171,10 +175,10 @@ final class Choices {
             0));
   }
 
-  private Optional<Aim> aim(Build build, Bounds.Span dragArea, List<KitFloor> all) {
+  private Optional<Aim> aim(Build build, FrameAir air, List<KitFloor> all) {
     var watts = all.stream().mapToDouble(floor -> floor.leastWatts(0)).min().orElse(0);
     var ohm = all.stream().mapToDouble(KitFloor::ohm).min().orElse(0);
-    return bounds.aim(build, dragArea, new Adds(0, 0, watts, 0, ohm), losses(all));
+    return bounds.aim(build, air, new Adds(0, 0, watts, 0, ohm), losses(all));
   }
 
   /** Three parts with the lightest frame of a group from one on; empty if there is none or nothing can come of it. */
@@ -200,7 +204,7 @@ final class Choices {
   private List<Open> nextFrame(Open.Triple triple) {
     var left = new ArrayList<Open>();
     var four = triple.build().with(Role.FRAME, frames.get(triple.frames()));
-    four(four, courses() ? null : triple.target().aim(), triple.most()).ifPresent(left::add);
+    four(four, triple.target().aim(), triple.most()).ifPresent(left::add);
     triple(
             triple.three(),
             triple.build(),
@@ -212,20 +216,13 @@ final class Choices {
     return left;
   }
 
-  /** Whether a frame's drag matters. */
-  private boolean courses() {
-    return question.assessor().scenario().flight().style() != Flight.Style.HOVER;
-  }
-
-  /** @param known the aim for the parts, if it was worked out before */
-  private Optional<Open> four(Build build, @Nullable Aim known, long atMost) {
+  /** @param known the aim for three of the parts with any frame */
+  private Optional<Open> four(Build build, Aim known, long atMost) {
     if (!mayFit(build)) {
       return Optional.empty();
     }
-    var aim = known != null
-        ? known
-        : aim(build, frames.dragArea(build.frame().orElseThrow()), kits.of(build))
-            .orElse(null);
+    var air = frames.air(build.frame().orElseThrow());
+    var aim = known.isFor(air) ? known : aim(build, air, kits.of(build)).orElse(null);
     if (aim == null) {
       return Optional.empty();
     }
@@ -264,12 +261,12 @@ final class Choices {
     var search = four.kits();
     if (search == null) {
       var mains = question.assessor().begun(four.build());
-      var area = frames.dragArea(four.build().frame().orElseThrow());
+      var air = frames.air(four.build().frame().orElseThrow());
       search = new KitSearch(
           goods,
           trees,
           four.target(),
-          (begun, least, loss) -> bounds.aim(begun, area, least, List.of(loss)).orElse(Aim.NOTHING),
+          (begun, least, loss) -> bounds.aim(begun, air, least, List.of(loss)).orElse(Aim.NOTHING),
           four.build(),
           mains.variance(),
           mains.cents());

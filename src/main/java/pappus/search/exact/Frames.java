@@ -13,6 +13,7 @@ import java.util.function.IntPredicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import pappus.assessment.flight.FrameAir;
 import pappus.compatibility.CompatibilityRule;
 import pappus.part.Battery;
 import pappus.part.Build;
@@ -31,7 +32,9 @@ final class Frames {
   private final double[] grams;
   private final long[] cents;
   private final Adds least;
-  private final Bounds.Span dragArea;
+  private final List<FrameAir> airs;
+  private final FrameAir air;
+  private final Map<BitSet, FrameAir> some = new ConcurrentHashMap<>();
   private final List<Frame> shortest;
   private final Map<List<Object>, Small> fastened = new ConcurrentHashMap<>();
   private final Map<String, BitSet> bySort = new ConcurrentHashMap<>();
@@ -60,8 +63,8 @@ final class Frames {
     this.grams = frames.stream().mapToDouble(frame -> own(frame).grams()).toArray();
     this.cents = frames.stream().mapToLong(frame -> own(frame).cents()).toArray();
     this.least = frames.stream().map(this::own).reduce(Adds::least).orElse(Adds.NOTHING);
-    var areas = frames.stream().mapToDouble(goods.assessor()::dragArea).summaryStatistics();
-    this.dragArea = new Bounds.Span(areas.getMin(), areas.getMax());
+    this.airs = frames.stream().map(goods.assessor()::air).toList();
+    this.air = FrameAir.any(airs.stream());
     var byArm = new HashMap<Double, Frame>();
     for (var frame : frames) {
       byArm.merge(
@@ -126,15 +129,23 @@ final class Frames {
     return least;
   }
 
-  /** Drag area of any, m². */
-  Bounds.Span dragArea() {
-    return dragArea;
+  /** What any does to the air. */
+  FrameAir air() {
+    return air;
   }
 
-  /** Drag area of one, m². */
-  Bounds.Span dragArea(Frame frame) {
-    var area = goods.assessor().dragArea(frame);
-    return new Bounds.Span(area, area);
+  /** What one does to the air. */
+  FrameAir air(Frame frame) {
+    return goods.assessor().air(frame);
+  }
+
+  /** What any frame that is in all sets does to the air; at least one is. */
+  FrameAir air(BitSet first, BitSet... sets) {
+    var both = (BitSet) first.clone();
+    for (var set : sets) {
+      both.and(set);
+    }
+    return some.computeIfAbsent(both, fresh -> FrameAir.any(fresh.stream().mapToObj(airs::get)));
   }
 
   /** Frames that a part goes on; all where there are so many sorts that each is asked when it is met. */

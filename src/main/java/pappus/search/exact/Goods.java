@@ -239,7 +239,7 @@ final class Goods {
 
   /** A board's own part-load loss; empty for boards by the law, and for other parts. */
   OptionalDouble ownLoss(Part part) {
-    return part instanceof Board board ? assessor.ownLoss(board) : OptionalDouble.empty();
+    return part instanceof Board board ? assessor.rippleShare(board) : OptionalDouble.empty();
   }
 
   /** Least part-load loss of each sort of boards; empty for those by the law. */

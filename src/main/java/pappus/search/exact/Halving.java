@@ -32,8 +32,7 @@ final class Halving {
     this.frames = frames;
     this.kits = kits;
     this.boxes = new Boxes(goods, frames, kits, bounds);
-    this.boxBound = new BoxBound(
-        goods, bounds, boxes.spans(), boxes.share(), frames.dragArea().least());
+    this.boxBound = new BoxBound(goods, bounds, boxes.spans(), boxes.share());
   }
 
   /** Every build there is. */
@@ -72,7 +71,12 @@ final class Halving {
       return Optional.empty();
     }
     var adds = frames.least().weighing(frames.grams(frame));
-    var most = boxBound.most(three, adds, floor, from, to);
+    var air = frames.air(
+        group.members(),
+        motor.frames(),
+        three.propellers().floor().frames(),
+        three.batteries().floor().frames());
+    var most = boxBound.most(three, adds, air, floor, from, to);
     return most < 0
         ? Optional.empty()
         : Optional.of(new Open.Wide(three, group, floor, from, to, most, 0));

@@ -150,7 +150,7 @@ final class KitSearch {
         build,
         state.stage + 1,
         state.sure.plus(goods.own(role, part, battery).times(build.count(role))),
-        part instanceof Board board ? goods.assessor().ownLoss(board) : state.loss,
+        part instanceof Board board ? goods.assessor().rippleShare(board) : state.loss,
         state);
   }
 

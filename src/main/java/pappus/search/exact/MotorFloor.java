@@ -14,9 +14,13 @@ import pappus.physics.motor.MotorModel;
  * @param kvHigh largest, which needs the least volts
  * @param heat least R Kv², Ω rad²/(V s)²
  * @param drop least R Kv, Ω rad/(V s)
- * @param loss least part-load loss of the controllers by the law
+ * @param ripple least c of the law of part load
+ * @param rippleHigh largest
+ * @param heatHigh largest R Kv² at the resistance that law is stated in, Ω rad²/(V s)²
+ * @param warmHigh largest R Kv² with the winding as warm as it may be
  * @param idleA least idle current of a controller, A
  * @param dragNm no-load torque at speeds from slow to fast, N m
+ * @param dragHighNm the largest
  * @param amps most current without end, A
  * @param frames that one of them goes on, in the order of {@link Frames}
  * @param byPropeller their sorts against propellers
@@ -28,9 +32,13 @@ record MotorFloor(
     double kvHigh,
     double heat,
     double drop,
-    double loss,
+    double ripple,
+    double rippleHigh,
+    double heatHigh,
+    double warmHigh,
     double idleA,
     Numbers dragNm,
+    Numbers dragHighNm,
     double amps,
     BitSet frames,
     BitSet byPropeller,
@@ -57,6 +65,14 @@ record MotorFloor(
     return dragNm.at(Math.min(place, COUNT - 1));
   }
 
+  /** No-load torque at a speed at most, N m; beyond the speeds known, none is. */
+  double dragHighNm(double speedRadPerS) {
+    var place = speedRadPerS <= SLOWEST
+        ? 0
+        : (int) Math.ceil(Math.log(speedRadPerS / SLOWEST) / Math.log(STEP) + 1e-9);
+    return place < COUNT ? dragHighNm.at(place) : Double.POSITIVE_INFINITY;
+  }
+
   static MotorFloor least(MotorFloor one, MotorFloor other) {
     return new MotorFloor(
         one.adds.least(other.adds),
@@ -64,9 +80,13 @@ record MotorFloor(
         Math.max(one.kvHigh, other.kvHigh),
         Math.min(one.heat, other.heat),
         Math.min(one.drop, other.drop),
-        Math.min(one.loss, other.loss),
+        Math.min(one.ripple, other.ripple),
+        Math.max(one.rippleHigh, other.rippleHigh),
+        Math.max(one.heatHigh, other.heatHigh),
+        Math.max(one.warmHigh, other.warmHigh),
         Math.min(one.idleA, other.idleA),
         one.dragNm.least(other.dragNm),
+        one.dragHighNm.most(other.dragHighNm),
         Math.max(one.amps, other.amps),
         either(one.frames, other.frames),
         either(one.byPropeller, other.byPropeller),

@@ -34,6 +34,11 @@ final class Numbers {
     return of(values.length, place -> factor * values[place]);
   }
 
+  /** The greater of each. */
+  Numbers most(Numbers other) {
+    return of(values.length, place -> Math.max(values[place], other.values[place]));
+  }
+
   /** The lesser of each. */
   Numbers least(Numbers other) {
     return of(values.length, place -> Math.min(values[place], other.values[place]));

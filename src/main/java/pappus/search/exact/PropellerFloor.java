@@ -8,19 +8,25 @@ import pappus.physics.propeller.PropellerInAir;
  * over √T hardly change with thrust T: the least of each is known for spans of thrust.
  *
  * @param adds mass and price
+ * @param diameterMm largest
  * @param induced most induced speed of hover over √T, m/s/√N
  * @param shaft least shaft power over T^1.5 in each span, W/N^1.5
  * @param torque least torque over T, m
  * @param speed least speed over √T, rad/s/√N
+ * @param torqueHigh largest torque over T, m
+ * @param speedHigh largest speed over √T, rad/s/√N
  * @param frames that one of them goes on, in the order of {@link Frames}
  * @param motors sorts of motors that one of them goes on
  */
 record PropellerFloor(
     Adds adds,
+    double diameterMm,
     double induced,
     Numbers shaft,
     Numbers torque,
     Numbers speed,
+    Numbers torqueHigh,
+    Numbers speedHigh,
     BitSet frames,
     BitSet motors) {
 
@@ -78,10 +84,13 @@ record PropellerFloor(
     }
     return new PropellerFloor(
         adds,
+        1000 * propeller.diameterM(),
         1 / Math.sqrt(2 * propeller.densityKgPerM3() * propeller.discAreaM2()),
         between(shaft),
         between(torque),
         between(speed),
+        beyond(torque),
+        beyond(speed),
         frames,
         motors);
   }
@@ -92,13 +101,22 @@ record PropellerFloor(
         ends.length - 1, span -> Math.min(ends[span], ends[span + 1]) * (1 - BETWEEN));
   }
 
+  /** The most in each span from what holds at its ends. */
+  private static Numbers beyond(double[] ends) {
+    return Numbers.of(
+        ends.length - 1, span -> Math.max(ends[span], ends[span + 1]) * (1 + BETWEEN));
+  }
+
   static PropellerFloor least(PropellerFloor one, PropellerFloor other) {
     return new PropellerFloor(
         one.adds.least(other.adds),
+        Math.max(one.diameterMm, other.diameterMm),
         Math.max(one.induced, other.induced),
         one.shaft.least(other.shaft),
         one.torque.least(other.torque),
         one.speed.least(other.speed),
+        one.torqueHigh.most(other.torqueHigh),
+        one.speedHigh.most(other.speedHigh),
         MotorFloor.either(one.frames, other.frames),
         MotorFloor.either(one.motors, other.motors));
   }

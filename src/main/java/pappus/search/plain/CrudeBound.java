@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import pappus.assessment.Assessment;
 import pappus.assessment.Assessor;
+import pappus.assessment.flight.FrameAir;
 import pappus.assessment.flight.PartialBound;
 import pappus.part.Battery;
 import pappus.part.Board;
@@ -32,8 +33,7 @@ final class CrudeBound {
   private final Map<Role, Double> leastGrams = new EnumMap<>(Role.class);
   private final Map<Role, Double> leastWatts = new EnumMap<>(Role.class);
   private final OptionalDouble leastOwnLoss;
-  private final double leastDragArea;
-  private final double mostDragArea;
+  private final FrameAir air;
 
   CrudeBound(Question question, List<Role> accessories) {
     this.question = question;
@@ -46,15 +46,12 @@ final class CrudeBound {
       leastWatts.put(role, options.stream().mapToDouble(this::leastWatts).min().orElse(0));
     }
     this.leastOwnLoss = question.options(Role.BOARD).stream()
-        .map(board -> assessor.ownLoss((Board) board))
+        .map(board -> assessor.rippleShare((Board) board))
         .filter(OptionalDouble::isPresent)
         .mapToDouble(OptionalDouble::getAsDouble)
         .min();
-    var areas = question.options(Role.FRAME).stream()
-        .mapToDouble(frame -> assessor.dragArea((Frame) frame))
-        .summaryStatistics();
-    this.leastDragArea = areas.getMin();
-    this.mostDragArea = areas.getMax();
+    this.air = FrameAir.any(
+        question.options(Role.FRAME).stream().map(frame -> assessor.air((Frame) frame)));
   }
 
   private double grams(Role role, Part part) {
@@ -96,22 +93,22 @@ final class CrudeBound {
     for (var role : open) {
       watts += isNeeded(build, role) ? leastWatts.getOrDefault(role, 0.0) : 0;
     }
-    var least = frame.map(part -> assessor.dragArea(part)).orElse(leastDragArea);
-    var most = frame.map(part -> assessor.dragArea(part)).orElse(mostDragArea);
-    var slower = assessor.choosesSpeeds() && least < most ? 1 + SLOWED_BY_DRAG : 1;
+    var around = frame.map(assessor::air).orElse(air);
+    var slower =
+        assessor.choosesSpeeds() && !around.isDragKnown() ? 1 + SLOWED_BY_DRAG : 1;
     for (var loss : losses(build)) {
       var strong = prospect
           .get()
           .mostGrams(
               assessor.scenario().leastThrustToWeight(),
-              new PartialBound.Least(grams, watts, 0, loss, least));
+              new PartialBound.Least(grams, watts, 0, loss, around));
       if (grams > strong * (1 + ROUNDING)) {
         continue;
       }
       var maySlow =
-          prospect.get().maySlow(new PartialBound.Least(capGrams(), watts, 0, loss, most));
+          prospect.get().maySlow(new PartialBound.Least(capGrams(), watts, 0, loss, around));
       var figure =
-          prospect.get().figure(new PartialBound.Least(grams, watts, 0, loss, least), maySlow);
+          prospect.get().figure(new PartialBound.Least(grams, watts, 0, loss, around), maySlow);
       if (figure * slower * (1 + ROUNDING) * Assessment.OBJECTIVE >= claimed) {
         return true;
       }
@@ -125,7 +122,7 @@ final class CrudeBound {
 
   private List<OptionalDouble> losses(Build build) {
     if (build.board().isPresent()) {
-      return List.of(assessor.ownLoss(build.board().get()));
+      return List.of(assessor.rippleShare(build.board().get()));
     }
     return leastOwnLoss.isPresent()
         ? List.of(OptionalDouble.empty(), leastOwnLoss)

@@ -53,8 +53,8 @@ class HoverTest {
         Examples.rotor(Examples.atSeaLevel(table), 1750, 0.15),
         example.avionicsW());
 
-    assertThat(Hover.of(aircraft).isHeld()).isTrue();
-    assertThat(Hover.of(example).isHeld()).isFalse();
+    assertThat(Hover.of(aircraft).isBeyondTest()).isTrue();
+    assertThat(Hover.of(example).isBeyondTest()).isFalse();
   }
 
   @Test

@@ -40,10 +40,10 @@ class PropellerTest {
 
     assertThat(propeller.thrustCoefficient(100)).isEqualTo(0.140);
     assertThat(propeller.thrustCoefficient(3000)).isEqualTo(0.148);
-    assertThat(propeller.isHeld(100)).isTrue();
-    assertThat(propeller.isHeld(600)).isFalse();
-    assertThat(propeller.isHeld(1700)).isFalse();
-    assertThat(propeller.isHeld(1701)).isTrue();
+    assertThat(propeller.isBeyondTest(100)).isTrue();
+    assertThat(propeller.isBeyondTest(600)).isFalse();
+    assertThat(propeller.isBeyondTest(1700)).isFalse();
+    assertThat(propeller.isBeyondTest(1701)).isTrue();
   }
 
   @Test
@@ -51,7 +51,7 @@ class PropellerTest {
     var propeller = PropellerModel.ofPair(0.127, 0.1283, 0.0592).in(1.225, VISCOSITY);
 
     assertThat(propeller.thrustCoefficient(3000)).isEqualTo(0.1283);
-    assertThat(propeller.isHeld(3000)).isFalse();
+    assertThat(propeller.isBeyondTest(3000)).isFalse();
   }
 
   @Test
