@@ -1,6 +1,9 @@
 package pappus.calibration;
 
+import java.util.List;
 import java.util.Optional;
+import java.util.SortedSet;
+import java.util.TreeSet;
 import pappus.quantity.Require;
 import pappus.quantity.Units;
 
@@ -46,6 +49,13 @@ public record BenchRow(
     Require.positive("diameterMillimetres", diameterMillimetres);
     Require.positive("airDensityKgPerCubicMetre", airDensityKgPerCubicMetre);
     Require.notNegative("torqueMillinewtonMetres", torqueMillinewtonMetres);
+  }
+
+  /** Keys of the motors and propellers of rows. */
+  public static SortedSet<String> keys(List<BenchRow> rows) {
+    var keys = new TreeSet<String>();
+    rows.forEach(row -> keys.addAll(List.of(row.motorKey, row.propellerKey)));
+    return keys;
   }
 
   /** Power the controller takes, W. */

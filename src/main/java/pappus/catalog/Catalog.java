@@ -10,6 +10,7 @@ import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import pappus.files.Closest;
 import pappus.part.Antenna;
 import pappus.part.Band;
 import pappus.part.Build;
@@ -108,6 +109,16 @@ public final class Catalog {
       part.fills().stream().limit(1).forEach(roles::add);
     }
     return roles;
+  }
+
+  /** What is wrong with an id that is to name a part of a kind, in words; nothing if it does. */
+  public Optional<String> wrong(Kind kind, String id) {
+    return part(id).filter(part -> part.kind() == kind).isPresent()
+        ? Optional.empty()
+        : Optional.of("must name a %s of the catalogue, but there is none of this id.%s"
+            .formatted(
+                kind.key(),
+                Closest.advice(id, ofKind(kind).stream().map(Part::id).toList())));
   }
 
   /** How many parts there are. */

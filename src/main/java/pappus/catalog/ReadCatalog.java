@@ -1,5 +1,6 @@
 package pappus.catalog;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import pappus.files.Fingerprint;
@@ -24,6 +25,28 @@ public record ReadCatalog(
     List<Replacement> replacements,
     Map<String, Place> places,
     List<Problem> strangers) {
+  /** A shop's list may be long: the first few tell what is the matter. */
+  private static final int MOST_STRANGERS = 3;
+
+  /** What a user is to know of it before any answer. */
+  public List<String> remarks() {
+    var remarks = new ArrayList<String>();
+    replacements.forEach(replacement -> remarks.add(replacement.toString()));
+    remarks.addAll(first(strangers));
+    return remarks;
+  }
+
+  /** The first few of what is listed and in no catalogue, and how many more there are. */
+  public static List<String> first(List<Problem> strangers) {
+    var first = new ArrayList<String>();
+    strangers.stream().limit(MOST_STRANGERS).map(Problem::toString).forEach(first::add);
+    if (strangers.size() > MOST_STRANGERS) {
+      first.add("And %s more on the shelf; check names them."
+          .formatted(strangers.size() - MOST_STRANGERS));
+    }
+    return first;
+  }
+
   /**
    * Where a part stands.
    *

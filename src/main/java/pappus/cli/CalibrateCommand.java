@@ -6,7 +6,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeSet;
 import java.util.concurrent.Callable;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
@@ -24,14 +23,13 @@ import pappus.calibration.Comparison;
 import pappus.catalog.Catalog;
 import pappus.catalog.CatalogFolder;
 import pappus.catalog.CatalogReader;
-import pappus.files.Closest;
+import pappus.catalog.OwnFolder;
 import pappus.files.InputException;
 import pappus.files.Problem;
 import pappus.files.Problems;
 import pappus.files.Source;
 import pappus.files.output.OutputFolder;
 import pappus.part.Kind;
-import pappus.part.Part;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -153,8 +151,7 @@ final class CalibrateCommand implements Callable<Integer>, JsonAnswer {
 
   /** A mistyped key would leave the records that were asked for unwritten. */
   private void checkKeys(List<BenchRow> rows) {
-    var keys = new TreeSet<String>();
-    rows.forEach(row -> keys.addAll(List.of(row.motorKey(), row.propellerKey())));
+    var keys = BenchRow.keys(rows);
     for (var key : partIds.keySet()) {
       if (!rows.isEmpty() && !keys.contains(key)) {
         throw new ParameterException(
@@ -205,19 +202,10 @@ final class CalibrateCommand implements Callable<Integer>, JsonAnswer {
 
   private void checkIds(Calibration flown, Catalog known) {
     var problems = new Problems();
-    partIds.forEach((key, id) -> {
-      var kind = flown.motors().containsKey(key) ? Kind.MOTOR : Kind.PROPELLER;
-      if (known.part(id).filter(part -> part.kind() == kind).isEmpty()) {
-        problems.add(Problem.ofFile(
-            "--part",
-            "%s=%s must name a %s of the catalogue, but there is none of this id.%s"
-                .formatted(
-                    key,
-                    id,
-                    kind.key(),
-                    Closest.advice(id, known.ofKind(kind).stream().map(Part::id).toList()))));
-      }
-    });
+    partIds.forEach((key, id) -> known
+        .wrong(flown.motors().containsKey(key) ? Kind.MOTOR : Kind.PROPELLER, id)
+        .ifPresent(
+            wrong -> problems.add(Problem.ofFile("--part", "%s=%s %s".formatted(key, id, wrong)))));
     problems.throwIfAny();
   }
 

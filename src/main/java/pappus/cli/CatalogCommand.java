@@ -11,7 +11,6 @@ import org.jspecify.annotations.Nullable;
 import pappus.Inputs;
 import pappus.Pappus;
 import pappus.answers.result.Run;
-import pappus.files.Problem;
 import pappus.files.output.OutputFolder;
 import pappus.ranking.Finder;
 import pappus.scenario.Scenario;
@@ -35,9 +34,6 @@ abstract class CatalogCommand implements JsonAnswer {
       return name().toLowerCase(Locale.ROOT);
     }
   }
-
-  /** A shop's list may be long: the first few tell what is the matter. */
-  private static final int MOST_STRANGERS = 3;
 
   @Spec
   private CommandSpec spec;
@@ -76,20 +72,9 @@ abstract class CatalogCommand implements JsonAnswer {
   Inputs read() {
     return Pappus.read(scenarioFile(), System.in, catalogs.folders(), catalog -> {
       if (!quiet) {
-        catalog.replacements().forEach(replacement -> err().line(replacement.toString()));
-        tellStrangers(catalog.strangers());
+        catalog.remarks().forEach(err()::line);
       }
     });
-  }
-
-  /** Names the first few of what is listed and in no catalogue. */
-  void tellStrangers(List<Problem> strangers) {
-    strangers.stream().limit(MOST_STRANGERS).forEach(err()::line);
-    if (strangers.size() > MOST_STRANGERS) {
-      err()
-          .line("And %s more on the shelf; check names them."
-              .formatted(strangers.size() - MOST_STRANGERS));
-    }
   }
 
   /** Runs searches that Ctrl-C ends early. */
@@ -110,13 +95,13 @@ abstract class CatalogCommand implements JsonAnswer {
     return finding(Finder.Way.AUTO, Finder.EFFORT, Finder.FEWER_MOVES, run);
   }
 
-  /** What an answer is made from. */
+  /** What an answer is made from, with fewer changes tried where there is no proof. */
   Run run(Inputs inputs) {
     return run(inputs, Finder.FEWER_MOVES);
   }
 
   /**
-   * The same.
+   * What an answer is made from.
    *
    * @param moves changes tried where there is no proof
    */

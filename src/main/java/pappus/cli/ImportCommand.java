@@ -10,6 +10,7 @@ import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import pappus.answers.check.ImportJson;
+import pappus.catalog.OwnFolder;
 import pappus.catalog.Shelf;
 import pappus.catalog.ShelfEntry;
 import pappus.files.Problem;

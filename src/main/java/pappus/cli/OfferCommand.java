@@ -5,31 +5,21 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
-import java.util.TreeMap;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import pappus.Inputs;
 import pappus.answers.offer.OfferPage;
 import pappus.answers.offer.OfferReport;
-import pappus.catalog.BuildText;
-import pappus.catalog.ShelfEntry;
-import pappus.document.Spoken;
-import pappus.files.InputException;
-import pappus.files.Problem;
-import pappus.files.Problems;
+import pappus.catalog.ReadCatalog;
 import pappus.files.Shown;
-import pappus.files.Source;
 import pappus.files.output.OutputFolder;
 import pappus.offer.Offer;
 import pappus.offer.OfferDesk;
-import pappus.offer.Shop;
-import pappus.offer.StockList;
-import pappus.part.Build;
+import pappus.offer.ShopFiles;
+import pappus.offer.ToldBuilds;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -108,10 +98,6 @@ final class OfferCommand extends ToldCommand implements Callable<Integer> {
     return hash < 0 ? text : text.substring(0, hash);
   }
 
-  private String resultName() {
-    return resultFile().toString();
-  }
-
   private ParameterException usage(String message) {
     return new ParameterException(spec().commandLine(), message);
   }
@@ -127,30 +113,25 @@ final class OfferCommand extends ToldCommand implements Callable<Integer> {
     checkOneResult();
     var ranks = ranks();
     var inputs = readAgain();
-    changed(inputs)
+    told()
+        .changed(inputs.files())
         .forEach(
             name -> err()
                 .line(
                     name
                         + " has changed since the result, or was not read: the offer is of it as it is now."));
-    var problems = new Problems();
-    var currency = inputs.catalog().currency();
-    var shop = Shop.read(settingsFile, currency, problems);
-    var stock = stock(currency, problems);
-    problems.throwIfAny();
-    tellStrangers(stock.orElse(List.of()), inputs);
-    if (stock.isPresent() && !StockList.hasPrices(stock.get()) && !isQuiet()) {
-      err()
-          .line(String.valueOf(stockFile)
-              + " has no prices in a column price: those of the catalogue are taken.");
+    var shop = ShopFiles.read(settingsFile, stockFile, inputs.catalog().currency());
+    if (!isQuiet()) {
+      ReadCatalog.first(shop.strangers(inputs.catalog())).forEach(err()::line);
+      shop.missing().ifPresent(err()::line);
     }
-    if (stock.isEmpty() && !isQuiet()) {
-      err()
-          .line(
-              "Without --stock nothing is said of what is in stock, and prices are the catalogue's.");
-    }
-    var desk = new OfferDesk(shop.orElseThrow(), inputs.scenario(), inputs.supply(), stock);
-    var builds = builds(ranks, inputs, desk);
+    var desk = new OfferDesk(shop.shop(), inputs.scenario(), inputs.supply(), shop.stock());
+    var builds = new ToldBuilds(
+            resultFile().toString(),
+            told().candidates().stream()
+                .map(row -> new ToldBuilds.Row(row.roles(), row.milliseconds()))
+                .toList())
+        .of(ranks, inputs.catalog(), inputs.assessor(), desk);
     return answer(inputs, desk.offer(builds, date));
   }
 
@@ -185,74 +166,6 @@ final class OfferCommand extends ToldCommand implements Callable<Integer> {
       ranks.add(Integer.valueOf(rank));
     }
     return ranks;
-  }
-
-  private Optional<List<ShelfEntry>> stock(String currency, Problems problems) {
-    return stockFile == null
-        ? Optional.empty()
-        : Source.find(stockFile, problems)
-            .map(source -> StockList.read(source, currency, problems));
-  }
-
-  /** A shop's list is longer than a catalogue. */
-  private void tellStrangers(List<ShelfEntry> stock, Inputs inputs) {
-    if (isQuiet()) {
-      return;
-    }
-    tellStrangers(stock.stream()
-        .filter(entry -> inputs.catalog().part(entry.id()).isEmpty())
-        .map(entry -> Problem.ofFile(
-            String.valueOf(stockFile),
-            "%s is in no catalogue: it counts for nothing.".formatted(entry.id())))
-        .toList());
-  }
-
-  /** By rank, in the order they are offered. */
-  private Map<Integer, Build> builds(List<Integer> named, Inputs inputs, OfferDesk desk) {
-    var rows = told().candidates();
-    var all = new TreeMap<Integer, Build>();
-    var problems = new Problems();
-    for (var rank : named) {
-      if (rank > rows.size()) {
-        problems.add(Problem.ofFile(
-            resultName(), "must hold a candidate %s, but has %s.".formatted(rank, rows.size())));
-      }
-    }
-    if (rows.isEmpty()) {
-      problems.add(Problem.ofFile(resultName(), "must hold a candidate, but has none."));
-    }
-    problems.throwIfAny();
-    for (var rank = 1; rank <= rows.size(); rank++) {
-      if (named.isEmpty() || named.contains(rank)) {
-        all.put(rank, build(rank, inputs, desk));
-      }
-    }
-    var builds = new LinkedHashMap<Integer, Build>();
-    (named.isEmpty() ? desk.pick(all) : named)
-        .forEach(rank -> builds.put(rank, Objects.requireNonNull(all.get(rank))));
-    return builds;
-  }
-
-  /** What does not fly as it was told is not to be promised to anybody. */
-  private Build build(int rank, Inputs inputs, OfferDesk desk) {
-    var row = told().candidates().get(rank - 1);
-    try {
-      var assessed = inputs.assessor().assess(BuildText.of(row.roles(), inputs.catalog()));
-      if (assessed.milliseconds() != row.milliseconds() || !assessed.isFeasible()) {
-        throw new IllegalArgumentException(
-            "candidate %s must fly as the result tells, %s min, but flies %s min%s. Maybe run recommend again."
-                .formatted(
-                    rank,
-                    Spoken.number(row.milliseconds() / 60_000.0, 2),
-                    Spoken.number(assessed.milliseconds() / 60_000.0, 2),
-                    assessed.isFeasible() ? "" : " and breaks a rule or limit"));
-      }
-      return BuildText.of(row.roles(), desk.catalog());
-    } catch (IllegalArgumentException wrong) {
-      throw new InputException(
-          InputException.Kind.BAD_DATA,
-          List.of(Problem.ofFile(resultName(), String.valueOf(wrong.getMessage()))));
-    }
   }
 
   private int answer(Inputs inputs, Offer offer) {

@@ -58,7 +58,7 @@ final class SheetCommand extends ToldCommand implements Callable<Integer> {
     var rank = rank();
     var row = row(rank);
     var inputs = readAgain();
-    var changed = changed(inputs);
+    var changed = told().changed(inputs.files());
     var remarks = new ArrayList<String>();
     changed.forEach(name -> remarks.add(
         name + " has changed since, or was not read: this sheet is about it as it is now."));

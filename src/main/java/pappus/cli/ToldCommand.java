@@ -1,12 +1,10 @@
 package pappus.cli;
 
 import java.nio.file.Path;
-import java.util.HashMap;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import pappus.Inputs;
 import pappus.answers.result.ToldResult;
-import pappus.files.Fingerprint;
 import pappus.files.InputException;
 import pappus.files.Problem;
 import pappus.files.Source;
@@ -40,15 +38,5 @@ abstract class ToldCommand extends CatalogCommand {
   Inputs readAgain() {
     readAsTold(told().catalogs());
     return read();
-  }
-
-  /** Files that are not as they were when the result was made. */
-  List<String> changed(Inputs inputs) {
-    var now = new HashMap<String, String>();
-    inputs.files().forEach(file -> now.put(file.name(), file.sha256()));
-    return told().inputs().stream()
-        .filter(input -> !input.sha256().equals(now.get(input.name())))
-        .map(Fingerprint::name)
-        .toList();
   }
 }

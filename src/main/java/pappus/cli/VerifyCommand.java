@@ -52,7 +52,7 @@ final class VerifyCommand extends ToldCommand implements Callable<Integer> {
     }
     var inputs = readAgain();
     var against = new ArrayList<String>();
-    var changed = changed(inputs);
+    var changed = told().changed(inputs.files());
     var rows = rows(inputs, against);
     var question = inputs.question();
     var found = told().standing().proven() && against.isEmpty() ? look(question, rows) : null;

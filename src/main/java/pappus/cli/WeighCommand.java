@@ -7,6 +7,7 @@ import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import pappus.answers.weighing.WeighPage;
 import pappus.answers.weighing.WeighReport;
+import pappus.catalog.OwnFolder;
 import pappus.files.InputException;
 import pappus.files.Problem;
 import pappus.files.Problems;

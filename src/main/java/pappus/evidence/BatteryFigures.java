@@ -11,8 +11,8 @@ import pappus.physics.battery.Chemistry;
  * @param delivered charge from full to empty when new and warm, mAh
  */
 public record BatteryFigures(Figure cellResistance, Figure delivered) {
-  /** Spread within a class, of ln (engineering estimate). */
-  private static final double RESISTANCE_SPREAD = 0.30;
+  /** Standard deviation of ln within a class (engineering estimate). */
+  private static final double RESISTANCE_PRIOR_DEVIATION = 0.30;
 
   /** A charger's or 1 kHz reading is 1.3 to 2.5 times too low (engineering estimate). */
   private static final double CHARGER_DOUBT = 0.30;
@@ -36,33 +36,33 @@ public record BatteryFigures(Figure cellResistance, Figure delivered) {
 
   private static Figure cellResistance(Battery battery, Chemistry chemistry, double doubt) {
     var cellCoulomb = battery.capacityMilliampHours() * 3.6 / battery.cellsInParallel();
-    var law = 1000 * chemistry.classResistanceOhm(cellCoulomb) / battery.cellsInParallel();
+    var prior = 1000 * chemistry.classResistanceOhm(cellCoulomb) / battery.cellsInParallel();
     var resistance = battery.resistance();
     if (resistance == null) {
-      return Figure.ofLaw("cell resistance", "mΩ", law, chemistry.classResistanceDoubt());
+      return Figure.ofPrior("cell resistance", "mΩ", prior, chemistry.classResistanceDoubt());
     }
     var byCharger = resistance.reading() == Battery.Resistance.Reading.CHARGER;
     return Figure.weighed(
         byCharger ? "cell resistance (1.8 × a charger's reading)" : "cell resistance",
         "mΩ",
         resistance.milliohmsPerCell() * (byCharger ? Chemistry.METER_READING_FACTOR : 1),
-        law,
-        RESISTANCE_SPREAD,
+        prior,
+        RESISTANCE_PRIOR_DEVIATION,
         byCharger ? StrictMath.hypot(CHARGER_DOUBT, doubt) : doubt,
         battery.figures());
   }
 
   /** Labels promise more than packs deliver; what a pack was seen to deliver is weighed against that. */
   private static Figure delivered(Battery battery, double doubt) {
-    var law = Chemistry.DELIVERED_SHARE * battery.capacityMilliampHours();
+    var prior = Chemistry.DELIVERED_SHARE * battery.capacityMilliampHours();
     var seen = battery.deliveredMilliampHours();
     return seen == null
-        ? Figure.ofLaw("charge delivered", "mAh", law, Chemistry.DELIVERED_SHARE_DOUBT)
+        ? Figure.ofPrior("charge delivered", "mAh", prior, Chemistry.DELIVERED_SHARE_DOUBT)
         : Figure.weighed(
             "charge delivered",
             "mAh",
             seen,
-            law,
+            prior,
             Chemistry.DELIVERED_SHARE_DOUBT,
             doubt,
             battery.figures());

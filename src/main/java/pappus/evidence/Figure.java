@@ -11,37 +11,37 @@ import pappus.quantity.Require;
  *
  * @param name in words, as "resistance"
  * @param unit as in the catalogue; empty for a pure number
- * @param stated the record's own, without the known bias of labels; empty if the class law stands in
- * @param law what parts of its class have
- * @param spread one standard deviation of ln of what parts of its class have
+ * @param stated the record's own, without the known bias of labels; empty if the prior stands in
+ * @param prior median of what parts of its class have
+ * @param priorDeviation one standard deviation of ln of the prior
  * @param doubt one standard deviation of ln of the record's own figure
- * @param counted the likeliest
- * @param deviation one standard deviation of ln of the counted figure
+ * @param posterior median of what prior and record say together, which counts
+ * @param deviation one standard deviation of ln of the posterior
  */
 public record Figure(
     String name,
     String unit,
     Optional<Double> stated,
-    double law,
-    double spread,
+    double prior,
+    double priorDeviation,
     double doubt,
-    double counted,
+    double posterior,
     double deviation) {
 
-  /** An estimate as near to its law says nothing about the part: it was worked out from the law. */
-  private static final double SAME_AS_LAW = 0.002;
+  /** An estimate as near to its prior says nothing about the part: it was worked out from the prior. */
+  private static final double SAME_AS_PRIOR = 0.002;
 
   public Figure {
     Require.text("name", name);
-    Require.positive("law", law);
-    Require.positive("counted", counted);
+    Require.positive("prior", prior);
+    Require.positive("posterior", posterior);
   }
 
   /**
-   * A record's figure x and its class law L, weighed by their variances: ln x̂ = ln L + τ²/(τ²+σ²) (ln x − ln L),
-   * with the deviation τσ/√(τ²+σ²), the mean and deviation of two normal sources together.
+   * Shrinkage of a record's figure x toward the prior median L, by their variances: ln x̂ = ln L + τ²/(τ²+σ²) (ln x −
+   * ln L), with the deviation τσ/√(τ²+σ²): the posterior of a normal prior and a normal reading.
    *
-   * @param spread τ, above 0
+   * @param priorDeviation τ, above 0
    * @param doubt σ, at least 0
    * @param known how the figure is known
    */
@@ -49,32 +49,34 @@ public record Figure(
       String name,
       String unit,
       double stated,
-      double law,
-      double spread,
+      double prior,
+      double priorDeviation,
       double doubt,
       Known known) {
     Require.positive("stated", stated);
-    Require.positive("spread", spread);
+    Require.positive("priorDeviation", priorDeviation);
     Require.notNegative("doubt", doubt);
-    var away = StrictMath.log(stated / law);
-    if (known == Known.ESTIMATED && Math.abs(away) < SAME_AS_LAW) {
-      return new Figure(name, unit, Optional.of(stated), law, spread, doubt, stated, spread);
+    var away = StrictMath.log(stated / prior);
+    if (known == Known.ESTIMATED && Math.abs(away) < SAME_AS_PRIOR) {
+      return new Figure(
+          name, unit, Optional.of(stated), prior, priorDeviation, doubt, stated, priorDeviation);
     }
-    var both = spread * spread + doubt * doubt;
+    var both = priorDeviation * priorDeviation + doubt * doubt;
     return new Figure(
         name,
         unit,
         Optional.of(stated),
-        law,
-        spread,
+        prior,
+        priorDeviation,
         doubt,
-        law * StrictMath.exp(spread * spread / both * away),
-        spread * doubt / Math.sqrt(both));
+        prior * StrictMath.exp(priorDeviation * priorDeviation / both * away),
+        priorDeviation * doubt / Math.sqrt(both));
   }
 
   /** A figure that the record does not have. */
-  static Figure ofLaw(String name, String unit, double law, double spread) {
-    return new Figure(name, unit, Optional.empty(), law, spread, spread, law, spread);
+  static Figure ofPrior(String name, String unit, double prior, double priorDeviation) {
+    return new Figure(
+        name, unit, Optional.empty(), prior, priorDeviation, priorDeviation, prior, priorDeviation);
   }
 
   /**
@@ -84,14 +86,14 @@ public record Figure(
    */
   public double by(Weighing weighing, int harm) {
     return switch (weighing) {
-      case STATED -> stated.orElse(law);
-      case EXPECTED -> counted;
-      case CAUTIOUS -> counted * StrictMath.exp(0.5 * harm * deviation);
+      case STATED -> stated.orElse(prior);
+      case EXPECTED -> posterior;
+      case CAUTIOUS -> posterior * StrictMath.exp(0.5 * harm * deviation);
     };
   }
 
-  /** Counted over stated; 1 without a figure of the record's own. */
+  /** Posterior over stated; 1 without a figure of the record's own. */
   public double change() {
-    return counted / stated.orElse(counted);
+    return posterior / stated.orElse(posterior);
   }
 }

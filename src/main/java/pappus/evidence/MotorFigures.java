@@ -14,12 +14,12 @@ import pappus.part.Motor;
  */
 public record MotorFigures(double loadedKv, Figure winding, double pathMilliohms, Figure noLoad) {
   /**
-   * Spread within a class, of ln: engineering estimates, low rather than high. The scatter of records about the laws
+   * Standard deviations of ln within a class: engineering estimates, low rather than high. The scatter of records about the priors
    * is twice as wide, but it holds the errors of the records and the difference between families too.
    */
-  private static final double WINDING_SPREAD = 0.15;
+  private static final double WINDING_PRIOR_DEVIATION = 0.15;
 
-  private static final double NO_LOAD_SPREAD = 0.20;
+  private static final double NO_LOAD_PRIOR_DEVIATION = 0.20;
 
   public static MotorFigures of(Motor motor) {
     var own = motor.figuresDoubt();
@@ -34,7 +34,7 @@ public record MotorFigures(double loadedKv, Figure winding, double pathMilliohms
             "mΩ",
             winding,
             1000 * ClassPriors.usualWindingOhms(motor),
-            WINDING_SPREAD,
+            WINDING_PRIOR_DEVIATION,
             doubt,
             motor.figures()),
         motor.resistanceReading() == Motor.ResistanceReading.FITTED
@@ -46,7 +46,7 @@ public record MotorFigures(double loadedKv, Figure winding, double pathMilliohms
             "A",
             motor.noLoadCurrentAmps(),
             ClassPriors.usualNoLoadAmps(motor),
-            NO_LOAD_SPREAD,
+            NO_LOAD_PRIOR_DEVIATION,
             2 * doubt,
             motor.figures()));
   }

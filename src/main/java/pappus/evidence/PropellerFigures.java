@@ -13,26 +13,26 @@ import pappus.quantity.Units;
  * @param merit figure of merit there
  */
 public record PropellerFigures(Figure thrust, Figure merit) {
-  /** Spread within a class, of ln (engineering estimates). */
-  private static final double THRUST_SPREAD = 0.08;
+  /** Standard deviations of ln within a class (engineering estimates). */
+  private static final double THRUST_PRIOR_DEVIATION = 0.08;
 
-  private static final double MERIT_SPREAD = 0.07;
+  private static final double MERIT_PRIOR_DEVIATION = 0.07;
 
   public static PropellerFigures of(Propeller propeller) {
     var test = propeller.test();
     if (test == null) {
-      // What flies is the blade elements' curve, which stands in for a class law and has doubts of
-      // its own.
+      // What flies is the blade elements' curve, which stands in for a prior and has doubts of its
+      // own.
       var diameterM = Units.inchesToMetres(propeller.diameterInches());
       var typical = BladeElements.typical(
           diameterM, Units.inchesToMetres(propeller.pitchInches()), propeller.blades());
       return new PropellerFigures(
-          Figure.ofLaw(
+          Figure.ofPrior(
               "thrust coefficient",
               "",
               typical.thrustCoefficient(),
               BladeElements.doubtLnThrust(diameterM)),
-          Figure.ofLaw(
+          Figure.ofPrior(
               "figure of merit",
               "",
               typical.figureOfMerit(),
@@ -47,7 +47,7 @@ public record PropellerFigures(Figure thrust, Figure merit) {
             "",
             row.thrustCoefficient(),
             ClassPriors.thrustCoefficient(propeller),
-            THRUST_SPREAD,
+            THRUST_PRIOR_DEVIATION,
             doubt,
             propeller.figures()),
         Figure.weighed(
@@ -55,7 +55,7 @@ public record PropellerFigures(Figure thrust, Figure merit) {
             "",
             ClassPriors.figureOfMerit(row),
             ClassPriors.figureOfMerit(propeller),
-            MERIT_SPREAD,
+            MERIT_PRIOR_DEVIATION,
             doubt,
             propeller.figures()));
   }

@@ -18,7 +18,7 @@ public record Proof(Ending ending, OptionalLong atMost, long looks, Optional<Str
     return new Proof(ending, OptionalLong.empty(), 0, Optional.empty());
   }
 
-  /** The same, where a proof was asked for and could not be had. */
+  /** With why nothing could be proven, where that was asked for. */
   public Proof because(Optional<String> why) {
     return new Proof(ending, atMost, looks, why);
   }

@@ -20,26 +20,26 @@ import pappus.physics.propeller.BladeElements;
 
 class FigureTest {
 
-  /** The peak of the product of two normal densities, found by trying: law 100 ± 15 %, record 120 ± 5 %. */
+  /** The peak of the product of two normal densities, found by trying: prior 100 ± 15 %, record 120 ± 5 %. */
   @Test
   void countsWhatTwoNormalSourcesTogetherSay() {
     var figure = Figure.weighed("resistance", "mΩ", 120, 100, 0.15, 0.05, Known.MAKER);
 
-    var law = new NormalDistribution(StrictMath.log(100), 0.15);
+    var prior = new NormalDistribution(StrictMath.log(100), 0.15);
     var record = new NormalDistribution(StrictMath.log(120), 0.05);
     var best = 0.0;
     var at = 0.0;
     for (var x = StrictMath.log(95); x < StrictMath.log(125); x += 1e-5) {
-      var density = law.density(x) * record.density(x);
+      var density = prior.density(x) * record.density(x);
       if (density > best) {
         best = density;
         at = x;
       }
     }
-    assertThat(StrictMath.log(figure.counted())).isCloseTo(at, within(2e-5));
+    assertThat(StrictMath.log(figure.posterior())).isCloseTo(at, within(2e-5));
     // One deviation from the peak a normal density has fallen to e^-0.5.
     var aside = at + figure.deviation();
-    assertThat(law.density(aside) * record.density(aside) / best)
+    assertThat(prior.density(aside) * record.density(aside) / best)
         .isCloseTo(StrictMath.exp(-0.5), within(1e-3));
   }
 
@@ -47,17 +47,17 @@ class FigureTest {
   void countsNothingButTheRecordWithoutDoubt() {
     var figure = Figure.weighed("resistance", "mΩ", 120, 100, 0.15, 0, Known.MEASURED);
 
-    assertThat(figure.counted()).isCloseTo(120, within(1e-9));
+    assertThat(figure.posterior()).isCloseTo(120, within(1e-9));
     assertThat(figure.deviation()).isZero();
   }
 
   @Test
-  void anEstimateOnItsLawSaysNothingOfThePart() {
+  void anEstimateOnItsPriorSaysNothingOfThePart() {
     var estimate = Figure.weighed("resistance", "mΩ", 100.1, 100, 0.15, 0.10, Known.ESTIMATED);
     var reading = Figure.weighed("resistance", "mΩ", 100.1, 100, 0.15, 0.10, Known.MAKER);
 
     assertThat(estimate.deviation()).isEqualTo(0.15);
-    assertThat(estimate.counted()).isEqualTo(100.1);
+    assertThat(estimate.posterior()).isEqualTo(100.1);
     assertThat(reading.deviation()).isLessThan(0.10);
   }
 
@@ -66,12 +66,12 @@ class FigureTest {
     var figure = Figure.weighed("resistance", "mΩ", 120, 100, 0.15, 0.05, Known.MAKER);
 
     assertThat(figure.by(Weighing.STATED, 1)).isEqualTo(120);
-    assertThat(figure.by(Weighing.EXPECTED, 1)).isEqualTo(figure.counted());
-    assertThat(StrictMath.log(figure.by(Weighing.CAUTIOUS, 1) / figure.counted()))
+    assertThat(figure.by(Weighing.EXPECTED, 1)).isEqualTo(figure.posterior());
+    assertThat(StrictMath.log(figure.by(Weighing.CAUTIOUS, 1) / figure.posterior()))
         .isCloseTo(figure.deviation() / 2, within(1e-12));
-    assertThat(StrictMath.log(figure.by(Weighing.CAUTIOUS, -1) / figure.counted()))
+    assertThat(StrictMath.log(figure.by(Weighing.CAUTIOUS, -1) / figure.posterior()))
         .isCloseTo(-figure.deviation() / 2, within(1e-12));
-    assertThat(figure.by(Weighing.CAUTIOUS, 0)).isEqualTo(figure.counted());
+    assertThat(figure.by(Weighing.CAUTIOUS, 0)).isEqualTo(figure.posterior());
   }
 
   @Test
@@ -83,10 +83,10 @@ class FigureTest {
     var measured = MotorFigures.of(with(lucky, "figures", Known.MEASURED)).winding();
     var own = MotorFigures.of(with(lucky, "figuresDoubt", 0.15)).winding();
 
-    assertThat(maker.counted()).isGreaterThan(0.7 * usual).isLessThan(usual);
-    assertThat(measured.counted()).isGreaterThan(0.7 * usual).isLessThan(maker.counted());
+    assertThat(maker.posterior()).isGreaterThan(0.7 * usual).isLessThan(usual);
+    assertThat(measured.posterior()).isGreaterThan(0.7 * usual).isLessThan(maker.posterior());
     // As doubtful as its class is wide: half-way, in logarithms.
-    assertThat(own.counted()).isCloseTo(Math.sqrt(0.7) * usual, within(1e-9 * usual));
+    assertThat(own.posterior()).isCloseTo(Math.sqrt(0.7) * usual, within(1e-9 * usual));
   }
 
   @Test
@@ -139,21 +139,21 @@ class FigureTest {
     // What counts is what flies: the curve of the blade elements.
     var flown = BladeElements.propeller(4 * 0.0254, 2.5 * 0.0254, 2).in(1.2, 1.81e-5);
     var speed = 70_000 / 4.0 * Math.PI / 30;
-    assertThat(figures.thrust().counted())
+    assertThat(figures.thrust().posterior())
         .isCloseTo(flown.thrustCoefficient(speed), withinPercentage(0.1));
-    assertThat(figures.merit().counted())
+    assertThat(figures.merit().posterior())
         .isCloseTo(flown.figureOfMerit(speed), withinPercentage(0.1));
   }
 
   @Test
-  void aLoadedKvIsHeldAgainstTheLawOfItsLabel() {
+  void aLoadedKvIsHeldAgainstThePriorOfItsLabel() {
     Motor loaded = with(Parts.motor(), "speedConstantRpmPerVolt", 2750 / 1.055);
     Motor label = with(Parts.motor(), "speedConstantReading", Motor.KvReading.LABEL);
 
-    assertThat(MotorFigures.of(loaded).winding().law())
-        .isCloseTo(MotorFigures.of(label).winding().law(), within(1e-9));
-    assertThat(MotorFigures.of(loaded).noLoad().law())
-        .isCloseTo(MotorFigures.of(label).noLoad().law(), within(1e-9));
+    assertThat(MotorFigures.of(loaded).winding().prior())
+        .isCloseTo(MotorFigures.of(label).winding().prior(), within(1e-9));
+    assertThat(MotorFigures.of(loaded).noLoad().prior())
+        .isCloseTo(MotorFigures.of(label).noLoad().prior(), within(1e-9));
   }
 
   @Test
@@ -167,29 +167,29 @@ class FigureTest {
         "resistance",
         new Battery.Resistance(5, Battery.Resistance.Reading.CHARGER));
 
-    var law = 14 / 0.85;
+    var prior = 14 / 0.85;
     assertThat(BatteryFigures.of(charger).cellResistance().stated().orElseThrow())
         .isCloseTo(9, within(1e-12));
-    assertThat(BatteryFigures.of(charger).cellResistance().counted())
-        .isBetween(BatteryFigures.of(direct).cellResistance().counted(), law);
-    assertThat(BatteryFigures.of(Parts.battery()).cellResistance().counted())
-        .isCloseTo(law, within(1e-9));
+    assertThat(BatteryFigures.of(charger).cellResistance().posterior())
+        .isBetween(BatteryFigures.of(direct).cellResistance().posterior(), prior);
+    assertThat(BatteryFigures.of(Parts.battery()).cellResistance().posterior())
+        .isCloseTo(prior, within(1e-9));
   }
 
   @Test
   void aLabelCountsForWhatPacksDeliverAndADischargeForMore() {
     Battery seen = with(Parts.battery(), "deliveredMilliampHours", 840.0);
 
-    assertThat(BatteryFigures.of(Parts.battery()).delivered().counted())
+    assertThat(BatteryFigures.of(Parts.battery()).delivered().posterior())
         .isCloseTo(0.95 * 850, within(1e-9));
-    assertThat(BatteryFigures.of(seen).delivered().counted()).isBetween(0.95 * 850, 840.0);
+    assertThat(BatteryFigures.of(seen).delivered().posterior()).isBetween(0.95 * 850, 840.0);
   }
 
   @Test
   void aBoardsOwnLossIsWeighedAndTheOthersHaveNone() {
     assertThat(BoardFigures.of(Parts.board()).controllerLoss()).isEmpty();
     var smooth = BoardFigures.of(with(Parts.board(), "controllerLoss", 0.2)).controllerLoss();
-    assertThat(smooth.orElseThrow().counted()).isBetween(0.2, 0.25);
+    assertThat(smooth.orElseThrow().posterior()).isBetween(0.2, 0.25);
   }
 
   @Test

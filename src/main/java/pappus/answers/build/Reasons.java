@@ -243,8 +243,8 @@ public final class Reasons {
             Locale.ROOT,
             "%s %s as %s",
             figure.name(),
-            figure(figure.stated().orElse(figure.counted()), figure.unit()),
-            figure(figure.counted(), "")))
+            figure(figure.stated().orElse(figure.posterior()), figure.unit()),
+            figure(figure.posterior(), "")))
         .toList();
     return changes.isEmpty()
         ? Optional.empty()
@@ -257,10 +257,10 @@ public final class Reasons {
         "%s: its %s of %s counts as %s: %s %% doubt against %s %% spread of its class; %s would settle it.",
         part.name(),
         figure.name(),
-        figure(figure.stated().orElse(figure.counted()), figure.unit()),
-        figure(figure.counted(), figure.unit()),
+        figure(figure.stated().orElse(figure.posterior()), figure.unit()),
+        figure(figure.posterior(), figure.unit()),
         percent(figure.doubt()),
-        percent(figure.spread()),
+        percent(figure.priorDeviation()),
         part.kind() == Kind.BATTERY ? "a discharge" : "thrust-stand rows");
   }
 

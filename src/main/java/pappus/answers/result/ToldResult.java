@@ -1,5 +1,6 @@
 package pappus.answers.result;
 
+import java.util.HashSet;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import pappus.files.Fingerprint;
@@ -22,6 +23,19 @@ public record ToldResult(
     inputs = List.copyOf(inputs);
     catalogs = List.copyOf(catalogs);
     candidates = List.copyOf(candidates);
+  }
+
+  /**
+   * Names of files that are not as they were when the result was made.
+   *
+   * @param now as they are
+   */
+  public List<String> changed(List<Fingerprint> now) {
+    var same = new HashSet<>(now);
+    return inputs.stream()
+        .filter(input -> !same.contains(input))
+        .map(Fingerprint::name)
+        .toList();
   }
 
   /**

@@ -37,8 +37,8 @@ record FigureJson(
         figure.name(),
         Optional.of(figure.unit()).filter(unit -> !unit.isEmpty()),
         figure.stated(),
-        figure.law(),
-        figure.counted(),
+        figure.prior(),
+        figure.posterior(),
         100 * figure.deviation());
   }
 }

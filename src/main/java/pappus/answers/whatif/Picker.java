@@ -22,7 +22,7 @@ import pappus.scenario.Scenario;
  * Two dials, mass cap and budget, and what the best build is wherever they stand: the longest flight on the front that
  * keeps both. The page looks it up; nothing is computed anew.
  *
- * <p>Why: src/site/markdown/decisions.md#dials-look-up-they-do-not-compute
+ * <p>Why: src/site/markdown/decisions.md#a-page-looks-mass-cap-and-budget-up-on-the-pareto-front
  */
 public final class Picker {
   private final Scenario scenario;

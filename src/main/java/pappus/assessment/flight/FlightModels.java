@@ -167,7 +167,7 @@ public final class FlightModels {
       return motor.referenceResistanceOhm();
     }
     var winding = MotorFigures.of(part).winding();
-    return motor.referenceResistanceOhm() - (winding.by(weighing, 1) - winding.counted()) / 1000;
+    return motor.referenceResistanceOhm() - (winding.by(weighing, 1) - winding.posterior()) / 1000;
   }
 
   /** At a kept figure of merit C_P goes with C_T to the power of 1.5. */
@@ -212,7 +212,7 @@ public final class FlightModels {
           computed(diameterM, Units.inchesToMetres(propeller.pitchInches()), propeller.blades());
       var merit = PropellerFigures.of(propeller).merit();
       return weighing == Weighing.CAUTIOUS
-          ? scaled(computed, 1, merit.by(weighing, -1) / merit.counted())
+          ? scaled(computed, 1, merit.by(weighing, -1) / merit.posterior())
           : computed;
     }
     var density = test.airDensityKgPerCubicMetre();

@@ -93,7 +93,7 @@ public final class Ratings {
       return battery.continuousAmps();
     }
     var figures = BatteryFigures.of(battery);
-    var honest = 1000 * HONEST_SAG_VOLTS / figures.cellResistance().counted();
+    var honest = 1000 * HONEST_SAG_VOLTS / figures.cellResistance().posterior();
     return battery.labelRating() == null
         ? honest
         : Math.min(

@@ -60,9 +60,9 @@ final class BatteryPriors {
    */
   private static Bounds resistanceBounds(Chemistry chemistry, double ampHours) {
     return switch (chemistry) {
-      case LIPO, LIHV -> Bounds.ofLaw(ampHours < 0.5 ? 18 : 14, 0.30, 6, 40);
-      case LI_ION_POWER -> Bounds.ofLaw(60, 0.30, 30, 260);
-      case LI_ION_ENERGY -> Bounds.ofLaw(140, 0.30, 30, 260);
+      case LIPO, LIHV -> Bounds.about(ampHours < 0.5 ? 18 : 14, 0.30, 6, 40);
+      case LI_ION_POWER -> Bounds.about(60, 0.30, 30, 260);
+      case LI_ION_ENERGY -> Bounds.about(140, 0.30, 30, 260);
     };
   }
 
@@ -77,14 +77,14 @@ final class BatteryPriors {
       // Thirteen weighed packs (common practice, no published source).
       var cells = pack.cellsInSeries();
       var law = (28.3 * cells * ampHours + 0.63 * cells - 0.9) * (ampHours < 0.5 ? 1.08 : 1);
-      Bounds.ofLaw(law, 0.12, 0.5 * law, 2 * law)
+      Bounds.about(law, 0.12, 0.5 * law, 2 * law)
           .remark("mass with leads", grams, " g")
           .ifPresent(remarks::add);
     }
     var cubicCentimetres =
         pack.lengthMillimetres() * pack.widthMillimetres() * pack.heightMillimetres() / 1000;
     // 2.2 g/cm³, ±7 % (common practice, no published source).
-    Bounds.ofLaw(2.2, 0.07, 1.7, 2.7)
+    Bounds.about(2.2, 0.07, 1.7, 2.7)
         .remark("density", (grams - leadGrams(pack)) / cubicCentimetres, " g/cm³")
         .ifPresent(remarks::add);
   }

@@ -20,14 +20,14 @@ record Bounds(double usualLow, double usualHigh, double hardLow, double hardHigh
   private static final int MOST_DIGITS = 7;
 
   /**
-   * A law that parts scatter about.
+   * A median that parts scatter about.
    *
    * @param deviation one standard deviation of the logarithm
    */
-  static Bounds ofLaw(double law, double deviation, double hardLow, double hardHigh) {
+  static Bounds about(double median, double deviation, double hardLow, double hardHigh) {
     return new Bounds(
-        law * StrictMath.exp(-DEVIATIONS * deviation),
-        law * StrictMath.exp(DEVIATIONS * deviation),
+        median * StrictMath.exp(-DEVIATIONS * deviation),
+        median * StrictMath.exp(DEVIATIONS * deviation),
         hardLow,
         hardHigh);
   }

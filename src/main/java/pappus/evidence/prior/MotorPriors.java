@@ -22,7 +22,7 @@ public final class MotorPriors {
   private static final double NOMINAL_CELL_VOLTS = 3.7;
 
   /** mg over D²H in mm³ (common practice, no published source). */
-  private static final Bounds DENSITY = Bounds.ofLaw(10.0, 0.13, 7.5, 14);
+  private static final Bounds DENSITY = Bounds.about(10.0, 0.13, 7.5, 14);
 
   private static final double CONSTANT_LAW = 1.30;
   private static final double NO_LOAD_LAW = 0.11;
@@ -32,13 +32,13 @@ public final class MotorPriors {
    * Motor constant Kt/√R over D²√H, 10⁻⁵ N·m/√W with lengths in mm: fitted to 51 openly listed
    * motors; the bench of P. Cao and J. Strawson (open data set, 2018, MIT licence) has 1.08 to 1.39.
    */
-  private static final Bounds CONSTANT = Bounds.ofLaw(CONSTANT_LAW, 0.17, 0.75, 2.0);
+  private static final Bounds CONSTANT = Bounds.about(CONSTANT_LAW, 0.17, 0.75, 2.0);
 
   /**
    * Torque without load, mN·m for a gram, at 10 000 rpm; 0.090 in Budinger, Reysset, Ochotorena,
    * Delbecq, Aerosp. Sci. Technol. 98 (2020) 105658.
    */
-  private static final Bounds NO_LOAD = Bounds.ofLaw(NO_LOAD_LAW, 0.35, 0.04, 0.30);
+  private static final Bounds NO_LOAD = Bounds.about(NO_LOAD_LAW, 0.35, 0.04, 0.30);
 
   /** Burst power, W/g (common practice, no published source). */
   private static final Bounds BURST = Bounds.hard(3, 35);

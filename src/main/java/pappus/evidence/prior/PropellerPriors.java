@@ -24,7 +24,7 @@ final class PropellerPriors {
     var fifth = propeller.diameterInches() / 5;
     var law = 4.2 * fifth * fifth * StrictMath.pow(propeller.blades() / 3.0, 0.85);
     // 4.2 g (D/5 in)² (B/3)^.85, ±13 %: common practice, no published source.
-    Bounds.ofLaw(law, 0.13, 0.6 * law, 1.6 * law)
+    Bounds.about(law, 0.13, 0.6 * law, 1.6 * law)
         .remark("mass", propeller.mass().grams(), " g")
         .ifPresent(remarks::add);
     var test = propeller.test();
@@ -38,7 +38,7 @@ final class PropellerPriors {
     var merit = meritLaw(propeller);
     var meritBounds = new Bounds(merit - MERIT_BAND, merit + MERIT_BAND, 0.30, 0.70);
     var thrust = thrustLaw(propeller);
-    var thrustBounds = Bounds.ofLaw(thrust, THRUST_DEVIATION, 0.07, 0.36);
+    var thrustBounds = Bounds.about(thrust, THRUST_DEVIATION, 0.07, 0.36);
     var middle = middle(rows);
     for (var i = 0; i < rows.size(); i++) {
       var row = rows.get(i);

@@ -48,8 +48,8 @@ final class VideoPriors {
         continue;
       }
       var bounds = analogue
-          ? Bounds.ofLaw(0.57 + radiated / 0.14, DEVIATION, 0, 40)
-          : Bounds.ofLaw(4.0 + radiated / 0.20, DEVIATION, 2, 14);
+          ? Bounds.about(0.57 + radiated / 0.14, DEVIATION, 0, 40)
+          : Bounds.about(4.0 + radiated / 0.20, DEVIATION, 2, 14);
       bounds
           .remark("power drawn" + at, power.watts() + (analogue ? 0 : cameraWatts), " W")
           .ifPresent(remarks::add);

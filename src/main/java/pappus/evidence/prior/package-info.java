@@ -1,5 +1,5 @@
 /**
- * What parts of a class are like: priors with their spread, and hard bounds. Each names its source.
+ * What parts of a class are like: priors with their deviation, and hard bounds. Each names its source.
  */
 @NullMarked
 package pappus.evidence.prior;

@@ -31,7 +31,7 @@ public final class Curve {
     return new Curve(charges.clone(), values.clone());
   }
 
-  /** The same value at every state of charge. */
+  /** One value at every state of charge. */
   public static Curve constant(double value) {
     return of(new double[] {0, 1}, new double[] {value, value});
   }

@@ -29,7 +29,7 @@ public record Leg(double distanceM, double tailwindMPerS, double crosswindMPerS)
         : Math.sqrt(airspeedMPerS * airspeedMPerS - across * across) + tailwindMPerS;
   }
 
-  /** The same; empty if the wind does not let it progress. */
+  /** Speed over ground along the track, m/s, above 0; empty if the wind does not let it progress. */
   public OptionalDouble groundSpeedMPerS(double airspeedMPerS) {
     var progress = progressMPerS(airspeedMPerS);
     return progress > 0 ? OptionalDouble.of(progress) : OptionalDouble.empty();

@@ -77,7 +77,7 @@ final class ThrottleSearch {
     return openVolts - ohm * busA - volts;
   }
 
-  /** The same with torque going with the square of the speed and the no-load current of 0.7 of the top. */
+  /** Full speed if torque went with the square of the speed and the no-load current were that of 0.7 of the top. */
   private double fullGuess(double top) {
     var speed = 0.7 * top;
     var pathOhm = motor.resistanceOhm() + aircraft.rotorCount() * ohm;

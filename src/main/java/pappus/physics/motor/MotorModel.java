@@ -72,7 +72,7 @@ public record MotorModel(
         noLoadExponent);
   }
 
-  /** The same motor with its winding at another temperature. */
+  /** This motor with its winding at another temperature, K. */
   public MotorModel withWindingAt(double temperatureK) {
     return new MotorModel(
         kvRadPerSPerV,

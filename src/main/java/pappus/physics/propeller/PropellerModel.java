@@ -116,7 +116,7 @@ public final class PropellerModel {
     return points;
   }
 
-  /** The same propeller with all its coefficients multiplied, for shrinkage and doubt. */
+  /** Multiplies all coefficients of thrust and of power, for shrinkage and doubt. */
   public PropellerModel scaled(double thrustFactor, double powerFactor) {
     var scaled = points.stream()
         .map(point -> new StaticPoint(

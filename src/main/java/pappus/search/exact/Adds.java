@@ -89,7 +89,7 @@ record Adds(double grams, double variance, double watts, long cents, double ohm,
             traded.times(pieces));
   }
 
-  /** The same with so much more mass. */
+  /** With so many grams more. */
   Adds heavier(double more) {
     return more == 0
         ? this

@@ -89,7 +89,7 @@ public final class ExactSearch {
     return run(count, apart > 1, effort, incumbents, () -> stopped, progress);
   }
 
-  /** The same for the best build alone, without what differs from it in one part. */
+  /** Looks for the best build alone, without its variants; counts effort as {@link #run} does. */
   public Found best(long effort, Incumbents incumbents, LongConsumer progress) {
     return run(1, false, effort, incumbents, () -> stopped, progress);
   }

@@ -201,7 +201,7 @@ final class Goods {
     return with.frame() == null ? 0 : mountings.grams(with.frame(), role, part);
   }
 
-  /** The same of a transmitter beside a board. */
+  /** Mass that a transmitter beside a board asks for on a frame that is decided, g. */
   double mountingGrams(With with, Part board, Part transmitter) {
     return with.frame() == null ? 0 : mountings.grams(with.frame(), (Board) board, transmitter);
   }

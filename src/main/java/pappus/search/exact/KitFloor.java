@@ -55,7 +55,10 @@ record KitFloor(
     return wattsPerGram * ((1 - share) * exchange.at(place) + share * exchange.at(place + 1));
   }
 
-  /** The same of those that weigh no more than some mass, see {@link Adds#tradedWithin}. */
+  /**
+   * Least draw of those that weigh no more than some mass, with each gram counted as so many watts, W; see {@link
+   * Adds#tradedWithin}.
+   */
   double tradedWithin(double wattsPerGram, double mostGrams) {
     var most = traded(wattsPerGram);
     for (var place = 0; place < RATES.size() && 1 / RATES.get(place) > wattsPerGram; place++) {

@@ -231,7 +231,7 @@ final class KitSearch {
         || (from <= Goods.CONSUMERS && stage >= Goods.CONSUMERS);
   }
 
-  /** The same parts decided, with a branch of those that may come next. */
+  /** A state whose next part is of one branch: no part more is decided. */
   private static State branch(State state, Branch branch) {
     var least = state.sure.plus(state.rest).plus(branch.adds());
     return new State(

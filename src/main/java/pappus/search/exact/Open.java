@@ -14,7 +14,7 @@ sealed interface Open {
   /** In the order in which they were met. */
   long number();
 
-  /** The same, met later. */
+  /** A copy with another place in the order in which they were met. */
   Open numbered(long number);
 
   /**

@@ -28,7 +28,7 @@ final class Workers implements AutoCloseable {
   }
 
   /**
-   * The same threads.
+   * These threads with other batches.
    *
    * @param number of things that are handed over together, so that handing over costs little beside the work
    */

@@ -54,7 +54,7 @@ final class Worth {
                 lossSteps < 0 ? loss : OptionalDouble.of(lossSteps * STEP_LOSS)));
   }
 
-  /** The same of a build that is whole. */
+  /** What no build that is whole with these accessories surpasses, in units of the objective. */
   long exactly(Adds whole, OptionalDouble loss) {
     return target.aim().atMost(whole, loss);
   }

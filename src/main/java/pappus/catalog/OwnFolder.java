@@ -1,22 +1,17 @@
-package pappus.cli;
+package pappus.catalog;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import pappus.catalog.Catalog;
-import pappus.catalog.CatalogFolder;
-import pappus.catalog.CatalogReader;
-import pappus.catalog.Shelf;
-import pappus.catalog.ShelfEntry;
 import pappus.files.json.JsonText;
 import pappus.files.output.OutputFolder;
 import pappus.part.Flown;
 import pappus.part.Part;
 
 /** A builder's own catalogue folder, to which records are added. */
-final class OwnFolder {
+public final class OwnFolder {
   private final Path folder;
   private final Catalog parts;
   private final Shelf shelf;
@@ -34,7 +29,7 @@ final class OwnFolder {
    *
    * @throws pappus.files.InputException if what it holds is wrong
    */
-  static OwnFolder at(Path folder) {
+  public static OwnFolder at(Path folder) {
     if (!CatalogFolder.isCatalogue(folder)) {
       return new OwnFolder(folder, Catalog.of(List.of()), Shelf.EMPTY, Map.of());
     }
@@ -43,17 +38,17 @@ final class OwnFolder {
   }
 
   /** Parts it held before. */
-  Catalog parts() {
+  public Catalog parts() {
     return parts;
   }
 
   /** What was counted before. */
-  Shelf shelf() {
+  public Shelf shelf() {
     return shelf;
   }
 
   /** Where a file of it is. */
-  Path file(String name) {
+  public Path file(String name) {
     return folder.resolve(name);
   }
 
@@ -63,7 +58,7 @@ final class OwnFolder {
    * @param force whether files that were written by others, or edited, are replaced too
    * @throws pappus.files.output.CannotCreateException if one of the files is not to be replaced; then none is
    */
-  void add(List<? extends Part> added, boolean force) {
+  public void add(List<? extends Part> added, boolean force) {
     new OutputFolder(folder, force).write(texts(added));
   }
 
@@ -85,7 +80,7 @@ final class OwnFolder {
    *
    * @return names of the files written
    */
-  List<String> add(List<? extends Part> added, List<Flown> factors, boolean force) {
+  public List<String> add(List<? extends Part> added, List<Flown> factors, boolean force) {
     var texts = texts(added);
     if (!factors.isEmpty()) {
       var byStyle = new TreeMap<>(flown);
@@ -100,7 +95,7 @@ final class OwnFolder {
   }
 
   /** As {@link #add}, for what was counted. */
-  void addToShelf(List<ShelfEntry> added, boolean force) {
+  public void addToShelf(List<ShelfEntry> added, boolean force) {
     var entries = new ArrayList<>(shelf.entries());
     entries.addAll(added);
     var all = Map.of(Shelf.NAME, new ArrayList<>(Shelf.of(entries).entries()));
