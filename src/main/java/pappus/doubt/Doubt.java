@@ -13,6 +13,12 @@ public enum Doubt {
   LOSS("the speed controllers' loss at part load"),
   THRUST_LOST("the thrust lost to arms and body"),
   DRAG("the airframe's drag area"),
+  MERIT_WITH_SPEED("how the propeller's figure of merit goes with speed"),
+  NO_LOAD_GROWTH("how the motor's no-load current grows with speed"),
+  DIAMETER("the propeller's diameter"),
+  SLOW_RESISTANCE("what minutes of current add to the cells' resistance"),
+  AVIONICS("what the electronics draw"),
+  WIND("what wind costs"),
   MASS("the mass");
 
   private final String label;
@@ -44,6 +50,12 @@ public enum Doubt {
         case LOSS -> values.loss *= factor;
         case THRUST_LOST -> values.thrustKept /= factor;
         case DRAG -> values.drag *= factor;
+        case MERIT_WITH_SPEED -> values.merit *= factor;
+        case NO_LOAD_GROWTH -> values.noLoadGrowth *= factor;
+        case DIAMETER -> values.diameter *= factor;
+        case SLOW_RESISTANCE -> values.slow *= factor;
+        case AVIONICS -> values.avionics *= factor;
+        case WIND -> values.wind *= factor;
         case MASS -> values.addedGrams += by;
       }
     });

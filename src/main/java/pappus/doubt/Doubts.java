@@ -2,15 +2,20 @@ package pappus.doubt;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import pappus.assessment.Assessment;
 import pappus.assessment.Assessor;
 import pappus.assessment.flight.Factors;
+import pappus.assessment.flight.FlightEstimate;
+import pappus.evidence.BatteryFigures;
+import pappus.evidence.BoardFigures;
 import pappus.evidence.BuildFigures;
 import pappus.evidence.Figure;
-import pappus.part.Motor;
+import pappus.part.Build;
 import pappus.part.Part;
+import pappus.physics.airframe.ArmShadow;
 import pappus.physics.motor.PartLoadLaw;
+import pappus.physics.propeller.PropellerCurve;
+import pappus.quantity.Units;
 
 /**
  * First-order propagation to what builds are ranked by, seconds or metres: each uncertain number is moved by one
@@ -20,16 +25,30 @@ import pappus.physics.motor.PartLoadLaw;
  * <p>Why: src/site/markdown/decisions.md#the-band-is-first-order-with-losses-and-gains-apart
  */
 public final class Doubts {
-  /** Thrust kept by arms and body: 95 % give or take 2 (engineering estimate). */
-  private static final double THRUST_KEPT = 0.02;
-
   /** Of a drag area that a record states, and of one that is assumed (engineering estimates). */
   private static final double DRAG_STATED = 0.20;
 
-  private static final double DRAG_ASSUMED = 0.40;
+  private static final double DRAG_ASSUMED = 0.35;
 
-  /** Below 14 mm stators the law of part-load loss was never measured: twice the doubt. */
-  private static final double SMALL_STATOR_MM = 14;
+  /** Of what the electronics draw, of which records do not say how it is known (engineering estimate). */
+  private static final double AVIONICS = 0.25;
+
+  /** Of the exponent of a no-load current of which only one speed is known (engineering estimate). */
+  private static final double NO_LOAD_GROWTH = 0.5;
+
+  private static final double NO_LOAD_GROWTH_STATED = 0.2;
+
+  /** Blades are moulded to half a percent (common practice, no published source). */
+  private static final double DIAMETER = 0.005;
+
+  /** Of what wind costs (engineering estimate). */
+  private static final double WIND = 0.05;
+
+  /** Thrust lost to a disc that all but touches, and in how much of a diameter that is a third (from memory). */
+  private static final double NEIGHBOUR = 0.02;
+
+  private static final double NEIGHBOUR_TOUCHES = 0.05;
+  private static final double NEIGHBOUR_FADES = 0.10;
 
   private final Assessor assessor;
 
@@ -48,38 +67,70 @@ public final class Doubts {
           source.name(),
           source.deviation(),
           unrated,
-          flown.applyAsDouble(source.doubt().moved(Factors.NONE, source.deviation())),
+          flown.applyAsDouble(source.doubt().moved(Factors.NONE, source.more())),
           flown.applyAsDouble(source.doubt().moved(Factors.NONE, -source.deviation()))));
     }
     return new Band(assessor.likeliest(assessment), contributions);
   }
 
-  /** One number and its deviation. */
-  record Source(Doubt doubt, String name, double deviation) {}
+  /**
+   * One number.
+   *
+   * @param deviation one standard deviation
+   * @param more the same toward more of it
+   */
+  record Source(Doubt doubt, String name, double deviation, double more) {
+    Source(Doubt doubt, String name, double deviation) {
+      this(doubt, name, deviation, deviation);
+    }
+  }
 
-  static List<Source> sources(Assessment assessment) {
+  List<Source> sources(Assessment assessment) {
     var build = assessment.build();
     var propeller = build.propeller().orElseThrow();
     var motor = build.motor().orElseThrow();
     var battery = build.battery().orElseThrow();
-    var board = build.board().orElseThrow();
+    var frame = build.frame().orElseThrow();
+    var flight = assessment.flight().orElseThrow();
     var figures = BuildFigures.of(build);
     var sources = new ArrayList<>(List.of(
         of(Doubt.THRUST, "thrust coefficient", propeller, figures.propeller().thrust()),
         of(Doubt.MERIT, "figure of merit", propeller, figures.propeller().merit()),
+        new Source(Doubt.DIAMETER, "diameter of " + propeller.id(), DIAMETER),
         of(Doubt.RESISTANCE, "resistance", motor, figures.motor().winding()),
         of(Doubt.NO_LOAD, "no-load current", motor, figures.motor().noLoad()),
+        new Source(
+            Doubt.NO_LOAD_GROWTH,
+            "growth of the no-load current of " + motor.id(),
+            motor.noLoadGrowth() == null ? NO_LOAD_GROWTH : NO_LOAD_GROWTH_STATED),
         of(Doubt.CELL_RESISTANCE, "cell resistance", battery, figures.battery().cellResistance()),
+        new Source(
+            Doubt.SLOW_RESISTANCE,
+            "slow resistance of " + battery.chemistry(),
+            BatteryFigures.chemistry(battery).slowDoubt()),
         of(Doubt.CAPACITY, "capacity", battery, figures.battery().delivered()),
-        loss(motor, board, figures.board().controllerLoss()),
-        new Source(Doubt.THRUST_LOST, "thrust lost", THRUST_KEPT),
+        loss(build, figures.board(), flight.volts()),
+        new Source(Doubt.AVIONICS, "electronics of " + build, AVIONICS),
+        new Source(Doubt.THRUST_LOST, "thrust lost on " + frame.id(), thrustLost(build, flight)),
         new Source(Doubt.MASS, "mass of " + build, assessment.mass().doubtGrams())));
-    if (assessment.flight().orElseThrow().course().isPresent()) {
-      var frame = build.frame().orElseThrow();
+    var row = propeller.onlyRow();
+    if (row.isPresent()) {
+      var away = Math.log(
+          Units.radPerSToRpm(flight.hover().steady().point().speedRadPerS())
+              / propeller.rpm(row.get()));
+      sources.add(new Source(
+          Doubt.MERIT_WITH_SPEED,
+          "figure of merit with speed of " + propeller.id(),
+          PropellerCurve.EXPONENT_DOUBT * Math.abs(away)));
+    }
+    if (assessor.asksForDrag()) {
       sources.add(new Source(
           Doubt.DRAG,
           "drag area of " + frame.id(),
           frame.dragAreaSquareMetres() == null ? DRAG_ASSUMED : DRAG_STATED));
+    }
+    if (assessor.scenario().air().windOrCalm() > 0) {
+      sources.add(new Source(Doubt.WIND, "wind", WIND));
     }
     return sources;
   }
@@ -88,13 +139,33 @@ public final class Doubts {
     return new Source(doubt, name + " of " + part.id(), figure.deviation());
   }
 
-  private static Source loss(Motor motor, Part board, Optional<Figure> own) {
-    return own.map(figure -> of(Doubt.LOSS, "part-load loss", board, figure))
+  /** Beyond the evidence the law may well promise too much, but hardly too little. */
+  private static Source loss(Build build, BoardFigures figures, double volts) {
+    var board = build.board().orElseThrow();
+    var stator = build.motor().orElseThrow().statorDiameterMillimetres();
+    return figures
+        .controllerLoss()
+        .map(figure -> of(Doubt.LOSS, "part-load loss", board, figure))
         .orElseGet(() -> new Source(
             Doubt.LOSS,
             "law of part-load loss",
-            motor.statorDiameterMillimetres() < SMALL_STATOR_MM
-                ? 2 * PartLoadLaw.DOUBT_LN_LOSS
-                : PartLoadLaw.DOUBT_LN_LOSS));
+            PartLoadLaw.DOUBT_LN_RIPPLE,
+            PartLoadLaw.isInsideEvidence(volts, stator)
+                ? PartLoadLaw.DOUBT_LN_RIPPLE
+                : PartLoadLaw.DOUBT_LN_RIPPLE_BEYOND));
+  }
+
+  /** One standard deviation of ln of the thrust kept: of the arms' shadow, and of what a neighbouring disc costs. */
+  private static double thrustLost(Build build, FlightEstimate flight) {
+    var frame = build.frame().orElseThrow();
+    var diameter = Units.inchesToMillimetres(build.propeller().orElseThrow().diameterInches());
+    var gap =
+        Math.min(frame.frontSpacingMillimetres(), frame.sideSpacingMillimetres()) / diameter - 1;
+    var neighbour = NEIGHBOUR
+        * StrictMath.exp(-Math.max(gap - NEIGHBOUR_TOUCHES, 0) / NEIGHBOUR_FADES);
+    var arms = frame.armWidthMillimetres() == null
+        ? ArmShadow.UNKNOWN_DOUBT
+        : ArmShadow.DOUBT * flight.thrustLost();
+    return StrictMath.hypot(arms, neighbour) / (1 - flight.thrustLost());
   }
 }

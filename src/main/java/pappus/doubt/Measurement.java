@@ -7,6 +7,7 @@ public enum Measurement {
   PROPELLER_ROWS("thrust-stand rows of this propeller"),
   MOTOR_ROWS("thrust-stand rows of this motor with this board"),
   DISCHARGE("a full discharge of this pack with a ten-second step"),
+  AMPS("the current that the aircraft draws with its motors still"),
   WEIGHING("weighing the aircraft ready to fly");
 
   /** Rows at part throttle hold a controller's loss with their motor to a tenth of it (engineering estimate). */
@@ -40,7 +41,11 @@ public enum Measurement {
       case LOSS -> this == MOTOR_ROWS ? LOSS_FROM_ROWS : Double.POSITIVE_INFINITY;
       case CELL_RESISTANCE, CAPACITY -> this == DISCHARGE ? measured : Double.POSITIVE_INFINITY;
       case MASS -> this == WEIGHING ? SCALE_GRAMS : Double.POSITIVE_INFINITY;
-      case THRUST_LOST, DRAG -> Double.POSITIVE_INFINITY;
+      case MERIT_WITH_SPEED -> this == PROPELLER_ROWS ? measured : Double.POSITIVE_INFINITY;
+      case NO_LOAD_GROWTH -> this == MOTOR_ROWS ? LOSS_FROM_ROWS : Double.POSITIVE_INFINITY;
+      case SLOW_RESISTANCE -> this == DISCHARGE ? LOSS_FROM_ROWS : Double.POSITIVE_INFINITY;
+      case AVIONICS -> this == AMPS ? measured : Double.POSITIVE_INFINITY;
+      case THRUST_LOST, DRAG, DIAMETER, WIND -> Double.POSITIVE_INFINITY;
     };
   }
 }

@@ -3,6 +3,7 @@ package pappus.part;
 import com.fasterxml.jackson.annotation.JsonPropertyDescription;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import pappus.quantity.Money;
 import pappus.quantity.Require;
@@ -61,6 +62,13 @@ public record Propeller(
   @Override
   public List<Role> fills() {
     return List.of(Role.PROPELLER);
+  }
+
+  /** The row that is all that is known of it. */
+  public Optional<Row> onlyRow() {
+    return test == null || test.rows().size() > 1
+        ? Optional.empty()
+        : Optional.of(test.rows().get(0));
   }
 
   /** Speed of a row of its test, rpm: where none is stated, about where tips of small quads end. */

@@ -123,7 +123,7 @@ public record Scenario(
         new MassCap(MassCap.MOST_GRAMS, false, "none", null),
         1,
         null,
-        new Air(0, null, null),
+        new Air(0, null, null, null, null),
         Flight.HOVERING,
         null,
         null,

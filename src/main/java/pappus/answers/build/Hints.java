@@ -62,14 +62,16 @@ public final class Hints {
           "The propeller is known by its size alone; its coefficients are worked out from blade elements.");
     } else if (flight.hover().isBeyondTest() || flight.full().isBeyondTest()) {
       hints.add(
-          "The propeller turns outside the speeds it was tested at; the nearest value is held.");
+          build.propeller().orElseThrow().onlyRow().isPresent()
+              ? "The propeller was tested at one speed; at others its coefficients go as blade elements say."
+              : "The propeller turns outside the speeds it was tested at; there its coefficients go as blade elements say.");
     }
     if (build.board().orElseThrow().controllerLoss() == null
         && flight.volts() > 0
         && !PartLoadLaw.isInsideEvidence(
-            flight.volts(), flight.rotor().motor().referenceResistanceOhm())) {
+            flight.volts(), build.motor().orElseThrow().statorDiameterMillimetres())) {
       hints.add(
-          "The loss of the speed controllers was measured at 7.4 to 11.1 V and 0.11 to 0.34 Ω; this build is outside.");
+          "The loss of speed controllers at part load was measured at 7.2 to 11.9 V on stators of 11 to 22 mm; this build is outside, and may lose more.");
     }
     return hints;
   }
@@ -79,7 +81,7 @@ public final class Hints {
     var hints = new ArrayList<String>();
     if (isDragAssumed) {
       hints.add(
-          "The frame's drag area is not known: 0.005 m² is assumed, an engineering estimate.");
+          "The frame's drag area is not known: 0.0065 m² at 250 g is assumed, an engineering estimate.");
     }
     var stretches = course.stretches();
     if (stretches.stream().anyMatch(stretch -> stretch.cruise().isClamped())) {
@@ -88,7 +90,7 @@ public final class Hints {
     }
     if (stretches.stream().anyMatch(stretch -> stretch.cruise().isBeyondTest())) {
       hints.add(
-          "In forward flight the propeller turns outside the speeds it was tested at; the nearest value is held.");
+          "In forward flight the propeller turns outside the speeds it was tested at; there its coefficients go as blade elements say.");
     }
     var fastest = stretches.stream()
         .mapToDouble(stretch -> stretch.cruise().airspeedMPerS())

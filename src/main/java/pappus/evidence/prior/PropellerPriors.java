@@ -42,7 +42,7 @@ final class PropellerPriors {
     var middle = middle(rows);
     for (var i = 0; i < rows.size(); i++) {
       var row = rows.get(i);
-      var at = " at " + Require.plain(row.rpm()) + " rpm";
+      var at = " at " + Require.plain(propeller.rpm(row)) + " rpm";
       // Slow rows are worse by their Reynolds number: the laws are those of the middle.
       (i == middle ? meritBounds : Bounds.hard(0.30, 0.70))
           .remark("figure of merit" + at, merit(row), "")
@@ -50,13 +50,13 @@ final class PropellerPriors {
       (i == middle ? thrustBounds : Bounds.hard(0.07, 0.36))
           .remark("thrust coefficient" + at, row.thrustCoefficient(), "")
           .ifPresent(remarks::add);
-      if (row.rpm() * propeller.diameterInches() > FASTEST) {
+      if (propeller.rpm(row) * propeller.diameterInches() > FASTEST) {
         remarks.add("a test%s is faster than blades of %s inch stand."
             .formatted(at, Require.plain(propeller.diameterInches())));
       }
     }
     for (var i = 1; i < rows.size(); i++) {
-      addFall(rows.get(i - 1), rows.get(i), remarks);
+      addFall(propeller, rows.get(i - 1), rows.get(i), remarks);
     }
     var rise = rows.get(rows.size() - 1).thrustCoefficient() / rows.get(0).thrustCoefficient() - 1;
     // Deters, Ananda, Selig, AIAA 2014-2151.
@@ -66,10 +66,11 @@ final class PropellerPriors {
   }
 
   /** Faster blades push more and ask more: a coefficient that undoes the speed is a slip. */
-  private static void addFall(Row slower, Row faster, List<String> remarks) {
-    var speeds = faster.rpm() / slower.rpm();
+  private static void addFall(
+      Propeller propeller, Row slower, Row faster, List<String> remarks) {
+    var speeds = propeller.rpm(faster) / propeller.rpm(slower);
     var rpm = "from %s to %s rpm, though it turns faster: maybe a slip."
-        .formatted(Require.plain(slower.rpm()), Require.plain(faster.rpm()));
+        .formatted(Require.plain(propeller.rpm(slower)), Require.plain(propeller.rpm(faster)));
     if (faster.thrustCoefficient() * speeds * speeds < slower.thrustCoefficient()) {
       remarks.add("thrust falls " + rpm);
     }
