@@ -52,9 +52,10 @@ class CalibrateCommandTest {
     assertThat(run.exitCode()).isEqualTo(ExitCode.OK);
     assertThat(run.err()).isEmpty();
     assertThat(run.out())
-        .startsWith("Controllers: bus power = v i / (1 - k sqrt(0.2 ohm / R) (1 - v/V)) + V idle\n")
+        .startsWith("Controllers: bus power = v i + c v^2 (1 - v/V)^1.5 / R + V idle\n")
+        .containsPattern("\n  controllerLoss of their board: 0\\.[34]\\d ± 0\\.0\\d\n")
         .containsPattern(
-            "\n  a: Kv \\d{4} ± \\d+, R [0-9.]+ ± [0-9.]+, [0-9.]+ ± [0-9.]+ A, k 0\\.")
+            "\n  a: Kv \\d{4} ± \\d+, R [0-9.]+ ± [0-9.]+, [0-9.]+ ± [0-9.]+ A, c 0\\.1")
         .containsPattern("\n  8: 0\\.\\d{4} 0\\.\\d{4}, .* ± [0-9.]+ % ± [0-9.]+ %, .* 88 rows\n")
         .contains("rows fitted: n 704, median ", "\nCosts of the starts: ")
         .containsPattern("\n  \\+0\\.9\\d Kv of [acjk], resistance of [acjk]\n")
@@ -77,7 +78,10 @@ class CalibrateCommandTest {
     var document = run.json();
     assertThat(document.path("status").asString()).isEqualTo("found");
     assertThat(document.path("law").path("loss").path("value").asDouble())
-        .isCloseTo(0.34, within(0.05));
+        .isCloseTo(0.11, within(0.02));
+    assertThat(document.path("controllerLoss").path("value").asDouble())
+        .isCloseTo(0.39 * 1.1, within(0.08));
+    assertThat(document.path("wrongPoles").propertyNames()).isEmpty();
     assertThat(document.path("motors").propertyNames()).containsExactly("a", "c", "j", "k");
     var against = document.path("against");
     assertThat(against.path("all").path("n").asInt()).isEqualTo(44);
@@ -256,6 +260,54 @@ class CalibrateCommandTest {
     assertThat(Files.readString(file))
         .contains("spikerush-1303-3400", "cypsela-1404-2800", "\"screwCount\": 3")
         .contains("rows of others.csv", "rows of few.csv");
+  }
+
+  /** Every other row has another meter's current: whatever fits one half misses the other. */
+  @Test
+  void aWorthlessFitIsRefusedAndWritesNothing() throws IOException {
+    var lines = rows(line -> line.startsWith("a,2600,1,")).lines().toList();
+    var mixed = new StringBuilder(lines.get(0)).append("\n");
+    for (var i = 1; i < lines.size(); i++) {
+      var cells = lines.get(i).split(",");
+      cells[7] = Double.toString(Double.parseDouble(cells[7]) * (i % 2 == 0 ? 4 : 1));
+      mixed.append(String.join(",", cells)).append("\n");
+    }
+    var file = write("mixed.csv", mixed.toString());
+    var mine = CommandRun.typed(folder).resolve("mine").toString();
+
+    var run = into(file, mine, "a=spikerush-1303-3400", "--format", "json");
+
+    assertThat(run.exitCode()).isEqualTo(ExitCode.BAD_DATA);
+    assertThat(run.json().path("status").asString()).isEqualTo("bad-data");
+    assertThat(run.errors())
+        .singleElement()
+        .asString()
+        .startsWith(file + ": rows must be met within 25 % rms of power, eight times what sound rows")
+        .contains(", but are missed by ");
+    assertThat(folder.resolve("mine")).doesNotExist();
+  }
+
+  /** The same rows of a motor whose record says 13 mm: more ripple leaves less to its no-load current. */
+  @Test
+  void recordsFollowTheStatorsOfTheCatalogue() throws IOException {
+    var few = write("few.csv", rows(line -> line.startsWith("a,2600,1,")));
+    CommandRun.of("calibrate", few, "--into", typed("small"), "--quiet", "--part", "a=spikerush-1303-3400");
+    CommandRun.of("calibrate", few, "--into", typed("large"), "--quiet", "--part", "a=achene-2105-2650");
+
+    assertThat(noLoadAmps("small", "spikerush-1303-3400"))
+        .isLessThan(0.95 * noLoadAmps("large", "achene-2105-2650"));
+  }
+
+  private String typed(String name) {
+    return CommandRun.typed(folder).resolve(name).toString();
+  }
+
+  private double noLoadAmps(String name, String id) {
+    return CatalogReader.read(List.of(CatalogFolder.of(folder.resolve(name))))
+        .catalog()
+        .part(id, Motor.class)
+        .orElseThrow()
+        .noLoadCurrentAmps();
   }
 
   @Test
