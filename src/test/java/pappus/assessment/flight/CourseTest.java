@@ -320,8 +320,8 @@ final class CourseTest {
    */
   @Test
   void onAColdMountainResistanceMeetsTheLandingVolts() {
-    var cold = with(Scenarios.plain(), "air", new Air(2500, -5.0, -5.0));
-    var warm = with(Scenarios.plain(), "air", new Air(2500, -5.0, 25.0));
+    var cold = with(Scenarios.plain(), "air", new Air(2500, -5.0, -5.0, null, null));
+    var warm = with(Scenarios.plain(), "air", new Air(2500, -5.0, 25.0, null, null));
     var frozen = flight(Desk.assess(build(), cold)).endurance();
     var kept = flight(Desk.assess(build(), warm)).endurance();
 

@@ -16,7 +16,7 @@ class DischargeTest {
   private static Pack pack(Chemistry chemistry, double capacityAh, double ohmFactor) {
     var coulomb = capacityAh * 3600;
     var ohm = ohmFactor * chemistry.classResistanceOhm(coulomb);
-    return Pack.of(Cell.of(chemistry, coulomb, ohm, Condition.STANDARD), 4, 1, 0.006);
+    return Pack.of(Cell.of(chemistry, coulomb, ohm, 1, Condition.STANDARD), 4, 1, 0.006);
   }
 
   private static double balanceVolts(Pack pack, Load load, double charge) {

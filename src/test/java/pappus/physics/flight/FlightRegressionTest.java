@@ -24,7 +24,7 @@ class FlightRegressionTest {
     assertThat(hover.steady().busPowerW(15)).isCloseTo(51.7109302, within(1e-5));
     assertThat(full.thrustN()).isCloseTo(20.0579307, within(1e-5));
     assertThat(cruise.airspeedMPerS()).isCloseTo(10.7996029, within(1e-3));
-    assertThat(Hover.warm(aircraft, 5, 298.15).windingK(aircraft.rotor(), 5, 298.15))
+    assertThat(hover.windingK(aircraft.rotor(), 5, 298.15))
         .isCloseTo(300.0251343, within(1e-3));
   }
 }
