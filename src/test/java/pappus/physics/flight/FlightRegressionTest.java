@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
+import pappus.physics.motor.WindingHeat;
 
 /**
  * Values this program computed itself, to notice unintended changes. They prove nothing about the physics;
@@ -24,7 +25,8 @@ class FlightRegressionTest {
     assertThat(hover.steady().busPowerW(15)).isCloseTo(51.7109302, within(1e-5));
     assertThat(full.thrustN()).isCloseTo(20.0579307, within(1e-5));
     assertThat(cruise.airspeedMPerS()).isCloseTo(10.7996029, within(1e-3));
-    assertThat(hover.windingK(aircraft.rotor(), 5, 298.15))
+    assertThat(WindingHeat.windingK(
+            aircraft.rotor().motor(), hover.steady().point().currentA(), 5, 298.15))
         .isCloseTo(300.0251343, within(1e-3));
   }
 }
