@@ -200,7 +200,7 @@ class LuckOfTheWinnerTest {
     return with(
         shape,
         "test",
-        new Propeller.StaticTest(List.of(new Propeller.Row(15_000, thrust, power)), null, null));
+        new Propeller.StaticTest(List.of(new Propeller.Row(15_000.0, thrust, power)), null, null));
   }
 
   private static Twin battery(Random random, Known known, double doubt, String id) {

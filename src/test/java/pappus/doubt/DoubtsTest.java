@@ -39,14 +39,19 @@ class DoubtsTest {
   @Test
   void eachDoubtMovesTheEnduranceTheWayPhysicsSays() {
     var band = band(FIRST);
+    var battery = FIRST.build().battery().orElseThrow().chemistry();
 
-    assertThat(band.contributions()).hasSize(9).allMatch(one -> one.effect() != 0);
+    assertThat(band.contributions()).hasSize(14).allMatch(one -> one.effect() != 0);
     assertThat(seconds(band, "figure of merit of ligule-4x1.9x2")).isPositive();
     assertThat(seconds(band, "resistance of spikerush-1303-3400")).isNegative();
     assertThat(seconds(band, "no-load current of spikerush-1303-3400")).isNegative();
     assertThat(seconds(band, "capacity of tidewell-2s-3500")).isPositive();
     assertThat(seconds(band, "law of part-load loss")).isNegative();
-    assertThat(seconds(band, "thrust lost")).isNegative();
+    assertThat(seconds(band, "thrust lost on cottongrass-4")).isNegative();
+    assertThat(seconds(band, "electronics of " + FIRST.build())).isNegative();
+    assertThat(seconds(band, "slow resistance of " + battery)).isNegative();
+    assertThat(seconds(band, "diameter of ligule-4x1.9x2")).isPositive();
+    assertThat(seconds(band, "growth of the no-load current of spikerush-1303-3400")).isPositive();
     assertThat(seconds(band, "mass of " + FIRST.build())).isNegative();
   }
 

@@ -13,12 +13,15 @@ public record Sampled(double lowSeconds, double medianSeconds, double highSecond
   public static Sampled of(Assessor assessor, Assessment assessment, int samples) {
     var random = new Random(20_261);
     var flown = assessor.whatIf(assessment);
-    var sources = Doubts.sources(assessment);
+    var sources = new Doubts(assessor).sources(assessment);
     var seconds = new double[samples];
     for (var i = 0; i < samples; i++) {
       var factors = Factors.NONE;
       for (var source : sources) {
-        factors = source.doubt().moved(factors, source.deviation() * random.nextGaussian());
+        var normal = random.nextGaussian();
+        factors = source
+            .doubt()
+            .moved(factors, normal * (normal > 0 ? source.more() : source.deviation()));
       }
       seconds[i] = flown.applyAsDouble(factors);
     }

@@ -115,9 +115,9 @@ class FigureTest {
         "test",
         new StaticTest(
             List.of(
-                new Row(8000, 0.10, 0.050),
-                new Row(12_000, 0.12, 0.056),
-                new Row(16_000, 0.13, 0.062)),
+                new Row(8000.0, 0.10, 0.050),
+                new Row(12_000.0, 0.12, 0.056),
+                new Row(16_000.0, 0.13, 0.062)),
             null,
             null));
 

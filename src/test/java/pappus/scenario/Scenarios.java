@@ -15,7 +15,7 @@ public final class Scenarios {
         new MassCap(250, false, "an example", null),
         2,
         null,
-        new Air(0, null, null),
+        new Air(0, null, null, null, null),
         Flight.HOVERING,
         null,
         null,

@@ -113,6 +113,7 @@ public final class Changed {
         from.continuous(),
         from.burst(),
         from.rotor(),
+        from.thrustLost(),
         from.powerFactor());
   }
 }

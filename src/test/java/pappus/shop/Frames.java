@@ -107,6 +107,7 @@ final class Frames {
         side,
         draw.chance(0.6) ? Draw.round(diagonal, 1) : null,
         Double.parseDouble(row[6]),
+        arm(name, propeller, Double.parseDouble(row[3])),
         propeller,
         circles(row[7]),
         row[12].isEmpty() ? null : Double.valueOf(row[12]),
@@ -122,6 +123,13 @@ final class Frames {
             soft
                 ? "Saves some grams by thin arms; the maker warns against hard landings."
                 : below ? "The pack hangs below, between high legs." : ""));
+  }
+
+  /** Wider on heavy frames, narrower toward the motor; drawn apart, so that nothing else moves. */
+  private static Frame.ArmWidth arm(String name, double propeller, double perSquare) {
+    var draw = Draw.of(name + " arms");
+    var middle = (1.8 + 1.15 * propeller) * Math.sqrt(perSquare / 17) * draw.scatter(0.06);
+    return new Frame.ArmWidth(Draw.round(1.15 * middle, 0.1), Draw.round(0.85 * middle, 0.1));
   }
 
   /** Longest pack a square frame is meant for, mm. */

@@ -119,9 +119,10 @@ final class CourseTest {
   void noCalmAirspeedGoesFartherThanTheBest() {
     var best = flight(fly(cruise(null, 0))).rangeMetres();
 
-    // Best range is that of shaft energy, so battery energy may favour a little more speed.
+    // Best range is that of shaft energy; ripple costs less the faster the motors turn, so battery energy favours more
+    // speed.
     for (var airspeed = 4.0; airspeed < 24; airspeed += 1) {
-      assertThat(flight(fly(cruise(airspeed, 0))).rangeMetres()).isLessThan(1.03 * best);
+      assertThat(flight(fly(cruise(airspeed, 0))).rangeMetres()).isLessThan(1.05 * best);
     }
     assertThat(flight(fly(cruise(5.0, 0))).rangeMetres()).isLessThan(0.8 * best);
   }
@@ -199,7 +200,7 @@ final class CourseTest {
     assertThat(frame().dragAreaSquareMetres()).isNull();
     assertThat(Hints.of(fly(cruise(null, 0))))
         .contains(
-            "The frame's drag area is not known: 0.005 m² is assumed, an engineering estimate.");
+            "The frame's drag area is not known: 0.0065 m² at 250 g is assumed, an engineering estimate.");
     assertThat(Hints.of(Desk.assess(
             build(with(frame(), "dragAreaSquareMetres", 0.005)), flying(cruise(null, 0)))))
         .noneMatch(hint -> hint.contains("drag area"));
@@ -310,7 +311,7 @@ final class CourseTest {
     var tired = fly(with(Flight.HOVERING, "packAge", PackAge.TIRED));
 
     assertThat((double) used.milliseconds() / HOVER.milliseconds()).isBetween(0.90, 0.94);
-    assertThat((double) tired.milliseconds() / HOVER.milliseconds()).isBetween(0.70, 0.81);
+    assertThat((double) tired.milliseconds() / HOVER.milliseconds()).isBetween(0.50, 0.70);
     assertThat(flight(tired).thrustToWeight()).isLessThan(flight(HOVER).thrustToWeight());
   }
 
@@ -320,8 +321,8 @@ final class CourseTest {
    */
   @Test
   void onAColdMountainResistanceMeetsTheLandingVolts() {
-    var cold = with(Scenarios.plain(), "air", new Air(2500, -5.0, -5.0));
-    var warm = with(Scenarios.plain(), "air", new Air(2500, -5.0, 25.0));
+    var cold = with(Scenarios.plain(), "air", new Air(2500, -5.0, -5.0, null, null));
+    var warm = with(Scenarios.plain(), "air", new Air(2500, -5.0, 25.0, null, null));
     var frozen = flight(Desk.assess(build(), cold)).endurance();
     var kept = flight(Desk.assess(build(), warm)).endurance();
 

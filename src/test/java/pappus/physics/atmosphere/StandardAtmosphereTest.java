@@ -46,7 +46,7 @@ class StandardAtmosphereTest {
   void refusesAltitudesAboveItsLayer() {
     assertThatIllegalArgumentException()
         .isThrownBy(() -> StandardAtmosphere.at(12_000))
-        .withMessage("altitudeM must be from 0 to 11000, but is 12000.");
+        .withMessage("altitudeM must be from -430 to 11000, but is 12000.");
   }
 
   @Test

@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Test;
 
 class MixtureTest {
   private static final Pack PACK =
-      Pack.of(Cell.of(Chemistry.LIPO, 0.85 * 3600, 0.018, Condition.STANDARD), 4, 1, 0.006);
+      Pack.of(Cell.of(Chemistry.LIPO, 0.85 * 3600, 0.018, 1, Condition.STANDARD), 4, 1, 0.006);
   private static final Load HOVER = new Load(35, 4, 0.5, 0.4, 3);
   private static final Load DASH = new Load(80, 7, 0.5, 0.4, 3);
 

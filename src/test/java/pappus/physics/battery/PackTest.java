@@ -10,7 +10,7 @@ class PackTest {
   private static final double COULOMB = 0.85 * 3600;
 
   private static Pack pack(Condition condition) {
-    return Pack.of(Cell.of(Chemistry.LIPO, COULOMB, 0.016, condition), 4, 2, 0.006);
+    return Pack.of(Cell.of(Chemistry.LIPO, COULOMB, 0.016, 1, condition), 4, 2, 0.006);
   }
 
   @Test
@@ -19,8 +19,8 @@ class PackTest {
 
     assertThat(pack.openVolts(1)).isCloseTo(4 * 4.1995, within(1e-12));
     assertThat(pack.capacityCoulomb()).isCloseTo(2 * 0.95 * COULOMB, within(1e-9));
-    assertThat(pack.steadyOhm(0.5)).isCloseTo(4 * 0.016 / 2 + 0.006, within(1e-12));
-    assertThat(pack.steadyOhm(0.1)).isCloseTo(1.4 * 4 * 0.016 / 2 + 0.006, within(1e-12));
+    assertThat(pack.steadyOhm(0.5)).isCloseTo((1 + 0.8) * 4 * 0.016 / 2 + 0.006, within(1e-12));
+    assertThat(pack.steadyOhm(0.1)).isCloseTo((1.4 + 0.8) * 4 * 0.016 / 2 + 0.006, within(1e-12));
   }
 
   @Test
@@ -35,16 +35,16 @@ class PackTest {
     var cold = Chemistry.LIPO.temperatureResistanceFactor(273.15);
 
     assertThat(tired.capacityCoulomb()).isCloseTo(2 * 0.95 * 0.98 * 0.80 * COULOMB, within(1e-9));
-    assertThat(tired.steadyOhm(0.5)).isCloseTo(2 * cold * 0.016 * 2 + 0.006, within(1e-12));
+    assertThat(tired.steadyOhm(0.5)).isCloseTo(2 * cold * (1 + 0.8) * 0.016 * 2 + 0.006, within(1e-12));
   }
 
   @Test
   void lithiumIonAgesInItsOwnWay() {
     var used = new Condition(298.15, Ageing.USED, 0.95, 1);
-    var pack = Pack.of(Cell.of(Chemistry.LI_ION_POWER, 10_000, 0.02, used), 2, 1, 0);
+    var pack = Pack.of(Cell.of(Chemistry.LI_ION_POWER, 10_000, 0.02, 1, used), 2, 1, 0);
 
     assertThat(pack.capacityCoulomb()).isCloseTo(0.95 * 0.95 * 10_000, within(1e-9));
-    assertThat(pack.steadyOhm(0.5)).isCloseTo(2 * 1.2 * 0.02, within(1e-12));
+    assertThat(pack.steadyOhm(0.5)).isCloseTo(2 * 1.2 * (0.02 + 0.045 * 3600 / 10_000), within(1e-12));
   }
 
   @Test
@@ -59,7 +59,7 @@ class PackTest {
   void aFullHighVoltagePackChargedToFourPointTwoStartsLower() {
     var start = Chemistry.LIHV.chargeAtVolts(4.20);
     var condition = new Condition(298.15, Ageing.NEW, 0.95, start);
-    var pack = Pack.of(Cell.of(Chemistry.LIHV, COULOMB, 0.016, condition), 1, 1, 0);
+    var pack = Pack.of(Cell.of(Chemistry.LIHV, COULOMB, 0.016, 1, condition), 1, 1, 0);
 
     var discharge = Discharge.of(pack, Load.ofPower(8), Until.drained(0.2, 3.5));
 

@@ -33,14 +33,14 @@ final class Examples {
         0.5,
         10,
         law.noLoadExponent());
-    return new Rotor(propeller, motor, law.controllerFor(motor.referenceResistanceOhm()));
+    return new Rotor(propeller, motor, law.controllerFor(22, motor.referenceResistanceOhm(), 1));
   }
 
   /** A five-inch quad on four cells. */
   static Aircraft fiveInch(double massKg) {
     var propeller = atSeaLevel(BladeElements.propeller(0.127, 0.09, 2));
     return new Aircraft(
-        new Airframe(massKg, Airframe.DEFAULT_THRUST_LOST, 0.008),
+        new Airframe(massKg, 0.05, 0.008),
         4,
         rotor(propeller, 1750, 0.15),
         3);
@@ -49,7 +49,7 @@ final class Examples {
   static Pack lipo(int series, double capacityAh) {
     var coulomb = capacityAh * 3600;
     var cell = Cell.of(
-        Chemistry.LIPO, coulomb, Chemistry.LIPO.classResistanceOhm(coulomb), Condition.STANDARD);
+        Chemistry.LIPO, coulomb, Chemistry.LIPO.classResistanceOhm(coulomb), 1, Condition.STANDARD);
     return Pack.of(cell, series, 1, 0.006);
   }
 

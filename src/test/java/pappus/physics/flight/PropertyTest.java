@@ -51,7 +51,7 @@ class PropertyTest {
       var cold = Hover.of(aircraft);
       var volts = 2 * cold.steady().point().volts();
 
-      var warm = Hover.warm(aircraft, 5, 308.15);
+      var warm = Hover.of(aircraft.warmedInHover(5, 308.15));
 
       assertThat(warm.steady().busPowerW(volts)).isGreaterThan(cold.steady().busPowerW(volts));
       assertThat(warm.steady().point().currentA())

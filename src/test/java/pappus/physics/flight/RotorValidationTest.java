@@ -6,8 +6,10 @@ import static org.assertj.core.api.Assertions.within;
 import org.junit.jupiter.api.Test;
 import pappus.physics.airframe.Airframe;
 import pappus.physics.battery.Cell;
+import pappus.physics.battery.Chemistry;
 import pappus.physics.battery.Curve;
 import pappus.physics.battery.Pack;
+import pappus.physics.battery.Warming;
 import pappus.physics.motor.MotorModel;
 import pappus.physics.motor.SpeedController;
 import pappus.physics.propeller.PropellerModel;
@@ -24,12 +26,12 @@ class RotorValidationTest {
     return new Rotor(
         PropellerModel.ofPair(0.127, 0.1283, 0.0592).in(1.225, 1.79e-5),
         MotorModel.of(2400 * RPM, 0.1, 0, 1, 7.4, 0),
-        new SpeedController(0.39, 0));
+        new SpeedController(1, 0));
   }
 
   @Test
   void fullThrottleOnAStiffSupplyOfSevenPointFourVolts() {
-    var supply = Pack.of(new Cell(Curve.constant(7.4), Curve.constant(1e-12), 3600, 1), 1, 1, 0);
+    var supply = Pack.of(new Cell(Curve.constant(7.4), Curve.constant(1e-12), 0, Warming.inDownwash(Chemistry.LIPO, 298.15), 3600, 1), 1, 1, 0);
     var aircraft = new Aircraft(new Airframe(0.1, 0, 0), 1, rotor(), 0);
 
     var full = FullThrottle.of(aircraft, supply, 0.5, 3, Limits.NONE);

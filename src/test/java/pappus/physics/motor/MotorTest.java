@@ -93,12 +93,14 @@ class MotorTest {
   }
 
   @Test
-  void partLoadLossGoesWithTheRootOfTheResistanceUpToItsLimit() {
-    assertThat(PartLoadLaw.BENCH.controllerFor(0.2).partLoadLoss()).isEqualTo(0.39);
-    assertThat(PartLoadLaw.BENCH.controllerFor(0.8).partLoadLoss()).isCloseTo(0.195, within(1e-15));
-    assertThat(PartLoadLaw.BENCH.controllerFor(0.01).partLoadLoss()).isEqualTo(0.8);
-    assertThat(PartLoadLaw.isInsideEvidence(8, 0.2)).isTrue();
-    assertThat(PartLoadLaw.isInsideEvidence(16, 0.2)).isFalse();
-    assertThat(PartLoadLaw.isInsideEvidence(8, 0.1)).isFalse();
+  void rippleGoesAgainstTheResistanceAndWithTheSquareOfASmallStator() {
+    var law = PartLoadLaw.BENCH;
+    assertThat(law.controllerFor(22, 0.2, 1).rippleS()).isEqualTo(0.10 / 0.2);
+    assertThat(law.controllerFor(18, 0.2, 1).rippleS()).isEqualTo(0.10 / 0.2);
+    assertThat(law.controllerFor(9, 0.4, 1).rippleS()).isCloseTo(0.40 / 0.4, within(1e-15));
+    assertThat(law.controllerFor(22, 0.2, 0.5).rippleS()).isEqualTo(0.5 * 0.10 / 0.2);
+    assertThat(PartLoadLaw.isInsideEvidence(8, 22)).isTrue();
+    assertThat(PartLoadLaw.isInsideEvidence(16, 22)).isFalse();
+    assertThat(PartLoadLaw.isInsideEvidence(8, 10)).isFalse();
   }
 }

@@ -47,9 +47,9 @@ class MotorValidationTest {
   @Test
   void controllerAtPartLoad() {
     var point = new OperatingPoint(1, 1, 2.407945, 3.270948);
-    var controller = PartLoadLaw.BENCH.controllerFor(0.1);
+    var controller = PartLoadLaw.BENCH.controllerFor(22, 0.1, 1);
 
-    assertThat(controller.busPowerW(point, 14.8)).isCloseTo(15.2894, within(0.00005));
-    assertThat(controller.busPowerW(point, 7.4)).isCloseTo(12.1178, within(0.00005));
+    assertThat(controller.busPowerW(point, 14.8)).isCloseTo(15.824, within(0.0005));
+    assertThat(controller.busPowerW(point, 7.4)).isCloseTo(12.632, within(0.0005));
   }
 }

@@ -48,8 +48,7 @@ class BoundsTest {
       this.kits = new KitFloors(goods);
       this.bounds = new Bounds(question.assessor());
       this.boxes = new Boxes(goods, frames, kits, bounds);
-      this.boxBound = new BoxBound(
-          goods, bounds, boxes.spans(), boxes.share(), frames.dragArea().least());
+      this.boxBound = new BoxBound(goods, bounds, boxes.spans(), boxes.share());
     }
 
     void isAbove(Assessment assessment, int seed) {
@@ -86,7 +85,8 @@ class BoundsTest {
       var most = Aim.HOPELESS;
       for (var kit : kits.coarse(goods.with(build.battery().orElseThrow()))) {
         for (var step = 0; step < kit.steps(); step++) {
-          most = Math.max(most, boxBound.most(three, frames.least(), kit, step, step + 1));
+          most = Math.max(most, boxBound.most(
+              three, frames.least(), frames.air(), kit, step, step + 1));
         }
       }
       return most;
@@ -97,12 +97,12 @@ class BoundsTest {
     }
 
     private Target target(Build mains, List<KitFloor> floors) {
-      var area = frames.dragArea(mains.frame().orElseThrow());
+      var air = frames.air(mains.frame().orElseThrow());
       var watts =
           floors.stream().mapToDouble(floor -> floor.leastWatts(0)).min().orElse(0);
       var ohm = floors.stream().mapToDouble(KitFloor::ohm).min().orElse(0);
       var losses = floors.stream().map(KitFloor::loss).toList();
-      var aim = bounds.aim(mains, area, new Adds(0, 0, watts, 0, ohm), losses).orElse(Aim.NOTHING);
+      var aim = bounds.aim(mains, air, new Adds(0, 0, watts, 0, ohm), losses).orElse(Aim.NOTHING);
       return Target.of(aim, added(mains), floors);
     }
 
@@ -115,12 +115,12 @@ class BoundsTest {
     private long searched(Build mains, Assessment assessment) {
       var floors = kits.of(mains);
       var begun = goods.assessor().begun(mains);
-      var area = frames.dragArea(mains.frame().orElseThrow());
+      var air = frames.air(mains.frame().orElseThrow());
       var search = new KitSearch(
           goods,
           new Trees(goods),
           target(mains, floors),
-          (build, least, loss) -> bounds.aim(build, area, least, List.of(loss)).orElse(Aim.NOTHING),
+          (build, least, loss) -> bounds.aim(build, air, least, List.of(loss)).orElse(Aim.NOTHING),
           mains,
           begun.variance(),
           begun.cents());

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
 import pappus.assessment.Assessment;
+import pappus.assessment.flight.FrameAir;
 import pappus.assessment.flight.PartialBound;
 import pappus.compatibility.CompatibilityRule;
 import pappus.part.Board;
@@ -175,13 +176,11 @@ public final class FlatModel {
   /** What every motor, propeller and battery reach with the least of everything else, in a hover. */
   public Ceilings ceilings() {
     var sum = milligrams();
-    var frame = question.options(Role.FRAME).stream()
-        .mapToDouble(part -> question.assessor().dragArea((Frame) part))
-        .min()
-        .orElse(0);
+    var frame = FrameAir.any(question.options(Role.FRAME).stream()
+        .map(part -> question.assessor().air((Frame) part)));
     var losses = new ArrayList<OptionalDouble>(List.of(OptionalDouble.empty()));
     question.options(Role.BOARD).stream()
-        .map(board -> question.assessor().ownLoss((Board) board))
+        .map(board -> question.assessor().rippleShare((Board) board))
         .filter(OptionalDouble::isPresent)
         .mapToDouble(OptionalDouble::getAsDouble)
         .min()
@@ -215,10 +214,10 @@ public final class FlatModel {
   }
 
   private static double most(
-      PartialBound prospect, double grams, List<OptionalDouble> losses, double dragArea) {
+      PartialBound prospect, double grams, List<OptionalDouble> losses, FrameAir air) {
     return losses.stream()
             .mapToDouble(
-                loss -> prospect.figure(new PartialBound.Least(grams, 0, 0, loss, dragArea), false))
+                loss -> prospect.figure(new PartialBound.Least(grams, 0, 0, loss, air), false))
             .max()
             .orElse(0)
         * Assessment.OBJECTIVE

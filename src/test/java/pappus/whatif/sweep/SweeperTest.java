@@ -91,7 +91,7 @@ class SweeperTest {
   }
 
   private static Scenario altitude(Scenario scenario, String metres) {
-    return with(scenario, "air", new Air(Double.parseDouble(metres), null, null));
+    return with(scenario, "air", new Air(Double.parseDouble(metres), null, null, null, null));
   }
 
   /** Nothing is searched twice that has the same answer. */
