@@ -29,7 +29,7 @@ import pappus.physics.motor.PartLoadLaw;
  * </ul>
  *
  * <p>Loss and no-load current can stand in for each other, so priors hold them: c of {@link PartLoadLaw}, by the stator
- * as there, ± 35 %, idle 0.04 ± 0.04 A, growth 0.5 ± 0.1; loaded Kv 1/1.055 of the label's ± 5 %, resistance and no-load current of small
+ * as there, ± 35 %, idle 0.04 ± 0.02 A, growth 0.5 ± 0.1; loaded Kv 1/1.055 of the label's ± 5 %, resistance and no-load current of small
  * motors within a factor of two, R Kv² of a motor within 40 % of the others', air of a motor's day on the stand within
  * 2 % of the one stated.
  *
@@ -47,7 +47,7 @@ public final class Calibrator {
   private static final Calibration.ControllerLaw PRIOR = new Calibration.ControllerLaw(
       new Figure(
           PartLoadLaw.BENCH.ripple(), PartLoadLaw.DOUBT_LN_RIPPLE * PartLoadLaw.BENCH.ripple()),
-      new Figure(PartLoadLaw.BENCH.idleA(), 0.04),
+      new Figure(PartLoadLaw.BENCH.idleA(), 0.02),
       new Figure(PartLoadLaw.BENCH.noLoadExponent(), 0.1));
 
   /** Scatters of the rows beyond which one is no longer believed. */

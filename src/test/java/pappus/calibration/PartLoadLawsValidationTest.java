@@ -60,13 +60,13 @@ class PartLoadLawsValidationTest {
         return loss * volts * volts * closed * Math.abs(closed) / ohm;
       },
       Math.pow(18.0 / 11, 2.37),
-      new ControllerLaw(new Figure(0.118, 0.04), new Figure(0.02, 0.04), new Figure(0.56, 0.1)));
+      new ControllerLaw(new Figure(0.118, 0.04), new Figure(0.02, 0.02), new Figure(0.56, 0.1)));
 
   private static final Law FLOWN = new Law(
       "c (1 − d)^1.5",
       PartLoadForm.RIPPLE,
       PartLoadForm.statorFactor(11),
-      new ControllerLaw(new Figure(0.10, 0.035), new Figure(0.04, 0.04), new Figure(0.50, 0.1)));
+      new ControllerLaw(new Figure(0.10, 0.035), new Figure(0.04, 0.02), new Figure(0.50, 0.1)));
 
   /** Volts, amps, gf, rpm. */
   private static final double[][] THREE_CELLS = {

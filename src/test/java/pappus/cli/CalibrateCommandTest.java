@@ -87,7 +87,10 @@ class CalibrateCommandTest {
     assertThat(against.path("all").path("n").asInt()).isEqualTo(44);
     assertThat(against.path("all").propertyNames())
         .containsExactly("n", "medianPercent", "p90Percent", "rmsPercent", "biasPercent");
-    assertThat(against.path("all").path("rmsPercent").asDouble()).isBetween(0.5, 5.0);
+    assertThat(against.path("all").path("medianPercent").asDouble()).isBetween(0.5, 3.0);
+    // One row of 3.8 gf, of which the stand's drift may be a sixth, is missed by a quarter.
+    assertThat(against.path("all").path("rmsPercent").asDouble()).isBetween(0.5, 5.5);
+    assertThat(against.path("hover").path("rmsPercent").asDouble()).isBetween(0.5, 5.0);
     assertThat(against.path("hover").path("n").asInt()).isBetween(8, 24);
     assertThat(against.path("byMotor").path("a").path("n").asInt()).isEqualTo(22);
     assertThat(against.path("unknownMotors"))
@@ -191,6 +194,12 @@ class CalibrateCommandTest {
   @Test
   void measuredRecordsChangeWhatABuildFlies() throws IOException {
     CommandRun.write(folder, SmallShop.few(), "");
+    // The rows' motor is no 14 mm one, and the stator tells how its controller is taken.
+    var motors = folder.resolve("parts/motors.json");
+    Files.writeString(
+        motors,
+        Files.readString(motors)
+            .replace("\"statorDiameterMillimetres\": 14", "\"statorDiameterMillimetres\": 22"));
     var typed = CommandRun.typed(folder);
     var parts = typed.resolve("parts").toString();
     var mine = typed.resolve("mine").toString();
@@ -213,11 +222,14 @@ class CalibrateCommandTest {
     assertThat(run.errors())
         .hasSize(13)
         .contains(
-            "motor cypsela-1404-2800: turns 2413 rpm/V under load in these rows, where its record leads to expect 2670: maybe they are another motor's.",
             "motor c: no record is written, for the catalogue has no motor with the id c. Give --part c=ID, or write the id into the CSV.",
             "propeller 5: no record is written, for the catalogue has no propeller with the id 5. Give --part 5=ID, or write the id into the CSV.",
             "propeller awn-4.5x2.5x2: is 114.3 mm wide, but its rows are of one of 127.0 mm: maybe they are another propeller's, or lack the column diameter_mm.",
             "Written into %s: motor cypsela-1404-2800, propeller awn-4.5x2.5x2.".formatted(mine));
+    assertThat(run.errors())
+        .anyMatch(
+            line -> line.matches(
+                "motor cypsela-1404-2800: turns 2[34]\\d\\d rpm/V under load in these rows, where its record leads to expect 2670: maybe they are another motor's\\."));
     var catalog =
         CatalogReader.read(List.of(CatalogFolder.of(folder.resolve("mine")))).catalog();
     assertThat(catalog.ids()).containsExactly("awn-4.5x2.5x2", "cypsela-1404-2800");
@@ -226,7 +238,7 @@ class CalibrateCommandTest {
     assertThat(motor.speedConstantReading()).isEqualTo(Motor.KvReading.LOADED);
     assertThat(motor.speedConstantRpmPerVolt()).isCloseTo(2400, within(60.0));
     assertThat(motor.resistanceMilliohms()).isBetween(90.0, 120.0);
-    assertThat(motor.statorDiameterMillimetres()).isEqualTo(14);
+    assertThat(motor.statorDiameterMillimetres()).isEqualTo(22);
     assertThat(motor.source())
         .startsWith("Fitted to 176 rows of motor_propeller_bench.csv: Kv 24")
         .contains(" ± ", "All else as before: ");
@@ -338,7 +350,7 @@ class CalibrateCommandTest {
     assertThat(run.errors())
         .anyMatch(
             line -> line.matches(
-                "motor achene-2004-1700: turns 24[0-9]{2} rpm/V under load in these rows, where its record leads to expect 1[0-9]{3}: maybe they are another motor's\\."));
+                "motor achene-2004-1700: turns 2[34][0-9]{2} rpm/V under load in these rows, where its record leads to expect 1[0-9]{3}: maybe they are another motor's\\."));
   }
 
   /** Its figure of merit would be: the rows are of 127 mm, the part has 4 inches. */
@@ -360,15 +372,14 @@ class CalibrateCommandTest {
     var few = write(
         "few.csv",
         rows(line -> line.startsWith("a,2600,1,"))
-            .replace("a,2600,1,", "spikerush-1303-3400,2600,frond-4.5x3.2x3,"));
+            .replace("a,2600,1,", "achene-2105-2650,2600,bract-5x4x3,"));
     var mine = CommandRun.typed(folder).resolve("mine").toString();
 
     var run = CommandRun.of("calibrate", few, "--into", mine);
 
     assertThat(run.errors())
         .last()
-        .isEqualTo("Written into %s: motor spikerush-1303-3400, propeller frond-4.5x3.2x3."
-            .formatted(mine));
+        .isEqualTo("Written into %s: motor achene-2105-2650, propeller bract-5x4x3.".formatted(mine));
     assertThat(folder.resolve("mine"))
         .isDirectoryContaining("glob:**/motors.json")
         .isDirectoryContaining("glob:**/propellers.json");
