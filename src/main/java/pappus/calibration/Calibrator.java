@@ -62,10 +62,7 @@ public final class Calibrator {
   private final Priors priors;
 
   private Calibrator(
-      PartLoadForm form,
-      List<BenchRow> used,
-      Calibration.ControllerLaw law,
-      double[] lossStarts) {
+      PartLoadForm form, List<BenchRow> used, Calibration.ControllerLaw law, double[] lossStarts) {
     this.form = form;
     this.rows = List.copyOf(used);
     this.law = law;
@@ -101,10 +98,7 @@ public final class Calibrator {
    * @param lossStarts one to three
    */
   static Calibration fit(
-      PartLoadForm form,
-      List<BenchRow> rows,
-      Calibration.ControllerLaw law,
-      double... lossStarts) {
+      PartLoadForm form, List<BenchRow> rows, Calibration.ControllerLaw law, double... lossStarts) {
     var leftOut = new ArrayList<Calibration.LeftOut>();
     var used = new ArrayList<BenchRow>();
     for (var row : rows) {
@@ -128,8 +122,8 @@ public final class Calibrator {
     var optima = calibrator.optima();
     var outliers = calibrator.outliers(optima.get(0).getPoint().toArray());
     if (!outliers.isEmpty()) {
-      outliers.forEach(row -> leftOut.removeIf(
-          other -> other.file().equals(row.file()) && other.line() == row.line()));
+      outliers.forEach(row ->
+          leftOut.removeIf(other -> other.file().equals(row.file()) && other.line() == row.line()));
       outliers.forEach(
           row -> leftOut.add(leftOut(row, "power is far from all other rows: row left out")));
       used.removeAll(outliers);
@@ -142,8 +136,7 @@ public final class Calibrator {
             calibrator.unknowns,
             calibrator.ofRow.readings(calibrator.rows),
             optima.get(0))
-        .calibration(
-            wrongPoles, leftOut, optima.stream().map(Optimum::getCost).toList());
+        .calibration(wrongPoles, leftOut, optima.stream().map(Optimum::getCost).toList());
     found.requireWorth();
     return found;
   }

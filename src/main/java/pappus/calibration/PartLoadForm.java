@@ -25,8 +25,7 @@ interface PartLoadForm {
    *
    * @param loss coefficient that all controllers share
    */
-  double lossW(
-      double loss, double motorVolts, double currentA, double resistanceOhm, BenchRow row);
+  double lossW(double loss, double motorVolts, double currentA, double resistanceOhm, BenchRow row);
 
   /** c of a motor over that of one whose stator is not small, by the diameter in mm; 1 if that is not known, 0. */
   static double statorFactor(double statorMillimetres) {

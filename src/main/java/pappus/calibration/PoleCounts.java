@@ -39,9 +39,8 @@ final class PoleCounts {
   private PoleCounts(List<BenchRow> rows) {
     rows.stream()
         .filter(row -> row.speedRpm() > 0)
-        .forEach(row -> byMotor
-            .computeIfAbsent(row.motorKey(), key -> new ArrayList<>())
-            .add(row));
+        .forEach(row ->
+            byMotor.computeIfAbsent(row.motorKey(), key -> new ArrayList<>()).add(row));
   }
 
   /** What is wrong with a motor's speeds, by its key; only those motors of which it can be told. */
@@ -72,8 +71,7 @@ final class PoleCounts {
                 .ifPresent(whole -> wrong.put(
                     key,
                     "turns %s times as fast as motor %s at equal thrust, as %s"
-                        .formatted(
-                            shown(StrictMath.exp(ratio.getAsDouble())), reference, whole)));
+                        .formatted(shown(StrictMath.exp(ratio.getAsDouble())), reference, whole)));
           }
         }));
     return wrong;
@@ -110,8 +108,8 @@ final class PoleCounts {
           .filter(other -> other.propellerKey().equals(row.propellerKey()))
           .min(Comparator.comparingDouble(other -> Math.abs(push(other) - push(row))))
           // Speed goes with the root of the thrust.
-          .ifPresent(other -> ratios.add(StrictMath.log(row.speedRpm() / other.speedRpm())
-              - 0.5 * (push(row) - push(other))));
+          .ifPresent(other -> ratios.add(
+              StrictMath.log(row.speedRpm() / other.speedRpm()) - 0.5 * (push(row) - push(other))));
     }
     if (ratios.size() < FEWEST_ROWS) {
       return OptionalDouble.empty();
@@ -132,7 +130,9 @@ final class PoleCounts {
     var nearest = Optional.<String>empty();
     var least = NEAR_RATIO;
     for (var sum = 3; sum <= 2 * MOST_PAIRS; sum++) {
-      for (var over = Math.max(1, sum - MOST_PAIRS); over <= Math.min(MOST_PAIRS, sum - 1); over++) {
+      for (var over = Math.max(1, sum - MOST_PAIRS);
+          over <= Math.min(MOST_PAIRS, sum - 1);
+          over++) {
         var away = Math.abs(lnRatio - StrictMath.log((double) over / (sum - over)));
         // A ratio in larger numbers of the same value differs by rounding at most.
         if (over != sum - over && away < least - 1e-9) {

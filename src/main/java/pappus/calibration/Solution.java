@@ -26,11 +26,7 @@ final class Solution {
    * @throws IllegalArgumentException if the rows cannot tell the unknowns apart
    */
   Solution(
-      PartLoadForm form,
-      List<BenchRow> rows,
-      Unknowns unknowns,
-      int readings,
-      Optimum optimum) {
+      PartLoadForm form, List<BenchRow> rows, Unknowns unknowns, int readings, Optimum optimum) {
     this.form = form;
     this.rows = rows;
     this.unknowns = unknowns;

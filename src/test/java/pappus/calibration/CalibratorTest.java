@@ -180,10 +180,11 @@ class CalibratorTest {
 
     assertThat(calibration.leftOut())
         .hasSize(27)
-        .allMatch(row -> row.line() % 4 == 0
-            && row.reason()
-                .equals(
-                    "speed gives a thrust coefficient outside 0.03 to 0.5: speed left out, power used"));
+        .allMatch(
+            row -> row.line() % 4 == 0
+                && row.reason()
+                    .equals(
+                        "speed gives a thrust coefficient outside 0.03 to 0.5: speed left out, power used"));
     assertThat(calibration.cautions()).isEmpty();
     assertThat(calibration.errors().rmsPercent()).isBetween(1.0, 3.0);
     for (var motor : MadeUpBench.MOTORS) {
@@ -218,8 +219,8 @@ class CalibratorTest {
             "Motor m2 turns 0.86 times as fast as motor m1 at equal thrust, as 6 to 7: maybe its number of poles was set wrong. Its speeds are left out.");
     assertThat(calibration.leftOut())
         .hasSize(36)
-        .allMatch(row -> row.reason()
-            .equals("speed is another number of poles': speed left out, power used"));
+        .allMatch(row ->
+            row.reason().equals("speed is another number of poles': speed left out, power used"));
     assertThatIsNear(of(calibration.motors(), "m2").kvRpmPerVolt(), 2450);
     assertThatIsNear(of(calibration.motors(), "m1").kvRpmPerVolt(), 2200);
   }
@@ -229,12 +230,14 @@ class CalibratorTest {
     var alone = new MadeUpBench(12, 0.02)
         .rows().stream().filter(row -> row.motorKey().equals("m1")).toList();
 
-    assertThat(Calibrator.fit(withSpeeds(alone, row -> true, row -> row.speedRpm() * 7)).cautions())
+    assertThat(Calibrator.fit(withSpeeds(alone, row -> true, row -> row.speedRpm() * 7))
+            .cautions())
         .singleElement()
         .asString()
         .matches(
             "Motor m1 turns [67]\\.\\d\\d times as fast at full throttle as the Kv on its label leads to expect: .*");
-    assertThat(Calibrator.fit(withSpeeds(alone, row -> true, row -> row.speedRpm() / 2)).cautions())
+    assertThat(Calibrator.fit(withSpeeds(alone, row -> true, row -> row.speedRpm() / 2))
+            .cautions())
         .singleElement()
         .asString()
         .matches("Motor m1 turns 0\\.[45]\\d times as fast at full throttle as .*");
@@ -283,7 +286,21 @@ class CalibratorTest {
 
   private static BenchRow row(double grams, double current, double rpm, int line) {
     return new BenchRow(
-        "made-up.csv", line, "m1", 2300, "p1", 11.1, 1500, grams, 11.1, current, rpm, 127, 1.2, 0, 0);
+        "made-up.csv",
+        line,
+        "m1",
+        2300,
+        "p1",
+        11.1,
+        1500,
+        grams,
+        11.1,
+        current,
+        rpm,
+        127,
+        1.2,
+        0,
+        0);
   }
 
   private static void assertThatIsNear(Figure found, double truth) {

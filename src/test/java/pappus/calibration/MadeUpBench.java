@@ -24,8 +24,7 @@ final class MadeUpBench {
   }
 
   /** Kv in rpm/V under load, Ω, the no-load current at 1000 rad/s in A, the stator's diameter in mm. */
-  record Motor(
-      String key, double labelKv, double kv, double ohm, double noLoadA, double stator) {}
+  record Motor(String key, double labelKv, double kv, double ohm, double noLoadA, double stator) {}
 
   /** Coefficients that no speed changes. */
   record Propeller(String key, double thrust, double power) {}
@@ -58,10 +57,9 @@ final class MadeUpBench {
 
   /** At a thrust, or at 0.95 of the fastest if that would be less. */
   BenchRow partLoad(Motor motor, Propeller propeller, double volts, double grams) {
-    var perTurnsSquared =
-        propeller.thrust() * DENSITY * Math.pow(DIAMETER_M, 4) / 9.80665 * 1000;
-    var turns = Math.min(
-        Math.sqrt(grams / perTurnsSquared), 0.95 * fullTurns(motor, propeller, volts));
+    var perTurnsSquared = propeller.thrust() * DENSITY * Math.pow(DIAMETER_M, 4) / 9.80665 * 1000;
+    var turns =
+        Math.min(Math.sqrt(grams / perTurnsSquared), 0.95 * fullTurns(motor, propeller, volts));
     var current = motorA(motor, propeller, turns);
     var motorVolts = turns * 60 / motor.kv() + current * motor.ohm();
     var ripple = LOSS

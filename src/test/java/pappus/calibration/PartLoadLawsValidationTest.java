@@ -185,16 +185,14 @@ class PartLoadLawsValidationTest {
           var merit = 0.47 * Math.pow(row[3] / 30_000, 0.15);
           var shaftW = thrustN * Math.sqrt(thrustN / (2 * 1.2 * area)) / merit;
           var kv = 5200 * Math.PI / 30;
-          var amps =
-              shaftW / speed * kv + 0.25 * Math.pow(speed / 3370, law.expected().growth().value());
+          var amps = shaftW / speed * kv
+              + 0.25 * Math.pow(speed / 3370, law.expected().growth().value());
           var volts = speed / kv + amps * 0.26;
           var stated = new BenchRow(
               "", 1, "m", 5200, "p", 7.4, 1500, row[2], row[0], row[1], row[3], 50.8, 1.2, 0, 0);
-          var lossW =
-              law.form().lossW(law.stator11() * law.expected().loss().value(), volts, amps, 0.26, stated);
-          var watts = volts * amps
-              + lossW
-              + row[0] * (law.expected().idleA().value() + otherA);
+          var lossW = law.form()
+              .lossW(law.stator11() * law.expected().loss().value(), volts, amps, 0.26, stated);
+          var watts = volts * amps + lossW + row[0] * (law.expected().idleA().value() + otherA);
           return 100 * (watts / (row[0] * row[1]) - 1);
         })
         .boxed()
@@ -211,7 +209,8 @@ class PartLoadLawsValidationTest {
         continue;
       }
       var motor = Optional.ofNullable(fit.motors().get(row.motorKey())).orElseThrow();
-      var propeller = Optional.ofNullable(fit.propellers().get(row.propellerKey())).orElseThrow();
+      var propeller =
+          Optional.ofNullable(fit.propellers().get(row.propellerKey())).orElseThrow();
       var model = new MotorModel(
           motor.kvRpmPerVolt().value() * RPM,
           motor.resistanceOhm().value(),
@@ -236,8 +235,8 @@ class PartLoadLawsValidationTest {
 
   private static List<StaticPoint> points(Calibration.PropellerFit propeller) {
     return IntStream.rangeClosed(0, 40)
-        .mapToDouble(step -> propeller.lowestRpm()
-            + step / 40.0 * (propeller.highestRpm() - propeller.lowestRpm()))
+        .mapToDouble(step ->
+            propeller.lowestRpm() + step / 40.0 * (propeller.highestRpm() - propeller.lowestRpm()))
         .mapToObj(rpm -> new StaticPoint(
             rpm * RPM, propeller.thrustCoefficient(rpm), propeller.powerCoefficient(rpm)))
         .toList();

@@ -294,7 +294,8 @@ class CalibrateCommandTest {
     assertThat(run.errors())
         .singleElement()
         .asString()
-        .startsWith(file + ": rows must be met within 25 % rms of power, eight times what sound rows")
+        .startsWith(
+            file + ": rows must be met within 25 % rms of power, eight times what sound rows")
         .contains(", but are missed by ");
     assertThat(folder.resolve("mine")).doesNotExist();
   }
@@ -303,8 +304,10 @@ class CalibrateCommandTest {
   @Test
   void recordsFollowTheStatorsOfTheCatalogue() throws IOException {
     var few = write("few.csv", rows(line -> line.startsWith("a,2600,1,")));
-    CommandRun.of("calibrate", few, "--into", typed("small"), "--quiet", "--part", "a=spikerush-1303-3400");
-    CommandRun.of("calibrate", few, "--into", typed("large"), "--quiet", "--part", "a=achene-2105-2650");
+    CommandRun.of(
+        "calibrate", few, "--into", typed("small"), "--quiet", "--part", "a=spikerush-1303-3400");
+    CommandRun.of(
+        "calibrate", few, "--into", typed("large"), "--quiet", "--part", "a=achene-2105-2650");
 
     assertThat(noLoadAmps("small", "spikerush-1303-3400"))
         .isLessThan(0.95 * noLoadAmps("large", "achene-2105-2650"));
@@ -379,7 +382,8 @@ class CalibrateCommandTest {
 
     assertThat(run.errors())
         .last()
-        .isEqualTo("Written into %s: motor achene-2105-2650, propeller bract-5x4x3.".formatted(mine));
+        .isEqualTo(
+            "Written into %s: motor achene-2105-2650, propeller bract-5x4x3.".formatted(mine));
     assertThat(folder.resolve("mine"))
         .isDirectoryContaining("glob:**/motors.json")
         .isDirectoryContaining("glob:**/propellers.json");

@@ -13,7 +13,11 @@ class ArmShadowValidationTest {
   /** (K/4) A_b/A with K 3.3, covered from .2 to .95 of the radius, worked by hand at half of the last digit. */
   @ParameterizedTest(name = "{0} mm under {1} mm")
   @CsvSource({
-    "8, 127, .0248", "15, 127, .0465", "22, 127, .0682", "7, 101.6, .0271", "6, 76.2, .0310"
+    "8, 127, .0248",
+    "15, 127, .0465",
+    "22, 127, .0682",
+    "7, 101.6, .0271",
+    "6, 76.2, .0310"
   })
   void shareOfTheThrust(double widthMm, double diameterMm, double share) {
     assertThat(new ArmShadow(widthMm).lost(diameterMm)).isCloseTo(share, within(0.00005));

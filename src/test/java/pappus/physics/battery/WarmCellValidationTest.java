@@ -66,8 +66,8 @@ class WarmCellValidationTest {
         * chemistry.temperatureResistanceFactor(ROOM_K + measuredK)
         / chemistry.temperatureResistanceFactor(ROOM_K);
 
-    var riseK = Warming.riseK(
-        3.08 * rate, ohm, STILL_AIR_K_PER_W, STILL_AIR_SECONDS, 0.45 * 3600 / rate);
+    var riseK =
+        Warming.riseK(3.08 * rate, ohm, STILL_AIR_K_PER_W, STILL_AIR_SECONDS, 0.45 * 3600 / rate);
 
     assertThat(riseK).isCloseTo(measuredK, within(3.0));
   }
@@ -75,8 +75,8 @@ class WarmCellValidationTest {
   /** A pack of two such cells hovering at 3.5 A and 80 mΩ warms by less than 1 K in the first minute: .6 K by its heat. */
   @Test
   void packHardlyWarmsInItsFirstMinute() {
-    var riseK = Warming.riseK(
-        3.5, 0.040, Warming.IN_DOWNWASH_K_PER_W, Warming.IN_DOWNWASH_SECONDS, 60);
+    var riseK =
+        Warming.riseK(3.5, 0.040, Warming.IN_DOWNWASH_K_PER_W, Warming.IN_DOWNWASH_SECONDS, 60);
 
     assertThat(riseK).isCloseTo(0.6, within(0.1));
   }

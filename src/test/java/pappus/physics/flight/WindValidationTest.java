@@ -59,8 +59,7 @@ class WindValidationTest {
       double ofHover) {
     var quad = quad(massKg, inch, dragAreaM2, ForwardFlight.LEAST_OF_HOVER);
 
-    var share =
-        quad.meanPowerW(windMPerS, gusts * windMPerS) / quad.theoryPowerW(0);
+    var share = quad.meanPowerW(windMPerS, gusts * windMPerS) / quad.theoryPowerW(0);
 
     assertThat(share).isCloseTo(ofHover, within(0.008));
   }
