@@ -8,9 +8,12 @@ import java.util.regex.Pattern;
 
 /** A table of a document between two comments: a run renews its own rows, and every other row keeps its day. */
 final class MeasuredTable {
-  private static final String HEADER = "| what | of | median | worst | unit | besides | day | machine |\n"
-      + "| --- | --- | --- | --- | --- | --- | --- | --- |\n";
-  private static final Pattern ROW = Pattern.compile("(?m)^\\| (?!what|---)([^|]*)\\|([^|]*)\\|.*$");
+  private static final String HEADER = """
+      | what | of | median | worst | unit | besides | day | machine |
+      | --- | --- | --- | --- | --- | --- | --- | --- |
+      """;
+  private static final Pattern ROW =
+      Pattern.compile("(?m)^\\| (?!what|---)([^|]*)\\|([^|]*)\\|.*$");
 
   private MeasuredTable() {}
 

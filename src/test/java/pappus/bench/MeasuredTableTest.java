@@ -40,9 +40,7 @@ class MeasuredTableTest {
         NOW);
 
     assertThat(after)
-        .isEqualTo(BEFORE.replace(
-            "| Walk.slow | a | 3 | 4 | s |  | 2026-01-01 | old |",
-            """
+        .isEqualTo(BEFORE.replace("| Walk.slow | a | 3 | 4 | s |  | 2026-01-01 | old |", """
             | Walk.slow | a | 5 | 6 | s |  | 2026-02-02 | new |
             | Walk.slow | b | 7 | 8 | s |  | 2026-02-02 | new |"""));
   }
@@ -61,8 +59,7 @@ class MeasuredTableTest {
 
   @Test
   void refusesADocumentWithoutTheTable() {
-    assertThatThrownBy(
-            () -> MeasuredTable.renewed("Prose.\n", "Walk", "run Walk", List.of(), NOW))
+    assertThatThrownBy(() -> MeasuredTable.renewed("Prose.\n", "Walk", "run Walk", List.of(), NOW))
         .hasMessageContaining("<!-- measured: Walk -->");
   }
 
@@ -76,8 +73,10 @@ class MeasuredTableTest {
           .map(file -> file.getFileName().toString().replace(".java", ""))
           .filter(name -> name.endsWith("Benchmark"))
           .toList();
-      assertThat(benchmarks).isNotEmpty().allSatisfy(name -> assertThat(document)
-          .contains("<!-- measured: " + name + " -->", "<!-- end: " + name + " -->"));
+      assertThat(benchmarks)
+          .isNotEmpty()
+          .allSatisfy(name -> assertThat(document)
+              .contains("<!-- measured: " + name + " -->", "<!-- end: " + name + " -->"));
     }
   }
 }
