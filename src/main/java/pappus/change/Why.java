@@ -9,7 +9,6 @@ import pappus.assessment.Assessor;
 import pappus.assessment.Limit;
 import pappus.assessment.Margins;
 import pappus.assessment.flight.Factors;
-import pappus.evidence.BoardFigures;
 import pappus.part.Role;
 import pappus.search.Question;
 
@@ -77,9 +76,8 @@ public record Why(
       return Optional.empty();
     }
     var flown = assessor.whatIf(assessment);
-    var often = Factors.NONE.with(
-        values -> values.loss = BoardFigures.rippleShareAt(2 * BoardFigures.USUAL_KILOHERTZ));
-    return Optional.of(flown.applyAsDouble(often) - flown.applyAsDouble(Factors.NONE));
+    return Optional.of(flown.applyAsDouble(Factors.switchedTwiceAsOften())
+        - flown.applyAsDouble(Factors.NONE));
   }
 
   private static Optional<Swap> forMoney(List<Swap> swaps) {
