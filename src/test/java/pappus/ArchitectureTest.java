@@ -278,7 +278,12 @@ final class ArchitectureTest {
             "pappus.answers.build",
             "pappus.calibration",
             ANNOTATIONS),
-        Layer.of("pappus.calibration", "pappus.quantity", "pappus.files", HIPPARCHUS),
+        Layer.of(
+            "pappus.calibration",
+            "pappus.quantity",
+            "pappus.physics.motor",
+            "pappus.files",
+            HIPPARCHUS),
         Layer.of(
             "pappus.answers.build",
             "pappus.quantity",

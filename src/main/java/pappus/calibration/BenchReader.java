@@ -22,6 +22,7 @@ public final class BenchReader {
   private static final String DIAMETER = "diameter_mm";
   private static final String DENSITY = "air_density_kg_per_m3";
   private static final String TORQUE = "torque_mnm";
+  private static final String STATOR = "stator_diameter_mm";
 
   /** Of a 5-inch propeller: taken where no column says otherwise. */
   static final double ASSUMED_DIAMETER_MILLIMETRES = 127;
@@ -34,7 +35,7 @@ public final class BenchReader {
   /** The rows of a file in its order; what is wrong with it is added to the problems. */
   public static List<BenchRow> read(Source source, Problems problems) {
     var found = new Problems();
-    var table = CsvTable.read(source, REQUIRED, List.of(DIAMETER, DENSITY, TORQUE), found);
+    var table = CsvTable.read(source, REQUIRED, List.of(DIAMETER, DENSITY, TORQUE, STATOR), found);
     if (!REQUIRED.stream().allMatch(table::has)) {
       // Without its column every cell would be a problem of its own.
       problems.addAll(found.sorted());
@@ -59,6 +60,7 @@ public final class BenchReader {
           ? table.number(row, DENSITY, 0.5, 1.5, bad)
           : ASSUMED_DENSITY_KG_PER_CUBIC_METRE;
       var torque = orNotRead(table, row, TORQUE, 10_000, bad);
+      var stator = table.isBlank(row, STATOR) ? 0 : table.number(row, STATOR, 4, 100, bad);
       if (bad.isEmpty()) {
         rows.add(new BenchRow(
             source.name(),
@@ -74,7 +76,8 @@ public final class BenchReader {
             speed,
             diameter,
             density,
-            torque));
+            torque,
+            stator));
       }
       found.addAll(bad.sorted());
     }

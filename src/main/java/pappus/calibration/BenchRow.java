@@ -22,6 +22,7 @@ import pappus.quantity.Units;
  * @param diameterMillimetres of the propeller
  * @param airDensityKgPerCubicMetre of the air on that day
  * @param torqueMillinewtonMetres of the shaft, mN·m; 0 if it was not read
+ * @param statorMillimetres diameter of the motor's stator; 0 if it is not known: then it counts as not small
  */
 public record BenchRow(
     String file,
@@ -37,7 +38,10 @@ public record BenchRow(
     double speedRpm,
     double diameterMillimetres,
     double airDensityKgPerCubicMetre,
-    double torqueMillinewtonMetres) {
+    double torqueMillinewtonMetres,
+    double statorMillimetres) {
+  private static final double LEAST_THRUST_COEFFICIENT = 0.03;
+  private static final double MOST_THRUST_COEFFICIENT = 0.5;
 
   public BenchRow {
     Require.text("motorKey", motorKey);
@@ -49,6 +53,7 @@ public record BenchRow(
     Require.positive("diameterMillimetres", diameterMillimetres);
     Require.positive("airDensityKgPerCubicMetre", airDensityKgPerCubicMetre);
     Require.notNegative("torqueMillinewtonMetres", torqueMillinewtonMetres);
+    Require.notNegative("statorMillimetres", statorMillimetres);
   }
 
   /** Keys of the motors and propellers of rows. */
@@ -71,6 +76,61 @@ public record BenchRow(
     return busPowerW() < idealPowerW()
         ? Optional.of("power is below what any propeller of this size needs: row left out")
         : Optional.empty();
+  }
+
+  /** Why its speed means nothing; empty if it does. */
+  public Optional<String> speedDefect() {
+    if (speedRpm == 0) {
+      return Optional.of("speed was not read: speed left out, power used");
+    }
+    var coefficient = thrustCoefficient();
+    return coefficient >= LEAST_THRUST_COEFFICIENT && coefficient <= MOST_THRUST_COEFFICIENT
+        ? Optional.empty()
+        : Optional.of(
+            "speed gives a thrust coefficient outside 0.03 to 0.5: speed left out, power used");
+  }
+
+  /** C_T = T/(ρ n² D⁴) of a speed that was read; static ones of propellers lie between 0.05 and 0.35. */
+  private double thrustCoefficient() {
+    var turnsPerS = speedRpm / 60;
+    var diameterM = diameterMillimetres / 1000;
+    return Units.gramsToNewtons(thrustGrams)
+        / (airDensityKgPerCubicMetre
+            * turnsPerS
+            * turnsPerS
+            * diameterM
+            * diameterM
+            * diameterM
+            * diameterM);
+  }
+
+  /** The same as if its speed had not been read. */
+  BenchRow withoutSpeed() {
+    return with(0, statorMillimetres);
+  }
+
+  /** The same of a motor whose stator has a diameter, mm. */
+  public BenchRow ofStator(double millimetres) {
+    return with(speedRpm, millimetres);
+  }
+
+  private BenchRow with(double rpm, double stator) {
+    return new BenchRow(
+        file,
+        line,
+        motorKey,
+        labelKvRpmPerVolt,
+        propellerKey,
+        supplyLabelVolts,
+        pulseMicroseconds,
+        thrustGrams,
+        volts,
+        currentA,
+        rpm,
+        diameterMillimetres,
+        airDensityKgPerCubicMetre,
+        torqueMillinewtonMetres,
+        stator);
   }
 
   /** Of the momentum theory of the hovering disc: T √(T/(2 ρ A)). */

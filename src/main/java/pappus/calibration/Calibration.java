@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import pappus.physics.motor.PartLoadLaw;
 import pappus.quantity.Units;
 
 /**
@@ -17,6 +18,7 @@ import pappus.quantity.Units;
  * @param propellers by key
  * @param errors of bus power at equal thrust, of the rows fitted
  * @param correlations of two coefficients, ±0.5 and beyond, the strongest first
+ * @param wrongPoles motors whose speeds seem to belong to another number of poles, and what tells
  * @param leftOut rows, or their speed, not used, and why
  * @param starts costs of the fits from each start, lowest first; far apart, the fit is in doubt
  */
@@ -26,6 +28,7 @@ public record Calibration(
     Map<String, PropellerFit> propellers,
     ErrorSummary errors,
     List<Correlation> correlations,
+    Map<String, String> wrongPoles,
     List<LeftOut> leftOut,
     List<Double> starts) {
   /** Costs are equal to many digits where there is one best fit. */
@@ -34,10 +37,14 @@ public record Calibration(
   /** Four times what published rows show; an engineering estimate. */
   private static final double BAD_FIT_PERCENT = 12;
 
+  /** Eight times what they show: such coefficients are no better than none; an engineering estimate. */
+  private static final double WORTHLESS_PERCENT = 25;
+
   public Calibration {
     motors = Collections.unmodifiableMap(new LinkedHashMap<>(motors));
     propellers = Collections.unmodifiableMap(new LinkedHashMap<>(propellers));
     correlations = List.copyOf(correlations);
+    wrongPoles = Collections.unmodifiableMap(new LinkedHashMap<>(wrongPoles));
     leftOut = List.copyOf(leftOut);
     starts = List.copyOf(starts);
   }
@@ -45,6 +52,9 @@ public record Calibration(
   /** Why the coefficients should not be trusted, in sentences; empty if nothing speaks against them. */
   public List<String> cautions() {
     var cautions = new ArrayList<String>();
+    wrongPoles.forEach((motor, evidence) -> cautions.add(
+        "Motor %s %s: maybe its number of poles was set wrong. Its speeds are left out."
+            .formatted(motor, evidence)));
     if (starts.get(starts.size() - 1) > STARTS_APART * starts.get(0)) {
       cautions.add(
           "The starts end at different costs: other coefficients fit about as well. Maybe there are too few rows.");
@@ -58,14 +68,39 @@ public record Calibration(
     return cautions;
   }
 
+  /**
+   * Refuses a fit that misses its own rows so far that nothing can be told from it.
+   *
+   * @throws IllegalArgumentException if it does
+   */
+  void requireWorth() {
+    if (errors.rmsPercent() > WORTHLESS_PERCENT) {
+      throw new IllegalArgumentException(String.format(
+          Locale.ROOT,
+          "rows must be met within %.0f %% rms of power, eight times what sound rows show, but are missed by %.0f %%. Maybe units or keys are mixed up, or a label's Kv is wrong.",
+          WORTHLESS_PERCENT,
+          errors.rmsPercent()));
+    }
+  }
+
+  /** The part-load loss k that a board of these controllers states as its {@code controllerLoss}. */
+  public Figure statedLoss() {
+    var perRipple = PartLoadLaw.USUAL_STATED_LOSS / PartLoadLaw.BENCH.ripple();
+    return new Figure(perRipple * law.loss().value(), perRipple * law.loss().standardError());
+  }
+
   /** What the stand should show at the row's thrust and volts; empty if its motor or propeller is not known. */
   public Optional<Prediction> predict(BenchRow row) {
+    return predict(PartLoadForm.RIPPLE, row);
+  }
+
+  Optional<Prediction> predict(PartLoadForm form, BenchRow row) {
     var motor = motors.get(row.motorKey());
     var propeller = propellers.get(row.propellerKey());
     if (motor == null || propeller == null || row.defect().isPresent()) {
       return Optional.empty();
     }
-    var model = RowModel.of(RowModel.numbers(law, motor), RowModel.numbers(propeller), row);
+    var model = RowModel.of(form, RowModel.numbers(law, motor), RowModel.numbers(propeller), row);
     return Optional.of(new Prediction(model.busPowerW(), Units.radPerSToRpm(model.speedRadPerS())));
   }
 
@@ -88,7 +123,7 @@ public record Calibration(
   /**
    * The controllers: bus power = v i + c v² (1 − v/V)^1.5/R + V i_idle.
    *
-   * @param loss c
+   * @param loss c of a motor whose stator is not small
    * @param idleA i_idle, A
    * @param growth β of every motor's no-load current
    */
@@ -100,7 +135,7 @@ public record Calibration(
    * @param kvRpmPerVolt under load
    * @param resistanceOhm with controller and leads
    * @param noLoadCurrentA at 1000 rad/s
-   * @param partLoadLoss k of this motor
+   * @param ripple c of this motor, by its stator
    * @param airRatio density of the air of its rows over the one stated: no two days have the same
    * @param rows used
    */
@@ -108,7 +143,7 @@ public record Calibration(
       Figure kvRpmPerVolt,
       Figure resistanceOhm,
       Figure noLoadCurrentA,
-      Figure partLoadLoss,
+      Figure ripple,
       Figure airRatio,
       int rows) {}
 

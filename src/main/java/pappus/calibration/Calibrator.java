@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import org.hipparchus.exception.MathRuntimeException;
 import org.hipparchus.linear.Array2DRowRealMatrix;
 import org.hipparchus.linear.ArrayRealVector;
@@ -14,6 +15,7 @@ import org.hipparchus.optim.nonlinear.vector.leastsquares.LeastSquaresOptimizer.
 import org.hipparchus.optim.nonlinear.vector.leastsquares.LevenbergMarquardtOptimizer;
 import org.hipparchus.util.Pair;
 import pappus.calibration.Calibration.Figure;
+import pappus.physics.motor.PartLoadLaw;
 
 /**
  * Fits motors, propellers and the controllers' common law to thrust-stand rows at once, by nonlinear least
@@ -26,12 +28,14 @@ import pappus.calibration.Calibration.Figure;
  *   <li>torque where it was measured.
  * </ul>
  *
- * <p>Loss and no-load current can stand in for each other, so priors hold them: c 0.10 ± 0.04, idle 0.04 ±
- * 0.04 A, growth 0.5 ± 0.25; loaded Kv 1/1.055 of the label's ± 5 %, resistance and no-load current of small
+ * <p>Loss and no-load current can stand in for each other, so priors hold them: c of {@link PartLoadLaw}, by the stator
+ * as there, ± 35 %, idle 0.04 ± 0.02 A, growth 0.5 ± 0.1; loaded Kv 1/1.055 of the label's ± 5 %, resistance and no-load current of small
  * motors within a factor of two, R Kv² of a motor within 40 % of the others', air of a motor's day on the stand within
  * 2 % of the one stated.
  *
- * <p>Rows far from all others are left out, and the fit is repeated.
+ * <p>Rows far from all others are left out, and the fit is repeated. Speeds that no propeller turns at for the thrust,
+ * or that belong to another number of poles, are left out before; a reading off by more than two deviations counts by
+ * its distance, not by its square. A fit that misses its rows by too much is refused.
  *
  * <p>Why: src/site/markdown/decisions.md#calibration-fits-the-law-that-is-flown
  */
@@ -41,11 +45,15 @@ public final class Calibrator {
   private static final double STEP = 1e-6;
 
   private static final Calibration.ControllerLaw PRIOR = new Calibration.ControllerLaw(
-      new Figure(0.10, 0.04), new Figure(0.04, 0.04), new Figure(0.5, 0.25));
+      new Figure(
+          PartLoadLaw.BENCH.ripple(), PartLoadLaw.DOUBT_LN_RIPPLE * PartLoadLaw.BENCH.ripple()),
+      new Figure(PartLoadLaw.BENCH.idleA(), 0.02),
+      new Figure(PartLoadLaw.BENCH.noLoadExponent(), 0.1));
 
   /** Scatters of the rows beyond which one is no longer believed. */
   private static final double OUTLIER_SCATTERS = 8;
 
+  private final PartLoadForm form;
   private final List<BenchRow> rows;
   private final Calibration.ControllerLaw law;
   private final double[] lossStarts;
@@ -53,37 +61,44 @@ public final class Calibrator {
   private final RowResiduals ofRow;
   private final Priors priors;
 
-  private Calibrator(List<BenchRow> used, Calibration.ControllerLaw law, double[] lossStarts) {
+  private Calibrator(
+      PartLoadForm form, List<BenchRow> used, Calibration.ControllerLaw law, double[] lossStarts) {
+    this.form = form;
     this.rows = List.copyOf(used);
     this.law = law;
     this.lossStarts = lossStarts;
     this.unknowns = new Unknowns(rows);
-    this.ofRow = new RowResiduals(rows);
+    this.ofRow = new RowResiduals(form, rows);
     this.priors = new Priors(unknowns, law);
   }
 
   /**
    * The coefficients.
    *
-   * @throws IllegalArgumentException if no row is of use, or no start leads anywhere
+   * @throws IllegalArgumentException if no row is of use, no start leads anywhere, or the fit is worthless
    */
   public static Calibration fit(List<BenchRow> rows) {
-    return fit(rows, PRIOR, LOSS_STARTS);
+    return fit(PartLoadForm.RIPPLE, rows, PRIOR, LOSS_STARTS);
   }
 
   /**
    * The coefficients under a law of the controllers that is known; each of its numbers stays within its
    * standard error, which must be above zero.
    *
-   * @throws IllegalArgumentException if no row is of use, or no start leads anywhere
+   * @throws IllegalArgumentException if no row is of use, no start leads anywhere, or the fit is worthless
    */
   public static Calibration fit(List<BenchRow> rows, Calibration.ControllerLaw known) {
     var loss = known.loss().value();
-    return fit(rows, known, loss, loss, loss);
+    return fit(PartLoadForm.RIPPLE, rows, known, loss, loss, loss);
   }
 
-  private static Calibration fit(
-      List<BenchRow> rows, Calibration.ControllerLaw law, double... lossStarts) {
+  /**
+   * The coefficients under a law of another form.
+   *
+   * @param lossStarts one to three
+   */
+  static Calibration fit(
+      PartLoadForm form, List<BenchRow> rows, Calibration.ControllerLaw law, double... lossStarts) {
     var leftOut = new ArrayList<Calibration.LeftOut>();
     var used = new ArrayList<BenchRow>();
     for (var row : rows) {
@@ -94,27 +109,36 @@ public final class Calibrator {
       throw new IllegalArgumentException(
           "rows must hold one with thrust and current above zero and a power that can lift it, but hold none.");
     }
-    var calibrator = new Calibrator(used, law, lossStarts);
+    var wrongPoles = PoleCounts.wrong(used);
+    used.replaceAll(row -> {
+      var defect = row.speedDefect();
+      if (row.speedRpm() > 0 && wrongPoles.containsKey(row.motorKey())) {
+        defect = Optional.of("speed is another number of poles': speed left out, power used");
+      }
+      defect.ifPresent(reason -> leftOut.add(leftOut(row, reason)));
+      return defect.isPresent() ? row.withoutSpeed() : row;
+    });
+    var calibrator = new Calibrator(form, used, law, lossStarts);
     var optima = calibrator.optima();
     var outliers = calibrator.outliers(optima.get(0).getPoint().toArray());
     if (!outliers.isEmpty()) {
+      outliers.forEach(row ->
+          leftOut.removeIf(other -> other.file().equals(row.file()) && other.line() == row.line()));
       outliers.forEach(
           row -> leftOut.add(leftOut(row, "power is far from all other rows: row left out")));
       used.removeAll(outliers);
-      calibrator = new Calibrator(used, law, lossStarts);
+      calibrator = new Calibrator(form, used, law, lossStarts);
       optima = calibrator.optima();
     }
-    for (var row : used) {
-      if (row.speedRpm() == 0) {
-        leftOut.add(leftOut(row, "speed was not read: speed left out, power used"));
-      }
-    }
-    return new Solution(
+    var found = new Solution(
+            form,
             calibrator.rows,
             calibrator.unknowns,
             calibrator.ofRow.readings(calibrator.rows),
             optima.get(0))
-        .calibration(leftOut, optima.stream().map(Optimum::getCost).toList());
+        .calibration(wrongPoles, leftOut, optima.stream().map(Optimum::getCost).toList());
+    found.requireWorth();
+    return found;
   }
 
   private static Calibration.LeftOut leftOut(BenchRow row, String reason) {
@@ -127,7 +151,7 @@ public final class Calibrator {
     for (var r = 0; r < rows.size(); r++) {
       var row = rows.get(r);
       sizes[r] =
-          Math.abs(ofRow.of(row, unknowns.motor(point, row), unknowns.propeller(point, row))[0]);
+          Math.abs(ofRow.plain(row, unknowns.motor(point, row), unknowns.propeller(point, row))[0]);
     }
     var sorted = sizes.clone();
     Arrays.sort(sorted);
@@ -150,7 +174,7 @@ public final class Calibrator {
   /** One from each start that leads anywhere, the best first. */
   private List<Optimum> optima() {
     var optima = new ArrayList<Optimum>();
-    for (var i = 0; i < OHM_STARTS.length; i++) {
+    for (var i = 0; i < lossStarts.length; i++) {
       try {
         optima.add(new LevenbergMarquardtOptimizer()
             .optimize(new LeastSquaresBuilder()

@@ -23,6 +23,10 @@ public record Comparison(
     List<String> unknownPropellers) {
 
   public static Comparison of(Calibration calibration, List<BenchRow> rows) {
+    return of(PartLoadForm.RIPPLE, calibration, rows);
+  }
+
+  static Comparison of(PartLoadForm form, Calibration calibration, List<BenchRow> rows) {
     var all = new ArrayList<Double>();
     var hover = new ArrayList<Double>();
     var byMotor = new TreeMap<String, List<Double>>();
@@ -35,7 +39,7 @@ public record Comparison(
       if (!calibration.propellers().containsKey(row.propellerKey())) {
         propellers.add(row.propellerKey());
       }
-      calibration.predict(row).ifPresent(prediction -> {
+      calibration.predict(form, row).ifPresent(prediction -> {
         var error = prediction.errorPercent(row);
         all.add(error);
         byMotor.computeIfAbsent(row.motorKey(), key -> new ArrayList<>()).add(error);

@@ -21,7 +21,7 @@ record RowModel(double busPowerW, double speedRadPerS, double motorVolts, double
   /** Where coefficients are stated, rad/s. */
   static final double REFERENCE_RAD_PER_S = 1000;
 
-  static RowModel of(double[] motor, double[] propeller, BenchRow row) {
+  static RowModel of(PartLoadForm form, double[] motor, double[] propeller, BenchRow row) {
     var area = pressureArea(motor, row);
     // T = ρ n² D⁴ C_T(ω) in logarithms is a quadratic in x.
     var constant = propeller[0] + StrictMath.log(area / Units.gramsToNewtons(row.thrustGrams()));
@@ -33,10 +33,8 @@ record RowModel(double busPowerW, double speedRadPerS, double motorVolts, double
     var resistance = StrictMath.exp(motor[SHARED + 1]);
     var current = currentA(motor, torque, speed);
     var volts = speed / StrictMath.exp(motor[SHARED]) + current * resistance;
-    // Goes on below zero at full duty: the fit's slope would jump just where full-throttle rows lie.
-    var closed = 1 - volts / row.volts();
-    var ripple = motor[0] * volts * volts * closed * Math.sqrt(Math.abs(closed)) / resistance;
-    var power = Math.max(0.05 * current * volts, current * volts + ripple) + row.volts() * motor[1];
+    var loss = form.lossW(motor[0], volts, current, resistance, row);
+    var power = Math.max(0.05 * current * volts, current * volts + loss) + row.volts() * motor[1];
     return new RowModel(power, speed, volts, torque);
   }
 

@@ -25,23 +25,44 @@ final class RowResiduals {
   private static final double FULL_THROTTLE_DOUBT_WITHOUT_SPEED = 0.02;
 
   /** Throttle ends at 2000 µs; some controllers are set to end below: common practice, no published source. */
-  private static final double LOWEST_FULL_MICROSECONDS = 1900;
+  static final double LOWEST_FULL_MICROSECONDS = 1900;
 
   private static final double USUAL_FULL_MICROSECONDS = 2000;
 
+  /** Up to so many deviations a reading counts by its square, beyond by its distance (P. J. Huber, 1964). */
+  private static final double SQUARE_UP_TO = 2;
+
+  private final PartLoadForm form;
   private final double fullMicroseconds;
 
   /** Full throttle is the highest pulse of the rows, within what is usual. */
-  RowResiduals(List<BenchRow> rows) {
+  RowResiduals(PartLoadForm form, List<BenchRow> rows) {
+    this.form = form;
     var highest = rows.stream().mapToDouble(BenchRow::pulseMicroseconds).max().orElse(0);
     fullMicroseconds =
         Math.min(USUAL_FULL_MICROSECONDS, Math.max(LOWEST_FULL_MICROSECONDS, highest));
   }
 
-  /** Power, speed, volts and current at full throttle, torque. */
+  /** Power, speed, volts and current at full throttle, torque: their squares add up to Huber's loss, twice. */
   double[] of(BenchRow row, double[] motor, double[] propeller) {
+    var residuals = plain(row, motor, propeller);
+    for (var i = 0; i < COUNT; i++) {
+      residuals[i] = robust(residuals[i]);
+    }
+    return residuals;
+  }
+
+  private static double robust(double deviations) {
+    var size = Math.abs(deviations);
+    return size <= SQUARE_UP_TO
+        ? deviations
+        : Math.copySign(Math.sqrt(SQUARE_UP_TO * (2 * size - SQUARE_UP_TO)), deviations);
+  }
+
+  /** Deviations as they are. */
+  double[] plain(BenchRow row, double[] motor, double[] propeller) {
     var residuals = new double[COUNT];
-    var model = RowModel.of(motor, propeller, row);
+    var model = RowModel.of(form, motor, propeller, row);
     var ofThrust = POWER_PER_THRUST * THRUST_DOUBT_GRAMS / row.thrustGrams();
     residuals[0] = StrictMath.log(Math.max(1e-9, model.busPowerW()) / row.busPowerW())
         / Math.sqrt(POWER_DOUBT * POWER_DOUBT + ofThrust * ofThrust);

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import org.hipparchus.exception.MathRuntimeException;
 import org.hipparchus.linear.RealMatrix;
 import org.hipparchus.optim.nonlinear.vector.leastsquares.LeastSquaresOptimizer.Optimum;
@@ -12,6 +13,7 @@ import pappus.quantity.Units;
 
 /** Where a fit ended, read as coefficients with their standard errors. */
 final class Solution {
+  private final PartLoadForm form;
   private final List<BenchRow> rows;
   private final Unknowns unknowns;
   private final double[] point;
@@ -23,7 +25,9 @@ final class Solution {
    * @param readings how many numbers the rows give
    * @throws IllegalArgumentException if the rows cannot tell the unknowns apart
    */
-  Solution(List<BenchRow> rows, Unknowns unknowns, int readings, Optimum optimum) {
+  Solution(
+      PartLoadForm form, List<BenchRow> rows, Unknowns unknowns, int readings, Optimum optimum) {
+    this.form = form;
     this.rows = rows;
     this.unknowns = unknowns;
     point = optimum.getPoint().toArray();
@@ -40,10 +44,12 @@ final class Solution {
   /**
    * The coefficients.
    *
+   * @param wrongPoles motors whose speeds are not used, and why
    * @param leftOut rows not used, and why
    * @param starts costs of the fits from each start
    */
-  Calibration calibration(List<Calibration.LeftOut> leftOut, List<Double> starts) {
+  Calibration calibration(
+      Map<String, String> wrongPoles, List<Calibration.LeftOut> leftOut, List<Double> starts) {
     var law = new Calibration.ControllerLaw(
         new Figure(point[0], errors[0]),
         new Figure(point[1], errors[1]),
@@ -58,7 +64,7 @@ final class Solution {
               ofLogarithm(Units.radPerSToRpm(StrictMath.exp(point[i])), errors[i]),
               ofLogarithm(StrictMath.exp(point[i + 1]), errors[i + 1]),
               ofLogarithm(StrictMath.exp(point[i + 2]), errors[i + 2]),
-              law.loss(),
+              times(law.loss(), PartLoadForm.statorFactor(unknowns.statorMillimetres(m))),
               ofLogarithm(StrictMath.exp(point[i + 3]), errors[i + 3]),
               (int) rows.stream().filter(row -> row.motorKey().equals(key)).count()));
     }
@@ -79,14 +85,16 @@ final class Solution {
         fittedPropellers,
         ErrorSummary.of(List.of()),
         correlations(),
+        wrongPoles,
         leftOut,
         starts);
     return new Calibration(
         law,
         fittedMotors,
         fittedPropellers,
-        Comparison.of(draft, rows).all(),
+        Comparison.of(form, draft, rows).all(),
         draft.correlations(),
+        wrongPoles,
         leftOut,
         starts);
   }
@@ -108,7 +116,7 @@ final class Solution {
         .mapToDouble(row -> row.speedRpm() > 0
             ? row.speedRpm()
             : Units.radPerSToRpm(
-                RowModel.of(unknowns.motor(point, row), unknowns.propeller(point, row), row)
+                RowModel.of(form, unknowns.motor(point, row), unknowns.propeller(point, row), row)
                     .speedRadPerS()))
         .summaryStatistics();
     var middle = 0.5 * (speeds.getMin() + speeds.getMax());
@@ -136,6 +144,10 @@ final class Solution {
       }
     }
     return Math.sqrt(Math.max(0, scatter * variance));
+  }
+
+  private static Figure times(Figure figure, double factor) {
+    return new Figure(factor * figure.value(), factor * figure.standardError());
   }
 
   private static Figure ofLogarithm(double value, double error) {

@@ -3,30 +3,42 @@ package pappus.calibration;
 import java.util.Arrays;
 import java.util.List;
 import java.util.TreeSet;
+import java.util.function.ToDoubleFunction;
 import org.hipparchus.linear.RealVector;
 import pappus.quantity.Units;
 
 /**
- * What a fit looks for, as one vector: c of the ripple, idle current and growth of all controllers; ln Kv, ln R, ln i₀ and ln of the
- * air's density over the stated one for each motor; a, b and c of ln C_T and of ln C_P for each propeller.
+ * What a fit looks for, as one vector: c of the ripple of motors that are not small, idle current and growth of
+ * all controllers; ln Kv, ln R, ln i₀ and ln of the air's density over the stated one for each motor; a, b and c of ln C_T and of ln C_P for each propeller.
  */
 final class Unknowns {
   private final List<String> motors;
   private final List<String> propellers;
   private final double[] labelKv;
+  private final double[] statorMillimetres;
 
   /** Of the motors and propellers that the rows name, in the order of their keys. */
   Unknowns(List<BenchRow> rows) {
     motors = List.copyOf(new TreeSet<>(rows.stream().map(BenchRow::motorKey).toList()));
     propellers =
         List.copyOf(new TreeSet<>(rows.stream().map(BenchRow::propellerKey).toList()));
-    labelKv = motors.stream()
+    labelKv = ofMotors(rows, BenchRow::labelKvRpmPerVolt);
+    statorMillimetres = ofMotors(rows, BenchRow::statorMillimetres);
+  }
+
+  private double[] ofMotors(List<BenchRow> rows, ToDoubleFunction<BenchRow> figure) {
+    return motors.stream()
         .mapToDouble(key -> rows.stream()
             .filter(row -> row.motorKey().equals(key))
+            .mapToDouble(figure)
             .findFirst()
-            .orElseThrow()
-            .labelKvRpmPerVolt())
+            .orElseThrow())
         .toArray();
+  }
+
+  /** Of a motor, by its first row; 0 if that is not known. */
+  double statorMillimetres(int motor) {
+    return statorMillimetres[motor];
   }
 
   List<String> motors() {
@@ -62,7 +74,7 @@ final class Unknowns {
   /** Neither loss nor idle current below zero, a growth that a record can hold, and no curve run wild. */
   RealVector physical(RealVector point) {
     var held = point.copy();
-    hold(held, 0, 0, 1.5);
+    hold(held, 0, 0, 0.5);
     hold(held, 1, 0, 2);
     hold(held, 2, 0, 1);
     for (var m = 0; m < motors.size(); m++) {

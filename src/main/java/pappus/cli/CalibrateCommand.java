@@ -126,7 +126,7 @@ final class CalibrateCommand implements Callable<Integer>, JsonAnswer {
         ? Optional.<Comparison>empty()
         : Optional.of(Comparison.of(calibration, others));
     if (into != null) {
-      write(into, fitted(() -> Calibrator.fit(rows, CalibrationRecords.FLOWN)));
+      write(into, rows);
     }
     if (page.isWanted()) {
       new OutputFolder(outFolder == null ? Path.of("out", "calibration") : outFolder, force)
@@ -172,7 +172,7 @@ final class CalibrateCommand implements Callable<Integer>, JsonAnswer {
   }
 
   /** Adds the records to those that the folder holds already. */
-  private void write(Path folder, Calibration flown) {
+  private void write(Path folder, List<BenchRow> rows) {
     var own = OwnFolder.at(folder);
     var names = files.stream()
         .map(file ->
@@ -180,7 +180,9 @@ final class CalibrateCommand implements Callable<Integer>, JsonAnswer {
         .distinct()
         .collect(Collectors.joining(", "));
     var known = catalog(folder, own.parts());
-    checkIds(flown, known);
+    checkIds(rows, known);
+    var flown = fitted(() -> Calibrator.fit(
+        CalibrationRecords.withStators(rows, partIds, known), CalibrationRecords.FLOWN));
     var records = CalibrationRecords.of(flown, partIds, known, names);
     if (!quiet) {
       records.remarks().forEach(remark -> Printer.err(spec.commandLine()).line(remark));
@@ -200,10 +202,11 @@ final class CalibrateCommand implements Callable<Integer>, JsonAnswer {
     }
   }
 
-  private void checkIds(Calibration flown, Catalog known) {
+  private void checkIds(List<BenchRow> rows, Catalog known) {
     var problems = new Problems();
+    var motors = rows.stream().map(BenchRow::motorKey).collect(Collectors.toSet());
     partIds.forEach((key, id) -> known
-        .wrong(flown.motors().containsKey(key) ? Kind.MOTOR : Kind.PROPELLER, id)
+        .wrong(motors.contains(key) ? Kind.MOTOR : Kind.PROPELLER, id)
         .ifPresent(
             wrong -> problems.add(Problem.ofFile("--part", "%s=%s %s".formatted(key, id, wrong)))));
     problems.throwIfAny();

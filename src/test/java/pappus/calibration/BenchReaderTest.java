@@ -49,6 +49,19 @@ class BenchReaderTest {
   }
 
   @Test
+  void takesTheStatorWhereAColumnTellsIt() {
+    var problems = new Problems();
+    var text = HEADER.replace("speed_rpm", "speed_rpm,stator_diameter_mm")
+        + "a,2600,1,11.1,1050,100,11,2.5,9000,14\na,2600,1,11.1,1050,100,11,2.5,9000,\na,2600,1,11.1,1050,100,11,2.5,9000,0.014\n";
+    var rows = BenchReader.read(Source.of("b.csv", text.getBytes(UTF_8)), problems);
+    assertThat(rows).extracting(BenchRow::statorMillimetres).containsExactly(14.0, 0.0);
+    assertThat(problems.sorted())
+        .extracting(Problem::toString)
+        .containsExactly(
+            "b.csv:5: stator_diameter_mm must be a plain number from 4 to 100, but is \"0.014\".");
+  }
+
+  @Test
   void saysOnceThatAColumnIsMissingOrUnknown() {
     var problems = new Problems();
     var text = "motor_key,thrust_g\na,2\n";

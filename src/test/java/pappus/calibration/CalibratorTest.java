@@ -8,6 +8,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.function.ToDoubleFunction;
 import org.junit.jupiter.api.Test;
 import pappus.calibration.Calibration.Figure;
 
@@ -24,7 +26,8 @@ class CalibratorTest {
       assertThatIsNear(found.kvRpmPerVolt(), motor.kv());
       assertThatIsNear(found.resistanceOhm(), motor.ohm());
       assertThatIsNear(found.noLoadCurrentA(), motor.noLoadA());
-      assertThatIsNear(found.partLoadLoss(), MadeUpBench.LOSS * Math.sqrt(0.2 / motor.ohm()));
+      assertThatIsNear(
+          found.ripple(), MadeUpBench.LOSS * Math.pow(Math.max(1, 18 / motor.stator()), 2));
       assertThatIsNear(found.airRatio(), 1);
       assertThat(found.kvRpmPerVolt().standardError()).isLessThan(0.03 * motor.kv());
       assertThat(found.resistanceOhm().standardError()).isLessThan(0.1 * motor.ohm());
@@ -54,7 +57,7 @@ class CalibratorTest {
     var rows = new MadeUpBench(8, 0.02).rows();
     assertThat(Calibrator.fit(rows).cautions()).isEmpty();
 
-    assertThat(Calibrator.fit(new MadeUpBench(8, 0.6).rows()).cautions())
+    assertThat(Calibrator.fit(new MadeUpBench(8, 0.16).rows()).cautions())
         .anyMatch(caution -> caution.startsWith("The rows fitted are missed by "));
     var fit = Calibrator.fit(rows);
     var apart = new Calibration(
@@ -63,6 +66,7 @@ class CalibratorTest {
         fit.propellers(),
         fit.errors(),
         List.of(),
+        Map.of(),
         List.of(),
         List.of(3.0, 3.1));
     assertThat(apart.cautions())
@@ -122,6 +126,11 @@ class CalibratorTest {
         * turns
         * StrictMath.pow(0.127, 5)
         / (2 * Math.PI);
+    return with(row, row.currentA(), row.speedRpm(), 1000 * torque);
+  }
+
+  private static BenchRow with(
+      BenchRow row, double currentA, double rpm, double torqueMillinewtonMetres) {
     return new BenchRow(
         row.file(),
         row.line(),
@@ -132,11 +141,12 @@ class CalibratorTest {
         row.pulseMicroseconds(),
         row.thrustGrams(),
         row.volts(),
-        row.currentA(),
-        row.speedRpm(),
+        currentA,
+        rpm,
         row.diameterMillimetres(),
         row.airDensityKgPerCubicMetre(),
-        1000 * torque);
+        torqueMillinewtonMetres,
+        row.statorMillimetres());
   }
 
   @Test
@@ -157,6 +167,99 @@ class CalibratorTest {
             "203: thrust or current is not above zero: row left out",
             "204: thrust or current is not above zero: row left out");
     assertThatIsNear(calibration.law().loss(), MadeUpBench.LOSS);
+  }
+
+  @Test
+  void leavesOutSpeedsThatNoPropellerTurnsAtForItsThrust() {
+    var rows = withSpeeds(
+        new MadeUpBench(9, 0.02).rows(),
+        row -> row.line() % 4 == 0,
+        row -> 4 + 415.0 * row.line() / 110);
+
+    var calibration = Calibrator.fit(rows);
+
+    assertThat(calibration.leftOut())
+        .hasSize(27)
+        .allMatch(
+            row -> row.line() % 4 == 0
+                && row.reason()
+                    .equals(
+                        "speed gives a thrust coefficient outside 0.03 to 0.5: speed left out, power used"));
+    assertThat(calibration.cautions()).isEmpty();
+    assertThat(calibration.errors().rmsPercent()).isBetween(1.0, 3.0);
+    for (var motor : MadeUpBench.MOTORS) {
+      assertThatIsNear(of(calibration.motors(), motor.key()).kvRpmPerVolt(), motor.kv());
+    }
+  }
+
+  @Test
+  void fewRowsFarOffMoveItLittle() {
+    var clean = new MadeUpBench(10, 0.01).rows();
+    var rows = clean.stream()
+        .map(row -> row.line() % 10 == 0 ? withCurrent(row, 1.3 * row.currentA()) : row)
+        .toList();
+
+    var calibration = Calibrator.fit(rows);
+
+    assertThat(calibration.leftOut()).isEmpty();
+    assertThat(Comparison.of(calibration, clean).all().biasPercent()).isBetween(0.0, 1.3);
+  }
+
+  @Test
+  void namesAMotorWhoseSpeedsBelongToAnotherNumberOfPoles() {
+    var rows = withSpeeds(
+        new MadeUpBench(11, 0.02).rows(),
+        row -> row.motorKey().equals("m2"),
+        row -> row.speedRpm() * 6 / 7);
+
+    var calibration = Calibrator.fit(rows);
+
+    assertThat(calibration.cautions())
+        .containsExactly(
+            "Motor m2 turns 0.86 times as fast as motor m1 at equal thrust, as 6 to 7: maybe its number of poles was set wrong. Its speeds are left out.");
+    assertThat(calibration.leftOut())
+        .hasSize(36)
+        .allMatch(row ->
+            row.reason().equals("speed is another number of poles': speed left out, power used"));
+    assertThatIsNear(of(calibration.motors(), "m2").kvRpmPerVolt(), 2450);
+    assertThatIsNear(of(calibration.motors(), "m1").kvRpmPerVolt(), 2200);
+  }
+
+  @Test
+  void namesSpeedsThatNoLabelAllowsWhereThereIsNoOtherMotor() {
+    var alone = new MadeUpBench(12, 0.02)
+        .rows().stream().filter(row -> row.motorKey().equals("m1")).toList();
+
+    assertThat(Calibrator.fit(withSpeeds(alone, row -> true, row -> row.speedRpm() * 7))
+            .cautions())
+        .singleElement()
+        .asString()
+        .matches(
+            "Motor m1 turns [67]\\.\\d\\d times as fast at full throttle as the Kv on its label leads to expect: .*");
+    assertThat(Calibrator.fit(withSpeeds(alone, row -> true, row -> row.speedRpm() / 2))
+            .cautions())
+        .singleElement()
+        .asString()
+        .matches("Motor m1 turns 0\\.[45]\\d times as fast at full throttle as .*");
+  }
+
+  @Test
+  void refusesAFitThatIsWorthNothing() {
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> Calibrator.fit(new MadeUpBench(8, 0.6).rows()))
+        .withMessageMatching(
+            "rows must be met within 25 % rms of power, eight times what sound rows show, but are missed by \\d\\d %\\. Maybe units or keys are mixed up, or a label's Kv is wrong\\.");
+  }
+
+  private static List<BenchRow> withSpeeds(
+      List<BenchRow> rows, Predicate<BenchRow> which, ToDoubleFunction<BenchRow> rpm) {
+    return rows.stream()
+        .map(row -> which.test(row) ? with(row, row.currentA(), rpm.applyAsDouble(row), 0) : row)
+        .toList();
+  }
+
+  private static BenchRow withCurrent(BenchRow row, double currentA) {
+    return with(row, currentA, row.speedRpm(), 0);
   }
 
   @Test
@@ -183,7 +286,21 @@ class CalibratorTest {
 
   private static BenchRow row(double grams, double current, double rpm, int line) {
     return new BenchRow(
-        "made-up.csv", line, "m1", 2300, "p1", 11.1, 1500, grams, 11.1, current, rpm, 127, 1.2, 0);
+        "made-up.csv",
+        line,
+        "m1",
+        2300,
+        "p1",
+        11.1,
+        1500,
+        grams,
+        11.1,
+        current,
+        rpm,
+        127,
+        1.2,
+        0,
+        0);
   }
 
   private static void assertThatIsNear(Figure found, double truth) {

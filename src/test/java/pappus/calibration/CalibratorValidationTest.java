@@ -1,9 +1,11 @@
 package pappus.calibration;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.withinPercentage;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Predicate;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -13,7 +15,7 @@ import org.junit.jupiter.api.Test;
 class CalibratorValidationTest {
   private static final List<BenchRow> ROWS = PublishedBench.rows();
 
-  /** Reached: median 1.9 to 2.5, 90th percentile 3.9 to 5.4 %. */
+  /** Reached: median 1.4 to 2.3, 90th percentile 4.5 to 6.0 %. */
   @Test
   void meetsPropellersOnMotorsTheyWereNotFittedOn() {
     for (var key : PublishedBench.MOTORS) {
@@ -27,7 +29,7 @@ class CalibratorValidationTest {
     }
   }
 
-  /** Reached: 3.3 %. */
+  /** Reached: 3.0 %. */
   @Test
   void meetsTheHighSupplyFromTheLowOne() {
     var errors = predict(
@@ -38,8 +40,8 @@ class CalibratorValidationTest {
   }
 
   /**
-   * Reached: a mean of 4.93, worst 7.25 (motor c, which idles on less current than the others); before
-   * full-throttle rows were read by their own speed and current, 9.80 and 13.50.
+   * Reached: a mean of 4.89, worst 5.85 (motor j); before full-throttle rows were read by their own speed and current,
+   * 9.80 and 13.50.
    */
   @Test
   void meetsMotorsKnownByTheirFullThrottleRowsAlone() {
@@ -67,19 +69,69 @@ class CalibratorValidationTest {
     }
   }
 
-  /** The law of the flight model, so that records fitted under it can be flown. */
+  /**
+   * The law of the flight model, so that records fitted under it can be flown. Below some 8 gf, where nothing hovers, it
+   * takes too little: reached over all rows 3.3 % free and 4.5 under it, from 40 to 150 gf 2.5 and 2.3.
+   */
   @Test
   void fitsTheRowsAsWellUnderTheLawThatIsFlown() {
-    var free = Calibrator.fit(ROWS).errors();
-    var flown = Calibrator.fit(
+    var free = Comparison.of(Calibrator.fit(ROWS), ROWS);
+    var flown = Comparison.of(
+        Calibrator.fit(
             ROWS,
             new Calibration.ControllerLaw(
-                new Calibration.Figure(0.39, 0.001),
-                new Calibration.Figure(0.10, 0.001),
-                new Calibration.Figure(0.33, 0.001)))
-        .errors();
-    assertThat(free.rmsPercent()).isLessThanOrEqualTo(3.5);
-    assertThat(flown.rmsPercent()).isLessThanOrEqualTo(3.5);
+                new Calibration.Figure(0.10, 0.0001),
+                new Calibration.Figure(0.04, 0.00004),
+                new Calibration.Figure(0.50, 0.0005))),
+        ROWS);
+    assertThat(free.all().rmsPercent()).isLessThanOrEqualTo(3.5);
+    assertThat(flown.all().rmsPercent()).isLessThanOrEqualTo(5);
+    assertThat(free.hover().rmsPercent()).isLessThanOrEqualTo(3);
+    assertThat(flown.hover().rmsPercent()).isLessThanOrEqualTo(3);
+  }
+
+  /** Every fourth speed a glitch of 4 to 419 rpm, as a tachometer that lost its blade gives them. */
+  @Test
+  void bearsGlitchesOfTheTachometer() {
+    var glitched = ROWS.stream()
+        .map(row -> row.line() % 4 == 0 && row.speedRpm() > 0 ? glitch(row) : row)
+        .toList();
+
+    var sound = Calibrator.fit(ROWS);
+    var found = Calibrator.fit(glitched);
+
+    assertThat(found.leftOut().stream().filter(row -> row.reason().startsWith("speed gives")))
+        .hasSize((int) glitched.stream()
+            .filter(row -> row.speedRpm() < 420 && row.speedRpm() > 0)
+            .count());
+    assertThat(found.cautions()).isEmpty();
+    assertThat(found.errors().rmsPercent()).isLessThanOrEqualTo(3.5);
+    sound
+        .motors()
+        .forEach((key, motor) -> assertThat(Optional.ofNullable(found.motors().get(key))
+                .orElseThrow()
+                .kvRpmPerVolt()
+                .value())
+            .isCloseTo(motor.kvRpmPerVolt().value(), withinPercentage(1)));
+  }
+
+  private static BenchRow glitch(BenchRow row) {
+    return new BenchRow(
+        row.file(),
+        row.line(),
+        row.motorKey(),
+        row.labelKvRpmPerVolt(),
+        row.propellerKey(),
+        row.supplyLabelVolts(),
+        row.pulseMicroseconds(),
+        row.thrustGrams(),
+        row.volts(),
+        row.currentA(),
+        4 + row.line() % 416,
+        row.diameterMillimetres(),
+        row.airDensityKgPerCubicMetre(),
+        row.torqueMillinewtonMetres(),
+        row.statorMillimetres());
   }
 
   private static Comparison predict(Predicate<BenchRow> fitted, Predicate<BenchRow> scored) {

@@ -6,8 +6,8 @@ import java.util.Random;
 
 /** A stand whose every coefficient is known, worked out step by step and apart from the fit's own code. */
 final class MadeUpBench {
-  static final double LOSS = 0.36;
-  static final double IDLE_A = 0.08;
+  static final double LOSS = 0.09;
+  static final double IDLE_A = 0.06;
   static final double GROWTH = 0.5;
 
   private static final double DENSITY = 1.2;
@@ -23,16 +23,16 @@ final class MadeUpBench {
     this.noise = noise;
   }
 
-  /** Kv in rpm/V under load, Ω, and the no-load current at 1000 rad/s in A. */
-  record Motor(String key, double labelKv, double kv, double ohm, double noLoadA) {}
+  /** Kv in rpm/V under load, Ω, the no-load current at 1000 rad/s in A, the stator's diameter in mm. */
+  record Motor(String key, double labelKv, double kv, double ohm, double noLoadA, double stator) {}
 
   /** Coefficients that no speed changes. */
   record Propeller(String key, double thrust, double power) {}
 
   static final List<Motor> MOTORS = List.of(
-      new Motor("m1", 2300, 2200, 0.11, 0.9),
-      new Motor("m2", 2600, 2450, 0.09, 1.2),
-      new Motor("m3", 1900, 1820, 0.16, 0.6));
+      new Motor("m1", 2300, 2200, 0.11, 0.9, 22),
+      new Motor("m2", 2600, 2450, 0.09, 1.2, 22),
+      new Motor("m3", 1900, 1820, 0.16, 0.6, 14));
 
   static final List<Propeller> PROPELLERS = List.of(
       new Propeller("p1", 0.13, 0.062),
@@ -55,17 +55,38 @@ final class MadeUpBench {
     return rows;
   }
 
+  /** At a thrust, or at 0.95 of the fastest if that would be less. */
   BenchRow partLoad(Motor motor, Propeller propeller, double volts, double grams) {
-    var turns = Math.sqrt(
-        grams / 1000 * 9.80665 / (propeller.thrust() * DENSITY * StrictMath.pow(DIAMETER_M, 4)));
+    var perTurnsSquared = propeller.thrust() * DENSITY * Math.pow(DIAMETER_M, 4) / 9.80665 * 1000;
+    var turns =
+        Math.min(Math.sqrt(grams / perTurnsSquared), 0.95 * fullTurns(motor, propeller, volts));
     var current = motorA(motor, propeller, turns);
     var motorVolts = turns * 60 / motor.kv() + current * motor.ohm();
-    var loss = LOSS * Math.sqrt(0.2 / motor.ohm());
-    var power = current * motorVolts / (1 - loss * (1 - motorVolts / volts)) + volts * IDLE_A;
-    return row(motor, propeller, volts, 1500, grams, power / volts * noisy(noise), turns);
+    var ripple = LOSS
+        * Math.pow(Math.max(1, 18 / motor.stator()), 2)
+        * Math.pow(motorVolts, 2)
+        * Math.pow(1 - motorVolts / volts, 1.5)
+        / motor.ohm();
+    var power = current * motorVolts + ripple + volts * IDLE_A;
+    return row(
+        motor,
+        propeller,
+        volts,
+        1500,
+        perTurnsSquared * turns * turns,
+        power / volts * noisy(noise),
+        turns);
   }
 
   BenchRow fullThrottle(Motor motor, Propeller propeller, double volts) {
+    var turns = fullTurns(motor, propeller, volts);
+    var grams =
+        propeller.thrust() * DENSITY * turns * turns * Math.pow(DIAMETER_M, 4) / 9.80665 * 1000;
+    var current = (motorA(motor, propeller, turns) + IDLE_A) * noisy(noise / 4);
+    return row(motor, propeller, volts, 2000, grams, current, turns);
+  }
+
+  private static double fullTurns(Motor motor, Propeller propeller, double volts) {
     var low = 1.0;
     var high = 1000.0;
     while (high - low > 1e-9) {
@@ -76,10 +97,7 @@ final class MadeUpBench {
         high = turns;
       }
     }
-    var grams =
-        propeller.thrust() * DENSITY * low * low * StrictMath.pow(DIAMETER_M, 4) / 9.80665 * 1000;
-    var current = (motorA(motor, propeller, low) + IDLE_A) * noisy(noise / 4);
-    return row(motor, propeller, volts, 2000, grams, current, low);
+    return low;
   }
 
   private static double motorA(Motor motor, Propeller propeller, double turns) {
@@ -112,7 +130,8 @@ final class MadeUpBench {
         turns * 60 * noisy(noise / 4),
         127,
         DENSITY,
-        0);
+        0,
+        motor.stator());
   }
 
   private double noisy(double deviation) {

@@ -52,9 +52,10 @@ class CalibrateCommandTest {
     assertThat(run.exitCode()).isEqualTo(ExitCode.OK);
     assertThat(run.err()).isEmpty();
     assertThat(run.out())
-        .startsWith("Controllers: bus power = v i / (1 - k sqrt(0.2 ohm / R) (1 - v/V)) + V idle\n")
+        .startsWith("Controllers: bus power = v i + c v^2 (1 - v/V)^1.5 / R + V idle\n")
+        .containsPattern("\n  controllerLoss of their board: 0\\.[34]\\d ± 0\\.0\\d\n")
         .containsPattern(
-            "\n  a: Kv \\d{4} ± \\d+, R [0-9.]+ ± [0-9.]+, [0-9.]+ ± [0-9.]+ A, k 0\\.")
+            "\n  a: Kv \\d{4} ± \\d+, R [0-9.]+ ± [0-9.]+, [0-9.]+ ± [0-9.]+ A, c 0\\.1")
         .containsPattern("\n  8: 0\\.\\d{4} 0\\.\\d{4}, .* ± [0-9.]+ % ± [0-9.]+ %, .* 88 rows\n")
         .contains("rows fitted: n 704, median ", "\nCosts of the starts: ")
         .containsPattern("\n  \\+0\\.9\\d Kv of [acjk], resistance of [acjk]\n")
@@ -77,13 +78,19 @@ class CalibrateCommandTest {
     var document = run.json();
     assertThat(document.path("status").asString()).isEqualTo("found");
     assertThat(document.path("law").path("loss").path("value").asDouble())
-        .isCloseTo(0.34, within(0.05));
+        .isCloseTo(0.11, within(0.02));
+    assertThat(document.path("controllerLoss").path("value").asDouble())
+        .isCloseTo(0.39 * 1.1, within(0.08));
+    assertThat(document.path("wrongPoles").propertyNames()).isEmpty();
     assertThat(document.path("motors").propertyNames()).containsExactly("a", "c", "j", "k");
     var against = document.path("against");
     assertThat(against.path("all").path("n").asInt()).isEqualTo(44);
     assertThat(against.path("all").propertyNames())
         .containsExactly("n", "medianPercent", "p90Percent", "rmsPercent", "biasPercent");
-    assertThat(against.path("all").path("rmsPercent").asDouble()).isBetween(0.5, 5.0);
+    assertThat(against.path("all").path("medianPercent").asDouble()).isBetween(0.5, 3.0);
+    // One row of 3.8 gf, of which the stand's drift may be a sixth, is missed by a quarter.
+    assertThat(against.path("all").path("rmsPercent").asDouble()).isBetween(0.5, 5.5);
+    assertThat(against.path("hover").path("rmsPercent").asDouble()).isBetween(0.5, 5.0);
     assertThat(against.path("hover").path("n").asInt()).isBetween(8, 24);
     assertThat(against.path("byMotor").path("a").path("n").asInt()).isEqualTo(22);
     assertThat(against.path("unknownMotors"))
@@ -187,6 +194,12 @@ class CalibrateCommandTest {
   @Test
   void measuredRecordsChangeWhatABuildFlies() throws IOException {
     CommandRun.write(folder, SmallShop.few(), "");
+    // The rows' motor is no 14 mm one, and the stator tells how its controller is taken.
+    var motors = folder.resolve("parts/motors.json");
+    Files.writeString(
+        motors,
+        Files.readString(motors)
+            .replace("\"statorDiameterMillimetres\": 14", "\"statorDiameterMillimetres\": 22"));
     var typed = CommandRun.typed(folder);
     var parts = typed.resolve("parts").toString();
     var mine = typed.resolve("mine").toString();
@@ -209,11 +222,14 @@ class CalibrateCommandTest {
     assertThat(run.errors())
         .hasSize(13)
         .contains(
-            "motor cypsela-1404-2800: turns 2413 rpm/V under load in these rows, where its record leads to expect 2670: maybe they are another motor's.",
             "motor c: no record is written, for the catalogue has no motor with the id c. Give --part c=ID, or write the id into the CSV.",
             "propeller 5: no record is written, for the catalogue has no propeller with the id 5. Give --part 5=ID, or write the id into the CSV.",
             "propeller awn-4.5x2.5x2: is 114.3 mm wide, but its rows are of one of 127.0 mm: maybe they are another propeller's, or lack the column diameter_mm.",
             "Written into %s: motor cypsela-1404-2800, propeller awn-4.5x2.5x2.".formatted(mine));
+    assertThat(run.errors())
+        .anyMatch(
+            line -> line.matches(
+                "motor cypsela-1404-2800: turns 2[34]\\d\\d rpm/V under load in these rows, where its record leads to expect 2670: maybe they are another motor's\\."));
     var catalog =
         CatalogReader.read(List.of(CatalogFolder.of(folder.resolve("mine")))).catalog();
     assertThat(catalog.ids()).containsExactly("awn-4.5x2.5x2", "cypsela-1404-2800");
@@ -222,7 +238,7 @@ class CalibrateCommandTest {
     assertThat(motor.speedConstantReading()).isEqualTo(Motor.KvReading.LOADED);
     assertThat(motor.speedConstantRpmPerVolt()).isCloseTo(2400, within(60.0));
     assertThat(motor.resistanceMilliohms()).isBetween(90.0, 120.0);
-    assertThat(motor.statorDiameterMillimetres()).isEqualTo(14);
+    assertThat(motor.statorDiameterMillimetres()).isEqualTo(22);
     assertThat(motor.source())
         .startsWith("Fitted to 176 rows of motor_propeller_bench.csv: Kv 24")
         .contains(" ± ", "All else as before: ");
@@ -258,6 +274,57 @@ class CalibrateCommandTest {
         .contains("rows of others.csv", "rows of few.csv");
   }
 
+  /** Every other row has another meter's current: whatever fits one half misses the other. */
+  @Test
+  void aWorthlessFitIsRefusedAndWritesNothing() throws IOException {
+    var lines = rows(line -> line.startsWith("a,2600,1,")).lines().toList();
+    var mixed = new StringBuilder(lines.get(0)).append("\n");
+    for (var i = 1; i < lines.size(); i++) {
+      var cells = lines.get(i).split(",");
+      cells[7] = Double.toString(Double.parseDouble(cells[7]) * (i % 2 == 0 ? 4 : 1));
+      mixed.append(String.join(",", cells)).append("\n");
+    }
+    var file = write("mixed.csv", mixed.toString());
+    var mine = CommandRun.typed(folder).resolve("mine").toString();
+
+    var run = into(file, mine, "a=spikerush-1303-3400", "--format", "json");
+
+    assertThat(run.exitCode()).isEqualTo(ExitCode.BAD_DATA);
+    assertThat(run.json().path("status").asString()).isEqualTo("bad-data");
+    assertThat(run.errors())
+        .singleElement()
+        .asString()
+        .startsWith(
+            file + ": rows must be met within 25 % rms of power, eight times what sound rows")
+        .contains(", but are missed by ");
+    assertThat(folder.resolve("mine")).doesNotExist();
+  }
+
+  /** The same rows of a motor whose record says 13 mm: more ripple leaves less to its no-load current. */
+  @Test
+  void recordsFollowTheStatorsOfTheCatalogue() throws IOException {
+    var few = write("few.csv", rows(line -> line.startsWith("a,2600,1,")));
+    CommandRun.of(
+        "calibrate", few, "--into", typed("small"), "--quiet", "--part", "a=spikerush-1303-3400");
+    CommandRun.of(
+        "calibrate", few, "--into", typed("large"), "--quiet", "--part", "a=achene-2105-2650");
+
+    assertThat(noLoadAmps("small", "spikerush-1303-3400"))
+        .isLessThan(0.95 * noLoadAmps("large", "achene-2105-2650"));
+  }
+
+  private String typed(String name) {
+    return CommandRun.typed(folder).resolve(name).toString();
+  }
+
+  private double noLoadAmps(String name, String id) {
+    return CatalogReader.read(List.of(CatalogFolder.of(folder.resolve(name))))
+        .catalog()
+        .part(id, Motor.class)
+        .orElseThrow()
+        .noLoadCurrentAmps();
+  }
+
   @Test
   void aKeyOrAnIdThatThereIsNotIsRefused() {
     var mine = CommandRun.typed(folder).resolve("mine").toString();
@@ -286,7 +353,7 @@ class CalibrateCommandTest {
     assertThat(run.errors())
         .anyMatch(
             line -> line.matches(
-                "motor achene-2004-1700: turns 24[0-9]{2} rpm/V under load in these rows, where its record leads to expect 1[0-9]{3}: maybe they are another motor's\\."));
+                "motor achene-2004-1700: turns 2[34][0-9]{2} rpm/V under load in these rows, where its record leads to expect 1[0-9]{3}: maybe they are another motor's\\."));
   }
 
   /** Its figure of merit would be: the rows are of 127 mm, the part has 4 inches. */
@@ -308,15 +375,15 @@ class CalibrateCommandTest {
     var few = write(
         "few.csv",
         rows(line -> line.startsWith("a,2600,1,"))
-            .replace("a,2600,1,", "spikerush-1303-3400,2600,frond-4.5x3.2x3,"));
+            .replace("a,2600,1,", "achene-2105-2650,2600,bract-5x4x3,"));
     var mine = CommandRun.typed(folder).resolve("mine").toString();
 
     var run = CommandRun.of("calibrate", few, "--into", mine);
 
     assertThat(run.errors())
         .last()
-        .isEqualTo("Written into %s: motor spikerush-1303-3400, propeller frond-4.5x3.2x3."
-            .formatted(mine));
+        .isEqualTo(
+            "Written into %s: motor achene-2105-2650, propeller bract-5x4x3.".formatted(mine));
     assertThat(folder.resolve("mine"))
         .isDirectoryContaining("glob:**/motors.json")
         .isDirectoryContaining("glob:**/propellers.json");

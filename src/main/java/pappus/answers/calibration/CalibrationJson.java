@@ -17,6 +17,10 @@ public record CalibrationJson(
     @JsonPropertyDescription("What all controllers have in common.")
     Calibration.ControllerLaw law,
 
+    @JsonPropertyDescription(
+        "The part-load loss k of these controllers, as a board's record states it in controllerLoss.")
+    Calibration.Figure controllerLoss,
+
     @JsonPropertyDescription("Of each motor with its controller and leads.")
     Map<String, Calibration.MotorFit> motors,
 
@@ -27,6 +31,10 @@ public record CalibrationJson(
 
     @JsonPropertyDescription("Of two coefficients, 0.5 and beyond either way, the strongest first.")
     List<Calibration.Correlation> correlations,
+
+    @JsonPropertyDescription(
+        "Motors whose speeds seem to belong to another number of poles and are not used, and what tells.")
+    Map<String, String> wrongPoles,
 
     @JsonPropertyDescription("Rows, or their speed, not used, and why.")
     List<Calibration.LeftOut> leftOut,
@@ -43,10 +51,12 @@ public record CalibrationJson(
     return JsonText.of(new CalibrationJson(
         "found",
         calibration.law(),
+        calibration.statedLoss(),
         calibration.motors(),
         calibration.propellers(),
         calibration.errors(),
         calibration.correlations(),
+        calibration.wrongPoles(),
         calibration.leftOut(),
         calibration.starts(),
         calibration.cautions(),

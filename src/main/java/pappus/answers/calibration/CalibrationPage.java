@@ -181,6 +181,8 @@ public final class CalibrationPage {
             1000 * motor.resistanceOhm().standardError(),
             motor.noLoadCurrentA().value(),
             motor.noLoadCurrentA().standardError(),
+            motor.ripple().value(),
+            motor.ripple().standardError(),
             motor.rows())));
     return new Table(
         List.of(
@@ -191,6 +193,8 @@ public final class CalibrationPage {
             Table.Column.number("±", "resistance_error", 1),
             Table.Column.number("no-load A", "no_load_a", 2),
             Table.Column.number("±", "no_load_error", 2),
+            Table.Column.number("part-load c", "part_load_c", 3),
+            Table.Column.number("±", "part_load_c_error", 3),
             Table.Column.number("rows", "rows", 0)),
         rows);
   }

@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
+import pappus.calibration.BenchRow;
 import pappus.calibration.Calibration;
 import pappus.calibration.Calibration.Figure;
 import pappus.catalog.Catalog;
@@ -50,10 +51,21 @@ public record CalibrationRecords(List<Part> parts, List<String> remarks) {
     remarks = List.copyOf(remarks);
   }
 
+  /** The rows with the stators of the motors that they are of, where the catalogue has them. */
+  public static List<BenchRow> withStators(
+      List<BenchRow> rows, Map<String, String> ids, Catalog catalog) {
+    return rows.stream()
+        .map(row -> catalog
+            .part(ids.getOrDefault(row.motorKey(), row.motorKey()), Motor.class)
+            .map(motor -> row.ofStator(motor.statorDiameterMillimetres()))
+            .orElse(row))
+        .toList();
+  }
+
   /**
    * The records.
    *
-   * @param flown fitted under {@link #FLOWN}
+   * @param flown fitted under {@link #FLOWN} to rows {@link #withStators with the catalogue's stators}
    * @param ids of parts by the key of a motor or propeller; a key without one is its own id
    * @param catalog what the parts are otherwise
    * @param files that were fitted, for the records' source

@@ -27,25 +27,26 @@ public final class CalibrationText {
    */
   public static String of(Calibration calibration, Optional<Comparison> against, int width) {
     var lines = new Lines(width);
-    lines.row("Controllers: bus power = v i / (1 - k sqrt(0.2 ohm / R) (1 - v/V)) + V idle", 4);
+    lines.row("Controllers: bus power = v i + c v^2 (1 - v/V)^1.5 / R + V idle", 4);
     var law = calibration.law();
     lines.row(
-        "  k %s, idle %s A, no-load growth %s"
+        "  c %s, idle %s A, no-load growth %s"
             .formatted(figure(law.loss(), 3), figure(law.idleA(), 3), figure(law.growth(), 2)),
         4);
+    lines.row("  controllerLoss of their board: " + figure(calibration.statedLoss(), 2), 4);
     lines.blank();
     lines.row(
-        "Motors: loaded Kv rpm/V, resistance mohm, no-load current A at 9549 rpm, its own k", 4);
+        "Motors: loaded Kv rpm/V, resistance mohm, no-load current A at 9549 rpm, its own c", 4);
     calibration
         .motors()
         .forEach((key, motor) -> lines.row(
-            "  %s: Kv %s, R %s, %s A, k %s, %s rows"
+            "  %s: Kv %s, R %s, %s A, c %s, %s rows"
                 .formatted(
                     key,
                     figure(motor.kvRpmPerVolt(), 0),
                     figure(scaled(motor.resistanceOhm()), 1),
                     figure(motor.noLoadCurrentA(), 2),
-                    figure(motor.partLoadLoss(), 3),
+                    figure(motor.ripple(), 3),
                     motor.rows()),
             4));
     lines.blank();
