@@ -36,7 +36,7 @@ public record Inputs(Scenario scenario, Supply supply, Assessor assessor, List<F
     return new Asked(scenario, supply);
   }
 
-  /** The same made from other files. */
+  /** With other files as what it was made from. */
   public Inputs from(List<Fingerprint> other) {
     return new Inputs(scenario, supply, assessor, other);
   }

@@ -48,7 +48,7 @@ public final class Pappus {
   }
 
   /**
-   * The same, of a scenario that may come from elsewhere.
+   * Reads a scenario that may come from elsewhere, and catalogues, and holds each to the other.
    *
    * @param standardInput read where the file is a hyphen
    * @param remarks told what was read, once all of it is sound

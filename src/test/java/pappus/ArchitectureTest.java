@@ -476,7 +476,7 @@ final class ArchitectureTest {
         Layer.of("pappus.physics.motor", "pappus.quantity"),
         Layer.of(
             "pappus.evidence.prior", "pappus.quantity", "pappus.part", "pappus.physics.battery"),
-        Layer.of("pappus.physics.battery", "pappus.quantity"),
+        Layer.of("pappus.physics.battery", "pappus.quantity", "pappus.physics.motor"),
         Layer.of("pappus.part", "pappus.quantity", ANNOTATIONS),
         Layer.of("pappus.quantity"));
   }

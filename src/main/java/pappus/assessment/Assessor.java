@@ -205,6 +205,11 @@ public final class Assessor {
     return flights.air(frame);
   }
 
+  /** Whether it is flown in the wind of the place. */
+  public boolean isWindy() {
+    return scenario.air().windOrCalm() > 0;
+  }
+
   /** Whether the drag of a frame matters. */
   public boolean asksForDrag() {
     return flights.asksForDrag();

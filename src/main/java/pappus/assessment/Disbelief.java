@@ -22,9 +22,8 @@ public enum Disbelief {
   /** What of a flight is not to be believed, in the order of these. */
   static Set<Disbelief> of(Build build, double grams, FlightEstimate flight) {
     var disbelief = EnumSet.noneOf(Disbelief.class);
-    var band =
-        EfficiencyBand.warning(grams / 1000, build.board().orElseThrow().controllerLoss() != null);
-    if (flight.volts() > 0 && band.isPresent() && !band.get().contains(flight.efficiency())) {
+    if (flight.volts() > 0
+        && !EfficiencyBand.warning(grams / 1000).contains(flight.efficiency())) {
       disbelief.add(EFFICIENCY);
     }
     if (grams < LIGHT_GRAMS) {

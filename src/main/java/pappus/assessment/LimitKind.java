@@ -28,6 +28,8 @@ public enum LimitKind {
   PLUG_CURRENT("plug-current", "plug current %s", "A", Way.AT_MOST, null),
   LEAD_CURRENT("lead-current", "lead current %s", "A", Way.AT_MOST, null),
   HOVER_THROTTLE("hover-throttle", "throttle in hover at half charge", "", Way.AT_MOST, null),
+  /** What is above it no aircraft of its mass reaches: a figure of some part must be wrong. */
+  HOVER_EFFICIENCY("hover-efficiency", "efficiency in hover", "", Way.AT_MOST, null),
   /** That there is a flight. */
   FLIGHT_TIME("flight-time", "time in the air", "s", Way.AT_LEAST, null);
 

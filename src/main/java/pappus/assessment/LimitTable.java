@@ -8,6 +8,7 @@ import pappus.assessment.flight.Course;
 import pappus.assessment.flight.FlightEstimate;
 import pappus.assessment.flight.Ratings;
 import pappus.assessment.flight.Stretch;
+import pappus.physics.flight.EfficiencyBand;
 import pappus.physics.flight.Limits;
 import pappus.quantity.Money;
 import pappus.scenario.Scenario;
@@ -36,7 +37,7 @@ final class LimitTable {
     addStock(purse, cost, limits);
     // A speed that cannot be flown is the cause of the currents told after it.
     flight.course().ifPresent(course -> addSpeeds(course, limits));
-    addCurrents(flight, limits);
+    addCurrents(flight, mass.grams() / 1000, limits);
     return limits;
   }
 
@@ -61,7 +62,8 @@ final class LimitTable {
   }
 
   /** Hover above a continuous rating is a broken limit; full throttle above a burst one is not. */
-  private static void addCurrents(FlightEstimate flight, List<Limit> limits) {
+  private static void addCurrents(
+      FlightEstimate flight, double kilograms, List<Limit> limits) {
     var course = flight.course();
     var motorA = course
         .map(Course::mostMotorA)
@@ -77,6 +79,9 @@ final class LimitTable {
     addCurrent(LimitKind.PLUG_CURRENT, where, busA, continuous.connectorA(), limits);
     addCurrent(LimitKind.LEAD_CURRENT, where, busA, continuous.leadA(), limits);
     limits.add(LimitKind.HOVER_THROTTLE.limit(flight.duty(), Ratings.MOST_DUTY));
+    if (flight.volts() > 0) {
+      limits.add(LimitKind.HOVER_EFFICIENCY.limit(flight.efficiency(), EfficiencyBand.hard(kilograms)));
+    }
     limits.add(LimitKind.FLIGHT_TIME.limit(flight.endurance().seconds(), 1));
   }
 

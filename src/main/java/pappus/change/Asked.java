@@ -18,7 +18,7 @@ public record Asked(Scenario scenario, Supply supply) {
     return new Asked(Altered.record(Scenario.class, scenario, changes), supply);
   }
 
-  /** The same with another bound of a limit, in its unit. */
+  /** What is asked with another bound of a limit, in its unit. */
   public Asked with(LimitKind limit, BigDecimal bound) {
     return with(limit.field().stating(bound, currency()));
   }

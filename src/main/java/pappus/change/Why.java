@@ -8,6 +8,7 @@ import pappus.assessment.Assessment;
 import pappus.assessment.Assessor;
 import pappus.assessment.Limit;
 import pappus.assessment.Margins;
+import pappus.assessment.flight.Factors;
 import pappus.part.Role;
 import pappus.search.Question;
 
@@ -16,6 +17,8 @@ import pappus.search.Question;
  *
  * @param margins room to everything that bounds it
  * @param rates what a gram and a watt are worth; absent without a flight
+ * @param forSwitching what is gained, seconds or metres, if controllers of which nothing is known switch twice as often
+ *     as is taken of them; absent where something is known of them
  * @param forMoney the swap that gains most for each unit of money; absent if none that costs more gains anything
  * @param toGiveUp the swap that saves most money for what it loses; absent if none saves a hundredth of the price
  * @param savings where grams can be saved, the cheapest first
@@ -24,6 +27,7 @@ import pappus.search.Question;
 public record Why(
     List<Limit> margins,
     Optional<Rates> rates,
+    Optional<Double> forSwitching,
     Optional<Swap> forMoney,
     Optional<Swap> toGiveUp,
     List<Saving> savings,
@@ -59,10 +63,21 @@ public record Why(
     return new Why(
         Margins.of(assessment, assessor),
         flies ? Rates.of(assessment, assessor) : Optional.empty(),
+        flies ? forSwitching(assessment, assessor) : Optional.empty(),
         forMoney(all),
         toGiveUp(assessment, all),
         flies ? Savings.of(assessor, assessment, all) : List.of(),
         best);
+  }
+
+  private static Optional<Double> forSwitching(Assessment assessment, Assessor assessor) {
+    var board = assessment.build().board().orElseThrow();
+    if (assessor.rippleShare(board).isPresent()) {
+      return Optional.empty();
+    }
+    var flown = assessor.whatIf(assessment);
+    return Optional.of(flown.applyAsDouble(Factors.switchedTwiceAsOften())
+        - flown.applyAsDouble(Factors.NONE));
   }
 
   private static Optional<Swap> forMoney(List<Swap> swaps) {

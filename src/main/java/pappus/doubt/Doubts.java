@@ -15,7 +15,6 @@ import pappus.part.Part;
 import pappus.physics.airframe.ArmShadow;
 import pappus.physics.motor.PartLoadLaw;
 import pappus.physics.propeller.PropellerCurve;
-import pappus.quantity.Units;
 
 /**
  * First-order propagation to what builds are ranked by, seconds or metres: each uncertain number is moved by one
@@ -107,7 +106,7 @@ public final class Doubts {
         new Source(
             Doubt.SLOW_RESISTANCE,
             "slow resistance of " + battery.chemistry(),
-            BatteryFigures.chemistry(battery).slowDoubt()),
+            BatteryFigures.slowDoubt(battery)),
         of(Doubt.CAPACITY, "capacity", battery, figures.battery().delivered()),
         loss(build, figures.board(), flight.volts()),
         new Source(Doubt.AVIONICS, "electronics of " + build, AVIONICS),
@@ -115,9 +114,7 @@ public final class Doubts {
         new Source(Doubt.MASS, "mass of " + build, assessment.mass().doubtGrams())));
     var row = propeller.onlyRow();
     if (row.isPresent()) {
-      var away = Math.log(
-          Units.radPerSToRpm(flight.hover().steady().point().speedRadPerS())
-              / propeller.rpm(row.get()));
+      var away = Math.log(flight.hoverRpm() / propeller.rpm(row.get()));
       sources.add(new Source(
           Doubt.MERIT_WITH_SPEED,
           "figure of merit with speed of " + propeller.id(),
@@ -129,7 +126,7 @@ public final class Doubts {
           "drag area of " + frame.id(),
           frame.dragAreaSquareMetres() == null ? DRAG_ASSUMED : DRAG_STATED));
     }
-    if (assessor.scenario().air().windOrCalm() > 0) {
+    if (assessor.isWindy()) {
       sources.add(new Source(Doubt.WIND, "wind", WIND));
     }
     return sources;
@@ -158,7 +155,7 @@ public final class Doubts {
   /** One standard deviation of ln of the thrust kept: of the arms' shadow, and of what a neighbouring disc costs. */
   private static double thrustLost(Build build, FlightEstimate flight) {
     var frame = build.frame().orElseThrow();
-    var diameter = Units.inchesToMillimetres(build.propeller().orElseThrow().diameterInches());
+    var diameter = build.propeller().orElseThrow().diameterMillimetres();
     var gap =
         Math.min(frame.frontSpacingMillimetres(), frame.sideSpacingMillimetres()) / diameter - 1;
     var neighbour = NEIGHBOUR

@@ -24,6 +24,11 @@ public record BatteryFigures(Figure cellResistance, Figure delivered) {
     return new BatteryFigures(cellResistance(battery, chemistry, doubt), delivered(battery, doubt));
   }
 
+  /** One standard deviation of ln of what minutes of current add to the cells' resistance. */
+  public static double slowDoubt(Battery battery) {
+    return chemistry(battery).slowDoubt();
+  }
+
   /** The physics' name of the battery's chemistry. */
   public static Chemistry chemistry(Battery battery) {
     return switch (battery.chemistry()) {

@@ -19,7 +19,7 @@ public record BoardFigures(
   private static final double OWN_DOUBT = 0.10;
 
   /** Benches that the law comes from did not say how often their controllers switch; this is usual. */
-  private static final double USUAL_KILOHERTZ = 24;
+  public static final double USUAL_KILOHERTZ = 24;
 
   /** Ripple goes with the square of the time between two pulses; no bench shows less than this (engineering estimate). */
   private static final double LEAST_BY_DESIGN = 0.3;
@@ -54,12 +54,15 @@ public record BoardFigures(
       return OptionalDouble.of(FIELD_ORIENTED);
     }
     var kilohertz = board.pwmKilohertz();
-    if (kilohertz == null) {
-      return OptionalDouble.empty();
-    }
+    return kilohertz == null
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(rippleShareAt(kilohertz));
+  }
+
+  /** Ripple of controllers that switch so often over that of the law. */
+  public static double rippleShareAt(double kilohertz) {
     var longer = USUAL_KILOHERTZ / kilohertz;
-    return OptionalDouble.of(
-        Math.max(LEAST_BY_DESIGN, Math.min(MOST_BY_DESIGN, longer * longer)));
+    return Math.max(LEAST_BY_DESIGN, Math.min(MOST_BY_DESIGN, longer * longer));
   }
 
   /** Ripple of its controllers over that of the law; empty if nothing is known of them. */

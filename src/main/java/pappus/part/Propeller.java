@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import pappus.quantity.Money;
 import pappus.quantity.Require;
+import pappus.quantity.Units;
 
 /** A propeller; mass is that of one. */
 public record Propeller(
@@ -62,6 +63,11 @@ public record Propeller(
   @Override
   public List<Role> fills() {
     return List.of(Role.PROPELLER);
+  }
+
+  /** Diameter, mm. */
+  public double diameterMillimetres() {
+    return Units.inchesToMillimetres(diameterInches);
   }
 
   /** The row that is all that is known of it. */

@@ -1,6 +1,5 @@
 package pappus.change;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import pappus.assessment.Assessment;
@@ -60,7 +59,7 @@ public final class Asking {
 
   /** The best of all builds, by trying each. */
   public static Optional<Assessment> best(Asked asked) {
-    return Enumeration.of(asked.question()).bestFirst().stream().findFirst();
+    return Enumeration.best(asked.question());
   }
 
   public static Optional<Assessment> best(Scenario scenario) {
@@ -69,13 +68,7 @@ public final class Asking {
 
   /** Every build that goes together and flies, whatever it weighs, costs and lifts. */
   public static List<Assessment> together(Scenario scenario) {
-    var all = new ArrayList<Assessment>();
-    Enumeration.each(asked(limited(scenario, 25_000, 1)).question(), build -> {
-      if (build.isFeasible()) {
-        all.add(build);
-      }
-    });
-    return all;
+    return Enumeration.feasible(asked(limited(scenario, 25_000, 1)).question());
   }
 
   public static List<String> ids(List<Demand> demands) {

@@ -48,7 +48,7 @@ class WhyNotTest {
 
   /** The best of all builds, by trying each. */
   private static Optional<Assessment> best(Scenario scenario) {
-    return Enumeration.of(question(scenario)).bestFirst().stream().findFirst();
+    return Enumeration.best(question(scenario));
   }
 
   private static Assessment winner(Scenario scenario) {

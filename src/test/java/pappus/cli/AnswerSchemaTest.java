@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import pappus.answers.result.Answer;
@@ -20,6 +21,7 @@ import pappus.files.json.SchemaText;
 import pappus.shop.SmallShop;
 
 /** What commands write for a machine is as its schema says. */
+@Tag("slow")
 class AnswerSchemaTest {
   private static final String BUILD = String.join(",", SmallShop.ONE_BUILD);
 

@@ -23,6 +23,7 @@ import java.util.stream.Stream;
 import javax.tools.ToolProvider;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledOnOs;
 import org.junit.jupiter.api.condition.OS;
@@ -35,6 +36,7 @@ import org.junit.jupiter.params.provider.ValueSource;
  * The launcher in processes of its own, with a small program in place of the tool, which tells what reaches it. An
  * archive of classes is complete or not there, and whatever becomes of it is not seen in a run.
  */
+@Tag("slow")
 @EnabledOnOs(OS.LINUX)
 class LauncherTest {
   private static final String PROGRAM = """

@@ -35,8 +35,7 @@ class VaryCommandTest {
   /** The best build under a budget, by trying each. */
   private static String best(int euros) {
     var fields = ", \"budget\": {\"amount\": " + euros + ", \"currency\": \"EUR\"}";
-    return Enumeration.of(SmallShop.question(SmallShop.few(), fields)).bestFirst().stream()
-        .findFirst()
+    return Enumeration.best(SmallShop.question(SmallShop.few(), fields))
         .map(build -> build.build().toString())
         .orElse("");
   }

@@ -38,7 +38,7 @@ class FinderTest {
   }
 
   private static Optional<String> enumerated(Question question) {
-    return told(Enumeration.of(question).bestFirst().stream().findFirst());
+    return told(Enumeration.best(question));
   }
 
   @ParameterizedTest
@@ -115,12 +115,7 @@ class FinderTest {
   /** Builds by trying each, without those that another surpasses. */
   private static List<String> front(Question question, double share) {
     var deviations = question.assessor().deviations();
-    var all = new ArrayList<Assessment>();
-    Enumeration.each(question, build -> {
-      if (build.isFeasible()) {
-        all.add(build);
-      }
-    });
+    var all = Enumeration.feasible(question);
     var most = all.stream().mapToLong(Assessment::objective).max().orElseThrow();
     var front = new ArrayList<String>();
     for (var one : all) {

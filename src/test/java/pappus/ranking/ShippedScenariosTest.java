@@ -141,7 +141,7 @@ class ShippedScenariosTest {
     // The momentum floor is never beaten, and whole aircraft reach 0.12 to 0.40 of it.
     assertThat(flight.efficiency()).isBetween(0.12, 0.40);
     assertThat(gramsPerWatt).isBetween(2.6 * BELOW, 7 * ABOVE);
-    assertThat(flight.duty()).isBetween(0.2, 0.75);
+    assertThat(flight.duty()).isBetween(0.2 * BELOW, 0.75);
     var withoutPack = (assessment.cost().cents()
             - assessment.cost().lines().stream()
                 .filter(line -> line.part() instanceof Battery)

@@ -121,6 +121,11 @@ public final class SmallShop {
     return read(scenarioText(fields).replace("{\"style\": \"hover\"}", flight));
   }
 
+  /** A scenario that stands in a text. */
+  public static Scenario reading(String text) {
+    return read(text);
+  }
+
   private static Scenario read(String text) {
     var bytes = text.getBytes(UTF_8);
     return ScenarioReader.read(Path.of("-"), new ByteArrayInputStream(bytes)).scenario();

@@ -22,6 +22,11 @@ public final class Changes {
   private static final double LEAST_GRAMS = 0.05;
   private static final long LEAST_CENTS = 50;
 
+  /** Less is not worth a question to a maker. */
+  private static final double LEAST_ASKED_SECONDS = 10;
+
+  private static final double LEAST_ASKED_METRES = 50;
+
   private final boolean isForRange;
   private final String currency;
 
@@ -49,6 +54,16 @@ public final class Changes {
         + ", one watt more beside the motors "
         + amount(rates.perWatt())
         + ".";
+  }
+
+  /** What to ask a board's maker, where the answer may matter. */
+  public Optional<String> switching(double gained) {
+    return gained < (isForRange ? LEAST_ASKED_METRES : LEAST_ASKED_SECONDS)
+        ? Optional.empty()
+        : Optional.of(
+            "How often the board's controllers switch is not known, nor how they drive: 24 kHz is taken; at 48 kHz it flies "
+                + longer(gained)
+                + ". Ask its maker.");
   }
 
   /** What money is worth. */

@@ -11,8 +11,11 @@ import pappus.assessment.flight.FlightEstimate;
 import pappus.compatibility.Verdict;
 import pappus.document.Spoken;
 import pappus.doubt.Band;
+import pappus.doubt.Doubt;
+import pappus.evidence.BoardFigures;
 import pappus.evidence.BuildFigures;
 import pappus.evidence.Figure;
+import pappus.evidence.Weighing;
 import pappus.part.Build;
 import pappus.part.Kind;
 import pappus.part.Part;
@@ -185,7 +188,30 @@ public final class Reasons {
     if (Math.abs(candidate.band().estimate() - next.band().estimate()) < doubt) {
       text.append(" The difference is within the doubt.");
     }
+    var usual = withUsualBoard(candidate);
+    if (usual < candidate.band().estimate() && usual < withUsualBoard(next)) {
+      text.append(" It stands there by its board's own part-load loss: with the usual one it would reach ")
+          .append(
+              forRange
+                  ? Spoken.number(usual / 1000, 1) + " km."
+                  : Spoken.minutes(usual) + " min.");
+    }
     return text.toString();
+  }
+
+  /** What a candidate would reach with controllers as usual, to first order; as it is, if its board states no loss. */
+  private static double withUsualBoard(Candidate candidate) {
+    var board = candidate.assessment().build().board().orElseThrow();
+    var share = BoardFigures.of(board).rippleShare(Weighing.EXPECTED);
+    var estimate = candidate.band().estimate();
+    return board.controllerLoss() == null
+        ? estimate
+        : candidate.band().contributions().stream()
+            .filter(one -> one.doubt() == Doubt.LOSS)
+            .mapToDouble(
+                one -> estimate - one.effect() / one.deviation() * Math.log(share.orElse(1)))
+            .findFirst()
+            .orElse(estimate);
   }
 
   private static void compare(

@@ -39,6 +39,10 @@ public record WhyJson(
     @JsonPropertyDescription("What one watt more costs, s, or m where the goal is range.")
     Optional<Double> lostPerWatt,
 
+    @JsonPropertyDescription(
+        "What is gained if controllers of which nothing is known switch at 48 kHz, s, or m where the goal is range.")
+    Optional<Double> gainedBySwitching,
+
     @JsonPropertyDescription("What money is worth, in a sentence.")
     Optional<String> money,
 
@@ -113,6 +117,7 @@ public record WhyJson(
         why.margins().stream().map(LimitJson::of).toList(),
         why.rates().map(Rates::perGram),
         why.rates().map(Rates::perWatt),
+        why.forSwitching(),
         why.rates().map(rates -> changes.money(why.forMoney(), why.toGiveUp())),
         why.forMoney().map(swaps),
         why.toGiveUp().map(swaps),

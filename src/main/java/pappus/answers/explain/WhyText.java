@@ -50,6 +50,7 @@ public final class WhyText {
             .blank()
             .say(changes.rates(rates))
             .say(changes.money(why.forMoney(), why.toGiveUp())));
+    why.forSwitching().flatMap(changes::switching).ifPresent(lines::say);
     if (!why.savings().isEmpty()) {
       lines.blank().say("Grams to save, the cheapest first:");
       why.savings().forEach(saving -> lines.item(changes.saving(saving)));

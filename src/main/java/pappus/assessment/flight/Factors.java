@@ -1,6 +1,7 @@
 package pappus.assessment.flight;
 
 import java.util.function.Consumer;
+import pappus.evidence.BoardFigures;
 
 /**
  * Multipliers on the uncertain numbers of a build, to see what a doubt does to endurance and range.
@@ -48,6 +49,12 @@ public record Factors(
       values.addedGrams = grams;
       values.addedWatts = watts;
     });
+  }
+
+  /** The numbers as they are, with controllers of which nothing is known switching twice as often as is taken. */
+  public static Factors switchedTwiceAsOften() {
+    return NONE.with(
+        values -> values.loss = BoardFigures.rippleShareAt(2 * BoardFigures.USUAL_KILOHERTZ));
   }
 
   /** The numbers as they are, but for the power that propellers need and for what is added to the mass. */

@@ -7,6 +7,7 @@ import pappus.physics.flight.FullThrottle;
 import pappus.physics.flight.Hover;
 import pappus.physics.flight.Limits;
 import pappus.physics.flight.Rotor;
+import pappus.quantity.Units;
 import pappus.scenario.Goal;
 
 /**
@@ -50,6 +51,11 @@ public record FlightEstimate(
     double powerFactor) {
   public FlightEstimate {
     draws = List.copyOf(draws);
+  }
+
+  /** Speed of the propellers in hover, rpm. */
+  public double hoverRpm() {
+    return Units.radPerSToRpm(hover.steady().point().speedRadPerS());
   }
 
   /** Whole milliseconds of flight, rounded down. */

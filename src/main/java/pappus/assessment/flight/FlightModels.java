@@ -190,10 +190,13 @@ public final class FlightModels {
         path > 0 ? path : MotorModel.DEFAULT_SERIES_OHM,
         figures.noLoad().by(weighing, 1) * factors.noLoad(),
         motor.noLoadVolts(),
-        (motor.noLoadGrowth() == null
-                ? PartLoadLaw.BENCH.noLoadExponent()
-                : motor.noLoadGrowth())
-            * factors.noLoadGrowth());
+        // A doubt may ask for more than any current grows by.
+        Math.min(
+            2,
+            (motor.noLoadGrowth() == null
+                    ? PartLoadLaw.BENCH.noLoadExponent()
+                    : motor.noLoadGrowth())
+                * factors.noLoadGrowth()));
   }
 
   private PropellerModel curve(Propeller propeller) {

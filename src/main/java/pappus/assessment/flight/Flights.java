@@ -18,7 +18,6 @@ import pappus.physics.flight.Endurance;
 import pappus.physics.flight.FullThrottle;
 import pappus.physics.flight.Hover;
 import pappus.physics.flight.Limits;
-import pappus.quantity.Units;
 import pappus.scenario.Scenario;
 
 /** Flies builds as a scenario asks, by one weighing of their uncertain figures. */
@@ -102,7 +101,7 @@ public final class Flights {
 
   private double thrustLost(Build build) {
     return air(build.frame().orElseThrow())
-        .leastLost(Units.inchesToMillimetres(build.propeller().orElseThrow().diameterInches()));
+        .leastLost(build.propeller().orElseThrow().diameterMillimetres());
   }
 
   /** What a frame does to the air about an aircraft. */

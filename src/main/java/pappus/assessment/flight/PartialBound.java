@@ -15,7 +15,6 @@ import pappus.physics.flight.FullThrottle;
 import pappus.physics.flight.Hover;
 import pappus.physics.flight.LandingRule;
 import pappus.physics.flight.Limits;
-import pappus.quantity.Units;
 import pappus.scenario.Goal;
 import pappus.scenario.Scenario;
 
@@ -70,8 +69,7 @@ public final class PartialBound {
     this.pack = models.bare(begun.battery().orElseThrow());
     this.continuous = Ratings.continuous(begun);
     this.landing = models.landing(begun.battery().orElseThrow());
-    this.diameterMm =
-        Units.inchesToMillimetres(begun.propeller().orElseThrow().diameterInches());
+    this.diameterMm = begun.propeller().orElseThrow().diameterMillimetres();
   }
 
   /**

@@ -1,52 +1,42 @@
 package pappus.physics.flight;
 
-import java.util.Optional;
-
 /**
  * Where the hover efficiency of a whole aircraft, momentum power over battery power, is to be expected.
  * Common practice, no published source, except 0.14 for a 27 g research quad with coreless motors (its open
- * firmware documentation, bench table).
+ * firmware documentation, bench table) and 0.405, figure of merit 0.54 by 0.75 of motor and controller, for four
+ * multirotors of 0.9 to 15 kg (L. Bauersfeld and D. Scaramuzza, IEEE RA-L 7(2), 2022, table III).
  *
  * @param lowest below it something is wrong
  * @param highest above it something is wrong
  */
 public record EfficiencyBand(double lowest, double highest) {
   private static final double SMALL_KG = 0.050;
-  private static final double MIDDLE_KG = 0.250;
-  private static final double LARGEST_KG = 0.700;
+  private static final double LIGHT_KG = 0.250;
+  private static final double LARGE_KG = 0.900;
+
+  /** Of aircraft between light and large; beyond, propellers hardly get better. */
+  private static final double LIGHT_HIGHEST = 0.30;
+
+  private static final double LARGE_HIGHEST = 0.42;
+
+  /** Above what is to be expected by so much, the numbers cannot be right. */
+  private static final double HARD = 0.10;
 
   public boolean contains(double efficiency) {
     return efficiency >= lowest && efficiency <= highest;
   }
 
-  /**
-   * Outside it, warn.
-   *
-   * @param hasOwnControllerLoss true if the board carries its own part-load loss, as sine-wave drives may
-   * @return empty above 0.250 kg
-   */
-  public static Optional<EfficiencyBand> warning(double massKg, boolean hasOwnControllerLoss) {
+  /** Outside it, warn. */
+  public static EfficiencyBand warning(double massKg) {
     if (massKg < SMALL_KG) {
-      return Optional.of(new EfficiencyBand(0.12, 0.20));
+      return new EfficiencyBand(0.12, 0.20);
     }
-    if (massKg <= MIDDLE_KG) {
-      return Optional.of(new EfficiencyBand(0.13, hasOwnControllerLoss ? 0.38 : 0.30));
-    }
-    return Optional.empty();
+    var share = Math.min(1, Math.max(0, (massKg - LIGHT_KG) / (LARGE_KG - LIGHT_KG)));
+    return new EfficiencyBand(0.13, LIGHT_HIGHEST + share * (LARGE_HIGHEST - LIGHT_HIGHEST));
   }
 
-  /**
-   * Outside it, the numbers cannot be right.
-   *
-   * @return empty above 0.700 kg
-   */
-  public static Optional<EfficiencyBand> hard(double massKg) {
-    if (massKg < SMALL_KG) {
-      return Optional.of(new EfficiencyBand(0.10, 0.24));
-    }
-    if (massKg <= LARGEST_KG) {
-      return Optional.of(new EfficiencyBand(0.12, 0.40));
-    }
-    return Optional.empty();
+  /** Above it, the numbers cannot be right. */
+  public static double hard(double massKg) {
+    return massKg < SMALL_KG ? 0.24 : warning(massKg).highest() + HARD;
   }
 }

@@ -91,7 +91,7 @@ final class Boxes {
     return frames
         .air()
         .mostLost(parts(Role.PROPELLER).stream()
-            .mapToDouble(part -> Units.inchesToMillimetres(((Propeller) part).diameterInches()))
+            .mapToDouble(part -> ((Propeller) part).diameterMillimetres())
             .min()
             .orElseThrow());
   }

@@ -188,7 +188,7 @@ final class FrameAxes {
     return rounded(low.addedGrams() + perMillimetre * (millimetres - low.millimetres())) + 0.0;
   }
 
-  /** The same patterns at each of its positions. */
+  /** Each of its positions with these patterns of holes. */
   private static Map<String, Object> patterns(Frame frame, String value) {
     var holes = Stream.of(value.split("\\+", -1)).map(FrameAxes::holes).toList();
     return Map.of(

@@ -59,11 +59,10 @@ class HoverTest {
 
   @Test
   void bandsOfPlausibleEfficiencyGoByMass() {
-    assertThat(EfficiencyBand.warning(0.249, false)).hasValue(new EfficiencyBand(0.13, 0.30));
-    assertThat(EfficiencyBand.warning(0.249, true)).hasValue(new EfficiencyBand(0.13, 0.38));
-    assertThat(EfficiencyBand.warning(0.4, false)).isEmpty();
-    assertThat(EfficiencyBand.hard(0.03)).hasValue(new EfficiencyBand(0.10, 0.24));
-    assertThat(EfficiencyBand.hard(0.4)).hasValue(new EfficiencyBand(0.12, 0.40));
-    assertThat(EfficiencyBand.hard(2)).isEmpty();
+    assertThat(EfficiencyBand.warning(0.249)).isEqualTo(new EfficiencyBand(0.13, 0.30));
+    assertThat(EfficiencyBand.warning(0.9).highest()).isCloseTo(0.42, within(1e-12));
+    assertThat(EfficiencyBand.warning(2)).isEqualTo(EfficiencyBand.warning(0.9));
+    assertThat(EfficiencyBand.hard(0.03)).isEqualTo(0.24);
+    assertThat(EfficiencyBand.hard(0.249)).isCloseTo(0.40, within(1e-12));
   }
 }

@@ -3,9 +3,7 @@ package pappus.search.exact;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -45,22 +43,16 @@ class FrontSearchTest {
         build.cost().cents());
   }
 
-  private static List<Point> enumerated(Question question) {
+  private static List<Point> front(List<Assessment> feasible, Question question) {
     var all = new TreeSet<Point>();
-    Enumeration.each(question, build -> {
-      if (build.isFeasible()) {
-        all.add(point(build, question));
-      }
-    });
+    feasible.forEach(build -> all.add(point(build, question)));
     return all.stream()
         .filter(one -> all.stream().noneMatch(other -> other.surpasses(one)))
         .toList();
   }
 
-  private static final Map<Integer, List<Point>> ENUMERATED = new HashMap<>();
-
   private static List<Point> enumerated(int seed) {
-    return ENUMERATED.computeIfAbsent(seed, fresh -> enumerated(RandomQuestions.of(fresh)));
+    return front(RandomQuestions.feasible(seed), RandomQuestions.of(seed));
   }
 
   private static FrontSearch.Found run(Question question, double share, int threads) {
@@ -121,7 +113,7 @@ class FrontSearchTest {
   @Test
   void saysWhatIsLeftWhereItEndsEarly() {
     var question = SmallShop.question(SmallShop.few(), "");
-    var all = enumerated(question);
+    var all = front(Enumeration.feasible(question), question);
 
     var found = new FrontSearch(question, 2).run(0, 20, done -> {});
 

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import java.util.TreeSet;
+import pappus.assessment.Assessment;
 import pappus.catalog.Catalog;
 import pappus.part.Battery;
 import pappus.part.Frame;
@@ -49,7 +50,7 @@ public final class RandomQuestions {
       "{\"style\": \"cruise\", \"airspeedMetresPerSecond\": 9}");
 
   private static final Map<Integer, Question> QUESTIONS = new HashMap<>();
-  private static final Map<Integer, Incumbents> TRIED = new HashMap<>();
+  private static final Map<Integer, List<Assessment>> FEASIBLE = new HashMap<>();
 
   private RandomQuestions() {}
 
@@ -58,9 +59,16 @@ public final class RandomQuestions {
     return QUESTIONS.computeIfAbsent(seed, RandomQuestions::draw);
   }
 
-  /** Every feasible build of that question, tried once a process: only to be read. */
-  public static synchronized Incumbents tried(int seed) {
-    return TRIED.computeIfAbsent(seed, fresh -> Enumeration.of(of(fresh)));
+  /** Every feasible build of that question, tried once a process. */
+  public static synchronized List<Assessment> feasible(int seed) {
+    return FEASIBLE.computeIfAbsent(seed, fresh -> Enumeration.feasible(of(fresh)));
+  }
+
+  /** As incumbents keep them. */
+  public static Incumbents tried(int seed) {
+    var incumbents = new Incumbents();
+    feasible(seed).forEach(incumbents::offer);
+    return incumbents;
   }
 
   private static Question draw(int seed) {
@@ -162,7 +170,9 @@ public final class RandomQuestions {
   /** The same with so little money that only some of its builds can be had. */
   private static Question withTightBudget(
       Question question, Catalog catalog, String flying, String limits, Random random) {
-    var found = Enumeration.of(question).bestFirst();
+    var incumbents = new Incumbents();
+    Enumeration.feasible(question).forEach(incumbents::offer);
+    var found = incumbents.bestFirst();
     if (found.isEmpty() || limits.contains("budget")) {
       return question;
     }

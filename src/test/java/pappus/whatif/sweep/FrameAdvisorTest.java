@@ -70,7 +70,7 @@ class FrameAdvisorTest {
   }
 
   private static Optional<Assessment> best(Catalog catalog, Frame draft) {
-    return Enumeration.of(asked(catalog, draft).question()).bestFirst().stream().findFirst();
+    return Enumeration.best(asked(catalog, draft).question());
   }
 
   private static FrameAdvice.Addition addition(FrameAdvice advice, String what) {

@@ -337,7 +337,7 @@ class FrameAxesTest {
               "largestPropellerInches",
               Double.parseDouble(step.values().get(1))));
       var question = new Asked(drawn, new Supply(FEW, Shelf.EMPTY).drafting(drawn)).question();
-      var best = Enumeration.of(question).bestFirst().stream().findFirst();
+      var best = Enumeration.best(question);
       assertThat(step.best().build().map(build -> build.objective() + " " + build.build()))
           .as(step.values().toString())
           .isEqualTo(best.map(build -> build.objective() + " " + build.build()))

@@ -53,7 +53,7 @@ class SweeperTest {
   /** The best of all builds, by trying each. */
   private static Optional<Assessment> best(Catalog catalog, Scenario scenario) {
     var question = Question.of(catalog, new Supply(catalog, Shelf.EMPTY).assessor(scenario));
-    return Enumeration.of(question).bestFirst().stream().findFirst();
+    return Enumeration.best(question);
   }
 
   private static String told(Optional<Assessment> build) {
