@@ -12,6 +12,8 @@ import pappus.quantity.Root;
  * inflow's effect on the propeller is in the power only. Profile and induced factors are engineering estimates
  * without a published source; pure theory promises more than has been flown, so power is never below
  * {@link #LEAST_OF_HOVER} of hover unless the user's own flights say so.
+ *
+ * <p>Why: src/site/markdown/decisions.md#wind-never-helps
  */
 public final class ForwardFlight {
   /** Real over ideal induced power: an engineering estimate. */
