@@ -216,7 +216,7 @@ class CalibrateCommandTest {
         "--part",
         "a=cypsela-1404-2800",
         "--part",
-        "4=awn-4.5x2.5x2");
+        "2=awn-4.5x2.5x2");
 
     assertThat(run.exitCode()).isEqualTo(ExitCode.OK);
     assertThat(run.errors())
