@@ -145,23 +145,31 @@ public record Load(
     if (low * low < ohm * powerW(low)) {
       return -1;
     }
+    // Without what ripple takes it is a parabola.
+    var fixedW = motorPowerW + steadyW;
+    var freeVolts = openVolts - ohm * steadyA;
+    if (rippleS == 0 || motorVolts >= high) {
+      return 0.5 * (freeVolts + Math.sqrt(freeVolts * freeVolts - 4 * ohm * fixedW));
+    }
+    var rippleW = rippleS * motorVolts * motorVolts;
     var volts = guessVolts > low && guessVolts < high ? guessVolts : high;
     for (var step = 0; step < 100; step++) {
-      var excess = volts * (openVolts - volts) - ohm * powerW(volts);
+      var duty = motorVolts / volts;
+      var closed = Math.max(0, 1 - duty);
+      var root = Math.sqrt(closed);
+      var excess = volts * (freeVolts - volts) - ohm * (fixedW + rippleW * closed * root);
       if (excess >= 0) {
         low = volts;
       } else {
         high = volts;
       }
-      var downhill = 2 * volts
-          - openVolts
-          + ohm * (SpeedController.rippleSlopeWPerV(rippleS, motorVolts, volts) + steadyA);
+      var downhill = 2 * volts - freeVolts + ohm * 1.5 * rippleW * root * duty / volts;
       var next = downhill > 0 ? volts + excess / downhill : 0.5 * (low + high);
       if (next < low || next > high) {
         next = 0.5 * (low + high);
       }
-      // Newton's error is squared at each step: what is left after this one is far below rounding.
-      if (Math.abs(next - volts) <= 1e-9 * next) {
+      // Newton's error is squared at each step: what is left after this one is near rounding.
+      if (Math.abs(next - volts) <= 1e-6 * next) {
         return next;
       }
       volts = next;

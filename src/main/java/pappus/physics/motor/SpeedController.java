@@ -56,10 +56,4 @@ public record SpeedController(double rippleS, double idleA) {
     var closed = 1 - motorVolts / busVolts;
     return closed > 0 ? rippleS * motorVolts * motorVolts * closed * Math.sqrt(closed) : 0;
   }
-
-  /** Its change with the battery's volts, W/V, never negative. */
-  public static double rippleSlopeWPerV(double rippleS, double motorVolts, double busVolts) {
-    var duty = motorVolts / busVolts;
-    return duty < 1 ? 1.5 * rippleS * motorVolts * duty * duty * Math.sqrt(1 - duty) : 0;
-  }
 }

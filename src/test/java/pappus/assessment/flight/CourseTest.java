@@ -310,7 +310,7 @@ final class CourseTest {
     var used = fly(with(Flight.HOVERING, "packAge", PackAge.USED));
     var tired = fly(with(Flight.HOVERING, "packAge", PackAge.TIRED));
 
-    assertThat((double) used.milliseconds() / HOVER.milliseconds()).isBetween(0.90, 0.94);
+    assertThat((double) used.milliseconds() / HOVER.milliseconds()).isBetween(0.88, 0.94);
     assertThat((double) tired.milliseconds() / HOVER.milliseconds()).isBetween(0.50, 0.70);
     assertThat(flight(tired).thrustToWeight()).isLessThan(flight(HOVER).thrustToWeight());
   }
