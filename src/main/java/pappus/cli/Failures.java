@@ -56,7 +56,7 @@ final class Failures {
   private static int report(Exception e, CommandLine command, ParseResult parsed) {
     if (e instanceof InputException wrong) {
       var lines = wrong.problems().stream().map(Object::toString).toList();
-      return say(command, "bad-data", lines, code(wrong.kind()));
+      return say(command, "bad-data", lines, ExitCode.of(wrong.kind()));
     }
     if (e instanceof CannotCreateException) {
       return say(command, String.valueOf(e.getMessage()).lines().toList(), ExitCode.CANNOT_CREATE);
@@ -81,14 +81,6 @@ final class Failures {
     e.printStackTrace(new PrintWriter(trace));
     trace.toString().lines().forEach(line -> Printer.err(command).line(line.replace("\t", "    ")));
     return ExitCode.BUG;
-  }
-
-  private static int code(InputException.Kind kind) {
-    return switch (kind) {
-      case MISSING -> ExitCode.NO_INPUT;
-      case UNREADABLE -> ExitCode.IO;
-      case BAD_DATA -> ExitCode.BAD_DATA;
-    };
   }
 
   private static int say(CommandLine command, List<String> lines, int code) {
@@ -123,8 +115,7 @@ final class Failures {
     var said = e instanceof FileSystemException named ? named.getReason() : e.getMessage();
     return said == null || said.isBlank()
         ? "the system does not say why"
-        : said.substring(0, 1).toLowerCase(Locale.ROOT)
-            + said.substring(1).replaceAll("\\.$", "");
+        : said.substring(0, 1).toLowerCase(Locale.ROOT) + said.substring(1).replaceAll("\\.$", "");
   }
 
   /** What has run out in the machine, here or in a thread of the search, and what helps. */

@@ -81,6 +81,8 @@ public final class Main {
             .exitCodeListHeading(usage.exitCodeListHeading())
             .exitCodeList(usage.exitCodeList())
             .footerHeading(usage.footerHeading()));
-    return Failures.reported(line.setCaseInsensitiveEnumValuesAllowed(true));
+    return Failures.reported(line.setCaseInsensitiveEnumValuesAllowed(true)
+        // A file whose name begins so is a file, and what it holds is no command.
+        .setExpandAtFiles(false));
   }
 }

@@ -68,7 +68,8 @@ class FailuresTest {
         .containsExactly(
             "The run must do with the stack that a thread has, but needs more. Maybe give it more, as with java -Xss16m -jar pappus.jar, and report what was asked.");
     assertThat(run.json().path("status").asString()).isEqualTo("failed");
-    assertThat(run.json().path("problems").path(0).asString()).isEqualTo(run.errors().get(0));
+    assertThat(run.json().path("problems").path(0).asString())
+        .isEqualTo(run.errors().get(0));
   }
 
   @Test
@@ -124,8 +125,7 @@ class FailuresTest {
     assertThat(gone.errors())
         .containsExactly(
             "out/a.json: must be readable and writable, but is missing. Maybe make room there, or name another folder.");
-    assertThat(unnamed.errors())
-        .containsExactly("Reading or writing failed: input/output error.");
+    assertThat(unnamed.errors()).containsExactly("Reading or writing failed: input/output error.");
   }
 
   @Test

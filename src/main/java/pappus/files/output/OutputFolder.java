@@ -289,9 +289,7 @@ public final class OutputFolder {
   private static void removeOld(List<Path> leftovers) throws IOException {
     for (var file : leftovers) {
       if (Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)
-          && Files.getLastModifiedTime(file)
-              .toInstant()
-              .isBefore(Instant.now().minus(LEFT_OVER))) {
+          && Files.getLastModifiedTime(file).toInstant().isBefore(Instant.now().minus(LEFT_OVER))) {
         Files.deleteIfExists(file);
       }
     }

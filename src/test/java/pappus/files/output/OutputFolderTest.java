@@ -161,8 +161,7 @@ class OutputFolderTest {
     }
     Files.writeString(file(".b.json.1.part"), "of something else");
     for (var old : List.of(".a.json.3.part", ".a.json.150.part", ".b.json.1.part")) {
-      Files.setLastModifiedTime(
-          file(old), FileTime.from(Instant.now().minus(Duration.ofHours(2))));
+      Files.setLastModifiedTime(file(old), FileTime.from(Instant.now().minus(Duration.ofHours(2))));
     }
     write(false, "a.json", "new");
 
