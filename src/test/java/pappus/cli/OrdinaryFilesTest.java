@@ -185,7 +185,7 @@ class OrdinaryFilesTest {
   void idsAndNamesAreNotEndless() throws IOException {
     var file = folder.resolve("parts/straps.json");
     var text = Files.readString(file);
-    var longest = text.replaceFirst("\"id\": \"[^\"]*", "\"id\": \"x".repeat(64))
+    var longest = text.replaceFirst("\"id\": \"[^\"]*", "\"id\": \"" + "x".repeat(64))
         .replaceFirst("\"name\": \"[^\"]*", "\"name\": \"" + "n".repeat(120));
     Files.writeString(file, longest);
     assertThat(CommandRun.recommend(typed).err()).doesNotContain("straps.json");
