@@ -175,7 +175,7 @@ public record Frame(
       @JsonPropertyDescription("Whether no plate is above it.")
       boolean open) {
     public Position {
-      Require.text("name", name);
+      Require.name("name", name);
       Require.inRange("xMillimetres", xMillimetres, -200, 200);
       patterns = Require.notEmpty("patterns", Require.list("patterns", patterns));
     }

@@ -170,9 +170,10 @@ public final class FlightModels {
     return motor.referenceResistanceOhm() - (winding.by(weighing, 1) - winding.posterior()) / 1000;
   }
 
-  /** At a kept figure of merit C_P goes with C_T to the power of 1.5. */
+  /** At a kept figure of merit C_P goes with C_T to the power of 1.5; none becomes better than the ideal one. */
   private static PropellerModel scaled(PropellerModel curve, double thrust, double merit) {
-    return curve.scaled(thrust, StrictMath.pow(thrust, 1.5) / merit);
+    var most = (1 - 1e-9) / curve.highestFigureOfMerit();
+    return curve.scaled(thrust, StrictMath.pow(thrust, 1.5) / Math.min(merit, most));
   }
 
   private MotorModel motor(Motor motor, Factors factors) {
