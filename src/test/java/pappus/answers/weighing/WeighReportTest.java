@@ -100,7 +100,7 @@ class WeighReportTest {
 
     assertThat(rows).hasSize(5);
     assertThat(rows.get(1))
-        .startsWith("\"hover, =f.csv, line 2\",mAh,711.698")
+        .startsWith("\"hover, =f.csv, line 2\",mAh,711.909")
         .contains(",800,24,");
     assertThat(rows.get(2))
         .startsWith("\"hover, =f.csv, line 2\",V,")
