@@ -93,7 +93,8 @@ public record Scenario(
     if (air.windMetresPerSecond() != null && !flight.takesWindOfPlace()) {
       Require.refuse(
           "air.windMetresPerSecond must be left out where the flight has a wind of its own, but is %s with the style %s."
-              .formatted(Require.plain(air.windMetresPerSecond()), flight.style().word()));
+              .formatted(
+                  Require.plain(air.windMetresPerSecond()), flight.style().word()));
     }
     if (goal == Goal.RANGE && !flight.coversGround()) {
       Require.refuse(

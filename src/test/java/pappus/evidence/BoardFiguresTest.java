@@ -47,6 +47,7 @@ class BoardFiguresTest {
   void howALossIsKnownSaysNothingWithoutOne() {
     assertThatIllegalArgumentException()
         .isThrownBy(() -> with(board(), "controllerLossKnown", Known.MEASURED))
-        .withMessageEndingWith("controllerLossKnown must come with controllerLoss, but that is left out.");
+        .withMessageEndingWith(
+            "controllerLossKnown must come with controllerLoss, but that is left out.");
   }
 }

@@ -118,8 +118,7 @@ public final class FlightModels {
   /** An aircraft in steady flight, its windings as warm as hover makes them. */
   Aircraft steadily(Aircraft aircraft, Build build) {
     var motorKg = build.motor().orElseThrow().mass().grams() / 1000;
-    return aircraft.warmedInHover(
-        WindingHeat.thermalResistanceKPerW(motorKg), air.temperatureK());
+    return aircraft.warmedInHover(WindingHeat.thermalResistanceKPerW(motorKg), air.temperatureK());
   }
 
   /**
@@ -151,8 +150,7 @@ public final class FlightModels {
    * @param share ripple of the board over that of the law
    */
   public SpeedController controller(Motor part, double share) {
-    return PartLoadLaw.BENCH.controllerFor(
-        part.statorDiameterMillimetres(), lossOhm(part), share);
+    return PartLoadLaw.BENCH.controllerFor(part.statorDiameterMillimetres(), lossOhm(part), share);
   }
 
   /** Ripple of a board's controllers over that of the law, if anything is known of them. */
@@ -232,7 +230,9 @@ public final class FlightModels {
         testAir.densityKgPerM3() / testAir.viscosityPaS(),
         test.rows().stream()
             .map(row -> new StaticPoint(
-                Units.rpmToRadPerS(propeller.rpm(row)), row.thrustCoefficient(), row.powerCoefficient()))
+                Units.rpmToRadPerS(propeller.rpm(row)),
+                row.thrustCoefficient(),
+                row.powerCoefficient()))
             .toList());
     // How coefficients go with speed is the test's; their height is what counts of it. Whether a
     // larger C_T at the same figure of merit helps depends on the motor: it knows no caution.

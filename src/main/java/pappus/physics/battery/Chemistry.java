@@ -147,7 +147,9 @@ public enum Chemistry {
    * @param newOhm resistance after ten seconds, Ω
    */
   public double slowOhm(double cellCapacityCoulomb, double newOhm) {
-    return shape == Shape.POUCH ? SLOW_POUCH_SHARE * newOhm : slowOhmAh * 3600 / cellCapacityCoulomb;
+    return shape == Shape.POUCH
+        ? SLOW_POUCH_SHARE * newOhm
+        : slowOhmAh * 3600 / cellCapacityCoulomb;
   }
 
   /** One standard deviation of the ln of {@link #slowOhm}. */

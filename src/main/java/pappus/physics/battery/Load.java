@@ -46,7 +46,8 @@ public record Load(
 
   /** Current in A at terminal volts above zero. */
   public double currentA(double volts) {
-    return (motorPowerW + steadyW + SpeedController.ripplePowerW(rippleS, motorVolts, volts)) / volts
+    return (motorPowerW + steadyW + SpeedController.ripplePowerW(rippleS, motorVolts, volts))
+            / volts
         + steadyA;
   }
 
@@ -68,8 +69,10 @@ public record Load(
     if (rippleW == 0) {
       return powerW / restA;
     }
-    // With d = v/V the rest of the current is (P + r (1 − d)^1.5) d/v. It rises with d up to a hump, may fall to a
-    // dip, and rises again: the volts asked for lie before the hump if it is too high, else behind the dip.
+    // With d = v/V the rest of the current is (P + r (1 − d)^1.5) d/v. It rises with d up to a
+    // hump, may fall to a
+    // dip, and rises again: the volts asked for lie before the hump if it is too high, else behind
+    // the dip.
     var allowed = restA * motorVolts;
     var hump = hump(powerW, rippleW);
     return motorVolts

@@ -42,9 +42,8 @@ public final class Pack {
     this.openVolts = DoubleStream.of(charges)
         .map(z -> series * cell.openCircuitVolts().at(z))
         .toArray();
-    this.cellOhms = DoubleStream.of(charges)
-        .map(z -> series * cell.resistanceOhm().at(z))
-        .toArray();
+    this.cellOhms =
+        DoubleStream.of(charges).map(z -> series * cell.resistanceOhm().at(z)).toArray();
   }
 
   private Pack(Pack pack, double wiringOhm, double warmth) {

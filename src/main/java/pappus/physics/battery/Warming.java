@@ -52,7 +52,8 @@ public record Warming(Chemistry chemistry, double takeOffK, double kelvinPerWatt
         * currentA
         * ohm
         * kelvinPerWatt
-        * -StrictMath.expm1(-seconds / Require.positive("timeConstantSeconds", timeConstantSeconds));
+        * -StrictMath.expm1(
+            -seconds / Require.positive("timeConstantSeconds", timeConstantSeconds));
   }
 
   /**
@@ -66,7 +67,8 @@ public record Warming(Chemistry chemistry, double takeOffK, double kelvinPerWatt
    */
   double resistanceFactor(double currentA, double ohm, double seconds) {
     var coldRiseK = riseK(currentA, ohm, kelvinPerWatt, IN_DOWNWASH_SECONDS, seconds);
-    // With the rise r = I² k f(r), a hundredth more current lowers f by at most .8 of a hundredth there.
+    // With the rise r = I² k f(r), a hundredth more current lowers f by at most .8 of a hundredth
+    // there.
     var mostK = Math.min(Temperature.HOTTEST_K - takeOffK, chemistry.gentleRiseK(takeOffK));
     if (coldRiseK * factorAt(mostK) >= mostK) {
       return factorAt(mostK);

@@ -55,8 +55,8 @@ record Drain(
   double seconds(List<Load> loads, double moreOhm) {
     var wiringOhm = pack.wiringOhm() + moreOhm;
     var half = pack.openVolts(Pack.HALF_CHARGE);
-    var warmth =
-        pack.warmth(loads.stream().mapToDouble(load -> load.currentA(half)).min().orElse(0));
+    var warmth = pack.warmth(
+        loads.stream().mapToDouble(load -> load.currentA(half)).min().orElse(0));
     var seconds = 0.0;
     for (var part = 0; part < PARTS; part++) {
       var open = openVolts.at(part);

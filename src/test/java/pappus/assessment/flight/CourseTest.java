@@ -119,7 +119,8 @@ final class CourseTest {
   void noCalmAirspeedGoesFartherThanTheBest() {
     var best = flight(fly(cruise(null, 0))).rangeMetres();
 
-    // Best range is that of shaft energy; ripple costs less the faster the motors turn, so battery energy favours more
+    // Best range is that of shaft energy; ripple costs less the faster the motors turn, so battery
+    // energy favours more
     // speed.
     for (var airspeed = 4.0; airspeed < 24; airspeed += 1) {
       assertThat(flight(fly(cruise(airspeed, 0))).rangeMetres()).isLessThan(1.05 * best);

@@ -18,7 +18,9 @@ class WarmingTest {
 
     var warm = cold.warmedBy(Load.ofPower(30));
 
-    assertThat(warm.steadyOhm(0.5)).isLessThan(cold.steadyOhm(0.5)).isGreaterThan(0.6 * cold.steadyOhm(0.5));
+    assertThat(warm.steadyOhm(0.5))
+        .isLessThan(cold.steadyOhm(0.5))
+        .isGreaterThan(0.6 * cold.steadyOhm(0.5));
     assertThat(warm.burstOhm(0.5)).isEqualTo(cold.burstOhm(0.5));
     assertThat(warm.wiringOhm()).isEqualTo(cold.wiringOhm());
   }

@@ -54,15 +54,15 @@ class PropertyTest {
       var ripple = Math.exp(8 * random.nextDouble() - 4);
       var rotor = new Rotor(
           plain.rotor().propeller(), plain.rotor().motor(), new SpeedController(ripple, 0.04));
-      var aircraft =
-          new Aircraft(plain.airframe(), plain.rotorCount(), rotor, plain.avionicsW());
+      var aircraft = new Aircraft(plain.airframe(), plain.rotorCount(), rotor, plain.avionicsW());
       var light = Hover.of(aircraft).steady();
       if (!rotor.controller().risesWithThrust(light.point())) {
         continue;
       }
       sure++;
       var volts = light.point().volts() * (1.01 + random.nextDouble());
-      var heavy = Hover.of(Examples.heavier(aircraft, 1.001 + 0.3 * random.nextDouble())).steady();
+      var heavy = Hover.of(Examples.heavier(aircraft, 1.001 + 0.3 * random.nextDouble()))
+          .steady();
       assertThat(heavy.busPowerW(volts)).isGreaterThan(light.busPowerW(volts));
     }
     assertThat(sure).isGreaterThan(5 * DRAWS);
