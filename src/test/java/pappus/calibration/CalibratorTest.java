@@ -108,7 +108,7 @@ class CalibratorTest {
   void takesTorqueForWhatItIs() {
     var rows = new MadeUpBench(5, 0.02).rows();
     var measured = rows.stream()
-        .map(row -> row.propellerKey().equals("p1") ? withTorque(row, 0.062 * 1.1) : row)
+        .map(row -> row.propellerKey().equals("p1") ? withTorque(row, 1.1) : row)
         .toList();
 
     var without = of(Calibrator.fit(rows).propellers(), "p1").powerCoefficient(10_000);
@@ -117,10 +117,11 @@ class CalibratorTest {
     assertThat(with).isBetween(1.02 * without, 1.11 * without);
   }
 
-  /** At the speed of the row. */
-  private static BenchRow withTorque(BenchRow row, double powerCoefficient) {
+  /** So many times what its propeller takes at the speed of the row. */
+  private static BenchRow withTorque(BenchRow row, double factor) {
     var turns = row.speedRpm() / 60;
-    var torque = powerCoefficient
+    var torque = factor
+        * MadeUpBench.PROPELLERS.get(0).powerAt(turns)
         * row.airDensityKgPerCubicMetre()
         * turns
         * turns

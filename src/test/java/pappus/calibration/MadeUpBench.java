@@ -26,8 +26,12 @@ final class MadeUpBench {
   /** Kv in rpm/V under load, Ω, the no-load current at 1000 rad/s in A, the stator's diameter in mm. */
   record Motor(String key, double labelKv, double kv, double ohm, double noLoadA, double stator) {}
 
-  /** Coefficients that no speed changes. */
-  record Propeller(String key, double thrust, double power) {}
+  /** Coefficients at 10 000 rpm; the figure of merit rises with the speed as propellers' does, n^.15. */
+  record Propeller(String key, double thrust, double power) {
+    double powerAt(double turns) {
+      return power * Math.pow(60 * turns / 10_000, -0.15);
+    }
+  }
 
   static final List<Motor> MOTORS = List.of(
       new Motor("m1", 2300, 2200, 0.11, 0.9, 22),
@@ -102,7 +106,7 @@ final class MadeUpBench {
 
   private static double motorA(Motor motor, Propeller propeller, double turns) {
     var torque =
-        propeller.power() * DENSITY * turns * turns * StrictMath.pow(DIAMETER_M, 5) / (2 * Math.PI);
+        propeller.powerAt(turns) * DENSITY * turns * turns * StrictMath.pow(DIAMETER_M, 5) / (2 * Math.PI);
     return torque * motor.kv() * Math.PI / 30
         + motor.noLoadA() * StrictMath.pow(2 * Math.PI * turns / 1000, GROWTH);
   }

@@ -68,6 +68,13 @@ class PartLoadLawsValidationTest {
       PartLoadForm.statorFactor(11),
       new ControllerLaw(new Figure(0.10, 0.035), new Figure(0.04, 0.02), new Figure(0.50, 0.1)));
 
+  /** What the rows would have where they are free to choose, those below 8 gf included. */
+  private static final Law IDLING = new Law(
+      "c (1 − d)^1.5, .10 A, β .1",
+      PartLoadForm.RIPPLE,
+      PartLoadForm.statorFactor(11),
+      new ControllerLaw(new Figure(0.10, 0.035), new Figure(0.10, 0.02), new Figure(0.1, 0.1)));
+
   /** Volts, amps, gf, rpm. */
   private static final double[][] THREE_CELLS = {
     {11.815, 1.244, 19.2, 16806},
@@ -93,7 +100,7 @@ class PartLoadLawsValidationTest {
    */
   @Test
   void meetsMotorsLeftOut() {
-    for (var law : List.of(ROOT_OF_R, SQUARE, FLOWN)) {
+    for (var law : List.of(ROOT_OF_R, SQUARE, FLOWN, IDLING)) {
       for (var isHeld : new boolean[] {false, true}) {
         var byMotor = new TreeMap<String, List<Double>>();
         PublishedBench.MOTORS.forEach(key -> byMotor.put(key, leftOut(law, isHeld, key)));
@@ -152,7 +159,7 @@ class PartLoadLawsValidationTest {
    */
   @Test
   void meetsASmallMotor() {
-    for (var law : List.of(ROOT_OF_R, SQUARE, FLOWN)) {
+    for (var law : List.of(ROOT_OF_R, SQUARE, FLOWN, IDLING)) {
       var errors = Stream.of(THREE_CELLS, TWO_CELLS)
           .flatMap(rows -> IntStream.rangeClosed(0, 60)
               .mapToObj(step -> errors(law, rows, 0.1 + step / 200.0))
