@@ -14,6 +14,7 @@ import pappus.catalog.CatalogReader;
 import pappus.catalog.ReadCatalog;
 import pappus.compatibility.Rules;
 import pappus.files.InputException;
+import pappus.files.Problems;
 import pappus.part.Build;
 import pappus.ranking.Finder;
 import pappus.ranking.Ranking;
@@ -59,13 +60,12 @@ public final class Pappus {
       InputStream standardInput,
       List<CatalogFolder> folders,
       Consumer<ReadCatalog> remarks) {
-    var wrong = new ArrayList<InputException>();
+    var wrong = new Problems();
     var asked = reading(() -> ScenarioReader.read(scenario, standardInput), wrong);
     var parts = reading(() -> CatalogReader.read(folders), wrong);
     if (asked == null || parts == null) {
-      throw new InputException(
-          wrong.get(wrong.size() - 1).kind(),
-          wrong.stream().flatMap(one -> one.problems().stream()).toList());
+      wrong.throwIfAny();
+      throw new IllegalStateException("What was not read was refused.");
     }
     var supply = Supply.of(parts).drafting(asked.scenario());
     var problems = new ArrayList<>(asked.problemsWith(supply.catalog()));
@@ -81,11 +81,11 @@ public final class Pappus {
     return new Inputs(asked.scenario(), supply, supply.assessor(asked.scenario()), files);
   }
 
-  private static <T> @Nullable T reading(Supplier<T> read, List<InputException> wrong) {
+  private static <T> @Nullable T reading(Supplier<T> read, Problems wrong) {
     try {
       return read.get();
     } catch (InputException refused) {
-      wrong.add(refused);
+      wrong.addAll(refused);
       return null;
     }
   }

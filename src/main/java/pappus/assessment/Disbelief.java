@@ -22,8 +22,7 @@ public enum Disbelief {
   /** What of a flight is not to be believed, in the order of these. */
   static Set<Disbelief> of(Build build, double grams, FlightEstimate flight) {
     var disbelief = EnumSet.noneOf(Disbelief.class);
-    if (flight.volts() > 0
-        && !EfficiencyBand.warning(grams / 1000).contains(flight.efficiency())) {
+    if (flight.volts() > 0 && !EfficiencyBand.warning(grams / 1000).contains(flight.efficiency())) {
       disbelief.add(EFFICIENCY);
     }
     if (grams < LIGHT_GRAMS) {

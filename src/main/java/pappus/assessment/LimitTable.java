@@ -62,8 +62,7 @@ final class LimitTable {
   }
 
   /** Hover above a continuous rating is a broken limit; full throttle above a burst one is not. */
-  private static void addCurrents(
-      FlightEstimate flight, double kilograms, List<Limit> limits) {
+  private static void addCurrents(FlightEstimate flight, double kilograms, List<Limit> limits) {
     var course = flight.course();
     var motorA = course
         .map(Course::mostMotorA)
@@ -80,7 +79,8 @@ final class LimitTable {
     addCurrent(LimitKind.LEAD_CURRENT, where, busA, continuous.leadA(), limits);
     limits.add(LimitKind.HOVER_THROTTLE.limit(flight.duty(), Ratings.MOST_DUTY));
     if (flight.volts() > 0) {
-      limits.add(LimitKind.HOVER_EFFICIENCY.limit(flight.efficiency(), EfficiencyBand.hard(kilograms)));
+      limits.add(
+          LimitKind.HOVER_EFFICIENCY.limit(flight.efficiency(), EfficiencyBand.hard(kilograms)));
     }
     limits.add(LimitKind.FLIGHT_TIME.limit(flight.endurance().seconds(), 1));
   }

@@ -38,7 +38,7 @@ public final class BenchReader {
     var table = CsvTable.read(source, REQUIRED, List.of(DIAMETER, DENSITY, TORQUE, STATOR), found);
     if (!REQUIRED.stream().allMatch(table::has)) {
       // Without its column every cell would be a problem of its own.
-      problems.addAll(found.sorted());
+      problems.addAll(found);
       return List.of();
     }
     var rows = new ArrayList<BenchRow>();
@@ -79,12 +79,12 @@ public final class BenchReader {
             torque,
             stator));
       }
-      found.addAll(bad.sorted());
+      found.addAll(bad);
     }
     if (rows.isEmpty() && found.isEmpty()) {
       found.add(Problem.ofFile(source.name(), "must hold a row, but holds none."));
     }
-    problems.addAll(found.sorted());
+    problems.addAll(found);
     return rows;
   }
 

@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.Locale;
 import java.util.Map;
 import pappus.files.Closest;
+import pappus.files.Shown;
 import pappus.part.Antenna;
 import pappus.part.Build;
 import pappus.part.Part;
@@ -139,7 +140,6 @@ public final class BuildText {
   }
 
   private static String quoted(String text) {
-    var shown = text.length() > 60 ? text.substring(0, 60) + "…" : text;
-    return '"' + shown.replaceAll("\\p{Cntrl}", "?") + '"';
+    return Shown.text(text);
   }
 }

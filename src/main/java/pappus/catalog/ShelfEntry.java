@@ -26,7 +26,7 @@ public record ShelfEntry(
     @JsonPropertyDescription("A remark for people; absent: none.") @Nullable
     String note) {
   public ShelfEntry {
-    Require.text("id", id);
+    Require.name("id", id);
     if (owned != null) {
       Require.inRange("owned", owned, 0, 10_000);
     }

@@ -76,8 +76,8 @@ public record Why(
       return Optional.empty();
     }
     var flown = assessor.whatIf(assessment);
-    return Optional.of(flown.applyAsDouble(Factors.switchedTwiceAsOften())
-        - flown.applyAsDouble(Factors.NONE));
+    return Optional.of(
+        flown.applyAsDouble(Factors.switchedTwiceAsOften()) - flown.applyAsDouble(Factors.NONE));
   }
 
   private static Optional<Swap> forMoney(List<Swap> swaps) {

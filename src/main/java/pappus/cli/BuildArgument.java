@@ -8,6 +8,7 @@ import pappus.catalog.BuildText;
 import pappus.catalog.Catalog;
 import pappus.files.InputException;
 import pappus.files.Problem;
+import pappus.files.Problems;
 import pappus.files.Source;
 import pappus.part.Build;
 
@@ -25,18 +26,16 @@ final class BuildArgument {
    * @throws InputException with every text that names none
    */
   static List<Build> readAll(List<String> texts, Catalog catalog) {
-    var problems = new ArrayList<Problem>();
+    var problems = new Problems();
     var builds = new ArrayList<Build>();
     for (var text : texts) {
       try {
         builds.add(read(text, catalog));
       } catch (InputException wrong) {
-        problems.addAll(wrong.problems());
+        problems.addAll(wrong);
       }
     }
-    if (!problems.isEmpty()) {
-      throw new InputException(InputException.Kind.BAD_DATA, problems);
-    }
+    problems.throwIfAny();
     return builds;
   }
 

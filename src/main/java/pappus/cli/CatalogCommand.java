@@ -63,6 +63,11 @@ abstract class CatalogCommand implements JsonAnswer {
   /** Where the scenario is. */
   abstract Path scenarioFile();
 
+  /** Whether the user says which catalogues are to be read. */
+  boolean namesCatalogs() {
+    return catalogs.areNamed();
+  }
+
   /** Catalogues as they were told in a result, unless the user names others. */
   void readAsTold(List<String> names) {
     catalogs.takeAsTold(names);

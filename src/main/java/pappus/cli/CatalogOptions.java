@@ -20,9 +20,14 @@ final class CatalogOptions {
   @Option(names = "--no-shipped-catalog", description = "Only the folders given with --catalog.")
   private boolean withoutShipped;
 
+  /** Whether the user says which. */
+  boolean areNamed() {
+    return !catalogs.isEmpty() || withoutShipped;
+  }
+
   /** Folders as they were told in a result, unless the user names others. */
   void takeAsTold(List<String> names) {
-    if (catalogs.isEmpty() && !withoutShipped) {
+    if (!areNamed()) {
       withoutShipped = !names.contains(SHIPPED);
       names.stream().filter(name -> !name.equals(SHIPPED)).map(Path::of).forEach(catalogs::add);
     }

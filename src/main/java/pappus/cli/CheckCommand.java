@@ -9,6 +9,7 @@ import java.util.TreeSet;
 import java.util.concurrent.Callable;
 import java.util.function.Predicate;
 import pappus.answers.check.CheckJson;
+import pappus.assessment.Supply;
 import pappus.catalog.CatalogFolder;
 import pappus.catalog.CatalogReader;
 import pappus.catalog.ReadCatalog;
@@ -70,47 +71,35 @@ final class CheckCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    var problems = new ArrayList<Problem>();
-    var worst = InputException.Kind.MISSING;
     var found = new Problems();
     var inputs = sort(found);
     var catalog = CatalogReader.read(inputs.catalogs(), found);
-    try {
-      found.throwIfAny();
-    } catch (InputException wrong) {
-      problems.addAll(wrong.problems());
-      worst = wrong.kind();
-    }
+    var isWhole = found.isEmpty();
     var scenarios = new ArrayList<ReadScenario>();
     for (var file : inputs.scenarioFiles()) {
       try {
         scenarios.add(ScenarioReader.read(file, System.in));
       } catch (InputException wrong) {
-        problems.addAll(wrong.problems());
-        worst = wrong.kind().compareTo(worst) < 0 ? wrong.kind() : worst;
+        found.addAll(wrong);
       }
     }
     for (var scenario : scenarios) {
-      var wrong = new ArrayList<>(scenario.problemsWithRules(Rules.waivableIds()));
-      if (found.isEmpty()) {
-        wrong.addAll(scenario.contradictions(catalog.catalog()));
+      found.addAll(scenario.problemsWithRules(Rules.waivableIds()));
+      if (isWhole) {
+        found.addAll(scenario.contradictions(catalog.catalog()));
+        found.addAll(scenario.problemsWithCurrency(
+            Supply.of(catalog).drafting(scenario.scenario()).catalog()));
       }
-      problems.addAll(wrong);
-      worst = wrong.isEmpty() ? worst : InputException.Kind.BAD_DATA;
     }
-    var warnings = warnings(catalog, scenarios, inputs.isAskedAbout(), problems.isEmpty());
+    var warnings = warnings(catalog, scenarios, inputs.isAskedAbout(), found.isEmpty());
     if (!quiet) {
       catalog
           .replacements()
           .forEach(replacement -> Printer.err(spec.commandLine()).line(replacement.toString()));
     }
-    print(problems.stream().sorted().distinct().toList(), warnings);
-    if (!problems.isEmpty()) {
-      return switch (worst) {
-        case MISSING -> ExitCode.NO_INPUT;
-        case UNREADABLE -> ExitCode.IO;
-        case BAD_DATA -> ExitCode.BAD_DATA;
-      };
+    print(found.sorted(), warnings);
+    if (!found.isEmpty()) {
+      return ExitCode.of(found.worst());
     }
     return strict && !warnings.isEmpty() ? ExitCode.NO : ExitCode.OK;
   }

@@ -1,5 +1,7 @@
 package pappus.cli;
 
+import pappus.files.InputException;
+
 /** Exit codes of every command. */
 final class ExitCode {
   static final int OK = 0;
@@ -15,4 +17,13 @@ final class ExitCode {
   static final int IO = 74;
 
   private ExitCode() {}
+
+  /** Of an input that was refused. */
+  static int of(InputException.Kind kind) {
+    return switch (kind) {
+      case MISSING -> NO_INPUT;
+      case UNREADABLE -> IO;
+      case BAD_DATA -> BAD_DATA;
+    };
+  }
 }

@@ -1,17 +1,10 @@
 package pappus.cli;
 
-import java.io.IOException;
 import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
-import java.io.StringWriter;
-import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import pappus.answers.result.Refusal;
-import pappus.files.InputException;
-import pappus.files.output.CannotCreateException;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.ParseResult;
 
 /** The command line. */
 @Command(
@@ -48,9 +41,9 @@ import picocli.CommandLine.ParseResult;
       "2:wrong usage",
       "65:bad data",
       "66:missing input",
-      "70:a bug of ours",
+      "70:a bug of ours, or memory ran out",
       "73:a result cannot be created",
-      "74:read or write error",
+      "74:read or write error, standard output too",
       "130:interrupted, the best so far is written",
       "143:terminated, the best so far is written"
     })
@@ -58,11 +51,17 @@ public final class Main {
   private Main() {}
 
   public static void main(String[] args) {
+    var standard = new StandardOutput();
     // A pipe that is read as UTF-8 gets UTF-8, whatever the machine's locale.
-    var out = new PrintWriter(new OutputStreamWriter(System.out, StandardCharsets.UTF_8), false);
+    var out = new PrintWriter(new OutputStreamWriter(standard, StandardCharsets.UTF_8), false);
     var err = new PrintWriter(new OutputStreamWriter(System.err, StandardCharsets.UTF_8), true);
     var code = commandLine().setOut(out).setErr(err).execute(args);
     out.flush();
+    var loss = standard.loss();
+    if (loss.isPresent()) {
+      err.println("Standard output must be writable, but %s.".formatted(loss.get()));
+      code = code == ExitCode.OK || code == ExitCode.NO ? ExitCode.IO : code;
+    }
     err.flush();
     Interruption.finished();
     System.exit(code);
@@ -82,54 +81,8 @@ public final class Main {
             .exitCodeListHeading(usage.exitCodeListHeading())
             .exitCodeList(usage.exitCodeList())
             .footerHeading(usage.footerHeading()));
-    return line.setCaseInsensitiveEnumValuesAllowed(true)
-        .setParameterExceptionHandler(Main::usage)
-        .setExecutionExceptionHandler(Main::report);
-  }
-
-  /** What is typed wrongly is one line, and where to read more. */
-  private static int usage(CommandLine.ParameterException wrong, String[] args) {
-    var command = wrong.getCommandLine();
-    var near = wrong instanceof CommandLine.UnmatchedArgumentException unknown
-            && !unknown.getSuggestions().isEmpty()
-        ? ". Maybe " + unknown.getSuggestions().get(0) + " was meant"
-        : "";
-    var more = near + "; " + command.getCommandSpec().qualifiedName() + " --help says more.";
-    var message = String.valueOf(wrong.getMessage()).replaceAll("\\s*\\R\\s*", " ");
-    Printer.err(command).line(message.replaceAll("\\.$", "") + more);
-    return ExitCode.USAGE;
-  }
-
-  /** The user's mistakes are one line each; ours keep their stack trace. */
-  private static int report(Exception e, CommandLine command, ParseResult parsed) {
-    if (e instanceof InputException wrong) {
-      wrong.problems().forEach(problem -> Printer.err(command).line(problem));
-      if (command.getCommand() instanceof JsonAnswer asked && asked.wantsJson()) {
-        Printer.out(command)
-            .document(Refusal.of(wrong.problems().stream().map(Object::toString).toList()));
-      }
-      return switch (wrong.kind()) {
-        case MISSING -> ExitCode.NO_INPUT;
-        case UNREADABLE -> ExitCode.IO;
-        case BAD_DATA -> ExitCode.BAD_DATA;
-      };
-    }
-    if (e instanceof CannotCreateException) {
-      String.valueOf(e.getMessage()).lines().forEach(Printer.err(command)::line);
-      return ExitCode.CANNOT_CREATE;
-    }
-    if (e instanceof IOException || e instanceof UncheckedIOException) {
-      Printer.err(command).line("Reading or writing failed: " + e.getMessage());
-      return ExitCode.IO;
-    }
-    if (e instanceof CommandLine.ParameterException usage) {
-      Printer.err(command).line(usage.getMessage());
-      return ExitCode.USAGE;
-    }
-    Printer.err(command).line("This is a bug of ours; please report it with what follows.");
-    var trace = new StringWriter();
-    e.printStackTrace(new PrintWriter(trace));
-    trace.toString().lines().forEach(line -> Printer.err(command).line(line.replace("\t", "    ")));
-    return ExitCode.BUG;
+    return Failures.reported(line.setCaseInsensitiveEnumValuesAllowed(true)
+        // A file whose name begins so is a file, and what it holds is no command.
+        .setExpandAtFiles(false));
   }
 }

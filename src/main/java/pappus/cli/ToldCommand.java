@@ -1,5 +1,7 @@
 package pappus.cli;
 
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -7,10 +9,18 @@ import pappus.Inputs;
 import pappus.answers.result.ToldResult;
 import pappus.files.InputException;
 import pappus.files.Problem;
+import pappus.files.Shown;
 import pappus.files.Source;
 
 /** What commands on a result of recommend share: its scenario and its catalogues, read again. */
 abstract class ToldCommand extends CatalogCommand {
+  /** How paths on other machines begin. */
+  private static final List<String> NETWORK = List.of("//", "\\\\");
+
+  /** Where files are that are none, and some that never end. */
+  private static final List<Path> SYSTEM =
+      List.of(Path.of("/dev"), Path.of("/proc"), Path.of("/sys"));
+
   private @Nullable ToldResult told;
 
   /** Where the result is. */
@@ -18,7 +28,33 @@ abstract class ToldCommand extends CatalogCommand {
 
   @Override
   Path scenarioFile() {
-    return Path.of(told().inputs().get(0).name());
+    return path("inputs[0].name", told().inputs().get(0).name());
+  }
+
+  /**
+   * What a result names is read next, and the result may be a stranger's: no device, which may never end, nothing that
+   * is typed, and nothing on another machine.
+   */
+  private Path path(String field, String name) {
+    try {
+      var path = Path.of(name);
+      var real = path.toAbsolutePath().normalize();
+      var isOrdinary =
+          Files.isRegularFile(real) || Files.isDirectory(real) || Files.notExists(real);
+      if (!name.equals("-")
+          && !name.isBlank()
+          && NETWORK.stream().noneMatch(name::startsWith)
+          && SYSTEM.stream().noneMatch(real::startsWith)
+          && isOrdinary) {
+        return path;
+      }
+    } catch (InvalidPathException noPath) {
+      // Refused below.
+    }
+    throw InputException.badData(Problem.ofFile(
+        resultFile().toString(),
+        "%s must be an ordinary file or folder of this machine, but is the text %s."
+            .formatted(field, Shown.text(name))));
   }
 
   ToldResult told() {
@@ -36,7 +72,13 @@ abstract class ToldCommand extends CatalogCommand {
 
   /** Scenario and catalogues as they are now; those of the result, unless the user names other folders. */
   Inputs readAgain() {
-    readAsTold(told().catalogs());
+    if (!namesCatalogs()) {
+      var names = told().catalogs();
+      for (var i = 0; i < names.size(); i++) {
+        path("catalogs[" + i + "]", names.get(i));
+      }
+      readAsTold(names);
+    }
     return read();
   }
 }

@@ -158,8 +158,8 @@ public final class Doubts {
     var diameter = build.propeller().orElseThrow().diameterMillimetres();
     var gap =
         Math.min(frame.frontSpacingMillimetres(), frame.sideSpacingMillimetres()) / diameter - 1;
-    var neighbour = NEIGHBOUR
-        * StrictMath.exp(-Math.max(gap - NEIGHBOUR_TOUCHES, 0) / NEIGHBOUR_FADES);
+    var neighbour =
+        NEIGHBOUR * StrictMath.exp(-Math.max(gap - NEIGHBOUR_TOUCHES, 0) / NEIGHBOUR_FADES);
     var arms = frame.armWidthMillimetres() == null
         ? ArmShadow.UNKNOWN_DOUBT
         : ArmShadow.DOUBT * flight.thrustLost();

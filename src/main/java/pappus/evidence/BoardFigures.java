@@ -54,9 +54,7 @@ public record BoardFigures(
       return OptionalDouble.of(FIELD_ORIENTED);
     }
     var kilohertz = board.pwmKilohertz();
-    return kilohertz == null
-        ? OptionalDouble.empty()
-        : OptionalDouble.of(rippleShareAt(kilohertz));
+    return kilohertz == null ? OptionalDouble.empty() : OptionalDouble.of(rippleShareAt(kilohertz));
   }
 
   /** Ripple of controllers that switch so often over that of the law. */

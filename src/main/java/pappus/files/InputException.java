@@ -21,13 +21,19 @@ public final class InputException extends RuntimeException {
   }
 
   public InputException(Kind kind, List<Problem> problems) {
-    super(problems.stream()
-        .sorted()
-        .distinct()
-        .map(Problem::toString)
-        .collect(Collectors.joining("\n")));
+    this(kind, bounded(problems), true);
+  }
+
+  private InputException(Kind kind, List<Problem> bounded, boolean isBounded) {
+    super(bounded.stream().map(Problem::toString).collect(Collectors.joining("\n")));
     this.kind = kind;
-    this.problems = problems.stream().sorted().distinct().toList();
+    this.problems = bounded;
+  }
+
+  private static List<Problem> bounded(List<Problem> problems) {
+    var kept = new Problems();
+    kept.addAll(problems);
+    return List.copyOf(kept.sorted());
   }
 
   /** One problem that is bad data. */
@@ -39,7 +45,7 @@ public final class InputException extends RuntimeException {
     return kind;
   }
 
-  /** All problems, by file and line. */
+  /** The problems by file and line, as {@link Problems} bounds them. */
   public List<Problem> problems() {
     return problems;
   }

@@ -1,6 +1,7 @@
 package pappus.files;
 
 import java.util.Comparator;
+import java.util.regex.Pattern;
 
 /**
  * One thing that is wrong with the input.
@@ -12,7 +13,10 @@ import java.util.Comparator;
  */
 public record Problem(String file, int line, int column, String text)
     implements Comparable<Problem> {
+  private static final Pattern REST = Pattern.compile("and ([0-9]{1,9}) more\\.");
+
   private static final Comparator<Problem> ORDER = Comparator.comparing(Problem::file)
+      .thenComparing(Problem::isRest)
       .thenComparingInt(Problem::line)
       .thenComparing(Problem::text)
       .thenComparingInt(Problem::column);
@@ -20,6 +24,20 @@ public record Problem(String file, int line, int column, String text)
   /** A problem of a file as a whole. */
   public static Problem ofFile(String file, String text) {
     return new Problem(file, 0, text);
+  }
+
+  /** What stands for so many others of a file, after those that are told. */
+  static Problem rest(String file, int number) {
+    return ofFile(file, "and %s more.".formatted(number));
+  }
+
+  boolean isRest() {
+    return line == 0 && REST.matcher(text).matches();
+  }
+
+  /** How many others this stands for. */
+  int rest() {
+    return Integer.parseInt(text.replaceAll("[^0-9]", ""));
   }
 
   /** A problem of a line. */

@@ -17,11 +17,17 @@ public final class Shown {
   private static final int LONGEST_SENTENCE = 400;
   private static final int KEPT_END = 100;
 
+  /** Blanks and hyphens that keep a line from breaking, and a joiner: alike to the eye, and other bytes. */
+  private static final String UNSEEN = "\\u00A0\\u034F\\u2007\\u2011\\u202F";
+
   /** What moves the cursor, reorders or hides what is read, or has no sign of its own. */
-  private static final Pattern STEERING = Pattern.compile("[\\p{C}\\p{Zl}\\p{Zp}]");
+  private static final Pattern STEERING = Pattern.compile("[\\p{C}\\p{Zl}\\p{Zp}" + UNSEEN + "]");
 
   private static final Pattern STEERING_IN_FILE =
-      Pattern.compile("[\\p{Cc}\\p{Cf}\\p{Zl}\\p{Zp}&&[^\\t\\n]]");
+      Pattern.compile("[\\p{Cc}\\p{Cf}\\p{Zl}\\p{Zp}" + UNSEEN + "&&[^\\t\\n]]");
+
+  private static final Pattern HIDING =
+      Pattern.compile("[\\p{Cc}\\p{Cf}\\p{Cs}\\p{Zl}\\p{Zp}" + UNSEEN + "]");
 
   private Shown() {}
 
@@ -71,6 +77,20 @@ public final class Shown {
         STEERING_IN_FILE,
         text,
         found -> found.chars().mapToObj(Shown::number).collect(Collectors.joining()));
+  }
+
+  /** Whether a text holds what no name needs: signs that act on a terminal, turn the direction, or cannot be seen. */
+  public static boolean hides(String text) {
+    for (var i = 0; i < text.length(); i++) {
+      var c = text.charAt(i);
+      if (c < ' ' || c >= 0x7F && HIDING.matcher(text).find()) {
+        return true;
+      }
+      if (c >= 0x7F) {
+        return false;
+      }
+    }
+    return false;
   }
 
   private static String numbered(Pattern which, String text, UnaryOperator<String> number) {

@@ -55,7 +55,7 @@ public record ShopSettings(
       List.of("radio", "goggles", "charger", "soldering and building", "postage");
 
   public ShopSettings {
-    Require.text("shop", shop);
+    Require.name("shop", shop);
     address = Require.list("address", address);
     contact = Require.list("contact", contact);
     new Money(BigDecimal.ZERO, currency);
@@ -81,7 +81,7 @@ public record ShopSettings(
       @JsonPropertyDescription("Percent, 0 to 100, at most three decimals.")
       BigDecimal percent) {
     public Tax {
-      Require.text("label", label);
+      Require.name("label", label);
       Require.present("percent", percent);
       if (percent.signum() < 0
           || percent.compareTo(BigDecimal.valueOf(100)) > 0

@@ -69,7 +69,7 @@ public final class StockList {
       if (bad.isEmpty()) {
         entries.add(new ShelfEntry(part, null, (int) units, each, null));
       }
-      problems.addAll(bad.sorted());
+      problems.addAll(bad);
     }
     return entries;
   }

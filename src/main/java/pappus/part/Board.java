@@ -93,8 +93,7 @@ public record Board(
       Require.inRange("controllerLoss", controllerLoss, 0.05, 0.8);
     }
     if (controllerLossKnown != null && controllerLoss == null) {
-      Require.refuse(
-          "controllerLossKnown must come with controllerLoss, but that is left out.");
+      Require.refuse("controllerLossKnown must come with controllerLoss, but that is left out.");
     }
     if (pwmKilohertz != null) {
       Require.inRange("pwmKilohertz", pwmKilohertz, 8, 200, "Maybe it was written in hertz.");

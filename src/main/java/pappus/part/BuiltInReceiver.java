@@ -14,7 +14,7 @@ public record BuiltInReceiver(
     boolean antennaFixed)
     implements RadioReceiver {
   public BuiltInReceiver {
-    Require.text("link", link);
+    Require.name("link", link);
     Require.present("antenna", antenna);
   }
 }

@@ -15,7 +15,7 @@ public record BuiltInTransmitter(
     @JsonPropertyDescription("Its antenna ports.") AntennaPort antenna)
     implements VideoSender {
   public BuiltInTransmitter {
-    Require.text("family", family);
+    Require.name("family", family);
     powers = OutputPower.rising(powers);
     Require.present("antenna", antenna);
   }

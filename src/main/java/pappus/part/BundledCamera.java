@@ -18,7 +18,7 @@ public record BundledCamera(
     double cableMillimetres)
     implements CameraUnit {
   public BundledCamera {
-    Require.text("family", family);
+    Require.name("family", family);
     Require.inRange("widthMillimetres", widthMillimetres, 8, 40);
     Require.inRange("leastInnerHeightMillimetres", leastInnerHeightMillimetres, 8, 50);
     Require.inRange("cableMillimetres", cableMillimetres, 0, 400);

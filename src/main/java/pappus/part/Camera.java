@@ -37,7 +37,7 @@ public record Camera(
 
   public Camera {
     Part.check(id, maker, name, price, sold, mass, source);
-    Require.text("family", family);
+    Require.name("family", family);
     Require.inRange("widthMillimetres", widthMillimetres, 8, 40);
     Require.inRange("leastInnerHeightMillimetres", leastInnerHeightMillimetres, 8, 50);
     Require.inRange("cableMillimetres", cableMillimetres, 0, 400);

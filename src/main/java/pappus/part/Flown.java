@@ -12,7 +12,7 @@ public record Flown(
     String style,
 
     @JsonPropertyDescription(
-        "Power that the propellers were found to need over what is computed, 0.5 to 2.")
+        "Power that the propellers were found to need over what is computed, 0.5 to 2; what would make one better than an ideal propeller does not count.")
     double powerFactor,
 
     @JsonPropertyDescription("One standard deviation of it, 0 to 0.5.")

@@ -67,7 +67,8 @@ public record Frame(
     @JsonPropertyDescription("Its own centre of mass, mm forward of the motor centre.")
     double centreOfMassXMillimetres,
 
-    @JsonPropertyDescription("Drag area CdA, m², 0.001 to 0.05; absent: 0.0065 at 250 g all-up, by mass to the power of 2/3.")
+    @JsonPropertyDescription(
+        "Drag area CdA, m², 0.001 to 0.05; absent: 0.0065 at 250 g all-up, by mass to the power of 2/3.")
     @Nullable
     Double dragAreaSquareMetres,
 
@@ -149,8 +150,11 @@ public record Frame(
 
   /** How wide an arm is, seen from above. */
   public record ArmWidth(
-      @JsonPropertyDescription("Where it leaves the plate, mm, 2 to 40.") double root,
-      @JsonPropertyDescription("Where the motor's mount begins, mm, 2 to 40.") double tip) {
+      @JsonPropertyDescription("Where it leaves the plate, mm, 2 to 40.")
+      double root,
+
+      @JsonPropertyDescription("Where the motor's mount begins, mm, 2 to 40.")
+      double tip) {
     public ArmWidth {
       Require.inRange("root", root, 2, 40);
       Require.inRange("tip", tip, 2, 40);
@@ -175,7 +179,7 @@ public record Frame(
       @JsonPropertyDescription("Whether no plate is above it.")
       boolean open) {
     public Position {
-      Require.text("name", name);
+      Require.name("name", name);
       Require.inRange("xMillimetres", xMillimetres, -200, 200);
       patterns = Require.notEmpty("patterns", Require.list("patterns", patterns));
     }

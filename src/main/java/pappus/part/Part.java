@@ -26,7 +26,7 @@ public sealed interface Part
         Adapter,
         Sundry {
 
-  /** Catalogue key, unique over all kinds: small letters, digits, hyphens, dots. */
+  /** Catalogue key, unique over all kinds: as {@link Require#id} says. */
   String id();
 
   /** Who makes it. */
@@ -62,21 +62,12 @@ public sealed interface Part
    */
   static void check(
       String id, String maker, String name, Money price, Sale sold, Mass mass, String source) {
-    Require.text("id", id);
-    if (!isKey(id)) {
-      Require.refuse(
-          "id must be small letters, digits, hyphens and dots, but is %s.".formatted(id));
-    }
-    Require.text("maker", maker);
-    Require.text("name", name);
+    Require.id("id", id);
+    Require.name("maker", maker);
+    Require.name("name", name);
     Require.present("price", price);
     Require.present("sold", sold);
     Require.present("mass", mass);
     Require.text("source", source);
-  }
-
-  private static boolean isKey(String id) {
-    return id.chars()
-        .allMatch(c -> (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9') || c == '-' || c == '.');
   }
 }

@@ -27,7 +27,7 @@ public record Receiver(
 
   public Receiver {
     Part.check(id, maker, name, price, sold, mass, source);
-    Require.text("link", link);
+    Require.name("link", link);
     Require.present("input", input);
     Require.present("serial", serial);
     Require.present("antenna", antenna);

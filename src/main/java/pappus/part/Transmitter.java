@@ -42,7 +42,7 @@ public record Transmitter(
 
   public Transmitter {
     Part.check(id, maker, name, price, sold, mass, source);
-    Require.text("family", family);
+    Require.name("family", family);
     Require.inRange("heightMillimetres", heightMillimetres, 1, 30);
     Require.present("input", input);
     powers = OutputPower.rising(powers);

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -13,6 +14,13 @@ import org.jspecify.annotations.Nullable;
  * with "Maybe". NaN and the infinities fail every numeric check.
  */
 public final class Require {
+  /** More than any list within a record needs. */
+  public static final int LONGEST_LIST = 10_000;
+
+  private static final int LONGEST_NAME = 120;
+  private static final int LONGEST_ID = 64;
+  private static final Pattern ID = Pattern.compile("[a-z0-9.-]*");
+
   /** Messages of the checks that failed on this thread, while somebody collects them. */
   private static final ThreadLocal<List<String>> COLLECTED = new ThreadLocal<>();
 
@@ -121,6 +129,42 @@ public final class Require {
   }
 
   /**
+   * Returns the text if it is what a thing is called: not blank, at most 120 characters.
+   *
+   * @throws IllegalArgumentException otherwise
+   */
+  public static String name(String name, @Nullable String value) {
+    var text = text(name, value);
+    var length = text.codePointCount(0, text.length());
+    if (length > LONGEST_NAME) {
+      refuse(
+          "%s must have at most %s characters, but has %s.".formatted(name, LONGEST_NAME, length));
+    }
+    return text;
+  }
+
+  /**
+   * Returns the text if it is a key: 1 to 64 small letters, digits, hyphens and dots, the first a letter or digit, and
+   * no two dots in a row, which would lead out of a folder.
+   *
+   * @throws IllegalArgumentException otherwise
+   */
+  public static String id(String name, @Nullable String value) {
+    var text = text(name, value);
+    if (!ID.matcher(text).matches()) {
+      refuse(
+          "%s must be small letters, digits, hyphens and dots, but is %s.".formatted(name, text));
+    } else if (text.length() > LONGEST_ID) {
+      refuse("%s must have at most %s characters, but has %s."
+          .formatted(name, LONGEST_ID, text.length()));
+    } else if (text.startsWith("-") || text.startsWith(".") || text.contains("..")) {
+      refuse("%s must begin with a letter or digit and have no two dots in a row, but is %s."
+          .formatted(name, text));
+    }
+    return text;
+  }
+
+  /**
    * Returns the value if it is there.
    *
    * @throws IllegalArgumentException if it is null
@@ -152,6 +196,9 @@ public final class Require {
   public static <T> List<T> list(String name, @Nullable List<T> values) {
     if (values == null) {
       throw new IllegalArgumentException("%s is missing.".formatted(name));
+    }
+    if (values.size() > LONGEST_LIST) {
+      refuse("%s must list at most %s, but lists %s.".formatted(name, LONGEST_LIST, values.size()));
     }
     for (var i = 0; i < values.size(); i++) {
       if (values.get(i) == null) {

@@ -2,7 +2,9 @@ package pappus.ranking;
 
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.BiConsumer;
 import java.util.function.BiFunction;
+import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
@@ -30,6 +32,9 @@ public final class Finder {
 
   /** Choices that a proof may cost before changes are tried too. */
   public static final long EFFORT = 5_000_000;
+
+  /** Changes that find what comes closest where nothing is feasible: more would find nothing that counts. */
+  private static final long CLOSEST_MOVES = 4_000;
 
   private final Way way;
   private final long effort;
@@ -97,7 +102,8 @@ public final class Finder {
     if (found.ending() == Ending.PROVEN) {
       if (found.rows().isEmpty()) {
         // A proof assesses nothing that cannot be feasible: changes find what comes closest.
-        tryChanges(question, incumbents, wanted);
+        tryChanges(
+            question, incumbents, Math.min(moves, CLOSEST_MOVES), LocalSearch::improveClosest);
       }
       return ranker.rank(found.rows(), proof);
     }
@@ -199,14 +205,23 @@ public final class Finder {
 
   /** Fills the incumbents by trying changes. */
   private Ending tryChanges(Question question, Incumbents incumbents, int wanted) {
-    var search = new TimefoldSearch(question, moves);
+    return tryChanges(
+        question, incumbents, moves, (search, isStopped) -> search.improve(wanted, isStopped));
+  }
+
+  private Ending tryChanges(
+      Question question,
+      Incumbents incumbents,
+      long most,
+      BiConsumer<LocalSearch, BooleanSupplier> improve) {
+    var search = new TimefoldSearch(question, most);
     var ending = running(
         search::stop,
         () -> search.run(
             incumbents,
             done -> progress.accept("searching, start " + done + " of " + TimefoldSearch.STARTS)));
     progress.accept("improving part by part");
-    new LocalSearch(question, incumbents).improve(wanted, () -> stopped);
+    improve.accept(new LocalSearch(question, incumbents), () -> stopped);
     return stopped ? Ending.INTERRUPTED : ending;
   }
 

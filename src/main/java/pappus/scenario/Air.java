@@ -37,7 +37,8 @@ public record Air(
   private static final double LOWEST_METRES = -430;
 
   public Air {
-    Require.inRange("altitudeMetres", altitudeMetres, LOWEST_METRES, 6000, "Maybe it was written in feet.");
+    Require.inRange(
+        "altitudeMetres", altitudeMetres, LOWEST_METRES, 6000, "Maybe it was written in feet.");
     if (temperatureCelsius != null) {
       Require.inRange(
           "temperatureCelsius", temperatureCelsius, -30, 50, "Maybe it was written in kelvin.");

@@ -2,13 +2,14 @@ package pappus.scenario;
 
 import com.fasterxml.jackson.annotation.JsonPropertyDescription;
 import org.jspecify.annotations.Nullable;
+import pappus.part.Mass;
 import pappus.quantity.Require;
 
 /** What is carried besides the aircraft itself. */
 public record Payload(
     @JsonPropertyDescription("What it is.") String name,
 
-    @JsonPropertyDescription("Its mass with mount, g, 0 to 5000.")
+    @JsonPropertyDescription("Its mass with mount, g, 0 or 0.01 to 5000.")
     double massGrams,
 
     @JsonPropertyDescription("What it draws from the pack, W, 0 to 50; 0 with a cell of its own.")
@@ -27,8 +28,12 @@ public record Payload(
     @Nullable
     Double widthMillimetres) {
   public Payload {
-    Require.text("name", name);
+    Require.name("name", name);
     Require.inRange("massGrams", massGrams, 0, 5000);
+    if (massGrams > 0 && massGrams < Mass.LEAST_GRAMS) {
+      Require.refuse("massGrams must be 0 or at least %s, but is %s. Maybe it is not in grams."
+          .formatted(Require.plain(Mass.LEAST_GRAMS), Require.plain(massGrams)));
+    }
     Require.inRange("watts", watts, 0, 50);
     Require.inRange("xMillimetres", xMillimetres, -200, 200);
     if (lengthMillimetres != null) {

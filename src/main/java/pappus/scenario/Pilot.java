@@ -22,10 +22,10 @@ public record Pilot(
 
   public Pilot {
     if (video != null) {
-      Require.text("video", video);
+      Require.name("video", video);
     }
     if (radio != null) {
-      Require.text("radio", radio);
+      Require.name("radio", radio);
     }
   }
 }

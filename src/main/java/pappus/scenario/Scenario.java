@@ -12,7 +12,7 @@ import pappus.quantity.Require;
 /** One question to the catalogue. */
 public record Scenario(
     @JsonPropertyDescription(
-        "Short name, small letters, digits and hyphens; results go to a folder of this name.")
+        "Short name, 1 to 64 small letters, digits and hyphens; results go to a folder of this name.")
     String name,
 
     @JsonPropertyDescription("What it is about, for people.")
@@ -78,9 +78,12 @@ public record Scenario(
 
   public Scenario {
     Require.text("name", name);
-    if (!name.matches("[a-z0-9][a-z0-9-]*")) {
-      throw new IllegalArgumentException(
-          "name must be small letters, digits and hyphens, but is %s.".formatted(name));
+    if (!name.matches("[a-z0-9][a-z0-9-]{0,63}")) {
+      Require.refuse(
+          "name must be 1 to 64 small letters, digits and hyphens, but is %s.".formatted(name));
+    } else if (name.matches("con|prn|aux|nul|(com|lpt)[0-9]")) {
+      Require.refuse("name must be that of a folder everywhere, but %s is none on some systems."
+          .formatted(name));
     }
     Require.text("note", note);
     Require.present("massCap", massCap);
@@ -90,7 +93,8 @@ public record Scenario(
     if (air.windMetresPerSecond() != null && !flight.takesWindOfPlace()) {
       Require.refuse(
           "air.windMetresPerSecond must be left out where the flight has a wind of its own, but is %s with the style %s."
-              .formatted(Require.plain(air.windMetresPerSecond()), flight.style().word()));
+              .formatted(
+                  Require.plain(air.windMetresPerSecond()), flight.style().word()));
     }
     if (goal == Goal.RANGE && !flight.coversGround()) {
       Require.refuse(

@@ -54,6 +54,20 @@ public final class LocalSearch {
     }
   }
 
+  /** Swaps every part of the build that comes closest, where none is feasible, until none comes closer. */
+  public void improveClosest(BooleanSupplier stopped) {
+    var done = new LinkedHashSet<Build>();
+    for (var round = 0; round < MOST_ROUNDS; round++) {
+      var closest = incumbents.closest();
+      if (closest.isEmpty() || stopped.getAsBoolean() || !done.add(closest.get().build())) {
+        return;
+      }
+      for (var role : Role.values()) {
+        swapAll(closest.get().build(), role);
+      }
+    }
+  }
+
   private void swapAll(Build build, Role role) {
     for (var option : question.options(role)) {
       var chosen = new EnumMap<Role, Part>(Role.class);

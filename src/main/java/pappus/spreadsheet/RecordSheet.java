@@ -28,6 +28,9 @@ import pappus.files.json.SchemaFields;
  * <p>Why: src/site/markdown/decisions.md#a-spreadsheets-row-becomes-json
  */
 public final class RecordSheet<T> {
+  /** Rows made into JSON together, which bounds the memory. */
+  private static final int AT_A_TIME = 5000;
+
   private final CsvTable table;
   private final String file;
   private final String list;
@@ -35,7 +38,7 @@ public final class RecordSheet<T> {
   private final Set<String> listPaths = new HashSet<>();
   private List<Column> columns = List.of();
 
-  /** Paths of cells that could not be read, by the index of their record. */
+  /** Paths of cells that could not be read, by the index of their record among those read together. */
   private final Map<Integer, Set<String>> unreadable = new HashMap<>();
 
   /**
@@ -78,7 +81,7 @@ public final class RecordSheet<T> {
     columns = new Columns(list).of(file, table, wrongColumns);
     if (!wrongColumns.isEmpty()) {
       // Every cell of a column that is not understood would be a problem of its own.
-      problems.addAll(wrongColumns.sorted());
+      problems.addAll(wrongColumns);
       return List.of();
     }
     for (var field : SchemaFields.of(list)) {
@@ -88,19 +91,36 @@ public final class RecordSheet<T> {
         listPaths.add(field.path());
       }
     }
+    var entries = new ArrayList<Entry<T>>();
+    for (var from = 0; from < table.rows().size(); from += AT_A_TIME) {
+      var to = Math.min(from + AT_A_TIME, table.rows().size());
+      entries.addAll(read(table.rows().subList(from, to), problems));
+    }
+    return entries;
+  }
+
+  private List<Entry<T>> read(List<CsvTable.Row> rows, Problems problems) {
+    var isFull = problems.isFull(file);
+    unreadable.clear();
     var records = new ArrayList<Map<String, Object>>();
-    for (var row : table.rows()) {
-      records.add(record(row, records.size(), problems));
+    for (var i = 0; i < rows.size(); i++) {
+      var row = record(rows.get(i), i, problems);
+      if (!isFull || !unreadable.containsKey(i)) {
+        records.add(row);
+      }
     }
     var json = JsonText.of(Map.of(list, records)).getBytes(StandardCharsets.UTF_8);
-    var wrong = new Problems();
+    var wrong = isFull ? Problems.counted() : new Problems();
     var read = JsonReader.readList(Source.of(file, json), list, list, record, wrong);
-    wrong.sorted().forEach(problem -> inTable(problem).ifPresent(problems::add));
+    wrong.sorted().forEach(problem -> inTable(problem, rows).ifPresent(problems::add));
+    if (isFull) {
+      return List.of();
+    }
     return read.stream()
         .map(listed -> new Entry<>(
             listed.value(),
-            table.rows().get(listed.index()).line(),
-            table.rows().get(listed.index()).number()))
+            rows.get(listed.index()).line(),
+            rows.get(listed.index()).number()))
         .toList();
   }
 
@@ -138,7 +158,7 @@ public final class RecordSheet<T> {
   }
 
   /** A problem of the JSON as one of the table; none if its cell was refused already. */
-  private Optional<Problem> inTable(Problem problem) {
+  private Optional<Problem> inTable(Problem problem, List<CsvTable.Row> rows) {
     var told = Pattern.compile(
             Pattern.quote(list) + "\\[([0-9]+)\\]\\.?(\\S*) ((?:must|is) .*)", Pattern.DOTALL)
         .matcher(problem.text());
@@ -147,7 +167,7 @@ public final class RecordSheet<T> {
     }
     var index = Integer.parseInt(told.group(1));
     var path = told.group(2);
-    var row = table.rows().get(index);
+    var row = rows.get(index);
     if (unreadable.getOrDefault(index, Set.of()).stream()
         .anyMatch(
             bad -> bad.equals(path) || bad.startsWith(path + ".") || bad.startsWith(path + "["))) {

@@ -89,10 +89,10 @@ public record FlightRow(
               landing,
               sensor));
         }
-        found.addAll(bad.sorted());
+        found.addAll(bad);
       }
     }
-    problems.addAll(found.sorted());
+    problems.addAll(found);
     return rows;
   }
 

@@ -104,10 +104,10 @@ public record MassRow(
         if (bad.isEmpty()) {
           rows.add(new MassRow(source.name(), row.line(), what, grams, (int) pieces, step));
         }
-        found.addAll(bad.sorted());
+        found.addAll(bad);
       }
     }
-    problems.addAll(found.sorted());
+    problems.addAll(found);
     return rows;
   }
 

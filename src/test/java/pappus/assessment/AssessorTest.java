@@ -111,7 +111,7 @@ final class AssessorTest {
     var limits = Collections.nCopies(real.limits().size(), worst);
     var broken = new Finding("motor-guard", Verdict.clashes("It clashes."), Optional.empty(), true);
 
-    assertThat(real.limits()).hasSize(10);
+    assertThat(real.limits()).hasSize(11);
     assertThat(like(real, List.of(broken), List.of(), real.flight()).shortfall())
         .isGreaterThan(like(real, List.of(), limits, Optional.empty()).shortfall());
   }

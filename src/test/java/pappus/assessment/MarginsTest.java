@@ -49,6 +49,7 @@ class MarginsTest {
             "plug-current",
             "lead-current",
             "hover-throttle",
+            "hover-efficiency",
             "thrust",
             "landing-volts",
             "floor-volts",
@@ -86,7 +87,8 @@ class MarginsTest {
     // A gram of force is 9.80665 mN; arms of 8 to 6 mm under 4 inches take 2.714 %.
     assertThat(thrust.value())
         .isCloseTo(
-            (1 - 0.0271394) * assessment.flight().orElseThrow().full().thrustN() / 9.80665e-3, within(0.01));
+            (1 - 0.0271394) * assessment.flight().orElseThrow().full().thrustN() / 9.80665e-3,
+            within(0.01));
     assertThat(thrust.bound()).isCloseTo(2 * assessment.mass().grams(), within(1e-9));
     assertThat(thrust.most()).isFalse();
   }

@@ -286,12 +286,14 @@ class CatalogReaderTest {
     write("straps.json", file("straps", records));
 
     assertThat(problems(""))
-        .containsExactlyElementsOf(IntStream.range(0, 1000)
+        .hasSize(101)
+        .startsWith(IntStream.range(0, 200)
             .filter(i -> i % 2 == 1)
             .mapToObj(i ->
                 "straps.json:%s: straps[%s].widthMillimetres must be a number, but is the text \"15\"."
                     .formatted(i + 2, i))
-            .toList());
+            .toArray(String[]::new))
+        .endsWith("straps.json: and 400 more.");
   }
 
   /** One change to a motor in order, and the one line it gives. */

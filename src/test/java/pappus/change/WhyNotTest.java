@@ -187,15 +187,15 @@ class WhyNotTest {
 
   @Test
   void aPartIsKeptDownByTheThrustAskedFor() {
-    var strong = with(PLAIN, "leastThrustToWeight", 2.42);
+    var strong = with(PLAIN, "leastThrustToWeight", 2.5);
     var why = of("spikerush-1303-3400", strong);
 
     assertThat(bestWith(strong, "spikerush-1303-3400")).isEmpty();
     assertKeptDown(
         why,
         LimitKind.THRUST_TO_WEIGHT,
-        0.8 * 2.42,
-        with(PLAIN, "leastThrustToWeight", 0.8 * 2.42),
+        0.8 * 2.5,
+        with(PLAIN, "leastThrustToWeight", 0.8 * 2.5),
         "spikerush-1303-3400");
   }
 

@@ -1,6 +1,7 @@
 package pappus.change;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.Comparator;
 import java.util.List;
@@ -10,6 +11,9 @@ import org.junit.jupiter.api.Test;
 import pappus.assessment.Assessment;
 import pappus.assessment.Limit;
 import pappus.assessment.Margins;
+import pappus.part.Board;
+import pappus.part.Parts;
+import pappus.part.Role;
 import pappus.search.Enumeration;
 import pappus.search.Question;
 import pappus.shop.SmallShop;
@@ -50,6 +54,22 @@ class WhyTest {
           .as(swaps.role().label())
           .isEqualTo(longest.map(swap -> swap.part().id()));
     }
+  }
+
+  @Test
+  void asksHowOftenControllersSwitchOfWhichNothingIsKnown() {
+    var board = Quads.SINGLE.build().board().orElseThrow();
+    var stated = Parts.<Board>with(board, "pwmKilohertz", 48.0);
+    var known = QUESTION.assessor().assess(Quads.SINGLE.build().with(Role.BOARD, stated));
+
+    assertThat(WHY.forSwitching().orElseThrow())
+        .isCloseTo(seconds(known) - seconds(Quads.SINGLE), within(1e-9))
+        .isPositive();
+    assertThat(Why.of(known, QUESTION).forSwitching()).isEmpty();
+  }
+
+  private static double seconds(Assessment assessment) {
+    return assessment.flight().orElseThrow().endurance().seconds();
   }
 
   /** With the smaller of two packs and the heavier of two cameras, both cheaper. */

@@ -89,8 +89,8 @@ class AlternativesCommandTest {
     assertThat(lines.get(0))
         .isEqualTo(
             "asks,part,id,flight_min,all_up_g,chance_under_cap_percent,thrust_over_weight,to_buy_eur,s_per_unit,what");
-    assertThat(lines.get(1)).startsWith("does-not-fit,Awn 4.5×2.5×2,awn-4.5x2.5x2,");
-    assertThat(lines.get(2)).startsWith("does-not-fit,Frond 4.5×3.2×3,frond-4.5x3.2x3,");
+    assertThat(lines.get(1)).startsWith("does-not-fit,Frond 4.5×3.2×3,frond-4.5x3.2x3,");
+    assertThat(lines.get(2)).startsWith("does-not-fit,Awn 4.5×2.5×2,awn-4.5x2.5x2,");
   }
 
   @Test

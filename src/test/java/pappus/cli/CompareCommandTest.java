@@ -41,14 +41,15 @@ class CompareCommandTest {
             "\n2. Cottongrass 4, Spikerush 1303-3400, Ligule 4×1.9×2, Tidewell 2S 3400: ",
             "\nbattery",
             "\nThe same in all: frame: Cottongrass 4; motor: Spikerush 1303-3400; ",
-            "\n2 against 1: 1.5 min shorter, -2.8 g and EUR -2.",
-            "\nThe best of these: The best build of this scenario, proven, reaches 47.0 min, 4.7 s more.\n");
+            "\n2 against 1: 1.3 min shorter, -2.8 g and EUR -2.",
+            "\nThe best of these: The best build of this scenario, proven, reaches 44.0 min, 3.5 min more.\n");
   }
 
   @Test
   void theBestOfAllIsProvenToBe() {
-    var best =
-        BUILD.replace("cottongrass-4", "thistledown-5").replace("ligule-4x1.9x2", "awn-4.5x2.5x2");
+    var best = BUILD
+        .replace("cottongrass-4", "thistledown-5")
+        .replace("ligule-4x1.9x2", "frond-4.5x3.2x3");
 
     assertThat(run(List.of(SMALLER, best)).out())
         .contains(

@@ -51,7 +51,8 @@ class DoubtsTest {
     assertThat(seconds(band, "electronics of " + FIRST.build())).isNegative();
     assertThat(seconds(band, "slow resistance of " + battery)).isNegative();
     assertThat(seconds(band, "diameter of ligule-4x1.9x2")).isPositive();
-    assertThat(seconds(band, "growth of the no-load current of spikerush-1303-3400")).isPositive();
+    assertThat(seconds(band, "growth of the no-load current of spikerush-1303-3400"))
+        .isPositive();
     assertThat(seconds(band, "mass of " + FIRST.build())).isNegative();
   }
 

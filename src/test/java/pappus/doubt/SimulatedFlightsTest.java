@@ -29,8 +29,10 @@ class SimulatedFlightsTest {
 
   @Test
   void nineOfTenDoSoInGustsToo() {
-    var windy = SmallShop.scenarioText("").replace(
-        "\"altitudeMetres\": 5", "\"altitudeMetres\": 5, \"windMetresPerSecond\": 8, \"gusts\": 0.2");
+    var windy = SmallShop.scenarioText("")
+        .replace(
+            "\"altitudeMetres\": 5",
+            "\"altitudeMetres\": 5, \"windMetresPerSecond\": 8, \"gusts\": 0.2");
 
     assertThat(shareAtOrAbovePlan(SmallShop.assessor(ALL, SmallShop.reading(windy))))
         .isBetween(0.87, 0.93);
@@ -51,7 +53,8 @@ class SimulatedFlightsTest {
             .doubt()
             .moved(factors, normal * (normal > 0 ? source.more() : source.deviation()));
       }
-      // Ratings end a flight short where a little more current would still fly: doubts are free of them.
+      // Ratings end a flight short where a little more current would still fly: doubts are free of
+      // them.
       var rated = assessor.likeliest(assessment) - flown.applyAsDouble(Factors.NONE);
       if (rated + flown.applyAsDouble(factors) >= doubts.band(assessment).low()) {
         kept++;
@@ -67,10 +70,13 @@ class SimulatedFlightsTest {
     for (var frame : List.of("cottongrass-4", "thistledown-5")) {
       for (var motor : ALL.ofKind(Kind.MOTOR)) {
         for (var propeller : ALL.ofKind(Kind.PROPELLER)) {
-          add(builds, assessor, first
-              .with(Role.FRAME, ALL.part(frame).orElseThrow())
-              .with(Role.MOTOR, motor)
-              .with(Role.PROPELLER, propeller));
+          add(
+              builds,
+              assessor,
+              first
+                  .with(Role.FRAME, ALL.part(frame).orElseThrow())
+                  .with(Role.MOTOR, motor)
+                  .with(Role.PROPELLER, propeller));
         }
       }
     }

@@ -25,4 +25,38 @@ class ShownTest {
     assertThat(new Problem("b\u0007.json", 2, once + "\n").toString())
         .isEqualTo("b\\u0007.json:2: " + once + "\\u000a");
   }
+
+  @Test
+  void whatLooksLikeABlankOrLikeNothingIsMadeVisible() {
+    assertThat(Shown.safe("a\u00A0b\u202Fc\u2011d\u034Fe\u00ADf"))
+        .isEqualTo("a\\u00a0b\\u202fc\\u2011d\\u034fe\\u00adf");
+    assertThat(Shown.seen("a\u00A0\t\n\u200D")).isEqualTo("a\\u00a0\t\n\\u200d");
+    for (var hiding : new String[] {
+      "\u0000",
+      "\u007F",
+      "\u009B",
+      "\u00A0",
+      "\u00AD",
+      "\u034F",
+      "\u061C",
+      "\u200B",
+      "\u200C",
+      "\u200D",
+      "\u2011",
+      "\u2028",
+      "\u202E",
+      "\u202F",
+      "\u2060",
+      "\u2066",
+      "\uFEFF",
+      "\uD800",
+      "\uDC00",
+      Character.toString(0xE0001),
+      Character.toString(0xE0041)
+    }) {
+      assertThat(Shown.hides("a" + hiding + "b")).as(Shown.text(hiding)).isTrue();
+      assertThat(Shown.safe("ö" + hiding)).as(Shown.text(hiding)).matches("ö\\\\u[0-9a-f{}]+");
+    }
+    assertThat(Shown.hides("Rüschel 4×1.9 € 日本 " + Character.toString(0x1F681))).isFalse();
+  }
 }

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import pappus.assessment.Assessment;
@@ -141,7 +142,9 @@ class RankerTest {
   @Test
   void aPriceChangesTheNameOfTheCheapestAndNotTheOrder() {
     var repriced = new Incumbents();
-    var last = ranking.candidates().get(1).assessment();
+    var equal = firstEqualThatIsNotTheCheapest(ranking.candidates());
+    var head = ranking.candidates().get(equal).equalTo().orElseThrow() - 1;
+    var last = ranking.candidates().get(equal).assessment();
     for (var each : incumbents.bestFirst()) {
       repriced.offer(each.equals(last) ? Changed.cents(each, 1) : each);
     }
@@ -152,9 +155,16 @@ class RankerTest {
         .extracting(row -> row.assessment().build())
         .isEqualTo(
             ranking.candidates().stream().map(row -> row.assessment().build()).toList());
-    assertThat(rows.get(1).equalTo()).isEqualTo(OptionalInt.of(1));
-    assertThat(rows.get(1).cheapestOfGroup()).isTrue();
-    assertThat(rows.get(0).cheapestOfGroup()).isFalse();
+    assertThat(rows.get(equal).equalTo()).isEqualTo(OptionalInt.of(head + 1));
+    assertThat(rows.get(equal).cheapestOfGroup()).isTrue();
+    assertThat(rows.get(head).cheapestOfGroup()).isFalse();
+  }
+
+  private static int firstEqualThatIsNotTheCheapest(List<Candidate> rows) {
+    return IntStream.range(0, rows.size())
+        .filter(row -> rows.get(row).equalTo().isPresent() && !rows.get(row).cheapestOfGroup())
+        .findFirst()
+        .orElseThrow();
   }
 
   @Test

@@ -221,7 +221,7 @@ class WeighInTest {
     assertThatThrownBy(() -> of(List.of(), flight(charged)))
         .isInstanceOf(InputException.class)
         .hasMessage(
-            "f.csv:2: charged_mah must be what such a flight can take, but is %s where 606 are computed: no propeller is as good, or as bad. Maybe minutes are wrong."
+            "f.csv:2: charged_mah must be what such a flight can take, but is %s where 712 are computed: no propeller is as good, or as bad. Maybe minutes are wrong."
                 .formatted(charged));
   }
 
@@ -254,7 +254,7 @@ class WeighInTest {
         null,
         PackAge.TIRED,
         null);
-    var row = Parts.with(flight(700), "age", Optional.empty());
+    var row = Parts.with(flight(880), "age", Optional.empty());
     var fit =
         of(SUPPLY, Parts.with(HOVER, "flight", cruise), List.of(), row).fits().get(0);
 
@@ -312,12 +312,12 @@ class WeighInTest {
 
   @Test
   void fliesAsOldAndAsWarmAndWithThePackThatWasLogged() {
-    var tired = Parts.with(flight(600), "age", Optional.of("tired"));
+    var tired = Parts.with(flight(700), "age", Optional.of("tired"));
     var cold = Parts.with(
-        Parts.with(flight(600), "airCelsius", OptionalDouble.of(-10)),
+        Parts.with(flight(700), "airCelsius", OptionalDouble.of(-10)),
         "packCelsius",
         OptionalDouble.of(5));
-    var other = Parts.with(flight(600), "pack", Optional.of("tidewell-2s-3400"));
+    var other = Parts.with(flight(700), "pack", Optional.of("tidewell-2s-3400"));
     var old = SmallShop.flying("{\"style\": \"hover\", \"packAge\": \"tired\"}", "");
     var winter = Parts.with(
         HOVER,
@@ -336,8 +336,8 @@ class WeighInTest {
 
   @Test
   void keepsStylesApartInTheOrderOfTheirFirstFlights() {
-    var loiter = Parts.with(flight(600), "style", "loiter");
-    var result = of(List.of(), loiter, flight(600), loiter);
+    var loiter = Parts.with(flight(700), "style", "loiter");
+    var result = of(List.of(), loiter, flight(700), loiter);
 
     assertThat(result.fits()).extracting(StyleFit::style).containsExactly("loiter", "hover");
     assertThat(result.flown()).extracting(Flown::flights).containsExactly(2, 1);
@@ -348,17 +348,17 @@ class WeighInTest {
             charge(SUPPLY, SmallShop.flying("{\"style\": \"loiter\"}", ""), BUILD), within(1e-9));
   }
 
-  /** 550 and 500 mAh by the charger, 500 and 450 by the sensor; the third flight has no reading. */
+  /** 650 and 600 mAh by the charger, 600 and 550 by the sensor; the third flight has no reading. */
   @Test
   void scalesTheSensorByAllThatBothCounted() {
-    var first = Parts.with(flight(550), "sensorMilliampHours", OptionalDouble.of(500));
+    var first = Parts.with(flight(650), "sensorMilliampHours", OptionalDouble.of(600));
     var second = Parts.with(
-        Parts.with(first, "chargedMilliampHours", 500.0),
+        Parts.with(first, "chargedMilliampHours", 600.0),
         "sensorMilliampHours",
-        OptionalDouble.of(450));
+        OptionalDouble.of(550));
 
     assertThat(of(List.of(), first, second, flight(900)).sensorScale())
-        .hasValueCloseTo(1050.0 / 950, within(1e-12));
+        .hasValueCloseTo(1250.0 / 1150, within(1e-12));
     assertThat(of(List.of(), flight(900)).sensorScale()).isEmpty();
   }
 

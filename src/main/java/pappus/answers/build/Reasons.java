@@ -190,11 +190,10 @@ public final class Reasons {
     }
     var usual = withUsualBoard(candidate);
     if (usual < candidate.band().estimate() && usual < withUsualBoard(next)) {
-      text.append(" It stands there by its board's own part-load loss: with the usual one it would reach ")
+      text.append(
+              " It stands there by its board's own part-load loss: with the usual one it would reach ")
           .append(
-              forRange
-                  ? Spoken.number(usual / 1000, 1) + " km."
-                  : Spoken.minutes(usual) + " min.");
+              forRange ? Spoken.number(usual / 1000, 1) + " km." : Spoken.minutes(usual) + " min.");
     }
     return text.toString();
   }

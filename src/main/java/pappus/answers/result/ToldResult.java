@@ -56,6 +56,14 @@ public record ToldResult(
     }
   }
 
+  private static boolean isRanking(Source source) {
+    try {
+      return ReadBack.read(source, Marks.class).areThere();
+    } catch (InputException | JacksonException noneOfOurs) {
+      return false;
+    }
+  }
+
   /**
    * Reads one.
    *
@@ -69,7 +77,7 @@ public record ToldResult(
         return told;
       }
     } catch (InputException refused) {
-      if (ReadBack.read(source, Marks.class).areThere()) {
+      if (isRanking(source)) {
         throw refused;
       }
     } catch (JacksonException e) {

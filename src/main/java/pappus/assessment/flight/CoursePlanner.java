@@ -125,8 +125,7 @@ final class CoursePlanner {
   Hover hover(Aircraft aircraft, double by) {
     var calm = Hover.of(aircraft);
     return hovers() && windMPerS > 0
-        ? calm.inWind(
-            aircraft, by * new ForwardFlight(aircraft, calm).windFactor(windMPerS, gusts))
+        ? calm.inWind(aircraft, by * new ForwardFlight(aircraft, calm).windFactor(windMPerS, gusts))
         : calm;
   }
 

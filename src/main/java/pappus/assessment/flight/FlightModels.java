@@ -118,8 +118,7 @@ public final class FlightModels {
   /** An aircraft in steady flight, its windings as warm as hover makes them. */
   Aircraft steadily(Aircraft aircraft, Build build) {
     var motorKg = build.motor().orElseThrow().mass().grams() / 1000;
-    return aircraft.warmedInHover(
-        WindingHeat.thermalResistanceKPerW(motorKg), air.temperatureK());
+    return aircraft.warmedInHover(WindingHeat.thermalResistanceKPerW(motorKg), air.temperatureK());
   }
 
   /**
@@ -151,8 +150,7 @@ public final class FlightModels {
    * @param share ripple of the board over that of the law
    */
   public SpeedController controller(Motor part, double share) {
-    return PartLoadLaw.BENCH.controllerFor(
-        part.statorDiameterMillimetres(), lossOhm(part), share);
+    return PartLoadLaw.BENCH.controllerFor(part.statorDiameterMillimetres(), lossOhm(part), share);
   }
 
   /** Ripple of a board's controllers over that of the law, if anything is known of them. */
@@ -170,9 +168,10 @@ public final class FlightModels {
     return motor.referenceResistanceOhm() - (winding.by(weighing, 1) - winding.posterior()) / 1000;
   }
 
-  /** At a kept figure of merit C_P goes with C_T to the power of 1.5. */
+  /** At a kept figure of merit C_P goes with C_T to the power of 1.5; none becomes better than the ideal one. */
   private static PropellerModel scaled(PropellerModel curve, double thrust, double merit) {
-    return curve.scaled(thrust, StrictMath.pow(thrust, 1.5) / merit);
+    var most = (1 - 1e-9) / curve.highestFigureOfMerit();
+    return curve.scaled(thrust, StrictMath.pow(thrust, 1.5) / Math.min(merit, most));
   }
 
   private MotorModel motor(Motor motor, Factors factors) {
@@ -231,7 +230,9 @@ public final class FlightModels {
         testAir.densityKgPerM3() / testAir.viscosityPaS(),
         test.rows().stream()
             .map(row -> new StaticPoint(
-                Units.rpmToRadPerS(propeller.rpm(row)), row.thrustCoefficient(), row.powerCoefficient()))
+                Units.rpmToRadPerS(propeller.rpm(row)),
+                row.thrustCoefficient(),
+                row.powerCoefficient()))
             .toList());
     // How coefficients go with speed is the test's; their height is what counts of it. Whether a
     // larger C_T at the same figure of merit helps depends on the motor: it knows no caution.

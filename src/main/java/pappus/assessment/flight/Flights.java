@@ -91,11 +91,9 @@ public final class Flights {
     var kept = (1 - thrustLost(build)) * factors.thrustKept();
     var allUp = grams + factors.addedGrams();
     var airframe = new Airframe(
-        allUp / 1000,
-        Math.max(0, 1 - kept),
-        factors.drag() * air(frame).leastDragArea(allUp));
-    var avionicsW = factors.avionics() * draws.stream().mapToDouble(Draw::watts).sum()
-        + factors.addedWatts();
+        allUp / 1000, Math.max(0, 1 - kept), factors.drag() * air(frame).leastDragArea(allUp));
+    var avionicsW =
+        factors.avionics() * draws.stream().mapToDouble(Draw::watts).sum() + factors.addedWatts();
     return new Aircraft(airframe, frame.rotors(), models.rotor(build, factors), avionicsW);
   }
 
@@ -141,7 +139,9 @@ public final class Flights {
     var used = flown.course().isPresent()
         ? flown.endurance().discharge()
         : Discharge.of(
-            models.pack(fitting.build(), factors).warmedBy(flown.hover().steady().load()),
+            models
+                .pack(fitting.build(), factors)
+                .warmedBy(flown.hover().steady().load()),
             flown.hover().steady().load(),
             new Until(0, 0, seconds));
     return used.seconds() > 0 ? used.usedCoulomb() / 3.6 * seconds / used.seconds() : 0;
@@ -154,7 +154,8 @@ public final class Flights {
   public OptionalDouble voltsAfter(
       Fitting fitting, double grams, Factors factors, double milliampHours) {
     var flown = fly(fitting, grams, factors, Limits.NONE);
-    var pack = models.pack(fitting.build(), factors).warmedBy(flown.hover().steady().load());
+    var pack =
+        models.pack(fitting.build(), factors).warmedBy(flown.hover().steady().load());
     var charge = pack.startCharge() - 3.6 * milliampHours / pack.capacityCoulomb();
     if (charge < 0) {
       return OptionalDouble.empty();

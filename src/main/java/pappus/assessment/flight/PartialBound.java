@@ -131,8 +131,8 @@ public final class PartialBound {
       return false;
     }
     try {
-      var aircraft = aircraft(
-          least, least.air.mostLost(diameterMm), least.air.mostDragArea(least.grams));
+      var aircraft =
+          aircraft(least, least.air.mostLost(diameterMm), least.air.mostDragArea(least.grams));
       var steadily = models.steadily(aircraft, begun);
       return courses.takesMoreThan(
           SURE_OF_FULL,
@@ -151,8 +151,7 @@ public final class PartialBound {
    */
   public double mostGrams(double leastThrustToWeight, Least least) {
     try {
-      var aircraft =
-          aircraft(least.with(1000, least.watts), least.air.leastLost(diameterMm), 0);
+      var aircraft = aircraft(least.with(1000, least.watts), least.air.leastLost(diameterMm), 0);
       return 1000
           * full(aircraft, pack.behind(least.ohm)).thrustToWeight(aircraft.airframe())
           / leastThrustToWeight;
@@ -252,15 +251,18 @@ public final class PartialBound {
   }
 
   private Aircraft aircraft(Least least) {
-    return aircraft(
-        least, least.air.leastLost(diameterMm), least.air.leastDragArea(least.grams));
+    return aircraft(least, least.air.leastLost(diameterMm), least.air.leastDragArea(least.grams));
   }
 
   private Aircraft aircraft(Least least, double thrustLost, double dragArea) {
     var airframe = new Airframe(least.grams / 1000, thrustLost, dragArea);
     var aircraft = aircraft(airframe, least.loss, least.watts);
-    // A heavier build may take less only where ripple is most of what is taken: there it is left out.
-    return aircraft.rotor().controller().risesWithThrust(Hover.of(aircraft).steady().point())
+    // A heavier build may take less only where ripple is most of what is taken: there it is left
+    // out.
+    return aircraft
+            .rotor()
+            .controller()
+            .risesWithThrust(Hover.of(aircraft).steady().point())
         ? aircraft
         : aircraft(airframe, OptionalDouble.of(0), least.watts);
   }

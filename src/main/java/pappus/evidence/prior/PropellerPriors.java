@@ -66,8 +66,7 @@ final class PropellerPriors {
   }
 
   /** Faster blades push more and ask more: a coefficient that undoes the speed is a slip. */
-  private static void addFall(
-      Propeller propeller, Row slower, Row faster, List<String> remarks) {
+  private static void addFall(Propeller propeller, Row slower, Row faster, List<String> remarks) {
     var speeds = propeller.rpm(faster) / propeller.rpm(slower);
     var rpm = "from %s to %s rpm, though it turns faster: maybe a slip."
         .formatted(Require.plain(propeller.rpm(slower)), Require.plain(propeller.rpm(faster)));

@@ -2,6 +2,7 @@ package pappus.files.json;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import pappus.files.Problem;
 import pappus.files.Problems;
 import pappus.files.Source;
@@ -23,13 +24,14 @@ final class JsonDiagnosis {
   private static final int MOST_AT_A_TIME = 200;
 
   private final Source source;
-  private final SchemaCheck schema;
+  private final String schemaName;
   private final Problems problems;
+  private @Nullable SchemaCheck schema;
   private boolean foundNothing = true;
 
   JsonDiagnosis(Source source, String schema, Problems problems) {
     this.source = source;
-    this.schema = new SchemaCheck(schema);
+    this.schemaName = schema;
     this.problems = problems;
   }
 
@@ -41,7 +43,7 @@ final class JsonDiagnosis {
     try (var parser = parser()) {
       parser.nextToken();
       var node = places.add(parser, "", JsonPlaces.Before.NOTHING);
-      schema.check(node, List.of(), places);
+      schema().check(node, List.of(), places);
     }
     new RecordCheck(source, places).check(record, "");
     report(places);
@@ -61,9 +63,9 @@ final class JsonDiagnosis {
         while (parser.nextToken() == JsonToken.PROPERTY_NAME) {
           readField(parser, places, fields, new Elements<>(list, record, right));
         }
-        schema.check(fields, List.of(), places);
+        schema().check(fields, List.of(), places);
       } else {
-        schema.check(places.add(parser, "", JsonPlaces.Before.NOTHING), List.of(), places);
+        schema().check(places.add(parser, "", JsonPlaces.Before.NOTHING), List.of(), places);
       }
     }
     report(places);
@@ -108,6 +110,8 @@ final class JsonDiagnosis {
       for (var index = 0; parser.nextToken() != JsonToken.END_ARRAY; index++) {
         if (parser.hasToken(JsonToken.START_OBJECT)) {
           readObject(parser, index);
+        } else if (problems.isFull(source.name())) {
+          countOnly(parser);
         } else {
           wrong.add(index);
           wrongNodes.add(
@@ -130,6 +134,10 @@ final class JsonDiagnosis {
         T value = StrictMapper.bind(reader, record, source.bytes(), from, length);
         right.add(new Listed<>(value, index, line, from));
       } catch (JacksonException e) {
+        if (problems.isFull(source.name())) {
+          countOnly(parser);
+          return;
+        }
         wrong.add(index);
         try (var slice = StrictMapper.lenientParser(source.bytes(), from, length)) {
           slice.nextToken();
@@ -139,10 +147,20 @@ final class JsonDiagnosis {
       }
     }
 
+    /** Who has read a hundred has seen what is the matter, and to find each takes long. */
+    private void countOnly(JsonParser parser) {
+      parser.skipChildren();
+      problems.count(source.name());
+      foundNothing = false;
+    }
+
     private void diagnose() {
+      if (wrong.isEmpty()) {
+        return;
+      }
       var document = JsonNodeFactory.instance.objectNode();
       document.set(list, wrongNodes);
-      schema.check(document, wrong, places);
+      schema().check(document, wrong, places);
       var check = new RecordCheck(source, places);
       wrong.forEach(index -> check.check(record, JsonPlaces.element(list, index)));
       report(places);
@@ -152,9 +170,17 @@ final class JsonDiagnosis {
     }
   }
 
+  /** Loaded when the first fault is to be told. */
+  private SchemaCheck schema() {
+    if (schema == null) {
+      schema = new SchemaCheck(schemaName);
+    }
+    return schema;
+  }
+
   private void report(JsonPlaces places) {
     foundNothing &= places.problems().isEmpty();
-    problems.addAll(places.problems().sorted());
+    problems.addAll(places.problems());
   }
 
   /** A file that was refused must not pass in silence, whatever the reason was. */
@@ -180,7 +206,7 @@ final class JsonDiagnosis {
             return false;
           }
           isEmpty = false;
-          parser.finishToken();
+          readToken(parser);
         }
         if (isEmpty) {
           problems.add(new Problem(source.name(), 1, "The file must be JSON, but is empty."));
@@ -190,6 +216,15 @@ final class JsonDiagnosis {
         problems.add(SyntaxProblem.of(source, parser, e));
         return false;
       }
+    }
+  }
+
+  /** To its end: only then is it known to be no longer than it may be. */
+  private static void readToken(JsonParser parser) {
+    if (parser.currentToken().isNumeric()) {
+      parser.getNumberValue();
+    } else {
+      parser.getString();
     }
   }
 

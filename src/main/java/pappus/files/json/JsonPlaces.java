@@ -10,6 +10,7 @@ import pappus.files.Problem;
 import pappus.files.Problems;
 import pappus.files.Shown;
 import pappus.files.Source;
+import pappus.quantity.Require;
 import tools.jackson.core.JacksonException;
 import tools.jackson.core.JsonParser;
 import tools.jackson.core.JsonToken;
@@ -27,6 +28,7 @@ public final class JsonPlaces {
   private static final Pattern PLAIN_NAME = Pattern.compile("[A-Za-z0-9_$-]+");
 
   private final Source source;
+  private final Source.Columns columns;
   private final Map<String, Place> places = new HashMap<>();
   private final Problems problems = new Problems();
   private final Set<String> faulty = new HashSet<>();
@@ -60,6 +62,7 @@ public final class JsonPlaces {
 
   JsonPlaces(Source source) {
     this.source = source;
+    this.columns = source.columns();
   }
 
   /** Indexes a whole file that was read before. */
@@ -109,7 +112,7 @@ public final class JsonPlaces {
 
   private Problem problem(Start start, String path, String predicate) {
     return new Problem(
-        source.name(), start.line(), source.columnAt(start.offset()), sentence(path, predicate));
+        source.name(), start.line(), columns.at(start.offset()), sentence(path, predicate));
   }
 
   private static String sentence(String path, String predicate) {
@@ -239,8 +242,16 @@ public final class JsonPlaces {
 
   private JsonNode addList(JsonParser parser, String path, Before before) {
     var list = NODES.arrayNode();
-    while (parser.nextToken() != JsonToken.END_ARRAY) {
-      list.add(add(parser, element(path, list.size()), before));
+    var size = 0;
+    for (; parser.nextToken() != JsonToken.END_ARRAY; size++) {
+      if (size < Require.LONGEST_LIST) {
+        list.add(add(parser, element(path, size), before));
+      } else {
+        parser.skipChildren();
+      }
+    }
+    if (size > Require.LONGEST_LIST) {
+      refuse(path, "must list at most %s, but lists %s.".formatted(Require.LONGEST_LIST, size));
     }
     return list;
   }

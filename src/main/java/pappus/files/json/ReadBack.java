@@ -25,6 +25,7 @@ public final class ReadBack {
     try {
       return StrictMapper.readerFor(record)
           .without(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES)
+          .with(DeserializationFeature.FAIL_ON_NULL_CREATOR_PROPERTIES)
           .without(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
           .readValue(source.bytes());
     } catch (DatabindException refused) {

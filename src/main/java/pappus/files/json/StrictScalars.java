@@ -28,6 +28,12 @@ final class StrictScalars {
     Refusal(JsonParser parser, String predicate) {
       super(parser, predicate);
     }
+
+    /** It is told by its place in the file; where it was found out takes longest to note. */
+    @Override
+    public synchronized Throwable fillInStackTrace() {
+      return this;
+    }
   }
 
   static final class OfDouble extends ValueDeserializer<Double> {
@@ -77,38 +83,10 @@ final class StrictScalars {
         throw refusal(parser, "text");
       }
       var text = parser.getString();
-      if (hides(text)) {
+      if (Shown.hides(text)) {
         throw refusal(parser, "text without control or hidden characters");
       }
       return text;
-    }
-
-    /**
-     * Whether it holds characters that could steer a terminal, turn the reading direction, make two
-     * names look alike, or that no file can hold.
-     */
-    private static boolean hides(String text) {
-      for (var i = 0; i < text.length(); i++) {
-        var c = text.charAt(i);
-        if (c < ' ' || (c >= 0x7F && c < 0xA0) || (c >= 0x200B && isHidden(text, i))) {
-          return true;
-        }
-      }
-      return false;
-    }
-
-    private static boolean isHidden(String text, int i) {
-      var c = text.charAt(i);
-      if (Character.isHighSurrogate(c)) {
-        return i + 1 == text.length() || !Character.isLowSurrogate(text.charAt(i + 1));
-      }
-      if (Character.isLowSurrogate(c)) {
-        return i == 0 || !Character.isHighSurrogate(text.charAt(i - 1));
-      }
-      return switch (c) {
-        case 0x200B, 0x200E, 0x200F, 0x2028, 0x2029, 0x2060, 0xFEFF -> true;
-        default -> (c >= 0x202A && c <= 0x202E) || (c >= 0x2066 && c <= 0x2069);
-      };
     }
   }
 

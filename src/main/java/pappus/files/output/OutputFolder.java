@@ -6,16 +6,21 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.time.Duration;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import pappus.files.Fingerprint;
 import pappus.files.Problem;
@@ -35,10 +40,19 @@ public final class OutputFolder {
   /** Name of the file that lists what of a folder is ours. */
   public static final String MANIFEST = "manifest.json";
 
-  private static final int MOST_LEFTOVERS = 100;
+  private static final String SIMPLE = "[A-Za-z0-9][A-Za-z0-9._-]*";
+
+  /** What no run still writes: files are made and moved within moments. */
+  private static final Duration LEFT_OVER = Duration.ofHours(1);
 
   private final Path folder;
   private final boolean force;
+  private final Mover mover;
+
+  /** Puts a file that is whole in its place. */
+  interface Mover {
+    void move(Path from, Path to) throws IOException;
+  }
 
   /** What the tool wrote into a folder, by name. */
   private record Manifest(List<Fingerprint> files) {}
@@ -48,8 +62,14 @@ public final class OutputFolder {
    * @param force whether files of others and edited files are replaced too
    */
   public OutputFolder(Path folder, boolean force) {
-    this.folder = folder;
+    this(folder, force, (from, to) -> Files.move(from, to, StandardCopyOption.ATOMIC_MOVE));
+  }
+
+  /** As above, where a test may have the run end between two files. */
+  OutputFolder(Path folder, boolean force, Mover mover) {
+    this.folder = folder.normalize();
     this.force = force;
+    this.mover = mover;
   }
 
   /** Where a file of the folder is. */
@@ -105,7 +125,7 @@ public final class OutputFolder {
   }
 
   private static String simple(String name) {
-    if (!name.matches("[A-Za-z0-9][A-Za-z0-9._-]*") || name.equals(MANIFEST)) {
+    if (!name.matches(SIMPLE) || name.equals(MANIFEST)) {
       throw new IllegalArgumentException(
           "name must be a simple one other than %s, but is %s.".formatted(MANIFEST, name));
     }
@@ -116,26 +136,56 @@ public final class OutputFolder {
   private Map<String, String> known() throws IOException {
     var known = new TreeMap<String, String>();
     var file = file(MANIFEST);
-    if (!isThere(file)) {
-      return known;
+    if (isThere(file)) {
+      var listed = listed(file);
+      if (listed.isEmpty() && (!force || Files.isDirectory(file))) {
+        throw new CannotCreateException(List.of(Problem.ofFile(
+            file.toString(),
+            "must be the list of files written here before, but is something else."
+                + advice(file))));
+      }
+      listed
+          .orElse(new Manifest(List.of()))
+          .files()
+          .forEach(each -> known.put(each.name(), each.sha256()));
     }
-    if (Files.isRegularFile(file)) {
-      try {
-        var bytes = Files.readAllBytes(file);
-        var manifest = StrictMapper.bind(
-            StrictMapper.readerFor(Manifest.class), Manifest.class, bytes, 0, bytes.length);
-        manifest.files().forEach(each -> known.put(each.name(), each.sha256()));
-        return known;
-      } catch (JacksonException e) {
-        // Not ours, or edited: refused below, or replaced by force.
+    // A run that was killed between its files had its manifest ready, or had moved none of them.
+    for (var left : leftovers(MANIFEST)) {
+      for (var each : listed(left).orElse(new Manifest(List.of())).files()) {
+        if (each.name().matches(SIMPLE) && isOneOf(file(each.name()), each.sha256(), "")) {
+          known.put(each.name(), each.sha256());
+        }
       }
     }
-    if (!force || Files.isDirectory(file)) {
-      throw new CannotCreateException(List.of(Problem.ofFile(
-          file.toString(),
-          "must be the list of files written here before, but is something else." + advice(file))));
-    }
     return known;
+  }
+
+  /** What a manifest lists, if it is one. */
+  private static Optional<Manifest> listed(Path file) throws IOException {
+    if (!Files.isRegularFile(file)) {
+      return Optional.empty();
+    }
+    try {
+      var bytes = Files.readAllBytes(file);
+      return Optional.of(StrictMapper.bind(
+          StrictMapper.readerFor(Manifest.class), Manifest.class, bytes, 0, bytes.length));
+    } catch (JacksonException notOurs) {
+      return Optional.empty();
+    }
+  }
+
+  /** Files that were made to become one of this name, and did not. */
+  private List<Path> leftovers(String name) throws IOException {
+    if (!Files.isDirectory(folder)) {
+      return List.of();
+    }
+    var pattern = Pattern.compile("\\." + Pattern.quote(name) + "\\.[0-9]{1,9}\\.part");
+    try (var files = Files.list(folder)) {
+      return files
+          .filter(file -> pattern.matcher(String.valueOf(file.getFileName())).matches())
+          .sorted()
+          .toList();
+    }
   }
 
   private void refuseWhatIsNotOurs(Map<String, byte[]> bytes, Map<String, String> known)
@@ -188,7 +238,7 @@ public final class OutputFolder {
 
   private void createFolder() {
     try {
-      Files.createDirectories(folder);
+      Files.createDirectories(folder.toAbsolutePath());
     } catch (IOException e) {
       throw new CannotCreateException(
           List.of(Problem.ofFile(folder.toString(), "must be a folder, but cannot be made one.")));
@@ -200,16 +250,47 @@ public final class OutputFolder {
     try {
       for (var entry : bytes.entrySet()) {
         var target = file(entry.getKey());
-        var part = newPart(target);
-        parts.put(part, target);
-        Files.write(part, entry.getValue());
+        try {
+          var part = newPart(target);
+          parts.put(part, target);
+          Files.write(part, entry.getValue());
+        } catch (AccessDeniedException e) {
+          throw new CannotCreateException(
+              List.of(Problem.ofFile(target.toString(), "must be writable, but is not.")));
+        } catch (IOException e) {
+          throw named(target, e);
+        }
       }
       for (var entry : parts.entrySet()) {
-        Files.move(entry.getKey(), entry.getValue(), StandardCopyOption.ATOMIC_MOVE);
+        try {
+          mover.move(entry.getKey(), entry.getValue());
+        } catch (IOException e) {
+          throw named(entry.getValue(), e);
+        }
+      }
+      for (var name : bytes.keySet()) {
+        removeOld(leftovers(name));
       }
     } finally {
       for (var part : parts.keySet()) {
         Files.deleteIfExists(part);
+      }
+    }
+  }
+
+  /** The system's own message may lack the file, or name one that nobody has asked for. */
+  private static FileSystemException named(Path target, IOException e) {
+    var reason = e instanceof FileSystemException known ? known.getReason() : e.getMessage();
+    var named = new FileSystemException(target.toString(), null, reason);
+    named.initCause(e);
+    return named;
+  }
+
+  private static void removeOld(List<Path> leftovers) throws IOException {
+    for (var file : leftovers) {
+      if (Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)
+          && Files.getLastModifiedTime(file).toInstant().isBefore(Instant.now().minus(LEFT_OVER))) {
+        Files.deleteIfExists(file);
       }
     }
   }
@@ -222,14 +303,8 @@ public final class OutputFolder {
         Files.newByteChannel(part, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)
             .close();
         return part;
-      } catch (FileAlreadyExistsException e) {
-        // Left over by a run that was killed, or in use by another.
-        if (i == MOST_LEFTOVERS) {
-          throw e;
-        }
-      } catch (AccessDeniedException e) {
-        throw new CannotCreateException(
-            List.of(Problem.ofFile(target.toString(), "must be writable, but is not.")));
+      } catch (FileAlreadyExistsException leftOverOrInUse) {
+        // The next number is free, or the one after it.
       }
     }
   }

@@ -8,6 +8,8 @@ package pappus.physics.airframe;
  * and 22 mm slid over one arm of a thrust stand (averages at full throttle of three runs, 1408, 1384 and 1337 gf)
  * make 3.3. The arm is taken as flat, and covered from .2 to .95 of the radius; a body over the disc is left out.
  *
+ * <p>Why: src/site/markdown/decisions.md#arms-block-the-slipstream-by-their-width
+ *
  * @param meanWidthMm mean width of an arm, mm
  */
 public record ArmShadow(double meanWidthMm) {

@@ -147,7 +147,9 @@ public enum Chemistry {
    * @param newOhm resistance after ten seconds, Ω
    */
   public double slowOhm(double cellCapacityCoulomb, double newOhm) {
-    return shape == Shape.POUCH ? SLOW_POUCH_SHARE * newOhm : slowOhmAh * 3600 / cellCapacityCoulomb;
+    return shape == Shape.POUCH
+        ? SLOW_POUCH_SHARE * newOhm
+        : slowOhmAh * 3600 / cellCapacityCoulomb;
   }
 
   /** One standard deviation of the ln of {@link #slowOhm}. */
@@ -163,6 +165,14 @@ public enum Chemistry {
   /** Resistance over that at 25 °C. */
   public double temperatureResistanceFactor(double temperatureK) {
     return warmth.resistanceFactor(temperatureK);
+  }
+
+  /**
+   * The rise of temperature above some K up to which the resistance falls by no more than the rise to the power of 2/3
+   * grows, K.
+   */
+  double gentleRiseK(double temperatureK) {
+    return warmth.gentleRiseK(temperatureK);
   }
 
   double agedResistanceFactor(Ageing ageing) {
@@ -197,6 +207,19 @@ public enum Chemistry {
     Warmth(double coldK, double warmK) {
       this.coldK = coldK;
       this.warmK = warmK;
+    }
+
+    private double gentleRiseK(double fromK) {
+      var colder = gentleRiseK(coldK, fromK);
+      return fromK + colder < REFERENCE_K
+          ? colder
+          : Math.max(REFERENCE_K - fromK, gentleRiseK(warmK, fromK));
+    }
+
+    /** Where r B = 2/3 (T + r)². */
+    private static double gentleRiseK(double slopeK, double fromK) {
+      var half = 0.75 * slopeK - fromK;
+      return half - Math.sqrt(half * half - fromK * fromK);
     }
 
     private double resistanceFactor(double temperatureK) {

@@ -46,7 +46,8 @@ public record Load(
 
   /** Current in A at terminal volts above zero. */
   public double currentA(double volts) {
-    return (motorPowerW + steadyW + SpeedController.ripplePowerW(rippleS, motorVolts, volts)) / volts
+    return (motorPowerW + steadyW + SpeedController.ripplePowerW(rippleS, motorVolts, volts))
+            / volts
         + steadyA;
   }
 
@@ -68,8 +69,10 @@ public record Load(
     if (rippleW == 0) {
       return powerW / restA;
     }
-    // With d = v/V the rest of the current is (P + r (1 − d)^1.5) d/v. It rises with d up to a hump, may fall to a
-    // dip, and rises again: the volts asked for lie before the hump if it is too high, else behind the dip.
+    // With d = v/V the rest of the current is (P + r (1 − d)^1.5) d/v. It rises with d up to a
+    // hump, may fall to a
+    // dip, and rises again: the volts asked for lie before the hump if it is too high, else behind
+    // the dip.
     var allowed = restA * motorVolts;
     var hump = hump(powerW, rippleW);
     return motorVolts
@@ -145,23 +148,31 @@ public record Load(
     if (low * low < ohm * powerW(low)) {
       return -1;
     }
+    // Without what ripple takes it is a parabola.
+    var fixedW = motorPowerW + steadyW;
+    var freeVolts = openVolts - ohm * steadyA;
+    if (rippleS == 0 || motorVolts >= high) {
+      return 0.5 * (freeVolts + Math.sqrt(freeVolts * freeVolts - 4 * ohm * fixedW));
+    }
+    var rippleW = rippleS * motorVolts * motorVolts;
     var volts = guessVolts > low && guessVolts < high ? guessVolts : high;
     for (var step = 0; step < 100; step++) {
-      var excess = volts * (openVolts - volts) - ohm * powerW(volts);
+      var duty = motorVolts / volts;
+      var closed = Math.max(0, 1 - duty);
+      var root = Math.sqrt(closed);
+      var excess = volts * (freeVolts - volts) - ohm * (fixedW + rippleW * closed * root);
       if (excess >= 0) {
         low = volts;
       } else {
         high = volts;
       }
-      var downhill = 2 * volts
-          - openVolts
-          + ohm * (SpeedController.rippleSlopeWPerV(rippleS, motorVolts, volts) + steadyA);
+      var downhill = 2 * volts - freeVolts + ohm * 1.5 * rippleW * root * duty / volts;
       var next = downhill > 0 ? volts + excess / downhill : 0.5 * (low + high);
       if (next < low || next > high) {
         next = 0.5 * (low + high);
       }
-      // Newton's error is squared at each step: what is left after this one is far below rounding.
-      if (Math.abs(next - volts) <= 1e-9 * next) {
+      // Newton's error is squared at each step: what is left after this one is near rounding.
+      if (Math.abs(next - volts) <= 1e-6 * next) {
         return next;
       }
       volts = next;

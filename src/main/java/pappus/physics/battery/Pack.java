@@ -42,9 +42,8 @@ public final class Pack {
     this.openVolts = DoubleStream.of(charges)
         .map(z -> series * cell.openCircuitVolts().at(z))
         .toArray();
-    this.cellOhms = DoubleStream.of(charges)
-        .map(z -> series * cell.resistanceOhm().at(z))
-        .toArray();
+    this.cellOhms =
+        DoubleStream.of(charges).map(z -> series * cell.resistanceOhm().at(z)).toArray();
   }
 
   private Pack(Pack pack, double wiringOhm, double warmth) {
@@ -79,21 +78,16 @@ public final class Pack {
   }
 
   /**
-   * The pack as warm as a load makes it, by the load's current at half charge, half-way through the discharge.
+   * The pack as warm as a load makes it half-way through the discharge, by the load's current at the rested volts of half
+   * charge: a little less than flows, and simply the more the more is asked for.
    *
-   * <p>More load makes cells warmer and so their resistance less, but never by so much that less would be lost.
+   * <p>More load makes cells warmer and so their resistance less, but never by so much that they would sag less.
    */
   public Pack warmedBy(Load load) {
-    return new Pack(this, wiringOhm, warmth(load));
+    return new Pack(this, wiringOhm, warmth(load.currentA(openVolts(HALF_CHARGE))));
   }
 
-  private double warmth(Load load) {
-    return deliver(load, HALF_CHARGE) instanceof Delivery.Delivered now
-        ? warmth(now.currentA())
-        : 1;
-  }
-
-  /** Resistance of the cells over that at take-off, half-way through a discharge with a current at half charge, A. */
+  /** Resistance of the cells over that at take-off, half-way through a discharge of about a current, A. */
   public double warmth(double currentA) {
     if (currentA <= 0) {
       return 1;

@@ -10,6 +10,8 @@ import pappus.quantity.Root;
  * 600 s of an 18650 in still air (rises of eight cells, isaiasBessa97, 18650 identification data, 2024, within 15 %)
  * and what a downwash can take; trust the rise to 40 %.
  *
+ * <p>Why: src/site/markdown/decisions.md#cells-warm-themselves-once-by-the-hover-at-half-charge
+ *
  * @param chemistry of the cell
  * @param takeOffK its temperature at take-off, K, 263.15 to 333.15
  * @param kelvinPerWatt from cell to air, K/W; of parallel cells that are counted as one, their share
@@ -50,12 +52,14 @@ public record Warming(Chemistry chemistry, double takeOffK, double kelvinPerWatt
         * currentA
         * ohm
         * kelvinPerWatt
-        * -StrictMath.expm1(-seconds / Require.positive("timeConstantSeconds", timeConstantSeconds));
+        * -StrictMath.expm1(
+            -seconds / Require.positive("timeConstantSeconds", timeConstantSeconds));
   }
 
   /**
    * Resistance after so long a current over that at take-off. The warmer a cell, the less it warms itself: the rise is
-   * where both agree, so that more current never sags less. It is not counted warmer than a pack may be.
+   * where both agree. It is counted no farther than to where more current would sag less, nor warmer than a pack may
+   * be.
    *
    * @param currentA through it
    * @param ohm of it at take-off, Ω
@@ -63,7 +67,9 @@ public record Warming(Chemistry chemistry, double takeOffK, double kelvinPerWatt
    */
   double resistanceFactor(double currentA, double ohm, double seconds) {
     var coldRiseK = riseK(currentA, ohm, kelvinPerWatt, IN_DOWNWASH_SECONDS, seconds);
-    var mostK = Temperature.HOTTEST_K - takeOffK;
+    // With the rise r = I² k f(r), a hundredth more current lowers f by at most .8 of a hundredth
+    // there.
+    var mostK = Math.min(Temperature.HOTTEST_K - takeOffK, chemistry.gentleRiseK(takeOffK));
     if (coldRiseK * factorAt(mostK) >= mostK) {
       return factorAt(mostK);
     }

@@ -12,6 +12,8 @@ import pappus.quantity.Root;
  * inflow's effect on the propeller is in the power only. Profile and induced factors are engineering estimates
  * without a published source; pure theory promises more than has been flown, so power is never below
  * {@link #LEAST_OF_HOVER} of hover unless the user's own flights say so.
+ *
+ * <p>Why: src/site/markdown/decisions.md#wind-never-helps
  */
 public final class ForwardFlight {
   /** Real over ideal induced power: an engineering estimate. */
@@ -35,7 +37,10 @@ public final class ForwardFlight {
     -2.856970013872806, -1.355626179974266, 0, 1.355626179974266, 2.856970013872806
   };
   private static final double[] GUST_WEIGHT = {
-    0.011257411327720691, 0.2220759220056126, 0.5333333333333333, 0.2220759220056126,
+    0.011257411327720691,
+    0.2220759220056126,
+    0.5333333333333333,
+    0.2220759220056126,
     0.011257411327720691
   };
 

@@ -11,6 +11,8 @@ import pappus.quantity.Require;
  * ΔI = V d (1 − d)/(L f), d = v/V, which costs R ΔI²/12 = V² d² (1 − d)²/(12 R (f τ)²) with τ = L/R: g = c/R. The
  * power 1.5 in place of 2 meets benches better, see {@link PartLoadLaw}.
  *
+ * <p>Why: src/site/markdown/decisions.md#power-rises-with-thrust-or-ripple-is-left-out-of-the-bound
+ *
  * @param rippleS g, S, at least 0
  * @param idleA current of one controller that turns nothing, A
  */
@@ -53,11 +55,5 @@ public record SpeedController(double rippleS, double idleA) {
   public static double ripplePowerW(double rippleS, double motorVolts, double busVolts) {
     var closed = 1 - motorVolts / busVolts;
     return closed > 0 ? rippleS * motorVolts * motorVolts * closed * Math.sqrt(closed) : 0;
-  }
-
-  /** Its change with the battery's volts, W/V, never negative. */
-  public static double rippleSlopeWPerV(double rippleS, double motorVolts, double busVolts) {
-    var duty = motorVolts / busVolts;
-    return duty < 1 ? 1.5 * rippleS * motorVolts * duty * duty * Math.sqrt(1 - duty) : 0;
   }
 }

@@ -12,6 +12,8 @@ import pappus.quantity.Require;
  * measured on 5-inch to 9-inch propellers by Deters, Ananda, Selig, AIAA 2014-2151: figure of merit n^.17 to n^.3,
  * C_T n^.003 to n^.18. Elsewhere the trend of the same paper: figure of merit n^(.32 − .45 (p/D − .45)), held in .08
  * to .32, and C_T n^.10, n^.03 of two blades of high pitch.
+ *
+ * <p>Why: src/site/markdown/decisions.md#a-propeller-known-by-one-row-turns-at-other-speeds
  */
 public final class PropellerCurve {
   /** One standard deviation of the exponent of the figure of merit against speed. */

@@ -116,6 +116,11 @@ public final class PropellerModel {
     return points;
   }
 
+  /** That of its best row, above 0 to 1. */
+  public double highestFigureOfMerit() {
+    return points.stream().mapToDouble(StaticPoint::figureOfMerit).max().orElseThrow();
+  }
+
   /** Multiplies all coefficients of thrust and of power, for shrinkage and doubt. */
   public PropellerModel scaled(double thrustFactor, double powerFactor) {
     var scaled = points.stream()

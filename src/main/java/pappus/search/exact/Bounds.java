@@ -89,8 +89,7 @@ final class Bounds {
    * @param least draw beside the motors, W, and resistance of board and lead, Ω
    * @param losses least part-load loss of boards of each sort that may be taken
    */
-  Optional<Aim> aim(
-      Build begun, FrameAir air, Adds least, List<OptionalDouble> losses) {
+  Optional<Aim> aim(Build begun, FrameAir air, Adds least, List<OptionalDouble> losses) {
     return assessor.prospect(begun).map(prospect -> new Aimed(prospect, air, least, losses));
   }
 
@@ -110,8 +109,7 @@ final class Bounds {
       this.heaviest = Math.min(
           capGrams,
           losses.stream()
-              .mapToDouble(loss ->
-                  prospect.mostGrams(leastThrustToWeight(), least(0, loss)))
+              .mapToDouble(loss -> prospect.mostGrams(leastThrustToWeight(), least(0, loss)))
               .max()
               .orElse(0));
       this.maySlow = prospect.maySlow(least(heaviest, OptionalDouble.empty()));
@@ -128,8 +126,7 @@ final class Bounds {
           ? Aim.HOPELESS
           : objective(longer
               * prospect.figure(
-                  new PartialBound.Least(
-                      least.grams(), least.watts(), least.ohm(), loss, air),
+                  new PartialBound.Least(least.grams(), least.watts(), least.ohm(), loss, air),
                   maySlow));
     }
 
@@ -148,8 +145,7 @@ final class Bounds {
     public Trade trade(Adds usual, OptionalDouble loss, OptionalDouble mostLoss, double fromGrams) {
       return !maySlow && (air.isDragKnown() || !assessor.asksForDrag())
           ? prospect.trade(
-              new PartialBound.Least(
-                  usual.grams(), usual.watts(), usual.ohm(), loss, air),
+              new PartialBound.Least(usual.grams(), usual.watts(), usual.ohm(), loss, air),
               mostLoss,
               fromGrams,
               heaviest)
@@ -169,8 +165,7 @@ final class Bounds {
           * (watts < 0
               ? prospect.figure(lightest, maySlow)
               : prospect.figure(
-                  new PartialBound.Least(trade.atGrams(), watts, ohm, loss, air),
-                  lightest)));
+                  new PartialBound.Least(trade.atGrams(), watts, ohm, loss, air), lightest)));
     }
   }
 }

@@ -90,8 +90,8 @@ final class BoxBound {
       return Aim.HOPELESS;
     }
     var watts = watts(three, kits, grams, newtonsPerGram, from);
-    return bounds.objective(figure(
-        three, kits, newtonsPerGram * grams, watts, air.leastDragArea(grams)));
+    return bounds.objective(
+        figure(three, kits, newtonsPerGram * grams, watts, air.leastDragArea(grams)));
   }
 
   /** Whether accessories have to be looked at in spans, since nobody knows what a gram of them costs. */
@@ -100,8 +100,7 @@ final class BoxBound {
   }
 
   /** Least watts beside the motors, with each gram of accessories above the least counted as what it costs. */
-  private double watts(
-      Three three, KitFloor kits, double grams, double newtonsPerGram, int from) {
+  private double watts(Three three, KitFloor kits, double grams, double newtonsPerGram, int from) {
     if (asksForSpans()) {
       return kits.leastWatts(from);
     }
@@ -115,8 +114,7 @@ final class BoxBound {
    *
    * @param grams of the lightest
    */
-  private double wattsPerGram(
-      Three three, KitFloor kits, double grams, double newtonsPerGram) {
+  private double wattsPerGram(Three three, KitFloor kits, double grams, double newtonsPerGram) {
     var motor = three.motors.floor();
     var propeller = three.propellers.floor();
     var pack = three.batteries.floor().pack();
@@ -165,8 +163,7 @@ final class BoxBound {
     /**
      * @param share ripple of the boards over that of the law at least
      */
-    Turning(
-        MotorFloor motor, PropellerFloor propeller, double share, int span, double thrustN) {
+    Turning(MotorFloor motor, PropellerFloor propeller, double share, int span, double thrustN) {
       var root = Math.sqrt(thrustN);
       this.speed = propeller.speed().at(span) * root;
       var drag = motor.dragNm(speed);
@@ -176,11 +173,11 @@ final class BoxBound {
           + motor.heat() * torque * torque;
       this.amps = torque * motor.kvLow();
       var speedHigh = propeller.speedHigh().at(span) * root;
-      var torqueHigh =
-          propeller.torqueHigh().at(span) * thrustN + motor.dragHighNm(speedHigh);
+      var torqueHigh = propeller.torqueHigh().at(span) * thrustN + motor.dragHighNm(speedHigh);
       var low = speed + motor.heat() * torque;
       var high = speedHigh + motor.warmHigh() * torqueHigh;
-      var rises = motor.heat() * torque > SpeedController.RISES_WITH_THRUST * motor.rippleHigh() * share * high;
+      var rises = motor.heat() * torque
+          > SpeedController.RISES_WITH_THRUST * motor.rippleHigh() * share * high;
       var ripple = rises
           ? Frame.ROTORS * share * motor.ripple() * motor.kvLow() * motor.kvLow() / motor.heatHigh()
           : 0;
@@ -191,11 +188,7 @@ final class BoxBound {
 
     private Load load(MotorFloor motor, double turning, double ripple) {
       return new Load(
-          Frame.ROTORS * power,
-          turning / motor.kvLow(),
-          ripple,
-          Frame.ROTORS * motor.idleA(),
-          0);
+          Frame.ROTORS * power, turning / motor.kvLow(), ripple, Frame.ROTORS * motor.idleA(), 0);
     }
 
     /** Power of all motors and their controllers at some volts, W. */
@@ -210,8 +203,7 @@ final class BoxBound {
   }
 
   /** Seconds, or metres where the goal is range. */
-  private double figure(
-      Three three, KitFloor kits, double thrustN, double watts, double dragArea) {
+  private double figure(Three three, KitFloor kits, double thrustN, double watts, double dragArea) {
     var motor = three.motors.floor();
     var propeller = three.propellers.floor();
     var battery = three.batteries.floor();

@@ -15,7 +15,6 @@ import pappus.part.Motor;
 import pappus.part.Part;
 import pappus.part.Propeller;
 import pappus.part.Role;
-import pappus.physics.battery.Cell;
 import pappus.physics.battery.Pack;
 import pappus.physics.flight.ForwardFlight;
 import pappus.physics.motor.PartLoadLaw;
@@ -62,11 +61,8 @@ final class Boxes {
     this.frames = frames;
     this.models = goods.assessor().models();
     var flight = goods.assessor().scenario().flight();
-    var newtons = bounds.capGrams()
-        / 1000
-        * Units.GRAVITY_M_PER_S2
-        / (1 - mostLost())
-        / Frame.ROTORS;
+    var newtons =
+        bounds.capGrams() / 1000 * Units.GRAVITY_M_PER_S2 / (1 - mostLost()) / Frame.ROTORS;
     var least = Math.min(LEAST_OF_CAP, LEAST_GRAMS / bounds.capGrams()) * newtons;
     var most = 1.01 * Math.max(1, goods.assessor().scenario().leastThrustToWeight()) * newtons;
     this.spans = PropellerFloor.Spans.between(least, most, Math.max(LEAST_SPANS, (int)

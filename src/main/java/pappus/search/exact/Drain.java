@@ -54,12 +54,9 @@ record Drain(
    */
   double seconds(List<Load> loads, double moreOhm) {
     var wiringOhm = pack.wiringOhm() + moreOhm;
-    var halfOhm = pack.steadyOhm(Pack.HALF_CHARGE) + moreOhm;
-    var halfVolts = volts(loads, pack.openVolts(Pack.HALF_CHARGE), halfOhm);
-    if (halfVolts < 0) {
-      return 0;
-    }
-    var warmth = pack.warmth((pack.openVolts(Pack.HALF_CHARGE) - halfVolts) / halfOhm);
+    var half = pack.openVolts(Pack.HALF_CHARGE);
+    var warmth = pack.warmth(
+        loads.stream().mapToDouble(load -> load.currentA(half)).min().orElse(0));
     var seconds = 0.0;
     for (var part = 0; part < PARTS; part++) {
       var open = openVolts.at(part);

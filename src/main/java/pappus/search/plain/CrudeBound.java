@@ -94,8 +94,7 @@ final class CrudeBound {
       watts += isNeeded(build, role) ? leastWatts.getOrDefault(role, 0.0) : 0;
     }
     var around = frame.map(assessor::air).orElse(air);
-    var slower =
-        assessor.choosesSpeeds() && !around.isDragKnown() ? 1 + SLOWED_BY_DRAG : 1;
+    var slower = assessor.choosesSpeeds() && !around.isDragKnown() ? 1 + SLOWED_BY_DRAG : 1;
     for (var loss : losses(build)) {
       var strong = prospect
           .get()

@@ -10,6 +10,7 @@ import pappus.assessment.Assessment;
 import pappus.assessment.Limit;
 import pappus.catalog.Catalog;
 import pappus.document.Spoken;
+import pappus.part.Role;
 import pappus.ranking.Best;
 import pappus.scenario.Scenario;
 import pappus.search.Changed;
@@ -86,7 +87,9 @@ class AgainstTest {
   @Test
   void tellsKilometresWhereTheGoalIsRange() {
     var assessor = SmallShop.assessor(FEW, RANGE);
-    var farther = assessor.assess(SmallShop.oneBuild());
+    var farther = assessor.assess(SmallShop.oneBuild()
+        .with(Role.FRAME, FEW.part("thistledown-5").orElseThrow())
+        .with(Role.PROPELLER, FEW.part("frond-4.5x3.2x3").orElseThrow()));
     var nearer = assessor.assess(SmallShop.oneBuild("tidewell-2s-3400"));
     var metres = farther.flight().orElseThrow().rangeMetres();
     var behind = metres - nearer.flight().orElseThrow().rangeMetres();

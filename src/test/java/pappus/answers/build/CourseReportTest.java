@@ -159,7 +159,7 @@ class CourseReportTest {
     var back = flight.path("stretches").get(1);
 
     assertThat(flight.path("style").asString()).isEqualTo("cruise");
-    assertThat(flight.path("endsBy").asString()).isEqualTo("reserve");
+    assertThat(flight.path("endsBy").asString()).isEqualTo("landing-volts");
     assertThat(first.path("rangeMetres").asDouble())
         .isEqualTo(flight.path("rangeMetres").asDouble());
     assertThat(flight.path("turnRoundAfterMetres").asDouble())

@@ -22,7 +22,10 @@ import pappus.document.Spoken;
 import pappus.doubt.Band;
 import pappus.doubt.Contribution;
 import pappus.doubt.Doubt;
+import pappus.evidence.BoardFigures;
+import pappus.evidence.Weighing;
 import pappus.part.Parts;
+import pappus.part.Role;
 import pappus.physics.flight.Ending;
 import pappus.physics.flight.ThrottleLimit;
 import pappus.quantity.Sentence;
@@ -120,6 +123,41 @@ class ReasonsTest {
     assertThat(Reasons.standing(candidate(shorter, false), candidate(longer, false)))
         .endsWith(
             ": 3 g lighter, " + watts + " W less in hover, 20 EUR cheaper; differs in battery.");
+  }
+
+  @Test
+  void saysWhereABoardsOwnLossDecidesTheRank() {
+    var board = with(FIRST.build().board().orElseThrow(), "controllerLoss", 0.30);
+    var own = ASSESSOR.assess(FIRST.build().with(Role.BOARD, board));
+    var first = Changed.seconds(own, 2700);
+    var share = BoardFigures.of(board).rippleShare(Weighing.EXPECTED).orElseThrow();
+    // So much that the usual loss costs a minute and a half.
+    var effect = -90 / Math.log(1 / share) * 0.1;
+
+    assertThat(Reasons.standing(
+            losing(first, effect), candidate(Changed.seconds(SMALLER_PACK, 2640), false)))
+        .endsWith(
+            " It stands there by its board's own part-load loss: with the usual one it would reach 43.5 min.");
+    assertThat(Reasons.standing(
+            losing(first, effect), candidate(Changed.seconds(SMALLER_PACK, 2600), false)))
+        .doesNotContain("by its board");
+    assertThat(Reasons.standing(
+            losing(Changed.seconds(FIRST, 2700), effect),
+            candidate(Changed.seconds(SMALLER_PACK, 2640), false)))
+        .doesNotContain("by its board");
+  }
+
+  private static Candidate losing(Assessment assessment, double effect) {
+    return new Candidate(
+        assessment,
+        new Band(
+            assessment.milliseconds() / 1000.0,
+            List.of(new Contribution(Doubt.LOSS, "loss", 0.1, effect, -effect, -effect))),
+        List.of(),
+        false,
+        Map.of(),
+        OptionalInt.empty(),
+        false);
   }
 
   @Test

@@ -63,7 +63,8 @@ class SideBySideTest {
             "power as flown",
             "throttle in hover",
             "price",
-            "binds");
+            "binds",
+            "what ends it");
   }
 
   @Test
@@ -99,7 +100,8 @@ class SideBySideTest {
     assertThat(said(1000, FIRST, FIRST))
         .startsWith(
             "They are the same in everything told here.\n\nThe same in all: frame: Cottongrass 4; motor: Spikerush 1303-3400; ")
-        .endsWith("; what ends it: The flight ends at the charge kept in reserve.\n");
+        .endsWith(
+            "; what ends it: The flight ends at the volts for landing, before the reserve is reached.\n");
   }
 
   /** The longest label, that of the chance, takes 25 columns and 2; each build half of the rest. */
@@ -107,7 +109,7 @@ class SideBySideTest {
   void columnsStandBelowEachOther() {
     assertThat(said(100, FIRST, SMALLER)).startsWith("""
             battery                    Tidewell 2S 3500                    Tidewell 2S 3400
-            flight                     47.0 min                            45.5 min
+            flight                     40.5 min                            39.5 min
             all-up mass                190.9 g                             188.1 g
             """);
   }

@@ -23,13 +23,13 @@ class WeighReportTest {
       2,
       "hover",
       10,
-      700,
+      800,
       Optional.empty(),
       Optional.of("new"),
       OptionalDouble.empty(),
       OptionalDouble.empty(),
       OptionalDouble.empty(),
-      OptionalDouble.of(560));
+      OptionalDouble.of(640));
 
   private static MassRow mass(String what, double grams, int pieces) {
     return new MassRow("m.csv", 2, what, grams, pieces, 0.1);
@@ -63,7 +63,7 @@ class WeighReportTest {
   void tellsFlightsAloneAndWhatWasWritten() {
     assertThat(report(List.of(), FLIGHT).text(List.of("mine/flown.json", "b"), 200))
         .contains(
-            "- 10.0 min took 700 mAh by the charger, 606 by the estimate: ",
+            "- 10.0 min took 800 mAh by the charger, 712 by the estimate: ",
             "\nThe current sensor reads 20 % too little against the charger, which is trusted to 3 %: set it so that it shows 1.250 times what it shows now.\n",
             "\nWritten: mine/flown.json, b. Give the folder with --catalog, and all commands count with it.\n")
         .doesNotContain("estimate g")
@@ -100,15 +100,15 @@ class WeighReportTest {
 
     assertThat(rows).hasSize(5);
     assertThat(rows.get(1))
-        .startsWith("\"hover, =f.csv, line 2\",mAh,605.8734")
-        .contains(",700,21,");
+        .startsWith("\"hover, =f.csv, line 2\",mAh,711.909")
+        .contains(",800,24,");
     assertThat(rows.get(2))
         .startsWith("\"hover, =f.csv, line 2\",V,")
         .contains(",0.2,6.5,,\"It landed");
     assertThat(rows.get(3)).startsWith("hover,times the power,1,,1.");
     assertThat(rows.get(4)).startsWith("current sensor,times its scale,1,,1.25,0.03,");
     assertThat(report.markdown().lines()).hasSize(6);
-    assertThat(report.text(List.of(), 200)).contains(": 1.18. It landed at 6.50 V, where");
+    assertThat(report.text(List.of(), 200)).contains(": 1.16. It landed at 6.50 V, where");
   }
 
   @Test
@@ -135,7 +135,7 @@ class WeighReportTest {
     assertThat(style.path("style").asString()).isEqualTo("hover");
     assertThat(style.path("flights").get(0).path("line").asInt()).isEqualTo(2);
     assertThat(style.path("flights").get(0).path("chargedMilliampHours").asDouble())
-        .isEqualTo(700);
+        .isEqualTo(800);
     assertThat(style.path("flights").get(0).path("factor").asDouble())
         .isEqualTo(style.path("powerFactor").asDouble());
     assertThat(json.path("sensorScale").asDouble()).isEqualTo(1.25);

@@ -119,7 +119,8 @@ final class CourseTest {
   void noCalmAirspeedGoesFartherThanTheBest() {
     var best = flight(fly(cruise(null, 0))).rangeMetres();
 
-    // Best range is that of shaft energy; ripple costs less the faster the motors turn, so battery energy favours more
+    // Best range is that of shaft energy; ripple costs less the faster the motors turn, so battery
+    // energy favours more
     // speed.
     for (var airspeed = 4.0; airspeed < 24; airspeed += 1) {
       assertThat(flight(fly(cruise(airspeed, 0))).rangeMetres()).isLessThan(1.05 * best);
@@ -310,7 +311,7 @@ final class CourseTest {
     var used = fly(with(Flight.HOVERING, "packAge", PackAge.USED));
     var tired = fly(with(Flight.HOVERING, "packAge", PackAge.TIRED));
 
-    assertThat((double) used.milliseconds() / HOVER.milliseconds()).isBetween(0.90, 0.94);
+    assertThat((double) used.milliseconds() / HOVER.milliseconds()).isBetween(0.88, 0.94);
     assertThat((double) tired.milliseconds() / HOVER.milliseconds()).isBetween(0.50, 0.70);
     assertThat(flight(tired).thrustToWeight()).isLessThan(flight(HOVER).thrustToWeight());
   }

@@ -8,9 +8,14 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.attribute.FileTime;
+import java.time.Duration;
+import java.time.Instant;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -146,6 +151,85 @@ class OutputFolderTest {
 
     assertThat(text("a.json")).isEqualTo("new");
     assertThat(names()).containsExactly(".a.json.1.part", "a.json", "manifest.json");
+  }
+
+  @Test
+  void isNotBlockedByWhatKilledRunsLeft() throws IOException {
+    Files.createDirectories(temp.resolve("out"));
+    for (var i = 1; i <= 150; i++) {
+      Files.writeString(file(".a.json." + i + ".part"), "half");
+    }
+    Files.writeString(file(".b.json.1.part"), "of something else");
+    for (var old : List.of(".a.json.3.part", ".a.json.150.part", ".b.json.1.part")) {
+      Files.setLastModifiedTime(file(old), FileTime.from(Instant.now().minus(Duration.ofHours(2))));
+    }
+    write(false, "a.json", "new");
+
+    assertThat(text("a.json")).isEqualTo("new");
+    assertThat(names())
+        .hasSize(148 + 3)
+        .contains(".b.json.1.part", ".a.json.4.part")
+        .doesNotContain(".a.json.3.part", ".a.json.150.part", ".a.json.151.part");
+  }
+
+  /** Each run of the loop ends between two other files, as by a kill: nothing is cleaned up. */
+  @ParameterizedTest
+  @ValueSource(ints = {0, 1, 2})
+  void goesOnWhereARunWasKilledBetweenItsFiles(int moved) throws Exception {
+    write(false, "a.json", "old", "b.json", "old");
+    var classes = System.getProperty("java.class.path");
+    var killed = new ProcessBuilder(
+            Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+            "-XX:TieredStopAtLevel=1",
+            "-cp",
+            classes,
+            KilledRun.class.getName(),
+            temp.resolve("out").toString(),
+            String.valueOf(moved))
+        .redirectErrorStream(true)
+        .start();
+    assertThat(new String(killed.getInputStream().readAllBytes(), StandardCharsets.UTF_8))
+        .isEmpty();
+    assertThat(killed.waitFor()).isEqualTo(137);
+
+    for (var name : List.of("a.json", "b.json")) {
+      assertThat(text(name)).isIn("old", "killed");
+    }
+    assertThat(names()).contains(".manifest.json.1.part");
+    assertThat(text("a.json")).isEqualTo(moved > 0 ? "killed" : "old");
+    write(false, "a.json", "newer", "b.json", "newer");
+    assertThat(text("a.json")).isEqualTo("newer");
+    assertThat(text("b.json")).isEqualTo("newer");
+
+    Files.writeString(file("b.json"), "edited");
+    refuses(
+        "out/b.json: must be as this tool wrote it, but was changed since. Maybe move it away, or replace it with --force.",
+        "b.json",
+        "newest");
+  }
+
+  /** Writes into a folder and ends after so many files, with nothing run at its end. */
+  static final class KilledRun {
+    private KilledRun() {}
+
+    public static void main(String[] args) {
+      var left = new AtomicInteger(Integer.parseInt(args[1]));
+      new OutputFolder(Path.of(args[0]), false, (from, to) -> {
+            if (left.getAndDecrement() == 0) {
+              Runtime.getRuntime().halt(137);
+            }
+            Files.move(from, to, StandardCopyOption.ATOMIC_MOVE);
+          })
+          .write(texts("a.json", "killed", "b.json", "killed"));
+    }
+  }
+
+  @Test
+  void takesAFolderAsItIsMeant() throws IOException {
+    new OutputFolder(temp.resolve("not-there/../out/."), false).write(texts("a.json", "new"));
+
+    assertThat(text("a.json")).isEqualTo("new");
+    assertThat(temp.resolve("not-there")).doesNotExist();
   }
 
   @Test

@@ -27,7 +27,17 @@ class DischargeValidationTest {
   }
 
   private static Pack cell(Curve openCircuitVolts, double capacityAh, double ohm) {
-    return Pack.of(new Cell(openCircuitVolts, Curve.constant(ohm), 0, Warming.inDownwash(Chemistry.LIPO, 298.15), capacityAh * 3600, 1), 1, 1, 0);
+    return Pack.of(
+        new Cell(
+            openCircuitVolts,
+            Curve.constant(ohm),
+            0,
+            Warming.inDownwash(Chemistry.LIPO, 298.15),
+            capacityAh * 3600,
+            1),
+        1,
+        1,
+        0);
   }
 
   private static Pack chenCell(double ohm) {

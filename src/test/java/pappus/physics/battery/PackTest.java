@@ -35,7 +35,8 @@ class PackTest {
     var cold = Chemistry.LIPO.temperatureResistanceFactor(273.15);
 
     assertThat(tired.capacityCoulomb()).isCloseTo(2 * 0.95 * 0.98 * 0.80 * COULOMB, within(1e-9));
-    assertThat(tired.steadyOhm(0.5)).isCloseTo(2 * cold * (1 + 0.8) * 0.016 * 2 + 0.006, within(1e-12));
+    assertThat(tired.steadyOhm(0.5))
+        .isCloseTo(2 * cold * (1 + 0.8) * 0.016 * 2 + 0.006, within(1e-12));
   }
 
   @Test
@@ -44,7 +45,8 @@ class PackTest {
     var pack = Pack.of(Cell.of(Chemistry.LI_ION_POWER, 10_000, 0.02, 1, used), 2, 1, 0);
 
     assertThat(pack.capacityCoulomb()).isCloseTo(0.95 * 0.95 * 10_000, within(1e-9));
-    assertThat(pack.steadyOhm(0.5)).isCloseTo(2 * 1.2 * (0.02 + 0.045 * 3600 / 10_000), within(1e-12));
+    assertThat(pack.steadyOhm(0.5))
+        .isCloseTo(2 * 1.2 * (0.02 + 0.045 * 3600 / 10_000), within(1e-12));
   }
 
   @Test

@@ -39,11 +39,7 @@ final class Examples {
   /** A five-inch quad on four cells. */
   static Aircraft fiveInch(double massKg) {
     var propeller = atSeaLevel(BladeElements.propeller(0.127, 0.09, 2));
-    return new Aircraft(
-        new Airframe(massKg, 0.05, 0.008),
-        4,
-        rotor(propeller, 1750, 0.15),
-        3);
+    return new Aircraft(new Airframe(massKg, 0.05, 0.008), 4, rotor(propeller, 1750, 0.15), 3);
   }
 
   static Pack lipo(int series, double capacityAh) {

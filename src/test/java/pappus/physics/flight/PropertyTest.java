@@ -6,6 +6,7 @@ import java.util.Random;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import pappus.physics.battery.Pack;
+import pappus.physics.motor.SpeedController;
 
 /** What must hold for every aircraft; invented ones from a fixed seed. */
 @Tag("slow")
@@ -41,6 +42,30 @@ class PropertyTest {
         last = hover.steady().busPowerW(busVolts);
       }
     }
+  }
+
+  /** What bounds rely on where ripple is much of what is taken. */
+  @Test
+  void powerRisesWithWeightWhereTheControllerSaysSo() {
+    var random = new Random(21);
+    var sure = 0;
+    for (var draw = 0; draw < 20 * DRAWS; draw++) {
+      var plain = Examples.random(random);
+      var ripple = Math.exp(8 * random.nextDouble() - 4);
+      var rotor = new Rotor(
+          plain.rotor().propeller(), plain.rotor().motor(), new SpeedController(ripple, 0.04));
+      var aircraft = new Aircraft(plain.airframe(), plain.rotorCount(), rotor, plain.avionicsW());
+      var light = Hover.of(aircraft).steady();
+      if (!rotor.controller().risesWithThrust(light.point())) {
+        continue;
+      }
+      sure++;
+      var volts = light.point().volts() * (1.01 + random.nextDouble());
+      var heavy = Hover.of(Examples.heavier(aircraft, 1.001 + 0.3 * random.nextDouble()))
+          .steady();
+      assertThat(heavy.busPowerW(volts)).isGreaterThan(light.busPowerW(volts));
+    }
+    assertThat(sure).isGreaterThan(5 * DRAWS);
   }
 
   @Test

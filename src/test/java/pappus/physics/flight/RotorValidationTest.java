@@ -31,7 +31,17 @@ class RotorValidationTest {
 
   @Test
   void fullThrottleOnAStiffSupplyOfSevenPointFourVolts() {
-    var supply = Pack.of(new Cell(Curve.constant(7.4), Curve.constant(1e-12), 0, Warming.inDownwash(Chemistry.LIPO, 298.15), 3600, 1), 1, 1, 0);
+    var supply = Pack.of(
+        new Cell(
+            Curve.constant(7.4),
+            Curve.constant(1e-12),
+            0,
+            Warming.inDownwash(Chemistry.LIPO, 298.15),
+            3600,
+            1),
+        1,
+        1,
+        0);
     var aircraft = new Aircraft(new Airframe(0.1, 0, 0), 1, rotor(), 0);
 
     var full = FullThrottle.of(aircraft, supply, 0.5, 3, Limits.NONE);

@@ -25,7 +25,8 @@ class WholeAircraftValidationTest {
   private static Pack lipo(int series, int parallel, double capacityAh) {
     var coulomb = capacityAh * 3600;
     var ohm = Chemistry.LIPO.classResistanceOhm(coulomb);
-    return Pack.of(Cell.of(Chemistry.LIPO, coulomb, ohm, 1, Condition.STANDARD), series, parallel, 0);
+    return Pack.of(
+        Cell.of(Chemistry.LIPO, coulomb, ohm, 1, Condition.STANDARD), series, parallel, 0);
   }
 
   /**
@@ -91,8 +92,7 @@ class WholeAircraftValidationTest {
   @CsvSource({"0.006", "0.008", "0.010"})
   void forwardFlightNeedsTheSharesOfHoverThatTheoryGives(double dragAreaM2) {
     var example = Examples.fiveInch(0.25);
-    var aircraft = new Aircraft(
-        new Airframe(0.25, 0.035, dragAreaM2), 4, example.rotor(), 0);
+    var aircraft = new Aircraft(new Airframe(0.25, 0.035, dragAreaM2), 4, example.rotor(), 0);
     var hover = Hover.of(aircraft);
     var theory = new ForwardFlight(aircraft, hover, 0);
     var hoverW = hover.steady().shaftPowerW();

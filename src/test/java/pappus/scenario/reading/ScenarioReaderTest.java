@@ -152,7 +152,8 @@ class ScenarioReaderTest {
   void hearsWhatTheScenarioItselfRefuses() {
     assertThatExceptionOfType(InputException.class)
         .isThrownBy(() -> read(SCENARIO.replace("\"light\"", "\"So Light\"")))
-        .withMessage("s.json:3: name must be small letters, digits and hyphens, but is So Light.");
+        .withMessage(
+            "s.json:3: name must be 1 to 64 small letters, digits and hyphens, but is So Light.");
   }
 
   @Test

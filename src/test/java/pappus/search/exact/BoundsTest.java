@@ -85,8 +85,8 @@ class BoundsTest {
       var most = Aim.HOPELESS;
       for (var kit : kits.coarse(goods.with(build.battery().orElseThrow()))) {
         for (var step = 0; step < kit.steps(); step++) {
-          most = Math.max(most, boxBound.most(
-              three, frames.least(), frames.air(), kit, step, step + 1));
+          most = Math.max(
+              most, boxBound.most(three, frames.least(), frames.air(), kit, step, step + 1));
         }
       }
       return most;

@@ -176,8 +176,8 @@ public final class FlatModel {
   /** What every motor, propeller and battery reach with the least of everything else, in a hover. */
   public Ceilings ceilings() {
     var sum = milligrams();
-    var frame = FrameAir.any(question.options(Role.FRAME).stream()
-        .map(part -> question.assessor().air((Frame) part)));
+    var frame = FrameAir.any(
+        question.options(Role.FRAME).stream().map(part -> question.assessor().air((Frame) part)));
     var losses = new ArrayList<OptionalDouble>(List.of(OptionalDouble.empty()));
     question.options(Role.BOARD).stream()
         .map(board -> question.assessor().rippleShare((Board) board))

@@ -106,15 +106,15 @@ class SweeperTest {
 
     var found = assertEach(sweep, values -> best(FEW, cap(PLAIN, values.get(0))));
     assertThat(sweep.steps()).hasSize(26);
-    assertOneSearchAWinner(sweep, found, 4);
+    assertOneSearchAWinner(sweep, found, 5);
   }
 
   @Test
   void aBudgetIsSearchedOnceForEachWinner() {
-    var sweep = sweep("budget=170:220:5");
+    var sweep = sweep("budget=170:230:5");
 
     var found = assertEach(sweep, values -> best(FEW, budget(PLAIN, values.get(0))));
-    assertOneSearchAWinner(sweep, found, 5);
+    assertOneSearchAWinner(sweep, found, 7);
   }
 
   @Test
