@@ -240,7 +240,7 @@ class CalibrateCommandTest {
     assertThat(motor.resistanceMilliohms()).isBetween(80.0, 120.0);
     assertThat(motor.statorDiameterMillimetres()).isEqualTo(22);
     assertThat(motor.source())
-        .startsWith("Fitted to 176 rows of motor_propeller_bench.csv: Kv 24")
+        .startsWith("Fitted to 176 rows of motor_propeller_bench.csv: Kv 23")
         .contains(" ± ", "All else as before: ");
     var propeller = catalog.part("awn-4.5x2.5x2", Propeller.class).orElseThrow();
     assertThat(Optional.ofNullable(propeller.test()).orElseThrow().rows()).hasSize(5);
