@@ -189,7 +189,11 @@ final class Workbench {
 
   @SafeVarargs
   private static List<String> join(List<String>... lists) {
-    return Stream.of(lists).flatMap(List::stream).toList();
+    var joined = new ArrayList<String>();
+    for (var list : lists) {
+      joined.addAll(list);
+    }
+    return joined;
   }
 
   private String typed(String name) {
@@ -207,7 +211,7 @@ final class Workbench {
         || all.contains("Exception")) {
       broken.add("a trace");
     }
-    if (all.chars().anyMatch(c -> c < ' ' && c != '\n' || c >= 0x7F && c < 0xA0 || c == 0x202E)) {
+    if (all.chars().anyMatch(c -> (c < ' ' && c != '\n') || (c >= 0x7F && c < 0xA0) || c == 0x202E)) {
       broken.add("a control character");
     }
     if (all.matches("(?s).*\\b(NaN|Infinity)\\b.*") && run.exitCode() <= ExitCode.NO) {
