@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import pappus.shop.SmallShop;
@@ -194,6 +195,11 @@ final class Workbench {
       joined.addAll(list);
     }
     return joined;
+  }
+
+  /** A file as it was laid out. */
+  String text(String name) {
+    return Objects.requireNonNull(files().get(name), name);
   }
 
   private String typed(String name) {
