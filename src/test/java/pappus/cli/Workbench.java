@@ -217,7 +217,8 @@ final class Workbench {
         || all.contains("Exception")) {
       broken.add("a trace");
     }
-    if (all.chars().anyMatch(c -> (c < ' ' && c != '\n') || (c >= 0x7F && c < 0xA0) || c == 0x202E)) {
+    if (all.chars()
+        .anyMatch(c -> (c < ' ' && c != '\n') || (c >= 0x7F && c < 0xA0) || c == 0x202E)) {
       broken.add("a control character");
     }
     if (all.matches("(?s).*\\b(NaN|Infinity)\\b.*") && run.exitCode() <= ExitCode.NO) {
