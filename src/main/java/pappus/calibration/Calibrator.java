@@ -53,7 +53,6 @@ public final class Calibrator {
   /** Scatters of the rows beyond which one is no longer believed. */
   private static final double OUTLIER_SCATTERS = 8;
 
-  private final PartLoadForm form;
   private final List<BenchRow> rows;
   private final Calibration.ControllerLaw law;
   private final double[] lossStarts;
@@ -63,7 +62,6 @@ public final class Calibrator {
 
   private Calibrator(
       PartLoadForm form, List<BenchRow> used, Calibration.ControllerLaw law, double[] lossStarts) {
-    this.form = form;
     this.rows = List.copyOf(used);
     this.law = law;
     this.lossStarts = lossStarts;

@@ -21,10 +21,10 @@ public final class InputException extends RuntimeException {
   }
 
   public InputException(Kind kind, List<Problem> problems) {
-    this(kind, bounded(problems), true);
+    this(bounded(problems), kind);
   }
 
-  private InputException(Kind kind, List<Problem> bounded, boolean isBounded) {
+  private InputException(List<Problem> bounded, Kind kind) {
     super(bounded.stream().map(Problem::toString).collect(Collectors.joining("\n")));
     this.kind = kind;
     this.problems = bounded;

@@ -79,7 +79,7 @@ public final class Problems {
   /** Whether a file has as many as are told: what else is wrong in it need only be counted. */
   public boolean isFull(String file) {
     var kept = byFile.get(file);
-    return most == 0 || kept != null && kept.size() >= most;
+    return most == 0 || (kept != null && kept.size() >= most);
   }
 
   /** Counts one more of a file that is full. */

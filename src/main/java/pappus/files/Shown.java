@@ -83,7 +83,7 @@ public final class Shown {
   public static boolean hides(String text) {
     for (var i = 0; i < text.length(); i++) {
       var c = text.charAt(i);
-      if (c < ' ' || c >= 0x7F && HIDING.matcher(text).find()) {
+      if (c < ' ' || (c >= 0x7F && HIDING.matcher(text).find())) {
         return true;
       }
       if (c >= 0x7F) {

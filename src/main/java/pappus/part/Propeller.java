@@ -102,7 +102,7 @@ public record Propeller(
               "rows[" + i + "].rpm must be given where there are several rows, but is left out.");
         }
         if (rpm <= slower) {
-          throw new IllegalArgumentException("rows[%d].rpm must be above %s, but is %s."
+          throw new IllegalArgumentException("rows[%s].rpm must be above %s, but is %s."
               .formatted(i, Require.plain(slower), Require.plain(rpm)));
         }
         slower = rpm;

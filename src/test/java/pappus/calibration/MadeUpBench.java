@@ -105,8 +105,12 @@ final class MadeUpBench {
   }
 
   private static double motorA(Motor motor, Propeller propeller, double turns) {
-    var torque =
-        propeller.powerAt(turns) * DENSITY * turns * turns * StrictMath.pow(DIAMETER_M, 5) / (2 * Math.PI);
+    var torque = propeller.powerAt(turns)
+        * DENSITY
+        * turns
+        * turns
+        * StrictMath.pow(DIAMETER_M, 5)
+        / (2 * Math.PI);
     return torque * motor.kv() * Math.PI / 30
         + motor.noLoadA() * StrictMath.pow(2 * Math.PI * turns / 1000, GROWTH);
   }

@@ -101,7 +101,7 @@ class PartLoadLawsValidationTest {
   @Test
   void meetsMotorsLeftOut() {
     for (var law : List.of(ROOT_OF_R, SQUARE, FLOWN, IDLING)) {
-      for (var isHeld : law == IDLING ? new boolean[] {true} : new boolean[] {false, true}) {
+      for (var isHeld : law.equals(IDLING) ? new boolean[] {true} : new boolean[] {false, true}) {
         var byMotor = new TreeMap<String, List<Double>>();
         PublishedBench.MOTORS.forEach(key -> byMotor.put(key, leftOut(law, isHeld, key)));
         var all = byMotor.values().stream().flatMap(List::stream).toList();
@@ -116,7 +116,7 @@ class PartLoadLawsValidationTest {
             byMotor.values().stream()
                 .map(own -> String.format(Locale.ROOT, "%.1f", rms(own)))
                 .toList());
-        if (law == FLOWN) {
+        if (law.equals(FLOWN)) {
           assertThat(all).hasSize(219);
           assertThat(rms(all)).isLessThanOrEqualTo(5.5);
           assertThat(median(all)).isBetween(-3.0, 3.0);
@@ -176,7 +176,7 @@ class PartLoadLawsValidationTest {
           rms(errors),
           most);
       assertThat(errors).hasSize(12);
-      if (law == FLOWN) {
+      if (law.equals(FLOWN)) {
         assertThat(most).isLessThanOrEqualTo(20);
       }
     }

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.Pattern;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -35,9 +36,13 @@ class CheckedIsAcceptedTest {
   private int answered;
   private final List<String> failures = new ArrayList<>();
 
+  @BeforeEach
+  void open() throws IOException {
+    bench = Workbench.in(folder);
+  }
+
   @Test
   void bothEndsOfEveryRange() throws IOException {
-    bench = Workbench.in(folder);
     tryAll("marsh.json", "scenario", "");
     for (var kind : Kind.values()) {
       var file = "parts/" + kind.fileName();
@@ -50,7 +55,7 @@ class CheckedIsAcceptedTest {
     }
 
     assertThat(failures).isEmpty();
-    assertThat(tried).isGreaterThan(300);
+    assertThat(tried).isGreaterThan(200);
     assertThat(answered).isGreaterThan(tried / 4);
   }
 
@@ -93,7 +98,7 @@ class CheckedIsAcceptedTest {
   private static boolean isSet(JsonNode good, String list, SchemaFields.Field field, String value) {
     var records = list.isEmpty() ? List.of(good) : good.path(list).valueStream().toList();
     for (var record : records) {
-      var names = field.path().split("\\.");
+      var names = field.path().split("\\.", -1);
       var at = record;
       for (var i = 0; i < names.length - 1; i++) {
         at = names[i].endsWith("[]")
@@ -114,7 +119,6 @@ class CheckedIsAcceptedTest {
 
   @Test
   void whatContradictsTheRestIsFoundByCheckToo() throws IOException {
-    bench = Workbench.in(folder);
     for (var change : Map.of(
             "\"EUR\"", "\"USD\"",
             "\"excluded\": [\"thistledown-5\"]", "\"excluded\": [\"cottongrass-4\"]",
@@ -123,7 +127,7 @@ class CheckedIsAcceptedTest {
         .entrySet()) {
       Files.writeString(
           bench.file("marsh.json"),
-          bench.files().get("marsh.json").replace(change.getKey(), change.getValue()));
+          bench.text("marsh.json").replace(change.getKey(), change.getValue()));
       var run = bench.run("recommend");
       var check = bench.run("check");
       assertThat(run.exitCode()).as(change.toString()).isEqualTo(ExitCode.BAD_DATA);

@@ -99,7 +99,7 @@ class FuzzTest {
       // Files that are not a catalogue are the more, since each has more ways to be read.
       var pool = random.nextInt(3) == 0 ? names : small;
       var name = pool.get(random.nextInt(pool.size()));
-      var good = bench.files().get(name);
+      var good = bench.text(name);
       var bad = spoiled(good, name.endsWith(".json"), random);
       var readers = Workbench.reading(name);
       var command = readers.get(random.nextInt(readers.size()));
@@ -135,7 +135,7 @@ class FuzzTest {
     var at = good.isEmpty() ? 0 : random.nextInt(good.length());
     return switch (random.nextInt(isJson ? 12 : 8)) {
       case 0 -> good.substring(0, at);
-      case 1 -> good.substring(0, at) + (char) (random.nextInt(0x7F)) + good.substring(at);
+      case 1 -> good.substring(0, at) + (char) random.nextInt(0x7F) + good.substring(at);
       case 2 ->
         good.substring(0, at) + good.substring(Math.min(good.length(), at + 1 + random.nextInt(9)));
       case 3 ->

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import pappus.shop.SmallShop;
@@ -189,7 +190,16 @@ final class Workbench {
 
   @SafeVarargs
   private static List<String> join(List<String>... lists) {
-    return Stream.of(lists).flatMap(List::stream).toList();
+    var joined = new ArrayList<String>();
+    for (var list : lists) {
+      joined.addAll(list);
+    }
+    return joined;
+  }
+
+  /** A file as it was laid out. */
+  String text(String name) {
+    return Objects.requireNonNull(files().get(name), name);
   }
 
   private String typed(String name) {
@@ -207,7 +217,8 @@ final class Workbench {
         || all.contains("Exception")) {
       broken.add("a trace");
     }
-    if (all.chars().anyMatch(c -> c < ' ' && c != '\n' || c >= 0x7F && c < 0xA0 || c == 0x202E)) {
+    if (all.chars()
+        .anyMatch(c -> (c < ' ' && c != '\n') || (c >= 0x7F && c < 0xA0) || c == 0x202E)) {
       broken.add("a control character");
     }
     if (all.matches("(?s).*\\b(NaN|Infinity)\\b.*") && run.exitCode() <= ExitCode.NO) {

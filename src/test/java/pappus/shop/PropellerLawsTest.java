@@ -99,8 +99,8 @@ final class PropellerLawsTest {
     // 225 000 rpm·in, tip Mach .88: common practice, no published source.
     assertThat(TESTED)
         .allSatisfy(propeller -> assertThat(rows(propeller))
-            .allSatisfy(
-                row -> assertThat(row.rpm() * propeller.diameterInches()).isLessThan(225_000)));
+            .allSatisfy(row ->
+                assertThat(propeller.rpm(row) * propeller.diameterInches()).isLessThan(225_000)));
   }
 
   @Test

@@ -146,6 +146,11 @@ public final class SmallShop {
     return Question.of(catalog, assessor(catalog, fields));
   }
 
+  /** What a search of a catalogue is asked by a scenario as it stands in a file. */
+  public static Question questionOf(Catalog catalog, String scenario) {
+    return Question.of(catalog, assessor(catalog, read(scenario)));
+  }
+
   /** Ids of the parts that may fill a role. */
   public static List<String> ids(Question question, Role role) {
     return question.options(role).stream().map(Part::id).toList();

@@ -142,7 +142,7 @@ final class PlausibilityTest {
     var rows = new ArrayList<>(test.rows());
     var first = rows.get(0);
     var second = rows.get(1);
-    var ratio = first.rpm() / second.rpm();
+    var ratio = propeller.rpm(first) / propeller.rpm(second);
     rows.set(
         1,
         new Propeller.Row(

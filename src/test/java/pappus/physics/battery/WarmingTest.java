@@ -3,6 +3,7 @@ package pappus.physics.battery;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 
@@ -40,7 +41,7 @@ class WarmingTest {
   void moreLoadNeverSagsLess() {
     var random = new Random(41);
     for (var draw = 0; draw < 400; draw++) {
-      var chemistry = Chemistry.values()[draw % 4];
+      var chemistry = List.of(Chemistry.values()).get(draw % 4);
       var pack = pack(chemistry, 273.15 + 40 * random.nextDouble(), 1 + draw % 3);
       var charge = random.nextDouble();
       var last = Double.POSITIVE_INFINITY;
