@@ -38,6 +38,8 @@ import pappus.physics.motor.PartLoadLaw;
  * its distance, not by its square. A fit that misses its rows by too much is refused.
  *
  * <p>Why: src/site/markdown/decisions.md#calibration-fits-the-law-that-is-flown
+ *
+ * <p>Why: src/site/markdown/decisions.md#a-glitch-counts-by-its-distance
  */
 public final class Calibrator {
   private static final double[] LOSS_STARTS = {0.1, 0.05, 0.2};
