@@ -103,7 +103,7 @@ class AssessCommandTest {
         "BUILD: cottongrass-4 and thistledown-5 both fill the role of frame; name one.");
     assertRefused(
         "x\u001B[2Jy\n",
-        "BUILD: Each part must be the id of a part in the catalogue, but is \"x?[2Jy\".");
+        "BUILD: Each part must be the id of a part in the catalogue, but is \"x\\u001b[2Jy\".");
     assertRefused("result.json#0", "BUILD: must end in # and a rank, but ends in #0.");
   }
 
@@ -117,9 +117,7 @@ class AssessCommandTest {
     assertRefused(
         other + "#1", "BUILD: " + other + " must be a result of this tool, but is not JSON.");
     var empty = typed.resolve("empty.json");
-    assertRefused(
-        empty + "#1",
-        "BUILD: " + empty + " must name the parts of candidate 1 by role, but names none.");
+    assertRefused(empty + "#1", empty + ":1: candidates[0].roles is missing.");
     assertRefused(empty + "#2", "BUILD: " + empty + " must hold a candidate 2, but has 1.");
     var missing = assess(typed.resolve("nowhere.json") + "#1");
     assertThat(missing.exitCode()).isEqualTo(ExitCode.NO_INPUT);

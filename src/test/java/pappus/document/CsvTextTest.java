@@ -29,7 +29,7 @@ class CsvTextTest {
     assertThat(first("   -1")).isEqualTo("'   -1");
     assertThat(first(" \t@a")).isEqualTo("' \t@a");
     assertThat(first("\u2003+a")).isEqualTo("'\u2003+a");
-    assertThat(first("\u00A0=a")).isEqualTo("'\u00A0=a");
+    assertThat(first("\u00A0=a")).isEqualTo("'\\u00a0=a");
     assertThat(first("\uFEFF=a")).isEqualTo("'\\ufeff=a");
     assertThat(first("\u200B\u0007=a")).isEqualTo("'\\u200b\\u0007=a");
     assertThat(first("\uFF1Da")).isEqualTo("'\uFF1Da");

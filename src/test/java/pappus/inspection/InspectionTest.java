@@ -93,7 +93,7 @@ final class InspectionTest {
         file,
         text.replaceAll("\"id\": \"", "\"id\": \"my-")
             .replace("Brissimer", "BRISSIMER")
-            .replace("Bindweed 10×130", "bindweed\u00A0 10×130"));
+            .replace("Bindweed 10×130", "bindweed  10×130"));
     var read = CatalogReader.read(List.of(CatalogFolder.shipped(), CatalogFolder.of(folder)));
 
     assertThat(Inspection.of(read, file.toString()::equals))

@@ -183,7 +183,7 @@ public final class PartialBound {
    * little: that is looked up at many masses.
    *
    * @param at likely numbers
-   * @param mostLoss largest part-load loss for which it is to hold; absent: by the law
+   * @param mostLoss largest ripple over that of the law for which it is to hold; absent: as the law says
    * @param fromGrams least mass of any build, g
    * @param toGrams most mass of any build, g
    */

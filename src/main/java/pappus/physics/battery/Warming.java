@@ -7,7 +7,8 @@ import pappus.quantity.Root;
  * How a cell warms itself in steady flight, and how much easier current then flows through it.
  *
  * <p>One thermal resistance and one time constant from cell to moving air: an engineering estimate between 12 K/W and
- * 600 s of an 18650 in still air (rises of eight cells, isaiasBessa97, 18650 identification data, 2024, within 15 %)
+ * 600 s of an 18650 in still air (2.0, 6.6, 11.6 and 16.2 K where eight cells of isaiasBessa97, 18650 identification data, 2024, rose by
+ * 1.4, 6.9, 13 and 19)
  * and what a downwash can take; trust the rise to 40 %.
  *
  * <p>Why: src/site/markdown/decisions.md#cells-warm-themselves-once-by-the-hover-at-half-charge

@@ -8,8 +8,8 @@ import pappus.quantity.Require;
  * How the coefficients of a tested propeller go on at speeds where it was not tested: between rows in straight lines,
  * beyond them by the shape of a propeller of its size, put through the row at the end.
  *
- * <p>The shape is that of {@link BladeElements} where they hold. Their exponents against speed are within 0.07 of those
- * measured on 5-inch to 9-inch propellers by Deters, Ananda, Selig, AIAA 2014-2151: figure of merit n^.17 to n^.3,
+ * <p>The shape is that of {@link BladeElements} where they hold. Their exponents against speed are within 0.08 of those
+ * measured on 4.2-inch to 9-inch propellers by Deters, Ananda, Selig, AIAA 2014-2151: figure of merit n^.17 to n^.3,
  * C_T n^.003 to n^.18. Elsewhere the trend of the same paper: figure of merit n^(.32 − .45 (p/D − .45)), held in .08
  * to .32, and C_T n^.10, n^.03 of two blades of high pitch.
  *

@@ -46,7 +46,7 @@ interface Aim {
    * No build with at least these numbers reaches more.
    *
    * @param least of the whole build, but for the battery's own resistance
-   * @param loss least part-load loss of the controllers; absent: by the law
+   * @param loss least ripple of the controllers over that of the law; absent: as the law says
    */
   long atMost(Adds least, OptionalDouble loss);
 
@@ -60,7 +60,7 @@ interface Aim {
    * What a gram costs in watts.
    *
    * @param usual where builds are likely to be
-   * @param loss least part-load loss of the controllers; absent: by the law
+   * @param loss least ripple of the controllers over that of the law; absent: as the law says
    * @param mostLoss up to which it is to hold
    * @param fromGrams none is lighter
    */

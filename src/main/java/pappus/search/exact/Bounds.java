@@ -87,7 +87,7 @@ final class Bounds {
    * @param begun has motor, propeller and battery
    * @param air what the frames that may be taken do to it
    * @param least draw beside the motors, W, and resistance of board and lead, Ω
-   * @param losses least part-load loss of boards of each sort that may be taken
+   * @param losses least ripple of boards of each sort that may be taken, over that of the law
    */
   Optional<Aim> aim(Build begun, FrameAir air, Adds least, List<OptionalDouble> losses) {
     return assessor.prospect(begun).map(prospect -> new Aimed(prospect, air, least, losses));

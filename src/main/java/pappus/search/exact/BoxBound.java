@@ -10,9 +10,9 @@ import pappus.physics.motor.SpeedController;
 import pappus.quantity.Units;
 
 /**
- * What no build of a box surpasses. Motors that take the least shaft power, torque and speed, lose the least and draw
- * the least current, hang on the pack with the most charge and the least resistance: every current is then below that
- * of any build of the box at any volts, so that the flight is longer.
+ * What no build of a box surpasses. Motors that take the least shaft power, torque and speed, with the least ripple, hang
+ * on the pack with the most charge, the least resistance and the warmest cells: every power is then below that of any
+ * build of the box at any volts, and so is every current, since a pack that gives less power has more volts.
  */
 final class BoxBound {
   /** Between the masses and volts looked at, the rate is hardly less. */

@@ -14,7 +14,7 @@ import pappus.part.Part;
  * @param part the part, where it is one
  * @param low one half, where it is more
  * @param high the other
- * @param loss of boards that have a part-load loss of their own, the least
+ * @param loss of boards of whose ripple something is known, the least over that of the law
  */
 record Branch(
     Adds adds,
@@ -25,13 +25,13 @@ record Branch(
   /** About how many watts weigh on a flight as much as a gram: only where to halve depends on it. */
   private static final double USUAL_WATTS_PER_GRAM = 0.15;
 
-  /** About how many watts weigh on a flight as much as a part-load loss of all: for the same. */
+  /** About how many watts weigh on a flight as much as all of the law's ripple: for the same. */
   private static final double USUAL_WATTS = 15;
 
   /**
    * A part and what it adds.
    *
-   * @param loss part-load loss of a board that has one of its own
+   * @param loss ripple of a board over that of the law, if something is known of it
    */
   record Leaf(Part part, Adds adds, OptionalDouble loss) {
     private double dearness() {

@@ -36,7 +36,7 @@ final class Goods {
   /** From this place in the order on, no more consumers of power follow. */
   static final int CONSUMERS = decided(Role.Turn.DRIVEN);
 
-  /** Boards of which the part-load losses differ by less are bounded together. */
+  /** Boards of which the ripples over that of the law differ by less are bounded together. */
   static final double LOSSES = 0.01;
 
   private final Question question;
@@ -237,17 +237,17 @@ final class Goods {
     return question.options(role).isEmpty() || build.bringsAlong(role);
   }
 
-  /** A board's own part-load loss; empty for boards by the law, and for other parts. */
+  /** Ripple of a board over that of the law, if something is known of it; empty for other parts. */
   OptionalDouble ownLoss(Part part) {
     return part instanceof Board board ? assessor.rippleShare(board) : OptionalDouble.empty();
   }
 
-  /** Least part-load loss of each sort of boards; empty for those by the law. */
+  /** Least ripple of each sort of boards over that of the law; empty for those by the law. */
   List<OptionalDouble> losses() {
     return losses;
   }
 
-  /** The sort of a board by its part-load loss. */
+  /** The sort of a board by its ripple. */
   int lossSort(Part board) {
     var loss = ownLoss(board);
     var sort = losses.size() - 1;

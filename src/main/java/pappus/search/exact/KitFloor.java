@@ -8,7 +8,7 @@ import java.util.function.DoubleBinaryOperator;
  * Accessories with boards of one sort, as steps from the thriftiest to the lightest: every set of them adds at least
  * the mass and draw of some step.
  *
- * @param loss least part-load loss of the boards; absent: by the law
+ * @param loss least ripple of the boards over that of the law; absent: as the law says
  * @param exchange least mass with each watt counted as so many grams, at each of the {@link #RATES}, g
  * @param grams of each step, falling, g
  * @param watts of each step at the battery, payload included, rising, W

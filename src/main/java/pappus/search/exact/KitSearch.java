@@ -46,7 +46,7 @@ final class KitSearch {
      *
      * @param begun whose board and lead are decided
      * @param least draw of any completion, W, and resistance of board and lead, Ω
-     * @param loss part-load loss of the controllers; absent: by the law
+     * @param loss ripple of the controllers over that of the law; absent: as the law says
      */
     Aim aim(Build begun, Adds least, OptionalDouble loss);
   }
@@ -57,7 +57,7 @@ final class KitSearch {
    * @param sure what the parts decided add; grams and draw are of the whole build
    * @param rest the least of what is to be filled after this stage
    * @param worth for the parts decided
-   * @param loss part-load loss of the board, once it is decided; absent: by the law
+   * @param loss ripple of the board over that of the law, once it is decided; absent: as the law says
    */
   private record State(
       Build build,

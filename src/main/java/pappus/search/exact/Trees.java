@@ -24,7 +24,7 @@ final class Trees {
 
   /**
    * Trees of what can fill a role of a build with a battery, of all that goes with each part decided; boards with a
-   * part-load loss of their own apart from the others. Empty if nothing does.
+   * known ripple of their own apart from the others. Empty if nothing does.
    */
   List<Branch> of(Role role, Build build) {
     var with = goods.with(build);

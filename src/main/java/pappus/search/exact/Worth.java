@@ -28,7 +28,7 @@ final class Worth {
   /**
    * No build with at least these numbers reaches more.
    *
-   * @param loss least part-load loss of the controllers; absent: by the law
+   * @param loss least ripple of the controllers over that of the law; absent: as the law says
    */
   long atMost(Adds least, OptionalDouble loss) {
     var trade = target.trade(loss);
