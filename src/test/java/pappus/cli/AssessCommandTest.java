@@ -118,7 +118,11 @@ class AssessCommandTest {
         other + "#1", "BUILD: " + other + " must be a result of this tool, but is not JSON.");
     var empty = typed.resolve("empty.json");
     assertRefused(empty + "#1", empty + ":1: candidates[0].roles is missing.");
-    assertRefused(empty + "#2", "BUILD: " + empty + " must hold a candidate 2, but has 1.");
+    var one = typed.resolve("one.json");
+    Files.writeString(
+        folder.resolve("one.json"),
+        "{\"candidates\": [{\"roles\": {\"frame\": \"cottongrass-4\"}}]}");
+    assertRefused(one + "#2", "BUILD: " + one + " must hold a candidate 2, but has 1.");
     var missing = assess(typed.resolve("nowhere.json") + "#1");
     assertThat(missing.exitCode()).isEqualTo(ExitCode.NO_INPUT);
     assertThat(missing.errors()).hasSize(1);
