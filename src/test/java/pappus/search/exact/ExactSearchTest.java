@@ -73,6 +73,21 @@ class ExactSearchTest {
     assertThat(rows).allSatisfy(row -> assertThat(row.variants()).isEmpty());
   }
 
+  /** What wind costs depends on the frame's drag, which bounds take at its least. */
+  @Test
+  void ranksInWindAndGustsAsTryingEveryBuildDoes() {
+    for (var style : List.of("hover", "loiter")) {
+      var windy = SmallShop.scenarioText("")
+          .replace("\"altitudeMetres\": 5", "\"altitudeMetres\": 5, \"windMetresPerSecond\": 9")
+          .replace("hover", style);
+      var question = SmallShop.questionOf(SmallShop.few(), windy);
+
+      assertThat(exact(question, 2))
+          .isNotEmpty()
+          .isEqualTo(enumerated(question, Enumeration.of(question)));
+    }
+  }
+
   /** No frame here is drilled for 25 mm. */
   @Test
   void aMotorDrilledTwiceFliesWhereOneOfItsCirclesFits() {
