@@ -66,6 +66,13 @@ public final class Heading {
     if (air.temperatureCelsius() != null) {
       unusual.add("air of " + Spoken.number(air.temperatureCelsius(), 0) + " °C");
     }
+    if (air.windOrCalm() > 0) {
+      unusual.add("wind of "
+          + Spoken.number(air.windOrCalm(), 1)
+          + " m/s, give or take "
+          + Spoken.number(100 * air.gustsOrUsual(), 0)
+          + " %");
+    }
     if (flight.windMetresPerSecond() != null && flight.windMetresPerSecond() > 0) {
       unusual.add("wind of " + Spoken.number(flight.windMetresPerSecond(), 1) + " m/s");
     }

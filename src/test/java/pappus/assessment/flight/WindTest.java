@@ -6,6 +6,7 @@ import static pappus.part.Parts.build;
 import static pappus.part.Parts.with;
 
 import org.junit.jupiter.api.Test;
+import pappus.answers.build.Heading;
 import pappus.assessment.Desk;
 import pappus.part.Frame;
 import pappus.part.Role;
@@ -37,6 +38,13 @@ class WindTest {
     assertThat(seconds(windy(10, 0.2))).isLessThan(calm);
     assertThat(seconds(windy(12, 0.2))).isLessThan(seconds(windy(10, 0.2)));
     assertThat(seconds(windy(12, 0.4))).isLessThan(seconds(windy(12, 0.2)));
+  }
+
+  @Test
+  void theHeadingNamesTheWind() {
+    assertThat(Heading.unusual(windy(9, 0.2)))
+        .containsExactly("wind of 9.0 m/s, give or take 20 %");
+    assertThat(Heading.unusual(Scenarios.plain())).isEmpty();
   }
 
   @Test
