@@ -74,7 +74,7 @@ final class ToolProcess {
 
   /** Waits for its end. */
   Ended end() throws IOException, InterruptedException {
-    assertThat(process.waitFor(2, TimeUnit.MINUTES)).isTrue();
+    assertThat(process.waitFor(10, TimeUnit.MINUTES)).isTrue();
     return new Ended(
         process.exitValue(), Files.readString(out, UTF_8), Files.readString(err, UTF_8));
   }
