@@ -19,6 +19,9 @@ public final class PropellerCurve {
   /** One standard deviation of the exponent of the figure of merit against speed. */
   public static final double EXPONENT_DOUBT = 0.07;
 
+  /** No small propeller is better: what records may state at most. */
+  private static final double BEST_MERIT = 0.75;
+
   /** Around its one row a propeller is as good as tested. */
   private static final double NEAR_ROW = 1.1;
 
@@ -70,13 +73,13 @@ public final class PropellerCurve {
         .testedBetween(first.speedRadPerS() / slack, last.speedRadPerS() * slack);
   }
 
-  /** Coefficients at a speed over those at a row, by the shape. */
+  /** Coefficients at a speed over those at a row, by the shape, as far as a propeller may be good. */
   private static StaticPoint carried(PropellerModel shape, StaticPoint row, StaticPoint point) {
     var atRow = shape.at(row.speedRadPerS());
-    return new StaticPoint(
-        point.speedRadPerS(),
-        row.thrustCoefficient() * point.thrustCoefficient() / atRow.thrustCoefficient(),
-        row.powerCoefficient() * point.powerCoefficient() / atRow.powerCoefficient());
+    var thrust = row.thrustCoefficient() * point.thrustCoefficient() / atRow.thrustCoefficient();
+    var power = row.powerCoefficient() * point.powerCoefficient() / atRow.powerCoefficient();
+    var least = StrictMath.pow(thrust, 1.5) / (BEST_MERIT * Math.sqrt(Math.PI / 2));
+    return new StaticPoint(point.speedRadPerS(), thrust, Math.max(power, least));
   }
 
   private PropellerModel shape(double fromRadPerS, double toRadPerS) {

@@ -111,4 +111,18 @@ class PropellerCurveValidationTest {
     assertThat(Math.log(point.figureOfMerit() / new StaticPoint(1, thrust, power).figureOfMerit()))
         .isCloseTo(0, within(2 * BladeElements.doubtLnFigureOfMerit(inch * INCH_M)));
   }
+
+  /** A row of a crawling propeller says too much of a fast one. */
+  @Test
+  void noSpeedIsFlownBetterThanARecordMayState() {
+    var curve = PropellerCurve.through(
+        0.127,
+        0.09,
+        2,
+        PropellerModel.DEFAULT_TEST_S_PER_M2,
+        List.of(new StaticPoint(52, 0.13, 0.0520)));
+
+    assertThat(curve.points()).allMatch(point -> point.figureOfMerit() <= 0.75 + 1e-12);
+    assertThat(curve.points()).anyMatch(point -> point.figureOfMerit() > 0.749);
+  }
 }
