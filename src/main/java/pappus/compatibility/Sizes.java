@@ -1,8 +1,8 @@
 package pappus.compatibility;
 
+import pappus.part.Battery;
 import pappus.part.Build;
 import pappus.part.Part;
-import pappus.part.Battery;
 import pappus.part.Propeller;
 
 /**

@@ -2,7 +2,6 @@ package pappus.fitting;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
-import pappus.part.Battery;
 import pappus.part.Frame;
 import pappus.part.Role;
 
@@ -55,7 +54,11 @@ public final class BalancePlanner {
         build
             .propeller()
             .map(propeller -> Discs.clearance(
-                frame, propeller.diameterMillimetres(), x, battery.lengthMillimetres(), battery.widthMillimetres()))));
+                frame,
+                propeller.diameterMillimetres(),
+                x,
+                battery.lengthMillimetres(),
+                battery.widthMillimetres()))));
   }
 
   /** Where the middle of a pack can be that is nearest to that of the motors, mm forward; empty if it is too long. */

@@ -13,8 +13,7 @@ public final class Discs {
 
   /** Between the tips of neighbours, mm; below zero where they meet. */
   public static double betweenTips(Frame frame, Propeller propeller) {
-    return betweenMotors(frame)
-        - Units.inchesToMillimetres(propeller.diameterInches());
+    return betweenMotors(frame) - Units.inchesToMillimetres(propeller.diameterInches());
   }
 
   /** Between the shafts of nearest neighbours, mm. */
@@ -39,9 +38,7 @@ public final class Discs {
         new double[] {frame.sideSpacingMillimetres() / 2, -frame.sideSpacingMillimetres() / 2}) {
       var dx = Math.max(0, Math.abs(motorX - xMillimetres) - lengthMillimetres / 2);
       var dy = Math.max(0, frame.frontSpacingMillimetres() / 2 - widthMillimetres / 2);
-      least = Math.min(
-          least,
-          StrictMath.hypot(dx, dy) - discMillimetres / 2);
+      least = Math.min(least, StrictMath.hypot(dx, dy) - discMillimetres / 2);
     }
     return least;
   }

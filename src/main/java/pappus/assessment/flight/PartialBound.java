@@ -1,5 +1,6 @@
 package pappus.assessment.flight;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -203,21 +204,33 @@ public final class PartialBound {
     var factor = 1.0;
     for (var loss : mostLoss.equals(at.loss) ? List.of(mostLoss) : List.of(at.loss, mostLoss)) {
       var middle = new Least(at.grams, at.watts, at.ohm, loss, at.air);
-      var there = figure(middle, false);
+      var there = loss.equals(at.loss) ? best : figure(middle, false);
       if (there <= 0) {
         return Trade.NONE;
       }
-      for (var away = 2 * NEAR_GRAMS; away < toGrams; away *= FURTHER) {
-        for (var side = -1; side <= 1; side += 2) {
-          var grams = Math.max(fromGrams, Math.min(at.grams + side * away, toGrams));
+      for (var end : new double[] {fromGrams, toGrams}) {
+        for (var grams : awayTo(end, at.grams)) {
           var watts = at.watts - rate * (grams - at.grams);
-          if (grams != at.grams && watts >= 0) {
+          if (watts >= 0) {
             factor = Math.max(factor, figure(middle.with(grams, watts), false) / there);
           }
         }
       }
     }
     return new Trade(at.grams, fromGrams, rate, 1 + SURE_OF_FACTOR * (factor - 1) + NOISE);
+  }
+
+  /** Masses from near one to another end, ever farther apart; none if the end is there. */
+  private static List<Double> awayTo(double endGrams, double fromGrams) {
+    var masses = new ArrayList<Double>();
+    var side = Math.signum(endGrams - fromGrams);
+    for (var away = 2 * NEAR_GRAMS; away < Math.abs(endGrams - fromGrams); away *= FURTHER) {
+      masses.add(fromGrams + side * away);
+    }
+    if (side != 0) {
+      masses.add(endGrams);
+    }
+    return masses;
   }
 
   /**

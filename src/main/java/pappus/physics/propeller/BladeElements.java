@@ -40,7 +40,7 @@ public final class BladeElements {
   private static final int MOST_SECANTS = 8;
 
   /** Where a secant's step is so short, the error left is of rounding. */
-  private static final double SETTLED = 1e-8;
+  private static final double SETTLED = 1e-6;
 
   private static final double BESIDE = 1e-4;
 
@@ -48,6 +48,17 @@ public final class BladeElements {
 
   private static final double LIFT_SLOPE = 5.5;
   private static final double REFERENCE_REYNOLDS = 50_000;
+
+  /** Lift goes with the Reynolds number to powers of which this is the common root. */
+  private static final double REYNOLDS_ROOT = 0.05;
+
+  private static final double ROOT_OF_LEAST_SLOPE = StrictMath.pow(0.2, REYNOLDS_ROOT);
+  private static final double ROOT_OF_LEAST_LIFT = StrictMath.pow(0.3, REYNOLDS_ROOT);
+  private static final double ROOT_OF_MOST = StrictMath.pow(3, REYNOLDS_ROOT);
+
+  /** Up to here seven terms of the series leave less than 1e-10. */
+  private static final double SERIES_UP_TO = 0.1;
+
   private static final double[] CHORD_AT = {0.15, 0.25, 0.40, 0.55, 0.70, 0.85, 0.95, 1.0};
   private static final double[] CHORD_SHAPE = {0.70, 0.90, 1.0, 0.98, 0.90, 0.74, 0.55, 0.30};
 
@@ -86,12 +97,27 @@ public final class BladeElements {
    * @param blades number of blades, 2 to 6
    */
   public static PropellerModel propeller(double diameterM, double pitchM, int blades) {
+    return propeller(diameterM, pitchM, blades, 0, 0);
+  }
+
+  /**
+   * The same, without most of the rows between two speeds: what is known there otherwise need not be worked out.
+   *
+   * @param fromRadPerS no row is left out below the next to this one
+   * @param toRadPerS nor above the last before this one
+   */
+  static PropellerModel propeller(
+      double diameterM, double pitchM, int blades, double fromRadPerS, double toRadPerS) {
     var elements = checked(diameterM, pitchM, blades);
     var fastestRadPerS = FASTEST_RPM_INCH / (diameterM / INCH_M) * Math.PI / 30;
     var points = new ArrayList<StaticPoint>();
     var annuli = elements.annuli();
+    var stepRadPerS = fastestRadPerS / SPEEDS;
     for (var row = 1; row <= SPEEDS; row++) {
-      points.add(elements.at(fastestRadPerS * row / SPEEDS, annuli));
+      var speedRadPerS = fastestRadPerS * row / SPEEDS;
+      if (speedRadPerS <= fromRadPerS + stepRadPerS || speedRadPerS >= toRadPerS - stepRadPerS) {
+        points.add(elements.at(speedRadPerS, annuli));
+      }
     }
     return PropellerModel.ofTable(diameterM, TEST_DENSITY_KG_PER_M3 / TEST_VISCOSITY_PA_S, points);
   }
@@ -159,8 +185,9 @@ public final class BladeElements {
   private StaticPoint at(double speedRadPerS, List<Annulus> annuli) {
     var thrustN = 0.0;
     var torqueNm = 0.0;
+    var speedRoot = StrictMath.pow(speedRadPerS, REYNOLDS_ROOT);
     for (var annulus : annuli) {
-      annulus.settle(speedRadPerS * annulus.rM);
+      annulus.settle(speedRadPerS * annulus.rM, speedRoot * annulus.rootAtOne);
       thrustN += annulus.thrustN;
       torqueNm += annulus.torqueNm;
     }
@@ -181,7 +208,11 @@ public final class BladeElements {
     private final double chordM;
     private final double incidenceRad; // of a blade that nothing flows through, from zero lift
 
+    private final double
+        rootAtOne; // root of the Reynolds number's ratio at 1 rad/s, as far as blades turn
+
     private double rotationMPerS;
+    private double rotationRoot; // the same at that speed
     private double thrustN;
     private double torqueNm;
 
@@ -193,13 +224,18 @@ public final class BladeElements {
       this.rM = rM;
       this.widthM = widthM;
       this.chordM = chordScaleM * chordShape(rM / radiusM);
-      this.incidenceRad =
-          StrictMath.atan(pitchM / (2 * Math.PI * rM)) + fitted.zeroLiftRad();
+      this.incidenceRad = StrictMath.atan(pitchM / (2 * Math.PI * rM)) + fitted.zeroLiftRad();
+      this.rootAtOne = StrictMath.pow(reynoldsRatio(rM), REYNOLDS_ROOT);
+    }
+
+    private double reynoldsRatio(double flowMPerS) {
+      return TEST_DENSITY_KG_PER_M3 * flowMPerS * chordM / TEST_VISCOSITY_PA_S / REFERENCE_REYNOLDS;
     }
 
     /** Finds where blade force and momentum agree at a speed of rotation. Swirl is neglected. */
-    void settle(double atMPerS) {
+    void settle(double atMPerS, double reynoldsRoot) {
       rotationMPerS = atMPerS;
+      rotationRoot = reynoldsRoot;
       var found = slope < 0 ? nearby() : Double.NaN;
       before = inflow;
       inflow = Double.isNaN(found) ? anywhere() : found;
@@ -246,14 +282,13 @@ public final class BladeElements {
       var flow = Math.sqrt(squared);
       var sine = at / flow;
       var cosine = 1 / flow;
-      var reynolds =
-          TEST_DENSITY_KG_PER_M3 * rotationMPerS * flow * chordM / TEST_VISCOSITY_PA_S;
-      var ratio = reynolds / REFERENCE_REYNOLDS;
+      var ratio = reynoldsRatio(rotationMPerS * flow);
       var alpha = incidenceRad - StrictMath.atan(at);
       // The clamps keep the Reynolds laws where they were fitted.
-      var root = StrictMath.pow(clamp(ratio, 0.3, 3), 0.05);
-      var most = 1.2 * root * root;
-      var slopeRoot = ratio >= 0.3 ? root : StrictMath.pow(clamp(ratio, 0.2, 3), 0.05);
+      var root = Math.min(rotationRoot * rootOfFlow(at * at), ROOT_OF_MOST);
+      var liftRoot = Math.max(root, ROOT_OF_LEAST_LIFT);
+      var most = 1.2 * liftRoot * liftRoot;
+      var slopeRoot = Math.max(root, ROOT_OF_LEAST_SLOPE);
       var liftSlope = LIFT_SLOPE * slopeRoot * slopeRoot * slopeRoot;
       var stalled = Math.max(Math.abs(alpha) - 0.25, 0);
       var lift = most * StrictMath.tanh(liftSlope * alpha / most);
@@ -266,6 +301,37 @@ public final class BladeElements {
       thrustN = rotationSquared * thrust;
       torqueNm = rotationSquared * rM * force * (lift * sine + drag * cosine);
       return thrust - momentum(at, sine);
+    }
+
+    /** The root of √(1 + x): a few terms of its series where these are enough. */
+    private static double rootOfFlow(double x) {
+      var a = REYNOLDS_ROOT / 2;
+      return x > SERIES_UP_TO
+          ? StrictMath.pow(1 + x, a)
+          : 1
+              + a
+                  * x
+                  * (1
+                      - (1 - a)
+                          / 2
+                          * x
+                          * (1
+                              - (2 - a)
+                                  / 3
+                                  * x
+                                  * (1
+                                      - (3 - a)
+                                          / 4
+                                          * x
+                                          * (1
+                                              - (4 - a)
+                                                  / 5
+                                                  * x
+                                                  * (1
+                                                      - (5 - a)
+                                                          / 6
+                                                          * x
+                                                          * (1 - (6 - a) / 7 * x))))));
     }
 
     /** With Prandtl's tip factor, from memory. */

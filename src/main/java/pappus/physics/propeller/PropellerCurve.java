@@ -84,7 +84,8 @@ public final class PropellerCurve {
 
   private PropellerModel shape(double fromRadPerS, double toRadPerS) {
     return BladeElements.holdFor(diameterM, pitchM, blades)
-        ? BladeElements.propeller(diameterM, pitchM, blades).testedIn(testSPerM2)
+        ? BladeElements.propeller(diameterM, pitchM, blades, fromRadPerS, toRadPerS)
+            .testedIn(testSPerM2)
         : trend(fromRadPerS, toRadPerS);
   }
 

@@ -2,8 +2,8 @@ package pappus.search.exact;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.TreeMap;
 import java.util.function.BinaryOperator;
 import java.util.function.ToDoubleFunction;
 import org.jspecify.annotations.Nullable;
@@ -32,10 +32,10 @@ record Box<F>(
   /**
    * One part.
    *
-   * @param sort parts of one sort stay together
+   * @param sort parts of equal sorts stay together
    * @param at where to halve: by what is spread most
    */
-  record Leaf<F>(int part, F floor, String sort, List<Double> at) {}
+  record Leaf<F>(int part, F floor, Object sort, List<Double> at) {}
 
   /**
    * Of at least one part.
@@ -44,7 +44,7 @@ record Box<F>(
    * @param dear what a floor costs a flight, in any unit: only the order of halving depends on it
    */
   static <F> Box<F> of(List<Leaf<F>> leaves, BinaryOperator<F> least, ToDoubleFunction<F> dear) {
-    var sorts = new TreeMap<String, List<Leaf<F>>>();
+    var sorts = new LinkedHashMap<Object, List<Leaf<F>>>();
     for (var leaf : leaves) {
       sorts.computeIfAbsent(leaf.sort, fresh -> new ArrayList<>()).add(leaf);
     }

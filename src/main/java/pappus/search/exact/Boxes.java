@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.concurrent.CompletableFuture;
+import java.util.stream.IntStream;
 import pappus.assessment.flight.FlightModels;
 import pappus.assessment.flight.Ratings;
 import pappus.compatibility.Sizes;
@@ -153,7 +154,7 @@ final class Boxes {
     var leaves = new ArrayList<Box.Leaf<MotorFloor>>();
     for (var index = 0; index < parts(Role.MOTOR).size(); index++) {
       var floor = motor((Motor) parts(Role.MOTOR).get(index));
-      var sort = "%s %s %s".formatted(floor.byPropeller(), floor.byBattery(), floor.frames());
+      var sort = List.of(floor.byPropeller(), floor.byBattery(), floor.frames());
       leaves.add(new Box.Leaf<>(
           index,
           floor,
@@ -187,7 +188,8 @@ final class Boxes {
     var drag = MotorFloor.dragNm(motor);
     var amps = part.continuousAmps() == null ? Double.POSITIVE_INFINITY : part.continuousAmps();
     return new MotorFloor(
-        frames.leastFastening(part).on(own),
+        own,
+        frames.fastening(part),
         kv,
         kv,
         heat,
@@ -229,32 +231,37 @@ final class Boxes {
   }
 
   private Box<PropellerFloor> ofPropellers() {
-    var leaves = new ArrayList<Box.Leaf<PropellerFloor>>();
+    // A propeller off its rows is blade elements: most of the work before a search.
+    var leaves = IntStream.range(0, parts(Role.PROPELLER).size())
+        .parallel()
+        .mapToObj(this::propellerLeaf)
+        .toList();
     var usual = spans.of(usualThrustN);
-    for (var index = 0; index < parts(Role.PROPELLER).size(); index++) {
-      var part = (Propeller) parts(Role.PROPELLER).get(index);
-      var floor = PropellerFloor.of(
-          models.propeller(part),
-          spans,
-          share,
-          goods.own(Role.PROPELLER, part),
-          Sizes.of(part),
-          frames.under(Role.PROPELLER, part),
-          motorsWith(Role.PROPELLER, part));
-      var sort = floor.frames() + " " + floor.motors();
-      leaves.add(new Box.Leaf<>(
-          index,
-          floor,
-          sort,
-          List.of(
-              MORE_WATTS_PER_GRAM * floor.adds().grams(),
-              shaftW(floor, usual),
-              usualWatts / 8 * Math.log(floor.speed().at(usual)))));
-    }
     return Box.of(
         leaves,
         PropellerFloor::least,
         floor -> MORE_WATTS_PER_GRAM * floor.adds().grams() + shaftW(floor, usual));
+  }
+
+  private Box.Leaf<PropellerFloor> propellerLeaf(int index) {
+    var usual = spans.of(usualThrustN);
+    var part = (Propeller) parts(Role.PROPELLER).get(index);
+    var floor = PropellerFloor.of(
+        models.propeller(part),
+        spans,
+        share,
+        goods.own(Role.PROPELLER, part),
+        Sizes.of(part),
+        frames.under(Role.PROPELLER, part),
+        motorsWith(Role.PROPELLER, part));
+    return new Box.Leaf<>(
+        index,
+        floor,
+        List.of(floor.frames(), floor.motors()),
+        List.of(
+            MORE_WATTS_PER_GRAM * floor.adds().grams(),
+            shaftW(floor, usual),
+            usualWatts / 8 * Math.log(floor.speed().at(usual))));
   }
 
   private double shaftW(PropellerFloor floor, int span) {
@@ -267,7 +274,7 @@ final class Boxes {
       var part = (Battery) parts(Role.BATTERY).get(index);
       if (!kits.coarse(goods.with(part)).isEmpty()) {
         var floor = battery(part);
-        var sort = floor.motors().toString();
+        var sort = floor.motors();
         byKind
             .computeIfAbsent(goods.kind(part), fresh -> new ArrayList<>())
             .add(new Box.Leaf<>(

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.function.IntFunction;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import pappus.assessment.Assessment;
@@ -86,7 +87,7 @@ final class Choices {
     }
     return open instanceof Open.Triple triple
         ? Found.of(nextFrame(triple))
-        : accessories((Open.Four) open, until);
+        : found((Open.Four) open, until);
   }
 
   private Part part(Role role, int index) {
@@ -103,26 +104,25 @@ final class Choices {
     }
     var floors = kits.of(goods.with(build.battery().orElseThrow(), group));
     var going = going(build, group);
-    var first = frame(build, going, 0, mostFrameCents(build, floors));
-    return first < 0
+    return going.isEmpty()
         ? Optional.empty()
         : aim(build, frames.air(going), floors)
             .flatMap(aim -> triple(
                 parts,
                 build,
-                Target.of(aim, mains(build, first), floors),
-                first,
+                lightest -> Target.of(aim, mains(build, lightest), floors),
+                going,
                 group,
                 Long.MAX_VALUE));
   }
 
-  /** What a frame may cost beside three parts and the cheapest accessories. */
+  /** What a frame with fastened motors may cost beside three parts and the cheapest accessories. */
   private double mostFrameCents(Build three, List<KitFloor> floors) {
     var motor = three.motor().orElseThrow();
     var battery = three.battery().orElseThrow();
     return bounds.budgetCents()
         - goods.nothing().cents()
-        - frames.leastFastening(motor).on(goods.own(Role.MOTOR, motor)).cents()
+        - goods.own(Role.MOTOR, motor).cents()
         - goods.own(Role.PROPELLER, three.propeller().orElseThrow()).cents()
         - frames.leastStrap(battery).on(goods.own(Role.BATTERY, battery)).cents()
         - floors.stream().mapToLong(KitFloor::cents).min().orElse(0);
@@ -137,15 +137,6 @@ final class Choices {
         Sizes.of(three));
   }
 
-  private int frame(Build three, BitSet going, int from, double mostCents) {
-    var sizes = Sizes.of(three);
-    var frame = frames.first(going, from, sizes);
-    while (frame >= 0 && frames.cents(frame) > mostCents) {
-      frame = frames.first(going, frame + 1, sizes);
-    }
-    return frame;
-  }
-
   /** By the law, and the least and largest of their own: what holds at both ends holds in between. */
   private static List<OptionalDouble> losses(List<KitFloor> kits) {
     var own =
@@ -157,22 +148,17 @@ final class Choices {
         .toList();
   }
 
-  /** What three parts add at least with the lightest frame from one on. */
+  /** What three parts add at least with any frame that is no lighter with motors than one. */
   private Adds mains(Build build, int frame) {
     var motor = build.motor().orElseThrow();
     var battery = build.battery().orElseThrow();
     var nothing = goods.nothing();
-    return frames
-        .leastFastening(motor)
-        .on(goods.own(Role.MOTOR, motor))
+    return goods
+        .own(Role.MOTOR, motor)
         .plus(goods.own(Role.PROPELLER, build.propeller().orElseThrow()))
         .plus(frames.leastStrap(battery).on(goods.own(Role.BATTERY, battery)))
-        .plus(new Adds(
-            nothing.grams() + frames.grams(frame),
-            nothing.variance() + frames.least().variance(),
-            0,
-            nothing.cents() + frames.least().cents(),
-            0));
+        .plus(frames.from(frame, frames.fastening(motor)))
+        .plus(new Adds(nothing.grams(), nothing.variance(), 0, nothing.cents(), 0));
   }
 
   private Optional<Aim> aim(Build build, FrameAir air, List<KitFloor> all) {
@@ -181,58 +167,92 @@ final class Choices {
     return bounds.aim(build, air, new Adds(0, 0, watts, 0, ohm), losses(all));
   }
 
-  /** Three parts with the lightest frame of a group from one on; empty if there is none or nothing can come of it. */
+  /**
+   * Three parts with some frames; empty if there is none or nothing can come of it.
+   *
+   * @param target by the lightest frame
+   */
   private Optional<Open> triple(
       Open.Triple.Three parts,
       Build build,
-      Target target,
-      int from,
+      IntFunction<Target> target,
+      BitSet some,
       Frames.Group group,
       long atMost) {
     var floors = kits.of(goods.with(build.battery().orElseThrow(), group));
-    var frame = frame(build, going(build, group), from, mostFrameCents(build, floors));
-    if (frame < 0) {
+    var lightest = frames.lightest(
+        some,
+        Sizes.of(build),
+        frames.fastening(build.motor().orElseThrow()),
+        mostFrameCents(build, floors));
+    if (lightest < 0) {
       return Optional.empty();
     }
-    var most = Math.min(atMost, target.most(mains(build, frame), floors));
+    var aimed = target.apply(lightest);
+    var most = Math.min(atMost, aimed.most(mains(build, lightest), floors));
     return most < 0
         ? Optional.empty()
-        : Optional.of(new Open.Triple(parts, build, target, frame, group, most, 0));
+        : Optional.of(new Open.Triple(parts, build, aimed, lightest, some, group, most, 0));
   }
 
   /** The next frame of three parts, and the rest of the frames. */
   private List<Open> nextFrame(Open.Triple triple) {
     var left = new ArrayList<Open>();
-    var four = triple.build().with(Role.FRAME, frames.get(triple.frames()));
-    four(four, triple.target().aim(), triple.most()).ifPresent(left::add);
+    rough(triple.build().with(Role.FRAME, frames.get(triple.frame())), triple).ifPresent(left::add);
+    var others = (BitSet) triple.frames().clone();
+    others.clear(triple.frame());
     triple(
             triple.three(),
             triple.build(),
-            triple.target(),
-            triple.frames() + 1,
+            lightest -> triple.target(),
+            others,
             triple.group(),
             triple.most())
         .ifPresent(left::add);
     return left;
   }
 
-  /** @param known the aim for three of the parts with any frame */
-  private Optional<Open> four(Build build, Aim known, long atMost) {
+  /** Four parts with what is known of three of them: most of those that wait are never looked into. */
+  private Optional<Open> rough(Build build, Open.Triple triple) {
     if (!mayFit(build)) {
       return Optional.empty();
     }
+    var most = Math.min(triple.most(), triple.target().most(adds(build), kits.of(build)));
+    return most < 0
+        ? Optional.empty()
+        : Optional.of(new Open.Four(build, triple.target(), true, null, null, most, 0));
+  }
+
+  private Adds adds(Build build) {
+    var begun = question.assessor().begun(build);
+    return new Adds(begun.grams(), begun.variance(), 0, begun.cents(), 0);
+  }
+
+  private Found found(Open.Four four, long until) {
+    if (!four.isRough()) {
+      return accessories(four, until);
+    }
+    var own = sharpened(four);
+    return own.isPresent() && own.get().most() >= Math.max(until, 0)
+        ? accessories(own.get(), until)
+        : Found.of(own.stream().map(Open.class::cast).toList());
+  }
+
+  /** The same with what the frame does to the air; empty if nothing can come of it. */
+  private Optional<Open.Four> sharpened(Open.Four rough) {
+    var build = rough.build();
+    var known = rough.target().aim();
     var air = frames.air(build.frame().orElseThrow());
     var aim = known.isFor(air) ? known : aim(build, air, kits.of(build)).orElse(null);
     if (aim == null) {
       return Optional.empty();
     }
-    var begun = question.assessor().begun(build);
-    var mains = new Adds(begun.grams(), begun.variance(), 0, begun.cents(), 0);
+    var mains = adds(build);
     var target = Target.of(aim, mains, kits.of(build));
-    var most = Math.min(atMost, target.most(mains, kits.of(build)));
+    var most = Math.min(rough.most(), target.most(mains, kits.of(build)));
     return most < 0
         ? Optional.empty()
-        : Optional.of(new Open.Four(build, target, null, null, most, 0));
+        : Optional.of(new Open.Four(build, target, false, null, null, most, 0));
   }
 
   /** Whether nothing sets main parts apart that reads no other role. */
@@ -284,7 +304,7 @@ final class Choices {
     if (best != null && !search.mayBeat(best)) {
       left.add(new Open.Done(best, best.objective(), 0));
     } else if (most >= 0) {
-      left.add(new Open.Four(four.build(), four.target(), search, best, most, 0));
+      left.add(new Open.Four(four.build(), four.target(), false, search, best, most, 0));
     }
     return new Found(left, assessed, search.steps() - before);
   }
@@ -304,7 +324,7 @@ final class Choices {
     }
     var most = Math.min(four.most(), search.most());
     if (most >= 0) {
-      left.add(new Open.Four(four.build(), four.target(), search, null, most, 0));
+      left.add(new Open.Four(four.build(), four.target(), false, search, null, most, 0));
     }
     return new Found(left, assessed, search.steps() - before);
   }

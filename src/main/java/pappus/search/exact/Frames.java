@@ -5,11 +5,10 @@ import java.util.Arrays;
 import java.util.BitSet;
 import java.util.Comparator;
 import java.util.EnumMap;
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.IntPredicate;
 import java.util.function.ToDoubleFunction;
@@ -32,6 +31,9 @@ final class Frames {
   /** Wire shorter than this is not counted, g: see the planner of small hardware. */
   private static final double UNCOUNTED_GRAMS = 0.05;
 
+  /** Frames of equal arms are about as long within so much of their diagonals, mm. */
+  private static final double SPAN_MM = 20;
+
   private final Goods goods;
   private final List<Frame> frames;
   private final double[] grams;
@@ -41,11 +43,14 @@ final class Frames {
   private final FrameAir air;
   private final Map<BitSet, FrameAir> some = new ConcurrentHashMap<>();
   private final Map<Role, Pairing> pairings = new EnumMap<>(Role.class);
+  private final Map<Role, List<BitSet>> membersOf = new EnumMap<>(Role.class);
   private final List<SizeRule> bySize;
   private final List<Room> rooms;
+  private final int[] spanOf;
   private final List<Frame> shortest;
-  private final Map<List<Object>, Small> fastened = new ConcurrentHashMap<>();
-  private final Map<String, BitSet> bySort = new ConcurrentHashMap<>();
+  private final List<Integer> shortestSpans;
+  private final Map<List<Object>, Fastening> fastened = new ConcurrentHashMap<>();
+  private final Map<List<Object>, BitSet> bySort = new ConcurrentHashMap<>();
   private final Map<Object, Small> strapped = new ConcurrentHashMap<>();
   private final List<Frame> strapping;
   private final BitSet all;
@@ -70,14 +75,6 @@ final class Frames {
     this.least = frames.stream().map(this::own).reduce(Adds::least).orElse(Adds.NOTHING);
     this.airs = frames.stream().map(goods.assessor()::air).toList();
     this.air = FrameAir.any(airs.stream());
-    var byArm = new HashMap<Double, Frame>();
-    for (var frame : frames) {
-      byArm.merge(
-          frame.armThicknessMillimetres(),
-          frame,
-          (one, other) -> one.diagonal() <= other.diagonal() ? one : other);
-    }
-    this.all = with(index -> true);
     this.bySize = goods.assessor().rulesOfSizes();
     for (var role : List.of(Role.MOTOR, Role.PROPELLER, Role.BATTERY)) {
       pairings.put(
@@ -89,22 +86,63 @@ final class Frames {
               Role.FRAME,
               List.copyOf(frames),
               rule -> !bySize.contains(rule)));
+      var members = new ArrayList<BitSet>();
+      for (var index = 0; index < frames.size(); index++) {
+        var sort = sort(role, frames.get(index));
+        while (members.size() <= sort) {
+          members.add(new BitSet(frames.size()));
+        }
+        members.get(sort).set(index);
+      }
+      membersOf.put(role, members);
     }
+    var bySpan = new LinkedHashMap<List<Object>, Integer>();
+    this.spanOf = new int[frames.size()];
+    this.shortest = new ArrayList<>();
+    for (var index = 0; index < spanOf.length; index++) {
+      var frame = frames.get(index);
+      var span = List.<Object>of(arm(frame), Math.floor(frame.diagonal() / SPAN_MM));
+      spanOf[index] = bySpan.computeIfAbsent(span, fresh -> {
+        shortest.add(frame);
+        return shortest.size() - 1;
+      });
+      if (frame.diagonal() < shortest.get(spanOf[index]).diagonal()) {
+        shortest.set(spanOf[index], frame);
+      }
+    }
+    var byArm = new LinkedHashMap<Object, Integer>();
+    for (var span = 0; span < shortest.size(); span++) {
+      byArm.merge(
+          arm(shortest.get(span)),
+          span,
+          (one, other) ->
+              shortest.get(one).diagonal() <= shortest.get(other).diagonal() ? one : other);
+    }
+    this.shortestSpans = List.copyOf(byArm.values());
+    this.all = with(index -> true);
     this.rooms = Stream.<ToDoubleFunction<Sizes>>of(
             Sizes::propeller, Sizes::packLength, Sizes::packWidth, Sizes::packHeight)
         .map(this::room)
         .toList();
     this.strapping = frames.stream()
         .collect(Collectors.toMap(
-            frame -> frame.bay().strapWidthMillimetres(),
+            frame -> List.of(frame.bay().strapWidthMillimetres(), sort(Role.BATTERY, frame)),
             frame -> frame,
             (one, other) -> one,
-            TreeMap::new))
+            LinkedHashMap::new))
         .values()
         .stream()
         .toList();
-    this.shortest =
-        byArm.values().stream().sorted(Comparator.comparing(Frame::id)).toList();
+  }
+
+  /** All that tells whether and by which screws motors are held. */
+  private Object arm(Frame frame) {
+    return List.of(frame.armThicknessMillimetres(), sort(Role.MOTOR, frame));
+  }
+
+  /** The sort of a frame against parts of a role: parts go on all frames of a sort or on none, whatever their size. */
+  private int sort(Role role, Frame frame) {
+    return pairing(role).otherSort(frame);
   }
 
   /** All frames. */
@@ -131,16 +169,6 @@ final class Frames {
     return frames.get(index);
   }
 
-  /** Mass that a frame adds to any build at least, g: rising. */
-  double grams(int index) {
-    return grams[index];
-  }
-
-  /** What a frame adds to the price of any build at least. */
-  long cents(int index) {
-    return cents[index];
-  }
-
   /** The least of any. */
   Adds least() {
     return least;
@@ -164,12 +192,26 @@ final class Frames {
 
   /** Frames that a part goes on, whatever its size. */
   BitSet under(Role role, Part part) {
-    var pairing = Objects.requireNonNull(pairings.get(role));
+    var pairing = pairing(role);
     return pairing.isOpen()
         ? all
         : bySort.computeIfAbsent(
-            role + " " + pairing.sort(part),
-            fresh -> with(index -> pairing.fit(part, frames.get(index))));
+            List.of(role, pairing.sort(part)), fresh -> under(role, pairing.sort(part)));
+  }
+
+  private BitSet under(Role role, int sort) {
+    var under = new BitSet(frames.size());
+    var members = Objects.requireNonNull(membersOf.get(role));
+    for (var frameSort = 0; frameSort < members.size(); frameSort++) {
+      if (pairing(role).fit(sort, frameSort)) {
+        under.or(members.get(frameSort));
+      }
+    }
+    return under;
+  }
+
+  private Pairing pairing(Role role) {
+    return Objects.requireNonNull(pairings.get(role));
   }
 
   /** Frames of a group that are in all sets, and have room for parts of at least some sizes each by itself. */
@@ -182,13 +224,28 @@ final class Frames {
     return going;
   }
 
-  /** The first of some frames from one on that may take parts of at least some sizes together; −1 if none may. */
-  int first(BitSet going, int from, Sizes sizes) {
-    var frame = going.nextSetBit(from);
-    while (frame >= 0 && !mayTake(frame, sizes)) {
-      frame = going.nextSetBit(frame + 1);
+  /**
+   * The lightest of some frames with fastened motors that may take parts of at least some sizes together; −1 if none
+   * may.
+   *
+   * @param mostCents what it may cost with what fastens them
+   */
+  int lightest(BitSet going, Sizes sizes, Fastening fastening, double mostCents) {
+    var lightest = -1;
+    var least = Double.POSITIVE_INFINITY;
+    // Rising masses: what fastens motors weighs no less than on the shortest frame of all.
+    for (var frame = going.nextSetBit(0);
+        frame >= 0 && grams[frame] + fastening.least.grams() < least;
+        frame = going.nextSetBit(frame + 1)) {
+      var small = fastening.on(frame);
+      if (grams[frame] + small.grams() < least
+          && cents[frame] + small.cents() <= mostCents
+          && mayTake(frame, sizes)) {
+        lightest = frame;
+        least = grams[frame] + small.grams();
+      }
     }
-    return frame;
+    return lightest;
   }
 
   private boolean mayTake(int frame, Sizes sizes) {
@@ -246,12 +303,52 @@ final class Frames {
     return set;
   }
 
+  /** What four motors of one look, or of some, ask for on each frame at least. */
+  final class Fastening {
+    private final @Nullable Motor motor;
+    private final List<Fastening> either;
+    private final @Nullable Small[] known = new Small[shortest.size()];
+    private final Small least;
+
+    private Fastening(@Nullable Motor motor, List<Fastening> either) {
+      this.motor = motor;
+      this.either = either;
+      this.least =
+          shortestSpans.stream().map(this::onSpan).reduce(Small::least).orElse(Small.NOTHING);
+    }
+
+    /** Mass, g, and price of the screws and wire; mass below zero where wire is cut off. */
+    Small on(int frame) {
+      return onSpan(spanOf[frame]);
+    }
+
+    private Small onSpan(int span) {
+      var there = known[span];
+      if (there == null) {
+        there = motor == null
+            ? either.get(0).onSpan(span).least(either.get(1).onSpan(span))
+            : alone(span);
+        known[span] = there;
+      }
+      return there;
+    }
+
+    private Small alone(int span) {
+      var small =
+          Frames.this.least(List.of(shortest.get(span)), Role.MOTOR, Objects.requireNonNull(motor));
+      return new Small(small.grams() - UNCOUNTED_GRAMS, small.cents());
+    }
+
+    Fastening least(Fastening other) {
+      return this == other ? this : new Fastening(null, List.of(this, other));
+    }
+  }
+
   /**
-   * Mass, g, and price of the screws and wire that four motors ask for on any frame at least; mass below zero where
-   * wire is cut off. Screws depend on the arm alone, wire grows with the frame: the shortest frame of each arm has the
-   * least.
+   * What four motors ask for. Screws depend on the arm alone, wire grows with the frame: of frames with equal arms that
+   * are about as long, the shortest has the least.
    */
-  Small leastFastening(Motor motor) {
+  Fastening fastening(Motor motor) {
     var looks = Stream.<Object>of(
             motor.screw(),
             String.valueOf(motor.threadDepthMillimetres()),
@@ -259,10 +356,17 @@ final class Frames {
             motor.leadsIncludedMillimetres(),
             motor.leadGauge())
         .toList();
-    return fastened.computeIfAbsent(looks, fresh -> {
-      var least = least(shortest, Role.MOTOR, motor);
-      return new Small(least.grams() - UNCOUNTED_GRAMS, least.cents());
-    });
+    return fastened.computeIfAbsent(looks, fresh -> new Fastening(motor, List.of()));
+  }
+
+  /** What any frame that is no lighter than one with fastened motors adds at least with them. */
+  Adds from(int frame, Fastening fastening) {
+    return new Adds(
+        grams[frame] + fastening.on(frame).grams(),
+        least.variance(),
+        0,
+        least.cents() + fastening.least.cents(),
+        0);
   }
 
   /** Mass, g, and price of the strap that a battery asks for on any frame at least: it depends on the frame's slots. */
@@ -272,24 +376,31 @@ final class Frames {
         fresh -> least(strapping, Role.BATTERY, battery));
   }
 
-  /** What a part on any of some frames asks for beside the two of them. */
+  /** What a part asks for beside it and one of some frames that it goes on; nothing where it goes on none. */
   private Small least(List<Frame> some, Role role, Part part) {
-    var grams = Double.POSITIVE_INFINITY;
-    var cents = Long.MAX_VALUE;
-    for (var frame : some) {
-      var both = goods.assessor().begun(Build.empty().with(Role.FRAME, frame).with(role, part));
-      var alone = goods.own(role, part);
-      grams = Math.min(
-          grams, both.grams() - goods.nothing().grams() - own(frame).grams() - alone.grams());
-      cents = Math.min(
-          cents, both.cents() - goods.nothing().cents() - own(frame).cents() - alone.cents());
-    }
-    return some.isEmpty() ? Small.NOTHING : new Small(grams, Math.max(0, cents));
+    var pairing = pairing(role);
+    var alone = goods.own(role, part);
+    return some.stream()
+        .filter(frame -> pairing.fit(part, frame))
+        .map(frame -> {
+          var both =
+              goods.assessor().begun(Build.empty().with(Role.FRAME, frame).with(role, part));
+          return new Small(
+              both.grams() - goods.nothing().grams() - own(frame).grams() - alone.grams(),
+              Math.max(
+                  0, both.cents() - goods.nothing().cents() - own(frame).cents() - alone.cents()));
+        })
+        .reduce(Small::least)
+        .orElse(Small.NOTHING);
   }
 
   /** What small hardware adds at least. */
   record Small(double grams, long cents) {
     static final Small NOTHING = new Small(0, 0);
+
+    Small least(Small other) {
+      return new Small(Math.min(grams, other.grams), Math.min(cents, other.cents));
+    }
 
     /** A part with it. */
     Adds on(Adds part) {

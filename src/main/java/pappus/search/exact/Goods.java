@@ -206,6 +206,11 @@ final class Goods {
     return with.frame() == null ? 0 : mountings.grams(with.frame(), (Board) board, transmitter);
   }
 
+  /** Whether frames ask for mounting of parts of a role. */
+  boolean isMounted(Role role) {
+    return role == Role.BOARD || role == Role.TRANSMITTER || role == Role.CAMERA;
+  }
+
   /** Parts of equal sorts ask for the same mass on any frame. */
   int mountingSort(Part part) {
     return mountingSorts.computeIfAbsent(

@@ -53,7 +53,12 @@ final class Halving {
       var three = new BoxBound.Three(motors, propellers, battery);
       var sample = (Battery) part(Role.BATTERY, battery.part());
       var sizes = sizes(three);
-      if (frames.first(going(three, group, sizes), 0, sizes) >= 0) {
+      if (frames.lightest(
+              going(three, group, sizes),
+              sizes,
+              motors.floor().fastening(),
+              Double.POSITIVE_INFINITY)
+          >= 0) {
         for (var floor : kits.coarse(goods.with(sample, group))) {
           wide(three, group, floor, 0, floor.steps()).ifPresent(all::add);
         }
@@ -71,11 +76,11 @@ final class Halving {
     }
     var sizes = sizes(three);
     var going = going(three, group, sizes);
-    var frame = frames.first(going, 0, sizes);
+    var frame = frames.lightest(going, sizes, motor.fastening(), Double.POSITIVE_INFINITY);
     if (frame < 0) {
       return Optional.empty();
     }
-    var adds = frames.least().weighing(frames.grams(frame));
+    var adds = frames.from(frame, motor.fastening());
     var most = boxBound.most(three, adds, frames.air(going), floor, from, to);
     return most < 0
         ? Optional.empty()

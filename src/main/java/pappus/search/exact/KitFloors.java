@@ -8,6 +8,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import pappus.part.Build;
+import pappus.part.Role;
 
 /**
  * What accessories add at least to a build with a battery, whatever the frame.
@@ -23,9 +24,12 @@ final class KitFloors {
   private final Goods goods;
   private final Map<String, List<KitFloor>> floors = new ConcurrentHashMap<>();
   private final Map<String, KitLeasts> leasts = new ConcurrentHashMap<>();
+  private final Map<String, Map<Role, double[][]>> alone = new ConcurrentHashMap<>();
+  private final KitClasses classes;
 
   KitFloors(Goods goods) {
     this.goods = goods;
+    this.classes = new KitClasses(goods);
   }
 
   /** Floors with a battery and frame: one for boards by the law, one for those with a loss of their own. */
@@ -61,7 +65,9 @@ final class KitFloors {
   }
 
   private KitLeasts least(With with) {
-    return leasts.computeIfAbsent(with.kind(), fresh -> KitLeasts.of(goods, with));
+    var least = alone.computeIfAbsent(
+        goods.kind(with.battery()), fresh -> KitLeasts.alone(goods, classes, with.battery()));
+    return leasts.computeIfAbsent(with.kind(), fresh -> KitLeasts.of(goods, classes, with, least));
   }
 
   /** For boards of some sorts together. */

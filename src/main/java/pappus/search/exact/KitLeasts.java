@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import pappus.part.Battery;
 import pappus.part.Board;
 import pappus.part.Part;
 import pappus.part.Role;
@@ -26,7 +27,9 @@ final class KitLeasts {
   private static final int MEASURES = RATES + 4;
 
   private final Goods goods;
+  private final KitClasses classes;
   private final With with;
+  private final Map<Role, double[][]> alone;
   private final Map<Role, double[][]> values = new EnumMap<>(Role.class);
   private final Map<Followed, double[]> followed = new HashMap<>();
   private final double[][] sorts;
@@ -39,16 +42,40 @@ final class KitLeasts {
    */
   private record Followed(Role role, Role follower, Object sort, int mounting, int pieces) {}
 
-  private KitLeasts(Goods goods, With with) {
+  private KitLeasts(Goods goods, KitClasses classes, With with, Map<Role, double[][]> alone) {
     this.goods = goods;
+    this.classes = classes;
     this.with = with;
+    this.alone = alone;
     this.sorts = new double[goods.losses().size()][];
   }
 
-  static KitLeasts of(Goods goods, With with) {
-    var leasts = new KitLeasts(goods, with);
+  /** @param alone what parts of each class add by themselves with the battery, see {@link #alone} */
+  static KitLeasts of(Goods goods, KitClasses classes, With with, Map<Role, double[][]> alone) {
+    var leasts = new KitLeasts(goods, classes, with, alone);
     leasts.fill();
     return leasts;
+  }
+
+  /** The least that parts of each class add by themselves to any build with a battery. Row: class. */
+  static Map<Role, double[][]> alone(Goods goods, KitClasses classes, Battery battery) {
+    var alone = new EnumMap<Role, double[][]>(Role.class);
+    for (var role : Goods.ORDER) {
+      var options = goods.options(role);
+      var classOf = classes.classOf(role);
+      var of = new double[classes.samples(role).size()][];
+      for (var option = 0; option < classOf.length; option++) {
+        var measured = measured(goods.own(role, options.get(option), battery), 1);
+        var known = of[classOf[option]];
+        if (known == null) {
+          of[classOf[option]] = measured;
+        } else {
+          lower(known, measured);
+        }
+      }
+      alone.put(role, of);
+    }
+    return alone;
   }
 
   private void fill() {
@@ -60,18 +87,18 @@ final class KitLeasts {
     // Followers first: what follows of need counts with its bringer.
     for (var place = Goods.ORDER.size() - 1; place >= 0; place--) {
       var role = Goods.ORDER.get(place);
-      var options = goods.options(role);
+      var samples = classes.samples(role);
       if (goods.question().options(role).isEmpty()) {
         continue;
       }
-      var of = new double[options.size()][];
+      var of = new double[samples.size()][];
       for (var i = 0; i < of.length; i++) {
-        of[i] = value(role, options.get(i));
+        of[i] = value(role, samples.get(i), Objects.requireNonNull(alone.get(role))[i]);
       }
       values.put(role, of);
       if (role == Role.BOARD) {
         for (var i = 0; i < of.length; i++) {
-          lower(sorts[goods.lossSort(options.get(i))], of[i]);
+          lower(sorts[goods.lossSort(samples.get(i))], of[i]);
         }
       } else if (role.bringer().isEmpty()) {
         var least = infinite();
@@ -115,12 +142,19 @@ final class KitLeasts {
     }
   }
 
-  private double[] value(Role role, Part part) {
+  /**
+   * @param part one of the class
+   * @param least what a part of it adds by itself
+   */
+  private double[] value(Role role, Part part, double[] least) {
     if (!goods.goesWith(with, role, part)) {
       return infinite();
     }
-    var value = measured(
-        goods.own(role, part, with.battery()).heavier(goods.mountingGrams(with, role, part)), 1);
+    var value = least.clone();
+    var mounting = goods.mountingGrams(with, role, part);
+    for (var rate = 0; rate < RATES; rate++) {
+      value[rate] += mounting;
+    }
     for (var follower : goods.following(role, part, with.battery())) {
       var pairing = goods.pairings().of(role, follower);
       var beside = part instanceof Board && follower == Role.TRANSMITTER;
@@ -141,7 +175,7 @@ final class KitLeasts {
   }
 
   private double[] follower(Pairing pairing, Part part, Role follower, boolean beside) {
-    var options = goods.options(follower);
+    var options = classes.samples(follower);
     var of = Objects.requireNonNull(values.get(follower));
     var least = infinite();
     for (var i = 0; i < of.length; i++) {

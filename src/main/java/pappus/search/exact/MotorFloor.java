@@ -9,7 +9,8 @@ import pappus.physics.motor.MotorModel;
  * <p>A motor at torque Q and speed ω takes i = Kv (Q + a) and i (ω/Kv + i R) = ω (Q + a) + R Kv² (Q + a)², where a is
  * the torque that its no-load current costs: both rise with each number here.
  *
- * @param adds mass with what fastens and wires them at least, price
+ * @param adds mass and price without what fastens and wires them
+ * @param fastening what does
  * @param kvLow least loaded Kv, rad/s per volt
  * @param kvHigh largest, which needs the least volts
  * @param heat least R Kv², Ω rad²/(V s)²
@@ -28,6 +29,7 @@ import pappus.physics.motor.MotorModel;
  */
 record MotorFloor(
     Adds adds,
+    Frames.Fastening fastening,
     double kvLow,
     double kvHigh,
     double heat,
@@ -76,6 +78,7 @@ record MotorFloor(
   static MotorFloor least(MotorFloor one, MotorFloor other) {
     return new MotorFloor(
         one.adds.least(other.adds),
+        one.fastening.least(other.fastening),
         Math.min(one.kvLow, other.kvLow),
         Math.max(one.kvHigh, other.kvHigh),
         Math.min(one.heat, other.heat),

@@ -1,5 +1,6 @@
 package pappus.search.exact;
 
+import java.util.BitSet;
 import java.util.Comparator;
 import org.jspecify.annotations.Nullable;
 import pappus.assessment.Assessment;
@@ -38,18 +39,20 @@ sealed interface Open {
   }
 
   /**
-   * A motor, a propeller and a battery with frames from one on, the lightest first.
+   * A motor, a propeller and a battery with frames that were not looked into yet, the lightest first.
    *
    * @param build of the three
    * @param target for them
-   * @param frames not looked into yet begin here
-   * @param group of frames
+   * @param frame the lightest
+   * @param frames it and the others
+   * @param group of frames they are of
    */
   record Triple(
       Three three,
       Build build,
       Target target,
-      int frames,
+      int frame,
+      BitSet frames,
       Frames.Group group,
       long most,
       long number)
@@ -66,19 +69,22 @@ sealed interface Open {
 
     @Override
     public Open numbered(long next) {
-      return new Triple(three, build, target, frames, group, most, next);
+      return new Triple(three, build, target, frame, frames, group, most, next);
     }
   }
 
   /**
    * Frame, motor, propeller and battery.
    *
+   * @param target for them; for the three with any frame as long as it is rough
+   * @param isRough whether no more than the mass of the frame is known yet
    * @param kits where the search for their accessories stands; absent before it starts
    * @param best of the builds found so far
    */
   record Four(
       Build build,
       Target target,
+      boolean isRough,
       @Nullable KitSearch kits,
       @Nullable Assessment best,
       long most,
@@ -86,7 +92,7 @@ sealed interface Open {
       implements Open {
     @Override
     public Open numbered(long next) {
-      return new Four(build, target, kits, best, most, next);
+      return new Four(build, target, isRough, kits, best, most, next);
     }
   }
 

@@ -55,8 +55,7 @@ final class Pairing {
     this.rules = new ArrayList<>();
     for (var rule : assessor.rules()) {
       var tells = rule.reads().equals(pair);
-      if (which.test(rule)
-          && (tells || (rule.reads().containsAll(pair) && rule.foresees(pair)))) {
+      if (which.test(rule) && (tells || (rule.reads().containsAll(pair) && rule.foresees(pair)))) {
         rules.add(new ByRule(assessor, rule, tells, one, other));
       }
     }
@@ -144,9 +143,7 @@ final class Pairing {
       var pair = Build.empty()
           .with(one, ones.first.get(oneClass))
           .with(other, others.first.get(otherClass));
-      return tells
-          ? !assessor.isBroken(rule, pair)
-          : assessor.mayStillFit(pair, List.of(rule));
+      return tells ? !assessor.isBroken(rule, pair) : assessor.mayStillFit(pair, List.of(rule));
     }
   }
 
