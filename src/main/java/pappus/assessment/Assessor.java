@@ -16,6 +16,7 @@ import pappus.assessment.flight.FrameAir;
 import pappus.assessment.flight.PartialBound;
 import pappus.catalog.Shelf;
 import pappus.compatibility.CompatibilityRule;
+import pappus.compatibility.SizeRule;
 import pappus.compatibility.RolesRule;
 import pappus.compatibility.Verdict;
 import pappus.evidence.Weighing;
@@ -260,6 +261,14 @@ public final class Assessor {
       }
     }
     return true;
+  }
+
+  /** Rules that sizes alone decide, of those that are set aside for no part. */
+  public List<SizeRule> rulesOfSizes() {
+    return rules.stream()
+        .filter(rule -> rule instanceof SizeRule && !isWaivedSomewhere(rule))
+        .map(SizeRule.class::cast)
+        .toList();
   }
 
   private boolean isWaivedSomewhere(CompatibilityRule rule) {

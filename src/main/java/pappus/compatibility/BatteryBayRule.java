@@ -14,8 +14,11 @@ import pappus.part.Propeller;
 import pappus.part.Role;
 
 /** The pack must go into its bay and stay clear of the propellers. */
-public final class BatteryBayRule implements CompatibilityRule {
+public final class BatteryBayRule implements SizeRule {
   private static final double NOTED_OVERHANG_MM = 1;
+
+  /** A hair more than there is: what is asked of both ends of a bay is rounded otherwise than their sum. */
+  private static final double HAIR_MM = 1e-6;
 
   @Override
   public String id() {
@@ -36,17 +39,31 @@ public final class BatteryBayRule implements CompatibilityRule {
       return true;
     }
     var frame = build.frame().get();
-    var battery = build.battery().get();
-    var nearest = BalancePlanner.nearestToMiddle(frame, battery);
-    return tooLarge(frame, battery) == null
-        && nearest.isPresent()
-        && (build.propeller().isEmpty()
+    return tooLarge(frame, build.battery().get()) == null && mayTake(frame, Sizes.of(build));
+  }
+
+  @Override
+  public Sizes room(Frame frame) {
+    var bay = frame.bay();
+    return new Sizes(
+        Double.POSITIVE_INFINITY,
+        bay.frontXMillimetres() - bay.rearXMillimetres() + 2 * BalancePlanner.OVERHANG_MM + HAIR_MM,
+        bay.widthMillimetres(),
+        bay.tallestMillimetres() == null ? Double.POSITIVE_INFINITY : bay.tallestMillimetres());
+  }
+
+  /** A shorter pack comes nearer to the middle, and no end of it nearer to a disc. */
+  @Override
+  public boolean mayTake(Frame frame, Sizes sizes) {
+    var nearest = BalancePlanner.nearestToMiddle(frame, sizes.packLength());
+    return nearest.isPresent()
+        && (sizes.propeller() == 0
             || Discs.clearance(
                     frame,
-                    build.propeller().get(),
+                    sizes.propeller(),
                     nearest.getAsDouble(),
-                    battery.lengthMillimetres(),
-                    battery.widthMillimetres())
+                    sizes.packLength(),
+                    sizes.packWidth())
                 >= Discs.LEAST_MM);
   }
 

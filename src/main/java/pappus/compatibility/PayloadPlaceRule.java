@@ -34,7 +34,7 @@ public final class PayloadPlaceRule implements CompatibilityRule {
         && (payload.lengthMillimetres() != null || payload.widthMillimetres() != null)) {
       var clearance = Discs.clearance(
           frame,
-          propeller,
+          propeller.diameterMillimetres(),
           payload.xMillimetres(),
           orNone(payload.lengthMillimetres()),
           orNone(payload.widthMillimetres()));
@@ -52,7 +52,7 @@ public final class PayloadPlaceRule implements CompatibilityRule {
   private static Verdict check(PayloadCamera camera, Frame frame, Propeller propeller) {
     var clearance = Discs.clearance(
         frame,
-        propeller,
+        propeller.diameterMillimetres(),
         frame.cameraXMillimetres(),
         camera.lengthMillimetres(),
         camera.widthMillimetres());

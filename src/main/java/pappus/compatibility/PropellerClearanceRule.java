@@ -8,9 +8,10 @@ import pappus.part.Frame;
 import pappus.part.Part;
 import pappus.part.Propeller;
 import pappus.part.Role;
+import pappus.quantity.Units;
 
 /** The propeller must be within what the frame allows and clear of its neighbours. */
-public final class PropellerClearanceRule implements CompatibilityRule {
+public final class PropellerClearanceRule implements SizeRule {
   /** Label sizes are rounded; a tenth of an inch more is the same size class. */
   static final double INCH_TOLERANCE = 0.1;
 
@@ -27,6 +28,21 @@ public final class PropellerClearanceRule implements CompatibilityRule {
   @Override
   public Set<Role> reads() {
     return Set.of(Role.FRAME, Role.PROPELLER);
+  }
+
+  /** A hair more than there is, since inches are turned into millimetres. */
+  private static final double HAIR_MM = 1e-6;
+
+  @Override
+  public Sizes room(Frame frame) {
+    var largest = Math.min(
+        Units.inchesToMillimetres(frame.largestPropellerInches() + INCH_TOLERANCE),
+        Discs.betweenMotors(frame) - LEAST_MM);
+    return new Sizes(
+        largest + HAIR_MM,
+        Double.POSITIVE_INFINITY,
+        Double.POSITIVE_INFINITY,
+        Double.POSITIVE_INFINITY);
   }
 
   @Override

@@ -25,8 +25,8 @@ public final class BalancePlanner {
     var battery = build.battery().get();
     var bay = frame.bay();
     var half = battery.lengthMillimetres() / 2;
-    var rearmost = rearmost(frame, battery);
-    var foremost = foremost(frame, battery);
+    var rearmost = rearmost(frame, battery.lengthMillimetres());
+    var foremost = foremost(frame, battery.lengthMillimetres());
     if (rearmost > foremost) {
       return Optional.empty();
     }
@@ -55,24 +55,24 @@ public final class BalancePlanner {
         build
             .propeller()
             .map(propeller -> Discs.clearance(
-                frame, propeller, x, battery.lengthMillimetres(), battery.widthMillimetres()))));
+                frame, propeller.diameterMillimetres(), x, battery.lengthMillimetres(), battery.widthMillimetres()))));
   }
 
   /** Where the middle of a pack can be that is nearest to that of the motors, mm forward; empty if it is too long. */
-  public static OptionalDouble nearestToMiddle(Frame frame, Battery battery) {
-    var rearmost = rearmost(frame, battery);
-    var foremost = foremost(frame, battery);
+  public static OptionalDouble nearestToMiddle(Frame frame, double lengthMillimetres) {
+    var rearmost = rearmost(frame, lengthMillimetres);
+    var foremost = foremost(frame, lengthMillimetres);
     return rearmost > foremost
         ? OptionalDouble.empty()
         : OptionalDouble.of(Math.max(rearmost, Math.min(foremost, 0)));
   }
 
-  private static double rearmost(Frame frame, Battery battery) {
-    return frame.bay().rearXMillimetres() + battery.lengthMillimetres() / 2 - OVERHANG_MM;
+  private static double rearmost(Frame frame, double lengthMillimetres) {
+    return frame.bay().rearXMillimetres() + lengthMillimetres / 2 - OVERHANG_MM;
   }
 
-  private static double foremost(Frame frame, Battery battery) {
-    return frame.bay().frontXMillimetres() - battery.lengthMillimetres() / 2 + OVERHANG_MM;
+  private static double foremost(Frame frame, double lengthMillimetres) {
+    return frame.bay().frontXMillimetres() - lengthMillimetres / 2 + OVERHANG_MM;
   }
 
   /** Where a role's part sits; motors and propellers balance by themselves. */

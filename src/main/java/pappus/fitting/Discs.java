@@ -13,18 +13,24 @@ public final class Discs {
 
   /** Between the tips of neighbours, mm; below zero where they meet. */
   public static double betweenTips(Frame frame, Propeller propeller) {
-    return Math.min(frame.frontSpacingMillimetres(), frame.sideSpacingMillimetres())
+    return betweenMotors(frame)
         - Units.inchesToMillimetres(propeller.diameterInches());
+  }
+
+  /** Between the shafts of nearest neighbours, mm. */
+  public static double betweenMotors(Frame frame) {
+    return Math.min(frame.frontSpacingMillimetres(), frame.sideSpacingMillimetres());
   }
 
   /**
    * From the nearest disc to a rectangle on the middle line, mm; below zero where they overlap.
    *
+   * @param discMillimetres diameter of a disc
    * @param xMillimetres middle of the rectangle, forward of the motor centre
    */
   public static double clearance(
       Frame frame,
-      Propeller propeller,
+      double discMillimetres,
       double xMillimetres,
       double lengthMillimetres,
       double widthMillimetres) {
@@ -35,7 +41,7 @@ public final class Discs {
       var dy = Math.max(0, frame.frontSpacingMillimetres() / 2 - widthMillimetres / 2);
       least = Math.min(
           least,
-          StrictMath.hypot(dx, dy) - Units.inchesToMillimetres(propeller.diameterInches()) / 2);
+          StrictMath.hypot(dx, dy) - discMillimetres / 2);
     }
     return least;
   }

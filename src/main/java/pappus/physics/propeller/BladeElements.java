@@ -1,6 +1,8 @@
 package pappus.physics.propeller;
 
 import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
 import pappus.quantity.Require;
 import pappus.quantity.Root;
 
@@ -35,8 +37,12 @@ public final class BladeElements {
   private static final int ANNULI = 40;
   private static final double ROOT = 0.15;
 
-  /** From speed to speed the inflow over rotation changes by less than this. */
-  private static final double NEARBY = 0.02;
+  private static final int MOST_SECANTS = 8;
+
+  /** Where a secant's step is so short, the error left is of rounding. */
+  private static final double SETTLED = 1e-8;
+
+  private static final double BESIDE = 1e-4;
 
   private static final double SLOWEST_INFLOW = 1e-6;
 
@@ -83,9 +89,9 @@ public final class BladeElements {
     var elements = checked(diameterM, pitchM, blades);
     var fastestRadPerS = FASTEST_RPM_INCH / (diameterM / INCH_M) * Math.PI / 30;
     var points = new ArrayList<StaticPoint>();
-    var inflows = new double[ANNULI];
+    var annuli = elements.annuli();
     for (var row = 1; row <= SPEEDS; row++) {
-      points.add(elements.at(fastestRadPerS * row / SPEEDS, inflows));
+      points.add(elements.at(fastestRadPerS * row / SPEEDS, annuli));
     }
     return PropellerModel.ofTable(diameterM, TEST_DENSITY_KG_PER_M3 / TEST_VISCOSITY_PA_S, points);
   }
@@ -139,24 +145,24 @@ public final class BladeElements {
 
   /** In the air of the test, at a speed. */
   StaticPoint at(double speedRadPerS) {
-    return at(speedRadPerS, new double[ANNULI]);
+    return at(speedRadPerS, annuli());
   }
 
-  /**
-   * In the air of the test, at a speed.
-   *
-   * @param inflows of each annulus over its rotation at a speed nearby, 0 if not known; replaced by those of this one
-   */
-  private StaticPoint at(double speedRadPerS, double[] inflows) {
+  private List<Annulus> annuli() {
+    var widthM = (1 - ROOT) * radiusM / ANNULI;
+    return IntStream.range(0, ANNULI)
+        .mapToObj(annulus -> new Annulus(ROOT * radiusM + (annulus + 0.5) * widthM, widthM))
+        .toList();
+  }
+
+  /** @param annuli that may know their inflow at a speed nearby */
+  private StaticPoint at(double speedRadPerS, List<Annulus> annuli) {
     var thrustN = 0.0;
     var torqueNm = 0.0;
-    var widthM = (1 - ROOT) * radiusM / ANNULI;
-    for (var annulus = 0; annulus < ANNULI; annulus++) {
-      var element = new Element(ROOT * radiusM + (annulus + 0.5) * widthM, widthM, speedRadPerS);
-      var inflowMPerS = element.inflowMPerS(inflows[annulus]);
-      inflows[annulus] = inflowMPerS / element.rotationMPerS;
-      thrustN += element.thrustN(inflowMPerS);
-      torqueNm += element.torqueNm(inflowMPerS);
+    for (var annulus : annuli) {
+      annulus.settle(speedRadPerS * annulus.rM);
+      thrustN += annulus.thrustN;
+      torqueNm += annulus.torqueNm;
     }
     var n = speedRadPerS / (2 * Math.PI);
     var d = 2 * radiusM;
@@ -165,91 +171,108 @@ public final class BladeElements {
         speedRadPerS, thrustN / force, torqueNm * speedRadPerS / (force * n * d));
   }
 
-  /** All blades' part in one annulus. */
-  private final class Element {
+  /**
+   * All blades' part in one annulus. Inflow is taken over the speed of rotation: so taken it changes with speed only by
+   * the Reynolds number, and that of a speed nearby is almost that of this one.
+   */
+  private final class Annulus {
     private final double rM;
     private final double widthM;
-    private final double rotationMPerS;
     private final double chordM;
-    private final double pitchRad;
+    private final double incidenceRad; // of a blade that nothing flows through, from zero lift
 
-    Element(double rM, double widthM, double speedRadPerS) {
+    private double rotationMPerS;
+    private double thrustN;
+    private double torqueNm;
+
+    private double inflow; // over rotation, the latest; 0 if not known
+    private double before; // the one before
+    private double slope; // of the excess of thrust against it, the latest; 0 if not known
+
+    Annulus(double rM, double widthM) {
       this.rM = rM;
       this.widthM = widthM;
-      this.rotationMPerS = speedRadPerS * rM;
       this.chordM = chordScaleM * chordShape(rM / radiusM);
-      this.pitchRad = StrictMath.atan(pitchM / (2 * Math.PI * rM));
+      this.incidenceRad =
+          StrictMath.atan(pitchM / (2 * Math.PI * rM)) + fitted.zeroLiftRad();
+    }
+
+    /** Finds where blade force and momentum agree at a speed of rotation. Swirl is neglected. */
+    void settle(double atMPerS) {
+      rotationMPerS = atMPerS;
+      var found = slope < 0 ? nearby() : Double.NaN;
+      before = inflow;
+      inflow = Double.isNaN(found) ? anywhere() : found;
+      excess(inflow);
+    }
+
+    /** By secants from where the last two point to; not a number if they lead nowhere. */
+    private double nearby() {
+      var a = before > 0 ? 2 * inflow - before : inflow;
+      var atA = excess(a);
+      var b = a - atA / slope;
+      for (var step = 0; step < MOST_SECANTS && b > SLOWEST_INFLOW && b < 1; step++) {
+        if (Math.abs(b - a) <= SETTLED * b) {
+          return b;
+        }
+        var atB = excess(b);
+        if (atB == atA) {
+          return Double.NaN;
+        }
+        slope = (atB - atA) / (b - a);
+        a = b;
+        atA = atB;
+        b -= atB / slope;
+      }
+      return Double.NaN;
+    }
+
+    private double anywhere() {
+      if (excess(SLOWEST_INFLOW) <= 0) {
+        return SLOWEST_INFLOW;
+      }
+      var root = Root.ofFalling(this::excess, SLOWEST_INFLOW, 1, 0.5);
+      var beside = root * (1 + BESIDE);
+      slope = excess(beside) / (beside - root);
+      return root;
     }
 
     /**
-     * Inflow at which blade force and momentum agree; the difference falls with it. Swirl is neglected.
-     *
-     * @param known inflow over rotation at a speed nearby; 0 if not known
+     * By how much the blades push more than momentum changes at an inflow, over the square of rotation; falling. Leaves
+     * behind what they push and brake.
      */
-    double inflowMPerS(double known) {
-      var low = Math.max(known * (1 - NEARBY), SLOWEST_INFLOW) * rotationMPerS;
-      if (known == 0 || excessN(low) <= 0) {
-        low = SLOWEST_INFLOW * rotationMPerS;
-      }
-      if (excessN(low) <= 0) {
-        return low;
-      }
-      var high = known * (1 + NEARBY) * rotationMPerS;
-      if (known == 0 || excessN(high) >= 0) {
-        high = rotationMPerS;
-      }
-      return Root.ofFalling(
-          this::excessN, low, high, known == 0 ? 0.5 * (low + high) : known * rotationMPerS);
-    }
-
-    private double excessN(double inflowMPerS) {
-      return thrustN(inflowMPerS) - momentumN(inflowMPerS);
-    }
-
-    double thrustN(double inflowMPerS) {
-      var polar = new Polar(inflowMPerS);
-      return polar.forceN * (polar.lift * polar.cosine - polar.drag * polar.sine);
-    }
-
-    double torqueNm(double inflowMPerS) {
-      var polar = new Polar(inflowMPerS);
-      return rM * polar.forceN * (polar.lift * polar.sine + polar.drag * polar.cosine);
+    private double excess(double at) {
+      var squared = 1 + at * at;
+      var flow = Math.sqrt(squared);
+      var sine = at / flow;
+      var cosine = 1 / flow;
+      var reynolds =
+          TEST_DENSITY_KG_PER_M3 * rotationMPerS * flow * chordM / TEST_VISCOSITY_PA_S;
+      var ratio = reynolds / REFERENCE_REYNOLDS;
+      var alpha = incidenceRad - StrictMath.atan(at);
+      // The clamps keep the Reynolds laws where they were fitted.
+      var root = StrictMath.pow(clamp(ratio, 0.3, 3), 0.05);
+      var most = 1.2 * root * root;
+      var slopeRoot = ratio >= 0.3 ? root : StrictMath.pow(clamp(ratio, 0.2, 3), 0.05);
+      var liftSlope = LIFT_SLOPE * slopeRoot * slopeRoot * slopeRoot;
+      var stalled = Math.max(Math.abs(alpha) - 0.25, 0);
+      var lift = most * StrictMath.tanh(liftSlope * alpha / most);
+      var drag = fitted.drag() / Math.sqrt(clamp(ratio, 0.2, 4))
+          + 0.025 * lift * lift
+          + 1.2 * stalled * stalled;
+      var force = 0.5 * TEST_DENSITY_KG_PER_M3 * squared * chordM * blades * widthM;
+      var thrust = force * (lift * cosine - drag * sine);
+      var rotationSquared = rotationMPerS * rotationMPerS;
+      thrustN = rotationSquared * thrust;
+      torqueNm = rotationSquared * rM * force * (lift * sine + drag * cosine);
+      return thrust - momentum(at, sine);
     }
 
     /** With Prandtl's tip factor, from memory. */
-    private double momentumN(double inflowMPerS) {
-      var sine = inflowMPerS / Math.sqrt(inflowMPerS * inflowMPerS + rotationMPerS * rotationMPerS);
+    private double momentum(double at, double sine) {
       var f = blades / 2.0 * (radiusM - rM) / (rM * sine);
       var tip = 2 / Math.PI * StrictMath.acos(StrictMath.exp(-f));
-      return 4 * Math.PI * rM * TEST_DENSITY_KG_PER_M3 * tip * inflowMPerS * inflowMPerS * widthM;
-    }
-
-    /** Lift and drag of the section; the clamps keep the Reynolds laws where they were fitted. */
-    private final class Polar {
-      private final double forceN; // dynamic pressure times blade area
-      private final double lift;
-      private final double drag;
-      private final double sine; // of the flow's angle to the disc
-      private final double cosine;
-
-      Polar(double inflowMPerS) {
-        var squared = rotationMPerS * rotationMPerS + inflowMPerS * inflowMPerS;
-        var flowMPerS = Math.sqrt(squared);
-        var phi = StrictMath.atan(inflowMPerS / rotationMPerS);
-        this.sine = inflowMPerS / flowMPerS;
-        this.cosine = rotationMPerS / flowMPerS;
-        var reynolds = TEST_DENSITY_KG_PER_M3 * flowMPerS * chordM / TEST_VISCOSITY_PA_S;
-        var ratio = reynolds / REFERENCE_REYNOLDS;
-        var alpha = pitchRad - phi + fitted.zeroLiftRad();
-        var slope = LIFT_SLOPE * StrictMath.pow(clamp(ratio, 0.2, 3), 0.15);
-        var most = 1.2 * StrictMath.pow(clamp(ratio, 0.3, 3), 0.1);
-        var stalled = Math.max(Math.abs(alpha) - 0.25, 0);
-        this.lift = most * StrictMath.tanh(slope * alpha / most);
-        this.drag = fitted.drag() / Math.sqrt(clamp(ratio, 0.2, 4))
-            + 0.025 * lift * lift
-            + 1.2 * stalled * stalled;
-        this.forceN = 0.5 * TEST_DENSITY_KG_PER_M3 * squared * chordM * blades * widthM;
-      }
+      return 4 * Math.PI * rM * TEST_DENSITY_KG_PER_M3 * tip * at * at * widthM;
     }
   }
 

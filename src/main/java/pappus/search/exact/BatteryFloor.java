@@ -1,6 +1,7 @@
 package pappus.search.exact;
 
 import java.util.BitSet;
+import pappus.compatibility.Sizes;
 import pappus.physics.battery.Cell;
 import pappus.physics.battery.Pack;
 import pappus.physics.flight.LandingRule;
@@ -17,7 +18,8 @@ import pappus.physics.flight.LandingRule;
  * @param drain of it
  * @param landing when to land
  * @param floorVolts of the pack, that full throttle must not pass, V
- * @param frames that one of them goes on, in the order of {@link Frames}
+ * @param sizes least
+ * @param frames that one of them goes on whatever its size, in the order of {@link Frames}
  * @param motors sorts of motors that one of them goes with
  */
 record BatteryFloor(
@@ -29,6 +31,7 @@ record BatteryFloor(
     Drain drain,
     LandingRule landing,
     double floorVolts,
+    Sizes sizes,
     BitSet frames,
     BitSet motors) {
   static BatteryFloor least(BatteryFloor one, BatteryFloor other) {
@@ -44,6 +47,7 @@ record BatteryFloor(
         Drain.of(pack, one.landing),
         one.landing,
         one.floorVolts,
+        one.sizes.least(other.sizes),
         MotorFloor.either(one.frames, other.frames),
         MotorFloor.either(one.motors, other.motors));
   }

@@ -8,6 +8,7 @@ import java.util.TreeMap;
 import java.util.concurrent.CompletableFuture;
 import pappus.assessment.flight.FlightModels;
 import pappus.assessment.flight.Ratings;
+import pappus.compatibility.Sizes;
 import pappus.part.Battery;
 import pappus.part.Build;
 import pappus.part.Frame;
@@ -208,7 +209,7 @@ final class Boxes {
   private BitSet sort(Role other, Part motor) {
     var pairing = goods.pairings().of(Role.MOTOR, other);
     var sort = new BitSet();
-    sort.set(pairing.isAsked() ? pairing.sort(motor) : 0);
+    sort.set(pairing.hasFewSorts() ? pairing.sort(motor) : 0);
     return sort;
   }
 
@@ -216,13 +217,13 @@ final class Boxes {
   private BitSet motorsWith(Role role, Part part) {
     var pairing = goods.pairings().of(Role.MOTOR, role);
     var sorts = new BitSet();
-    if (!pairing.isAsked()) {
+    if (!pairing.hasFewSorts()) {
       sorts.set(0);
       return sorts;
     }
     var mine = pairing.otherSort(part);
     for (var sort = 0; sort < pairing.sorts(); sort++) {
-      sorts.set(sort, pairing.with(sort).get(mine));
+      sorts.set(sort, pairing.fit(sort, mine));
     }
     return sorts;
   }
@@ -237,6 +238,7 @@ final class Boxes {
           spans,
           share,
           goods.own(Role.PROPELLER, part),
+          Sizes.of(part),
           frames.under(Role.PROPELLER, part),
           motorsWith(Role.PROPELLER, part));
       var sort = floor.frames() + " " + floor.motors();
@@ -308,6 +310,7 @@ final class Boxes {
         Drain.of(pack, models.landing(part)),
         models.landing(part),
         models.floorVolts(part) * series,
+        Sizes.of(part),
         frames.under(Role.BATTERY, part),
         motorsWith(Role.BATTERY, part));
   }

@@ -1,6 +1,7 @@
 package pappus.search.exact;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -10,6 +11,7 @@ import org.jspecify.annotations.Nullable;
 import pappus.assessment.Assessment;
 import pappus.assessment.flight.FrameAir;
 import pappus.compatibility.CompatibilityRule;
+import pappus.compatibility.Sizes;
 import pappus.part.Build;
 import pappus.part.Part;
 import pappus.part.Role;
@@ -100,15 +102,11 @@ final class Choices {
       return Optional.empty();
     }
     var floors = kits.of(goods.with(build.battery().orElseThrow(), group));
-    var first = frame(build, group, 0, mostFrameCents(build, floors));
-    var air = frames.air(
-        group.members(),
-        frames.under(Role.MOTOR, build.motor().orElseThrow()),
-        frames.under(Role.PROPELLER, build.propeller().orElseThrow()),
-        frames.under(Role.BATTERY, build.battery().orElseThrow()));
+    var going = going(build, group);
+    var first = frame(build, going, 0, mostFrameCents(build, floors));
     return first < 0
         ? Optional.empty()
-        : aim(build, air, floors)
+        : aim(build, frames.air(going), floors)
             .flatMap(aim -> triple(
                 parts,
                 build,
@@ -130,19 +128,21 @@ final class Choices {
         - floors.stream().mapToLong(KitFloor::cents).min().orElse(0);
   }
 
-  private int frame(Build three, Frames.Group group, int from, double mostCents) {
-    var propeller = three.propeller().orElseThrow();
-    var battery = three.battery().orElseThrow();
-    var frame = from - 1;
-    do {
-      frame = Frames.first(
-          frame + 1,
-          group.members(),
-          frames.under(Role.MOTOR, three.motor().orElseThrow()),
-          frames.under(Role.PROPELLER, propeller),
-          frames.under(Role.BATTERY, battery));
-    } while (frame >= 0
-        && (frames.cents(frame) > mostCents || !frames.goesWith(frame, propeller, battery)));
+  private BitSet going(Build three, Frames.Group group) {
+    return frames.going(
+        group,
+        frames.under(Role.MOTOR, three.motor().orElseThrow()),
+        frames.under(Role.PROPELLER, three.propeller().orElseThrow()),
+        frames.under(Role.BATTERY, three.battery().orElseThrow()),
+        Sizes.of(three));
+  }
+
+  private int frame(Build three, BitSet going, int from, double mostCents) {
+    var sizes = Sizes.of(three);
+    var frame = frames.first(going, from, sizes);
+    while (frame >= 0 && frames.cents(frame) > mostCents) {
+      frame = frames.first(going, frame + 1, sizes);
+    }
     return frame;
   }
 
@@ -190,7 +190,7 @@ final class Choices {
       Frames.Group group,
       long atMost) {
     var floors = kits.of(goods.with(build.battery().orElseThrow(), group));
-    var frame = frame(build, group, from, mostFrameCents(build, floors));
+    var frame = frame(build, going(build, group), from, mostFrameCents(build, floors));
     if (frame < 0) {
       return Optional.empty();
     }

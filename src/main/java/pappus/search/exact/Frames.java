@@ -1,20 +1,25 @@
 package pappus.search.exact;
 
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.BitSet;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
+import java.util.Objects;
 import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.concurrent.atomic.AtomicIntegerArray;
 import java.util.function.IntPredicate;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import pappus.assessment.flight.FrameAir;
-import pappus.compatibility.CompatibilityRule;
+import pappus.compatibility.SizeRule;
+import pappus.compatibility.Sizes;
 import pappus.part.Battery;
 import pappus.part.Build;
 import pappus.part.Frame;
@@ -35,13 +40,13 @@ final class Frames {
   private final List<FrameAir> airs;
   private final FrameAir air;
   private final Map<BitSet, FrameAir> some = new ConcurrentHashMap<>();
+  private final Map<Role, Pairing> pairings = new EnumMap<>(Role.class);
+  private final List<SizeRule> bySize;
+  private final List<Room> rooms;
   private final List<Frame> shortest;
   private final Map<List<Object>, Small> fastened = new ConcurrentHashMap<>();
   private final Map<String, BitSet> bySort = new ConcurrentHashMap<>();
   private final Map<Object, Small> strapped = new ConcurrentHashMap<>();
-  private final Map<Object, AtomicIntegerArray> threes = new ConcurrentHashMap<>();
-  private final Map<String, Object> sorts = new ConcurrentHashMap<>();
-  private final List<CompatibilityRule> onThrees;
   private final List<Frame> strapping;
   private final BitSet all;
 
@@ -73,9 +78,21 @@ final class Frames {
           (one, other) -> one.diagonal() <= other.diagonal() ? one : other);
     }
     this.all = with(index -> true);
-    this.onThrees = goods.assessor().rules().stream()
-        .filter(rule -> rule.reads().containsAll(Set.of(Role.FRAME, Role.BATTERY))
-            && rule.foresees(Set.of(Role.FRAME, Role.PROPELLER, Role.BATTERY)))
+    this.bySize = goods.assessor().rulesOfSizes();
+    for (var role : List.of(Role.MOTOR, Role.PROPELLER, Role.BATTERY)) {
+      pairings.put(
+          role,
+          new Pairing(
+              goods.assessor(),
+              role,
+              goods.options(role),
+              Role.FRAME,
+              List.copyOf(frames),
+              rule -> !bySize.contains(rule)));
+    }
+    this.rooms = Stream.<ToDoubleFunction<Sizes>>of(
+            Sizes::propeller, Sizes::packLength, Sizes::packWidth, Sizes::packHeight)
+        .map(this::room)
         .toList();
     this.strapping = frames.stream()
         .collect(Collectors.toMap(
@@ -139,45 +156,86 @@ final class Frames {
     return goods.assessor().air(frame);
   }
 
-  /** What any frame that is in all sets does to the air; at least one is. */
-  FrameAir air(BitSet first, BitSet... sets) {
-    var both = (BitSet) first.clone();
-    for (var set : sets) {
-      both.and(set);
-    }
-    return some.computeIfAbsent(both, fresh -> FrameAir.any(fresh.stream().mapToObj(airs::get)));
+  /** What any of some frames does to the air; there is at least one. */
+  FrameAir air(BitSet some) {
+    return this.some.computeIfAbsent(
+        some, fresh -> FrameAir.any(fresh.stream().mapToObj(airs::get)));
   }
 
-  /** Frames that a part goes on; all where there are so many sorts that each is asked when it is met. */
+  /** Frames that a part goes on, whatever its size. */
   BitSet under(Role role, Part part) {
-    var pairing = goods.pairings().of(role, Role.FRAME);
-    if (!pairing.isAsked() || pairing.isOpen()) {
-      return all;
-    }
-    return bySort.computeIfAbsent(
-        role + " " + pairing.sort(part),
-        fresh -> with(index -> pairing.fit(part, frames.get(index))));
+    var pairing = Objects.requireNonNull(pairings.get(role));
+    return pairing.isOpen()
+        ? all
+        : bySort.computeIfAbsent(
+            role + " " + pairing.sort(part),
+            fresh -> with(index -> pairing.fit(part, frames.get(index))));
   }
 
-  /** Whether a frame goes with a battery, and a propeller where there is one, by what rules can tell of them. */
-  boolean goesWith(int index, @Nullable Part propeller, Part battery) {
-    var key = List.of(propeller == null ? "any" : sort(propeller), sort(battery));
-    var known = threes.computeIfAbsent(key, fresh -> new AtomicIntegerArray(frames.size()));
-    if (known.get(index) == 0) {
-      var pair = Build.empty().with(Role.FRAME, frames.get(index)).with(Role.BATTERY, battery);
-      var all = propeller == null ? pair : pair.with(Role.PROPELLER, propeller);
-      known.set(index, goods.assessor().mayStillFit(all, onThrees) ? 1 : -1);
-    }
-    return known.get(index) > 0;
+  /** Frames of a group that are in all sets, and have room for parts of at least some sizes each by itself. */
+  BitSet going(Group group, BitSet motors, BitSet propellers, BitSet batteries, Sizes sizes) {
+    var going = (BitSet) group.members().clone();
+    going.and(motors);
+    going.and(propellers);
+    going.and(batteries);
+    rooms.forEach(room -> going.and(room.taking(sizes)));
+    return going;
   }
 
-  /** All that rules on frame, propeller and battery can tell of a part. */
-  private Object sort(Part part) {
-    return sorts.computeIfAbsent(
-        part.id(),
-        fresh -> onThrees.stream()
-            .map(rule -> goods.assessor().signature(rule, part))
-            .toList());
+  /** The first of some frames from one on that may take parts of at least some sizes together; −1 if none may. */
+  int first(BitSet going, int from, Sizes sizes) {
+    var frame = going.nextSetBit(from);
+    while (frame >= 0 && !mayTake(frame, sizes)) {
+      frame = going.nextSetBit(frame + 1);
+    }
+    return frame;
+  }
+
+  private boolean mayTake(int frame, Sizes sizes) {
+    for (var rule : bySize) {
+      if (!rule.mayTake(frames.get(frame), sizes)) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /**
+   * Frames by what they have room for in one direction.
+   *
+   * @param steps rooms, rising
+   * @param beyond frames with more room than the step before each, and last those with more than any
+   */
+  private record Room(ToDoubleFunction<Sizes> size, double[] steps, List<BitSet> beyond) {
+    /** More steps take more memory than they save time. */
+    private static final int MOST_STEPS = 200;
+
+    /** Frames with room for a size, and maybe a few that have less. */
+    BitSet taking(Sizes sizes) {
+      var step = Arrays.binarySearch(steps, size.applyAsDouble(sizes));
+      return beyond.get(step >= 0 ? step : -step - 1);
+    }
+  }
+
+  private Room room(ToDoubleFunction<Sizes> size) {
+    var room = frames.stream()
+        .mapToDouble(frame -> bySize.stream()
+            .mapToDouble(rule -> size.applyAsDouble(rule.room(frame)))
+            .min()
+            .orElse(Double.POSITIVE_INFINITY))
+        .toArray();
+    var different = Arrays.stream(room).sorted().distinct().toArray();
+    var apart = 1 + different.length / Room.MOST_STEPS;
+    var steps = IntStream.range(0, different.length)
+        .filter(place -> place % apart == 0 || place == different.length - 1)
+        .mapToDouble(place -> different[place])
+        .toArray();
+    var beyond = new ArrayList<BitSet>();
+    beyond.add(all);
+    for (var step : steps) {
+      beyond.add(with(index -> room[index] > step));
+    }
+    return new Room(size, steps, beyond);
   }
 
   private BitSet with(IntPredicate which) {
@@ -186,21 +244,6 @@ final class Frames {
       set.set(index, which.test(index));
     }
     return set;
-  }
-
-  /** The first frame from one on that is in all sets; −1 if none is. */
-  static int first(int from, BitSet... sets) {
-    var frame = from;
-    var agreed = 0;
-    for (var set = 0; agreed < sets.length; set = (set + 1) % sets.length) {
-      var next = sets[set].nextSetBit(frame);
-      if (next < 0) {
-        return -1;
-      }
-      agreed = next == frame ? agreed + 1 : 1;
-      frame = next;
-    }
-    return frame;
   }
 
   /**

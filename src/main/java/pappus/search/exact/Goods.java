@@ -157,7 +157,7 @@ final class Goods {
     for (var role : ORDER) {
       var pairing = pairings.of(main, role);
       if (!pairing.isOpen()) {
-        sorts.append(' ').append(pairing.isAsked() ? pairing.sort(part) : part.id());
+        sorts.append(' ').append(pairing.sort(part));
       }
     }
     return sorts.toString();

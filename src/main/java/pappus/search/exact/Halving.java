@@ -1,12 +1,14 @@
 package pappus.search.exact;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.PriorityQueue;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import pappus.compatibility.Sizes;
 import pappus.part.Battery;
 import pappus.part.Build;
 import pappus.part.Part;
@@ -50,7 +52,8 @@ final class Halving {
     for (var battery : batteries) {
       var three = new BoxBound.Three(motors, propellers, battery);
       var sample = (Battery) part(Role.BATTERY, battery.part());
-      if (frame(three, group) >= 0) {
+      var sizes = sizes(three);
+      if (frames.first(going(three, group, sizes), 0, sizes) >= 0) {
         for (var floor : kits.coarse(goods.with(sample, group))) {
           wide(three, group, floor, 0, floor.steps()).ifPresent(all::add);
         }
@@ -66,37 +69,30 @@ final class Halving {
         || !motor.byBattery().intersects(three.batteries().floor().motors())) {
       return Optional.empty();
     }
-    var frame = frame(three, group);
+    var sizes = sizes(three);
+    var going = going(three, group, sizes);
+    var frame = frames.first(going, 0, sizes);
     if (frame < 0) {
       return Optional.empty();
     }
     var adds = frames.least().weighing(frames.grams(frame));
-    var air = frames.air(
-        group.members(),
-        motor.frames(),
-        three.propellers().floor().frames(),
-        three.batteries().floor().frames());
-    var most = boxBound.most(three, adds, air, floor, from, to);
+    var most = boxBound.most(three, adds, frames.air(going), floor, from, to);
     return most < 0
         ? Optional.empty()
         : Optional.of(new Open.Wide(three, group, floor, from, to, most, 0));
   }
 
-  private int frame(BoxBound.Three three, Frames.Group group) {
-    var battery =
-        three.batteries().isOne() ? part(Role.BATTERY, three.batteries().part()) : null;
-    var propeller =
-        three.propellers().isOne() ? part(Role.PROPELLER, three.propellers().part()) : null;
-    var frame = -1;
-    do {
-      frame = Frames.first(
-          frame + 1,
-          group.members(),
-          three.motors().floor().frames(),
-          three.propellers().floor().frames(),
-          three.batteries().floor().frames());
-    } while (frame >= 0 && battery != null && !frames.goesWith(frame, propeller, battery));
-    return frame;
+  private static Sizes sizes(BoxBound.Three three) {
+    return three.propellers().floor().sizes().and(three.batteries().floor().sizes());
+  }
+
+  private BitSet going(BoxBound.Three three, Frames.Group group, Sizes sizes) {
+    return frames.going(
+        group,
+        three.motors().floor().frames(),
+        three.propellers().floor().frames(),
+        three.batteries().floor().frames(),
+        sizes);
   }
 
   /**

@@ -127,7 +127,7 @@ final class KitLeasts {
       var key = new Followed(
           role,
           follower,
-          pairing.isAsked() ? pairing.sort(part) : part.id(),
+          pairing.sort(part),
           beside && with.frame() != null ? goods.mountingSort(part) : -1,
           goods.pieces(role, part, follower));
       var best = followed.get(key);

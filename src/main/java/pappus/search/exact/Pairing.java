@@ -1,11 +1,11 @@
 package pappus.search.exact;
 
 import java.util.ArrayList;
-import java.util.BitSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Predicate;
 import pappus.assessment.Assessor;
 import pappus.compatibility.CompatibilityRule;
 import pappus.part.Build;
@@ -13,83 +13,154 @@ import pappus.part.Part;
 import pappus.part.Role;
 
 /**
- * Which parts of one role go with which of another, by every rule that can tell from the two alone. Rules are asked
- * once for parts that they cannot tell apart.
+ * Which parts of one role go with which of another, by every rule that can tell from the two alone. A rule is asked once
+ * for parts of equal signatures. Safe for several threads.
  */
 final class Pairing {
-  /** With more pairs of different parts than this, rules are asked when a pair is met. */
-  private static final int MOST_ASKED = 100_000;
+  /** What is asked is remembered of at most so many pairs of signatures, a byte each. */
+  private static final int MOST_REMEMBERED = 4_000_000;
 
-  private final Assessor assessor;
-  private final Role one;
-  private final Role other;
-  private final List<CompatibilityRule> rules;
-  private final List<CompatibilityRule> foreseeing;
+  /** More pairs of sorts than this are not worth to be looked at all. */
+  private static final int FEW_SORTS = 100_000;
+
+  private final List<ByRule> rules;
   private final Sorts ones;
   private final Sorts others;
-  private final boolean asked;
-  private final List<BitSet> fitting = new ArrayList<>();
 
-  /** Parts sorted by what the rules see of them. */
-  private record Sorts(List<Part> first, Map<String, Integer> byId) {
-    static Sorts of(List<Part> parts, List<CompatibilityRule> rules, Assessor assessor) {
-      var numbers = new HashMap<List<Object>, Integer>();
-      var first = new ArrayList<Part>();
-      var byId = new HashMap<String, Integer>();
-      for (var part : parts) {
-        var signatures =
-            rules.stream().map(rule -> assessor.signature(rule, part)).toList();
-        var number = numbers.computeIfAbsent(signatures, fresh -> {
-          first.add(part);
-          return first.size() - 1;
-        });
-        byId.put(part.id(), number);
-      }
-      return new Sorts(first, byId);
-    }
-
+  /**
+   * Parts of a role by what rules see of them.
+   *
+   * @param classes row: sort; for each rule the equivalence class of its signature
+   * @param sortOf of a part, by its id
+   */
+  private record Sorts(List<int[]> classes, Map<String, Integer> sortOf) {
     int of(Part part) {
-      return byId.getOrDefault(part.id(), -1);
+      return sortOf.getOrDefault(part.id(), -1);
     }
   }
 
   Pairing(Assessor assessor, Role one, List<Part> ones, Role other, List<Part> others) {
-    this.assessor = assessor;
-    this.one = one;
-    this.other = other;
+    this(assessor, one, ones, other, others, rule -> true);
+  }
+
+  /** @param which rules are to be asked */
+  Pairing(
+      Assessor assessor,
+      Role one,
+      List<Part> ones,
+      Role other,
+      List<Part> others,
+      Predicate<CompatibilityRule> which) {
     var pair = Set.of(one, other);
-    this.rules =
-        assessor.rules().stream().filter(rule -> rule.reads().equals(pair)).toList();
-    this.foreseeing = assessor.rules().stream()
-        .filter(rule -> rule.reads().containsAll(pair) && rule.foresees(pair))
-        .toList();
-    var all = new ArrayList<>(rules);
-    all.addAll(foreseeing);
-    this.ones = Sorts.of(ones, all, assessor);
-    this.others = Sorts.of(others, all, assessor);
-    this.asked = (long) this.ones.first.size() * this.others.first.size() <= MOST_ASKED;
-    if (asked) {
-      for (var part : this.ones.first) {
-        var with = new BitSet();
-        for (var i = 0; i < this.others.first.size(); i++) {
-          with.set(i, ask(part, this.others.first.get(i)));
-        }
-        fitting.add(with);
+    this.rules = new ArrayList<>();
+    for (var rule : assessor.rules()) {
+      var tells = rule.reads().equals(pair);
+      if (which.test(rule)
+          && (tells || (rule.reads().containsAll(pair) && rule.foresees(pair)))) {
+        rules.add(new ByRule(assessor, rule, tells, one, other));
       }
+    }
+    this.ones = sorts(ones, (rule, part) -> rule.ones.of(part));
+    this.others = sorts(others, (rule, part) -> rule.others.of(part));
+    rules.forEach(ByRule::freeze);
+  }
+
+  private interface ToClass {
+    int of(ByRule rule, Part part);
+  }
+
+  private Sorts sorts(List<Part> parts, ToClass toClass) {
+    var numbers = new HashMap<List<Integer>, Integer>();
+    var classes = new ArrayList<int[]>();
+    var sortOf = new HashMap<String, Integer>();
+    for (var part : parts) {
+      var key = rules.stream().map(rule -> toClass.of(rule, part)).toList();
+      var sort = numbers.computeIfAbsent(key, fresh -> {
+        classes.add(key.stream().mapToInt(Integer::intValue).toArray());
+        return classes.size() - 1;
+      });
+      sortOf.put(part.id(), sort);
+    }
+    return new Sorts(classes, sortOf);
+  }
+
+  /** One rule's say. */
+  private static final class ByRule {
+    private final Assessor assessor;
+    private final CompatibilityRule rule;
+    private final boolean tells;
+    private final Role one;
+    private final Role other;
+    private final Classes ones;
+    private final Classes others;
+
+    /** 1 fits, -1 does not, 0 not asked yet. Row: class of the first role, column: of the second. */
+    private byte[] known = {};
+
+    /** Parts by their signature, and the first of each. */
+    private final class Classes {
+      private final Map<Object, Integer> numbers = new HashMap<>();
+      private final List<Part> first = new ArrayList<>();
+
+      int of(Part part) {
+        return numbers.computeIfAbsent(assessor.signature(rule, part), fresh -> {
+          first.add(part);
+          return first.size() - 1;
+        });
+      }
+    }
+
+    /** @param tells whether its verdict depends on the two alone; else it may only foresee */
+    ByRule(Assessor assessor, CompatibilityRule rule, boolean tells, Role one, Role other) {
+      this.assessor = assessor;
+      this.rule = rule;
+      this.tells = tells;
+      this.one = one;
+      this.other = other;
+      this.ones = new Classes();
+      this.others = new Classes();
+    }
+
+    void freeze() {
+      var pairs = (long) ones.first.size() * others.first.size();
+      if (pairs <= MOST_REMEMBERED) {
+        known = new byte[(int) pairs];
+      }
+    }
+
+    boolean fits(int oneClass, int otherClass) {
+      if (known.length == 0) {
+        return asked(oneClass, otherClass);
+      }
+      // Whoever comes second finds the same.
+      var place = oneClass * others.first.size() + otherClass;
+      if (known[place] == 0) {
+        known[place] = (byte) (asked(oneClass, otherClass) ? 1 : -1);
+      }
+      return known[place] > 0;
+    }
+
+    private boolean asked(int oneClass, int otherClass) {
+      var pair = Build.empty()
+          .with(one, ones.first.get(oneClass))
+          .with(other, others.first.get(otherClass));
+      return tells
+          ? !assessor.isBroken(rule, pair)
+          : assessor.mayStillFit(pair, List.of(rule));
     }
   }
 
   /** Whether no rule tells any pair of these roles apart. */
   boolean isOpen() {
-    return rules.isEmpty() && foreseeing.isEmpty();
+    return rules.isEmpty();
   }
 
-  /** Whether all pairs were asked about, so that {@link #sort} says all about a part. */
-  boolean isAsked() {
-    return asked;
+  /** Whether there are few pairs of sorts. */
+  boolean hasFewSorts() {
+    return (long) ones.classes.size() * others.classes.size() <= FEW_SORTS;
   }
 
-  /** Which sort of part of the first role this is. */
+  /** Which sort of part of the first role this is; parts of a sort go with the same. */
   int sort(Part part) {
     return ones.of(part);
   }
@@ -101,26 +172,23 @@ final class Pairing {
 
   /** Sorts of parts of the first role. */
   int sorts() {
-    return ones.first.size();
-  }
-
-  /** Sorts of the second role that go with a sort of the first. */
-  BitSet with(int sort) {
-    return fitting.get(sort);
+    return ones.classes.size();
   }
 
   /** Whether a part of the first role goes with one of the second. */
   boolean fit(Part part, Part with) {
-    return asked ? fitting.get(ones.of(part)).get(others.of(with)) : ask(part, with);
+    return fit(ones.of(part), others.of(with));
   }
 
-  private boolean ask(Part part, Part with) {
-    var pair = Build.empty().with(one, part).with(other, with);
-    for (var rule : rules) {
-      if (assessor.isBroken(rule, pair)) {
+  /** Whether parts of a sort of the first role go with those of a sort of the second. */
+  boolean fit(int sort, int otherSort) {
+    var mine = ones.classes.get(sort);
+    var its = others.classes.get(otherSort);
+    for (var rule = 0; rule < mine.length; rule++) {
+      if (!rules.get(rule).fits(mine[rule], its[rule])) {
         return false;
       }
     }
-    return foreseeing.isEmpty() || assessor.mayStillFit(pair, foreseeing);
+    return true;
   }
 }

@@ -1,6 +1,7 @@
 package pappus.search.exact;
 
 import java.util.BitSet;
+import pappus.compatibility.Sizes;
 import pappus.physics.propeller.PropellerInAir;
 
 /**
@@ -15,7 +16,8 @@ import pappus.physics.propeller.PropellerInAir;
  * @param speed least speed over √T, rad/s/√N
  * @param torqueHigh largest torque over T, m
  * @param speedHigh largest speed over √T, rad/s/√N
- * @param frames that one of them goes on, in the order of {@link Frames}
+ * @param sizes least
+ * @param frames that one of them goes on whatever its size, in the order of {@link Frames}
  * @param motors sorts of motors that one of them goes on
  */
 record PropellerFloor(
@@ -27,6 +29,7 @@ record PropellerFloor(
     Numbers speed,
     Numbers torqueHigh,
     Numbers speedHigh,
+    Sizes sizes,
     BitSet frames,
     BitSet motors) {
 
@@ -68,6 +71,7 @@ record PropellerFloor(
       Spans spans,
       double share,
       Adds adds,
+      Sizes sizes,
       BitSet frames,
       BitSet motors) {
     var shaft = new double[spans.count + 1];
@@ -91,6 +95,7 @@ record PropellerFloor(
         between(speed),
         beyond(torque),
         beyond(speed),
+        sizes,
         frames,
         motors);
   }
@@ -117,6 +122,7 @@ record PropellerFloor(
         one.speed.least(other.speed),
         one.torqueHigh.most(other.torqueHigh),
         one.speedHigh.most(other.speedHigh),
+        one.sizes.least(other.sizes),
         MotorFloor.either(one.frames, other.frames),
         MotorFloor.either(one.motors, other.motors));
   }

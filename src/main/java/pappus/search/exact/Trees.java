@@ -34,7 +34,7 @@ final class Trees {
       var pairing = goods.pairings().of(decided, role);
       if (decided != Role.BATTERY && decided != Role.FRAME && !pairing.isOpen()) {
         pairs.add(Map.entry(pairing, part));
-        key.append(' ').append(decided).append(pairing.isAsked() ? pairing.sort(part) : part.id());
+        key.append(' ').append(decided).append(pairing.sort(part));
       }
     });
     var beside = role == Role.TRANSMITTER && build.board().isPresent();
@@ -95,7 +95,7 @@ final class Trees {
         with.kind(),
         role,
         follower,
-        pairing.isAsked() ? pairing.sort(part) : part.id(),
+        pairing.sort(part),
         pieces,
         beside ? goods.mountingSort(part) : -1);
     var known = followed.get(key);
