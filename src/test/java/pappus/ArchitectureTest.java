@@ -398,6 +398,7 @@ final class ArchitectureTest {
             "pappus.part",
             "pappus.physics.motor",
             "pappus.evidence",
+            "pappus.physics.airframe",
             "pappus.assessment.flight",
             "pappus.assessment"),
         Layer.of(

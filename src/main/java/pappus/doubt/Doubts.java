@@ -13,6 +13,7 @@ import pappus.evidence.Figure;
 import pappus.part.Build;
 import pappus.part.Part;
 import pappus.physics.airframe.ArmShadow;
+import pappus.physics.airframe.NeighbouringDiscs;
 import pappus.physics.motor.PartLoadLaw;
 import pappus.physics.propeller.PropellerCurve;
 
@@ -24,7 +25,7 @@ import pappus.physics.propeller.PropellerCurve;
  * <p>Why: src/site/markdown/decisions.md#the-band-is-first-order-with-losses-and-gains-apart
  */
 public final class Doubts {
-  /** Of a drag area that a record states, and of one that is assumed (engineering estimates). */
+  /** Of a drag area that a record states, and of one that is seen or goes with the mass (engineering estimates). */
   private static final double DRAG_STATED = 0.20;
 
   private static final double DRAG_ASSUMED = 0.35;
@@ -42,12 +43,6 @@ public final class Doubts {
 
   /** Of what wind costs (engineering estimate). */
   private static final double WIND = 0.05;
-
-  /** Thrust lost to a disc that all but touches, and in how much of a diameter that is a third (from memory). */
-  private static final double NEIGHBOUR = 0.02;
-
-  private static final double NEIGHBOUR_TOUCHES = 0.05;
-  private static final double NEIGHBOUR_FADES = 0.10;
 
   private final Assessor assessor;
 
@@ -158,8 +153,7 @@ public final class Doubts {
     var diameter = build.propeller().orElseThrow().diameterMillimetres();
     var gap =
         Math.min(frame.frontSpacingMillimetres(), frame.sideSpacingMillimetres()) / diameter - 1;
-    var neighbour =
-        NEIGHBOUR * StrictMath.exp(-Math.max(gap - NEIGHBOUR_TOUCHES, 0) / NEIGHBOUR_FADES);
+    var neighbour = 1 - NeighbouringDiscs.kept(gap);
     var arms = frame.armWidthMillimetres() == null
         ? ArmShadow.UNKNOWN_DOUBT
         : ArmShadow.DOUBT * flight.thrustLost();

@@ -34,7 +34,7 @@ public record Frame(
     double armThicknessMillimetres,
 
     @JsonPropertyDescription(
-        "Width of an arm where it leaves the plate and under the motor, seen from above; absent: not known, 3.5 % of the thrust is taken as lost.")
+        "Width of an arm where it leaves the plate and under the motor, seen from above; absent: not known, 3.5 % of the thrust is taken as lost, and a drag area that is not stated goes with the mass alone.")
     @Nullable
     ArmWidth armWidthMillimetres,
 
@@ -68,7 +68,7 @@ public record Frame(
     double centreOfMassXMillimetres,
 
     @JsonPropertyDescription(
-        "Drag area CdA, m², 0.001 to 0.05; absent: 0.0065 at 250 g all-up, by mass to the power of 2/3.")
+        "Drag area CdA, m², 0.001 to 0.05; absent: what plates, arms and pack show, but no less than 0.006 at 250 g all-up, by mass to the power of 2/3; 0.0065 likewise where the width of the arms is not known.")
     @Nullable
     Double dragAreaSquareMetres,
 

@@ -7,8 +7,10 @@ import pappus.assessment.Assessment;
 import pappus.assessment.Disbelief;
 import pappus.assessment.flight.Course;
 import pappus.assessment.flight.FlightEstimate;
+import pappus.assessment.flight.FrameAir;
 import pappus.part.Build;
 import pappus.physics.motor.PartLoadLaw;
+import pappus.scenario.Flight;
 
 /**
  * What the reader should know about the numbers of a flight.
@@ -33,10 +35,10 @@ public final class Hints {
             flight.powerFactor()));
       }
       hints.addAll(knownBadly(assessment.build(), flight));
-      flight
-          .course()
-          .ifPresent(course -> hints.addAll(course(
-              course, assessment.build().frame().orElseThrow().dragAreaSquareMetres() == null)));
+      flight.course().ifPresent(course -> {
+        hints.addAll(drag(assessment));
+        hints.addAll(course(course));
+      });
     });
     return hints;
   }
@@ -76,13 +78,26 @@ public final class Hints {
     return hints;
   }
 
-  /** How far the numbers of a course can be trusted. */
-  private static List<String> course(Course course, boolean isDragAssumed) {
-    var hints = new ArrayList<String>();
-    if (isDragAssumed) {
-      hints.add(
-          "The frame's drag area is not known: 0.0065 m² at 250 g is assumed, an engineering estimate.");
+  /** Where the drag area comes from that a frame does not state. */
+  private static List<String> drag(Assessment assessment) {
+    var frame = assessment.build().frame().orElseThrow();
+    if (frame.dragAreaSquareMetres() != null) {
+      return List.of();
     }
+    var air = FrameAir.of(frame, Flight.HOVERING);
+    return List.of(String.format(
+        Locale.ROOT,
+        "The frame's drag area is not known: %.4f m² is assumed by %s, an engineering estimate.",
+        air.leastDragArea(
+            assessment.mass().grams(), assessment.build().battery().orElseThrow()),
+        air.isDragAssumed()
+            ? "the mass, since its arms' width is not known either"
+            : "its plates and arms, the pack and the mass"));
+  }
+
+  /** How far the numbers of a course can be trusted. */
+  private static List<String> course(Course course) {
+    var hints = new ArrayList<String>();
     var stretches = course.stretches();
     if (stretches.stream().anyMatch(stretch -> stretch.cruise().isClamped())) {
       hints.add(

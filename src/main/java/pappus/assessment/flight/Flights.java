@@ -90,8 +90,8 @@ public final class Flights {
     var frame = build.frame().orElseThrow();
     var kept = (1 - thrustLost(build)) * factors.thrustKept();
     var allUp = grams + factors.addedGrams();
-    var airframe = new Airframe(
-        allUp / 1000, Math.max(0, 1 - kept), factors.drag() * air(frame).leastDragArea(allUp));
+    var drag = air(frame).leastDragArea(allUp, build.battery().orElseThrow());
+    var airframe = new Airframe(allUp / 1000, Math.max(0, 1 - kept), factors.drag() * drag);
     var avionicsW =
         factors.avionics() * draws.stream().mapToDouble(Draw::watts).sum() + factors.addedWatts();
     return new Aircraft(airframe, frame.rotors(), models.rotor(build, factors), avionicsW);

@@ -1,9 +1,13 @@
 package pappus.assessment.flight;
 
+import java.util.Objects;
+import java.util.function.BinaryOperator;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import pappus.part.Battery;
 import pappus.part.Frame;
 import pappus.physics.airframe.ArmShadow;
+import pappus.physics.airframe.Silhouette;
 import pappus.scenario.Flight;
 
 /**
@@ -12,7 +16,9 @@ import pappus.scenario.Flight;
  *
  * @param leastDrag least drag area that a record states, m²; infinite if none does
  * @param mostDrag largest that one states, m²; 0 if none does
- * @param isDragAssumed whether some state none, so that it goes with the mass
+ * @param leastSeen what those that state none show at least; absent if none of them has arms of known width
+ * @param mostSeen what they show at most
+ * @param isDragAssumed whether of some neither is known, so that drag goes with the mass
  * @param leastArm narrowest mean width of arms, mm; infinite if none is known
  * @param mostArm widest, mm; 0 if none is known
  * @param isArmAssumed whether the width of some is not known
@@ -21,6 +27,8 @@ import pappus.scenario.Flight;
 public record FrameAir(
     double leastDrag,
     double mostDrag,
+    @Nullable Silhouette leastSeen,
+    @Nullable Silhouette mostSeen,
     boolean isDragAssumed,
     double leastArm,
     double mostArm,
@@ -29,20 +37,53 @@ public record FrameAir(
   /** Of 250 g, m²; goes with the mass to the power of 2/3: an engineering estimate, give or take 35 %. */
   private static final double USUAL_DRAG_AREA = 0.0065;
 
+  /** No less of 250 g, m², however little is seen of it; goes with the mass likewise: an engineering estimate. */
+  private static final double LEAST_DRAG_AREA = 0.006;
+
   private static final double USUAL_KG = 0.25;
+
+  /** Where a frame names no camera, mm: the least that the trade makes for such frames (from memory). */
+  private static final double USUAL_CAMERA = 14;
 
   /** Of one frame. */
   public static FrameAir of(Frame frame, Flight flight) {
     var drag = frame.dragAreaSquareMetres();
     var arm = frame.armWidthMillimetres();
+    var seen = drag == null && arm != null ? seen(frame, arm.mean()) : null;
     return new FrameAir(
         drag == null ? Double.POSITIVE_INFINITY : drag,
         drag == null ? 0 : drag,
-        drag == null,
+        seen,
+        seen,
+        drag == null && arm == null,
         arm == null ? Double.POSITIVE_INFINITY : arm.mean(),
         arm == null ? 0 : arm.mean(),
         arm == null,
         flight.thrustLost());
+  }
+
+  /** The body is as long as the plate under the pack, as wide as the bay, and as high as its least inner height. */
+  private static Silhouette seen(Frame frame, double armWidth) {
+    var bay = frame.bay();
+    return Silhouette.of(
+        bay.frontXMillimetres() - bay.rearXMillimetres(),
+        bay.widthMillimetres(),
+        height(frame),
+        frame.frontSpacingMillimetres(),
+        frame.sideSpacingMillimetres(),
+        armWidth,
+        frame.armThicknessMillimetres());
+  }
+
+  /** Where no plate is above, what stands there is as high as its camera, and cameras are as high as they are wide. */
+  private static double height(Frame frame) {
+    return frame.heights().stream()
+        .mapToDouble(Frame.PlateHeight::millimetres)
+        .min()
+        .orElseGet(() -> frame.cameraWidthsMillimetres().stream()
+            .mapToDouble(width -> width)
+            .min()
+            .orElse(USUAL_CAMERA));
   }
 
   /** Of any of some frames, at least one, in one scenario. */
@@ -54,6 +95,8 @@ public record FrameAir(
     return new FrameAir(
         Math.min(leastDrag, other.leastDrag),
         Math.max(mostDrag, other.mostDrag),
+        both(Silhouette::least, leastSeen, other.leastSeen),
+        both(Silhouette::most, mostSeen, other.mostSeen),
         isDragAssumed || other.isDragAssumed,
         Math.min(leastArm, other.leastArm),
         Math.max(mostArm, other.mostArm),
@@ -61,24 +104,62 @@ public record FrameAir(
         thrustLost);
   }
 
-  /** Drag area of an aircraft whose frame states none, m². */
-  public static double usualDragArea(double grams) {
-    return USUAL_DRAG_AREA * StrictMath.pow(grams / 1000 / USUAL_KG, 2.0 / 3);
+  private static @Nullable Silhouette both(
+      BinaryOperator<Silhouette> of, @Nullable Silhouette one, @Nullable Silhouette other) {
+    if (one == null) {
+      return other;
+    }
+    return other == null ? one : of.apply(one, other);
   }
 
-  /** Least drag area at a mass, m². */
+  /** Least drag area at a mass with any pack, m². */
   public double leastDragArea(double grams) {
-    return isDragAssumed ? Math.min(leastDrag, usualDragArea(grams)) : leastDrag;
+    return leastDragArea(grams, null);
   }
 
-  /** Largest drag area at a mass, m². */
-  public double mostDragArea(double grams) {
-    return isDragAssumed ? Math.max(mostDrag, usualDragArea(grams)) : mostDrag;
+  /**
+   * Least drag area at a mass, m².
+   *
+   * @param pack absent: any
+   */
+  public double leastDragArea(double grams, @Nullable Battery pack) {
+    var least = isDragAssumed ? Math.min(leastDrag, byMass(USUAL_DRAG_AREA, grams)) : leastDrag;
+    return leastSeen == null ? least : Math.min(least, seen(leastSeen, grams, pack));
   }
 
-  /** Whether the drag area at a mass is the same of all. */
+  /** Largest drag area at a mass with a pack, m². */
+  public double mostDragArea(double grams, Battery pack) {
+    var most = isDragAssumed ? Math.max(mostDrag, byMass(USUAL_DRAG_AREA, grams)) : mostDrag;
+    return mostSeen == null ? most : Math.max(most, seen(mostSeen, grams, pack));
+  }
+
+  private static double seen(Silhouette silhouette, double grams, @Nullable Battery pack) {
+    var area = pack == null
+        ? silhouette.dragAreaM2(0, 0, 0)
+        : silhouette.dragAreaM2(
+            pack.lengthMillimetres(), pack.widthMillimetres(), pack.heightMillimetres());
+    return Math.max(byMass(LEAST_DRAG_AREA, grams), area);
+  }
+
+  private static double byMass(double areaOfUsual, double grams) {
+    return areaOfUsual * StrictMath.pow(grams / 1000 / USUAL_KG, 2.0 / 3);
+  }
+
+  /** Whether the drag area at a mass with a pack is the same of all. */
   public boolean isDragKnown() {
-    return isDragAssumed ? mostDrag == 0 : leastDrag == mostDrag;
+    if (isDragAssumed) {
+      return mostDrag == 0 && mostSeen == null;
+    }
+    return mostSeen == null ? leastDrag == mostDrag : mostDrag == 0 && mostSeen.equals(leastSeen);
+  }
+
+  /** Whether the least and the largest drag area are those of another at any mass and with any pack. */
+  public boolean hasDragOf(FrameAir other) {
+    return leastDrag == other.leastDrag
+        && mostDrag == other.mostDrag
+        && Objects.equals(leastSeen, other.leastSeen)
+        && Objects.equals(mostSeen, other.mostSeen)
+        && isDragAssumed == other.isDragAssumed;
   }
 
   /** Least share of thrust lost under propellers of a diameter. */

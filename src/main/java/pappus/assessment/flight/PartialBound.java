@@ -132,8 +132,10 @@ public final class PartialBound {
       return false;
     }
     try {
-      var aircraft =
-          aircraft(least, least.air.mostLost(diameterMm), least.air.mostDragArea(least.grams));
+      var aircraft = aircraft(
+          least,
+          least.air.mostLost(diameterMm),
+          least.air.mostDragArea(least.grams, begun.battery().orElseThrow()));
       var steadily = models.steadily(aircraft, begun);
       return courses.takesMoreThan(
           SURE_OF_FULL,
@@ -264,7 +266,10 @@ public final class PartialBound {
   }
 
   private Aircraft aircraft(Least least) {
-    return aircraft(least, least.air.leastLost(diameterMm), least.air.leastDragArea(least.grams));
+    return aircraft(
+        least,
+        least.air.leastLost(diameterMm),
+        least.air.leastDragArea(least.grams, begun.battery().orElseThrow()));
   }
 
   private Aircraft aircraft(Least least, double thrustLost, double dragArea) {
@@ -292,10 +297,7 @@ public final class PartialBound {
   public boolean areAlike(FrameAir one, FrameAir other) {
     return one.leastLost(diameterMm) == other.leastLost(diameterMm)
         && one.mostLost(diameterMm) == other.mostLost(diameterMm)
-        && (!courses.asksForDrag()
-            || (one.leastDrag() == other.leastDrag()
-                && one.mostDrag() == other.mostDrag()
-                && one.isDragAssumed() == other.isDragAssumed()));
+        && (!courses.asksForDrag() || one.hasDragOf(other));
   }
 
   private FullThrottle full(Aircraft aircraft, Pack behind) {

@@ -6,6 +6,7 @@ import java.util.List;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import pappus.assessment.Assessment;
+import pappus.assessment.Assessor;
 import pappus.part.Build;
 import pappus.part.Role;
 import pappus.search.Question;
@@ -19,6 +20,7 @@ class BoundsTest {
   @Test
   void noBuildSurpassesABoundOnTheWayToIt() {
     var looked = 0;
+    var seen = 0;
     for (var seed = 0; seed < CATALOGUES; seed++) {
       var question = RandomQuestions.of(seed);
       var found = RandomQuestions.tried(seed).bestFirst();
@@ -27,10 +29,20 @@ class BoundsTest {
         for (var assessment : found.subList(0, Math.min(BUILDS, found.size()))) {
           way.isAbove(assessment, seed);
           looked++;
+          seen += isDragSeen(question.assessor(), assessment) ? 1 : 0;
         }
       }
     }
     assertThat(looked).isGreaterThan(CATALOGUES);
+    assertThat(seen).as("builds whose pack makes their drag").isGreaterThan(BUILDS);
+  }
+
+  private static boolean isDragSeen(Assessor assessor, Assessment assessment) {
+    var build = assessment.build();
+    var air = assessor.air(build.frame().orElseThrow());
+    var grams = assessment.mass().grams();
+    return assessor.asksForDrag()
+        && air.leastDragArea(grams, build.battery().orElseThrow()) > air.leastDragArea(grams);
   }
 
   /** The bounds of one question. */

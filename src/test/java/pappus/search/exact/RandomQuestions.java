@@ -85,7 +85,7 @@ public final class RandomQuestions {
     ids.addAll(some(Kind.ANTENNA, 2, random));
     ids.addAll(some(Kind.CAPACITOR, 2, random));
     ids.addAll(some(Kind.LEAD, 2, random));
-    var catalog = SmallShop.catalog(List.copyOf(ids));
+    var catalog = shaped(SmallShop.catalog(List.copyOf(ids)), new Random(-seed));
     var flying = STYLES.get(random.nextInt(STYLES.size()));
     var limits = LIMITS.get(random.nextInt(LIMITS.size()));
     if (random.nextInt(3) == 0) {
@@ -101,6 +101,33 @@ public final class RandomQuestions {
 
   private static Question question(Catalog catalog, String flying, String limits) {
     return Question.of(catalog, SmallShop.assessor(catalog, SmallShop.flying(flying, limits)));
+  }
+
+  /** Some frames are tall and broad, so that their drag area is what is seen of them; of some nothing is known. */
+  private static Catalog shaped(Catalog catalog, Random random) {
+    var parts = new ArrayList<Part>();
+    for (var part : catalog.parts()) {
+      var shape = random.nextInt(6);
+      if (part instanceof Frame frame && shape < 3) {
+        var unstated = Parts.with(frame, "dragAreaSquareMetres", null);
+        parts.add(
+            shape == 2
+                ? Parts.with(unstated, "armWidthMillimetres", null)
+                : Parts.with(
+                    Parts.with(
+                        unstated,
+                        "armWidthMillimetres",
+                        new Frame.ArmWidth(15 + random.nextInt(10), 12 + random.nextInt(5))),
+                    "heights",
+                    frame.heights().stream()
+                        .map(height ->
+                            new Frame.PlateHeight(height.millimetres() + 30, height.addedGrams()))
+                        .toList()));
+      } else {
+        parts.add(part);
+      }
+    }
+    return Catalog.of(parts);
   }
 
   /** A twin of one part; a part that ties with another in flight but not in price; and one that ties in both. */
