@@ -6,6 +6,7 @@ import pappus.part.Battery;
 import pappus.part.Board;
 import pappus.part.Build;
 import pappus.part.Lead;
+import pappus.part.Motor;
 import pappus.part.Wire;
 import pappus.physics.battery.CopperWire;
 import pappus.physics.flight.Limits;
@@ -67,10 +68,9 @@ public final class Ratings {
 
   /** Currents that hold for some seconds, for full throttle; a board not chosen yet bounds none. */
   public static Limits burst(Build build) {
-    var motor = build.motor().orElseThrow();
     var battery = build.battery().orElseThrow();
     return new Limits(
-        burst(motor.burstAmps(), motor.continuousAmps()),
+        burstAmps(build.motor().orElseThrow()),
         build
             .board()
             .map(board -> burst(board.burstAmpsPerMotor(), board.continuousAmpsPerMotor()))
@@ -78,6 +78,18 @@ public final class Ratings {
         packBurstAmps(battery),
         battery.connector().burstAmps(),
         thinnestWire(build).burstAmps());
+  }
+
+  /** Current that a motor stands for some seconds, A. */
+  public static double burstAmps(Motor motor) {
+    return burst(motor.burstAmps(), motor.continuousAmps());
+  }
+
+  /** Current that a pack, its plug and its leads stand for some seconds, A. */
+  public static double burstAmps(Battery battery) {
+    return Math.min(
+        Math.min(packBurstAmps(battery), battery.connector().burstAmps()),
+        Wire.ofGauge(battery.leadGauge()).burstAmps());
   }
 
   private static double burst(@Nullable Double burst, @Nullable Double continuous) {

@@ -28,8 +28,9 @@ public final class ForwardFlight {
   /** Best-range power over hover power in the same fits. */
   public static final double BEST_RANGE_OF_HOVER = 1.092;
 
-  private static final double PROFILE_GROWTH =
-      15; // profile power ∝ 1 + 15 μ², engineering estimate
+  /** Profile power goes with 1 + 15 μ²: an engineering estimate. */
+  public static final double PROFILE_GROWTH = 15;
+
   /** Power of a thrust that comes and goes over that of its mean: an engineering estimate. */
   private static final double UNSTEADY = 1.03;
 

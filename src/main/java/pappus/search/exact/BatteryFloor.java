@@ -18,6 +18,7 @@ import pappus.physics.flight.LandingRule;
  * @param drain of it
  * @param landing when to land
  * @param floorVolts of the pack, that full throttle must not pass, V
+ * @param burstAmps most current for some seconds through cells, plug and leads, A
  * @param sizes least
  * @param frames that one of them goes on whatever its size, in the order of {@link Frames}
  * @param motors sorts of motors that one of them goes with
@@ -31,6 +32,7 @@ record BatteryFloor(
     Drain drain,
     LandingRule landing,
     double floorVolts,
+    double burstAmps,
     Sizes sizes,
     BitSet frames,
     BitSet motors) {
@@ -47,6 +49,7 @@ record BatteryFloor(
         Drain.of(pack, one.landing),
         one.landing,
         one.floorVolts,
+        Math.max(one.burstAmps, other.burstAmps),
         one.sizes.least(other.sizes),
         MotorFloor.either(one.frames, other.frames),
         MotorFloor.either(one.motors, other.motors));

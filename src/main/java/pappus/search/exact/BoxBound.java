@@ -5,7 +5,6 @@ import java.util.stream.IntStream;
 import pappus.assessment.flight.FrameAir;
 import pappus.part.Frame;
 import pappus.physics.battery.Load;
-import pappus.physics.battery.Pack;
 import pappus.physics.motor.SpeedController;
 import pappus.quantity.Units;
 
@@ -81,17 +80,17 @@ final class BoxBound {
         + kits.cents();
     var newtonsPerGram = newtonsPerGram(air.leastLost(propeller.diameterMm()));
     if (bounds.isTooMuch(grams, variance, cents)
-        || !isStrongEnough(
-            motor,
-            propeller,
-            battery.pack().behind(kits.ohm()),
-            battery.floorVolts(),
-            newtonsPerGram * grams)) {
+        || !isStrongEnough(three, kits, newtonsPerGram * grams)) {
       return Aim.HOPELESS;
     }
     var watts = watts(three, kits, grams, newtonsPerGram, from);
-    return bounds.objective(
-        figure(three, kits, newtonsPerGram * grams, watts, air.leastDragArea(grams)));
+    return bounds.objective(figure(
+        three,
+        kits,
+        newtonsPerGram * grams,
+        Units.GRAVITY_M_PER_S2 / 1000 * grams,
+        watts,
+        air.leastDragArea(grams)));
   }
 
   /** Whether accessories have to be looked at in spans, since nobody knows what a gram of them costs. */
@@ -203,7 +202,8 @@ final class BoxBound {
   }
 
   /** Seconds, or metres where the goal is range. */
-  private double figure(Three three, KitFloor kits, double thrustN, double watts, double dragArea) {
+  private double figure(
+      Three three, KitFloor kits, double thrustN, double weightN, double watts, double dragArea) {
     var motor = three.motors.floor();
     var propeller = three.propellers.floor();
     var battery = three.batteries.floor();
@@ -225,28 +225,41 @@ final class BoxBound {
         seconds,
         new SpeedBound.Costs(
             shaftW / share,
-            Frame.ROTORS * thrustN * root * propeller.induced(),
+            Frame.ROTORS * thrustN,
             propeller.induced() * root,
+            propeller.leastInduced() * root,
+            propeller.diameterMm() / 2000 * propeller.speedHigh().at(span) / share * root,
+            weightN,
             shaftW,
             turning.busW(battery.pack().openVolts(battery.pack().startCharge())) + watts,
             dragArea));
   }
 
-  /** Whether the thrust asked for may be had: at that thrust the pack must carry the motors' volts and power. */
-  private boolean isStrongEnough(
-      MotorFloor motor, PropellerFloor propeller, Pack pack, double floorVolts, double hoverN) {
+  /**
+   * Whether the thrust asked for may be had: at that thrust the motors stand their current, and the pack carries their
+   * volts and power with no more than what it stands.
+   */
+  private boolean isStrongEnough(Three three, KitFloor kits, double hoverN) {
+    var motor = three.motors.floor();
+    var battery = three.batteries.floor();
     var thrustN = bounds.leastThrustToWeight() * hoverN;
     var span = spans.of(thrustN);
     if (span < 0) {
       return true;
     }
-    var turning = new Turning(motor, propeller, 0, span, thrustN);
+    var turning = new Turning(motor, three.propellers.floor(), 0, span, thrustN);
+    var pack = battery.pack().behind(kits.ohm());
     var needed = turning.speed / motor.kvHigh() + motor.drop() * turning.torque;
     var charge = Math.min(thrustAtCharge, pack.startCharge());
     var open = pack.openVolts(charge);
-    var volts = Math.max(Math.max(needed, floorVolts), open / 2);
+    var ohm = pack.burstOhm(charge);
+    var volts = Math.max(
+        Math.max(needed, battery.floorVolts()),
+        Math.max(open / 2, open - ohm * battery.burstAmps()));
+    var amps = (open - volts) / ohm;
     return volts < open
-        && volts * (open - volts)
-            >= pack.burstOhm(charge) * Frame.ROTORS * turning.power * (1 - 1e-9);
+        && turning.amps <= motor.burstAmps() * (1 + 1e-9)
+        && volts * (amps - Frame.ROTORS * motor.idleA())
+            >= (Frame.ROTORS * turning.power + kits.leastWatts(0)) * (1 - 1e-9);
   }
 }

@@ -202,6 +202,7 @@ final class Boxes {
         drag,
         drag,
         amps,
+        Ratings.burstAmps(part),
         frames.under(Role.MOTOR, part),
         sort(Role.PROPELLER, part),
         sort(Role.BATTERY, part));
@@ -317,6 +318,7 @@ final class Boxes {
         Drain.of(pack, models.landing(part)),
         models.landing(part),
         models.floorVolts(part) * series,
+        Ratings.burstAmps(part),
         Sizes.of(part),
         frames.under(Role.BATTERY, part),
         motorsWith(Role.BATTERY, part));

@@ -23,6 +23,7 @@ import pappus.physics.motor.MotorModel;
  * @param dragNm no-load torque at speeds from slow to fast, N m
  * @param dragHighNm the largest
  * @param amps most current without end, A
+ * @param burstAmps most current for some seconds, A
  * @param frames that one of them goes on, in the order of {@link Frames}
  * @param byPropeller their sorts against propellers
  * @param byBattery their sorts against batteries
@@ -42,6 +43,7 @@ record MotorFloor(
     Numbers dragNm,
     Numbers dragHighNm,
     double amps,
+    double burstAmps,
     BitSet frames,
     BitSet byPropeller,
     BitSet byBattery) {
@@ -91,6 +93,7 @@ record MotorFloor(
         one.dragNm.least(other.dragNm),
         one.dragHighNm.most(other.dragHighNm),
         Math.max(one.amps, other.amps),
+        Math.max(one.burstAmps, other.burstAmps),
         either(one.frames, other.frames),
         either(one.byPropeller, other.byPropeller),
         either(one.byBattery, other.byBattery));

@@ -11,6 +11,7 @@ import pappus.physics.propeller.PropellerInAir;
  * @param adds mass and price
  * @param diameterMm largest
  * @param induced most induced speed of hover over √T, m/s/√N
+ * @param leastInduced the least
  * @param shaft least shaft power over T^1.5 in each span, W/N^1.5
  * @param torque least torque over T, m
  * @param speed least speed over √T, rad/s/√N
@@ -24,6 +25,7 @@ record PropellerFloor(
     Adds adds,
     double diameterMm,
     double induced,
+    double leastInduced,
     Numbers shaft,
     Numbers torque,
     Numbers speed,
@@ -86,10 +88,12 @@ record PropellerFloor(
       torque[end] = shaftW / turns / thrustN;
       speed[end] = turns / Math.sqrt(thrustN);
     }
+    var induced = 1 / Math.sqrt(2 * propeller.densityKgPerM3() * propeller.discAreaM2());
     return new PropellerFloor(
         adds,
         1000 * propeller.diameterM(),
-        1 / Math.sqrt(2 * propeller.densityKgPerM3() * propeller.discAreaM2()),
+        induced,
+        induced,
         between(shaft),
         between(torque),
         between(speed),
@@ -117,6 +121,7 @@ record PropellerFloor(
         one.adds.least(other.adds),
         Math.max(one.diameterMm, other.diameterMm),
         Math.max(one.induced, other.induced),
+        Math.min(one.leastInduced, other.leastInduced),
         one.shaft.least(other.shaft),
         one.torque.least(other.torque),
         one.speed.least(other.speed),
