@@ -15,7 +15,6 @@ import pappus.ranking.Finder;
 import pappus.ranking.ParetoFront;
 import pappus.ranking.Ranking;
 import pappus.search.Question;
-import pappus.search.exact.ExactSearch;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -78,12 +77,6 @@ final class RecommendCommand extends ScenarioCommand implements Callable<Integer
     var inputs = read();
     var wanted = count == null ? inputs.scenario().count() : count;
     var question = inputs.question();
-    var obstacle = ExactSearch.obstacle(question);
-    if (way == Finder.Way.EXACT && obstacle.isPresent()) {
-      throw new ParameterException(
-          spec().commandLine(),
-          "--search must be auto or heuristic here, but is exact: " + obstacle.get() + ".");
-    }
     var found = finding(way, effort == null ? Finder.EFFORT : effort, Finder.MOVES, finder -> {
       var ranking = Pappus.recommend(inputs, wanted, finder);
       return new Found(ranking, page.isWanted() ? front(question, ranking, finder) : null);

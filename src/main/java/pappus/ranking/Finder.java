@@ -1,7 +1,6 @@
 package pappus.ranking;
 
 import java.util.Locale;
-import java.util.Optional;
 import java.util.function.BiConsumer;
 import java.util.function.BiFunction;
 import java.util.function.BooleanSupplier;
@@ -92,13 +91,11 @@ public final class Finder {
   public Ranking rank(Question question, int wanted) {
     var incumbents = new Incumbents();
     var ranker = new Ranker(question, incumbents);
-    var obstacle = ExactSearch.obstacle(question);
-    if (way == Way.HEURISTIC || obstacle.isPresent()) {
-      var proof = Proof.of(tryChanges(question, incumbents, wanted));
-      return ranker.rank(wanted, way == Way.AUTO ? proof.because(obstacle) : proof);
+    if (way == Way.HEURISTIC) {
+      return ranker.rank(wanted, Proof.of(tryChanges(question, incumbents, wanted)));
     }
     var found = prove(question, incumbents, wanted);
-    var proof = new Proof(found.ending(), found.atMost(), found.nodes(), Optional.empty());
+    var proof = new Proof(found.ending(), found.atMost(), found.nodes());
     if (found.ending() == Ending.PROVEN) {
       if (found.rows().isEmpty()) {
         // A proof assesses nothing that cannot be feasible: changes find what comes closest.
@@ -147,14 +144,12 @@ public final class Finder {
 
   private Best one(Question question, BiFunction<ExactSearch, Incumbents, ExactSearch.Found> look) {
     var incumbents = new Incumbents();
-    var obstacle = ExactSearch.obstacle(question);
-    if (way == Way.HEURISTIC || obstacle.isPresent()) {
-      var proof = Proof.of(tryChanges(question, incumbents, 1));
-      return Best.of(question, incumbents, proof.because(obstacle));
+    if (way == Way.HEURISTIC) {
+      return Best.of(question, incumbents, Proof.of(tryChanges(question, incumbents, 1)));
     }
     var search = new ExactSearch(question, Runtime.getRuntime().availableProcessors());
     var found = running(search::stop, () -> look.apply(search, incumbents));
-    var proof = new Proof(found.ending(), found.atMost(), found.nodes(), Optional.empty());
+    var proof = new Proof(found.ending(), found.atMost(), found.nodes());
     return Best.of(question, incumbents, proof);
   }
 
@@ -173,11 +168,10 @@ public final class Finder {
    * @param looks choices to look into at most
    */
   public ParetoFront front(Question question, double share, long looks) {
-    var obstacle = ExactSearch.obstacle(question);
-    if (way == Way.HEURISTIC || obstacle.isPresent()) {
+    if (way == Way.HEURISTIC) {
       var incumbents = new Incumbents();
       var proof = Proof.of(tryChanges(question, incumbents, 1));
-      return ParetoFront.of(incumbents.bestFirst(), question, share, proof.because(obstacle));
+      return ParetoFront.of(incumbents.bestFirst(), question, share, proof);
     }
     var search = new FrontSearch(question, Runtime.getRuntime().availableProcessors());
     var found = running(
@@ -187,7 +181,7 @@ public final class Finder {
             Math.min(effort, looks),
             done -> progress.accept(
                 String.format(Locale.ROOT, "trading off, %,d choices looked into", done))));
-    var proof = new Proof(found.ending(), found.atMost(), found.nodes(), Optional.empty());
+    var proof = new Proof(found.ending(), found.atMost(), found.nodes());
     return new ParetoFront(found.builds().stream().map(question::held).toList(), share, proof);
   }
 

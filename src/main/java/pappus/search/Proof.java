@@ -1,6 +1,5 @@
 package pappus.search;
 
-import java.util.Optional;
 import java.util.OptionalLong;
 
 /**
@@ -9,17 +8,11 @@ import java.util.OptionalLong;
  * @param ending what ended it
  * @param atMost what no build that was not seen surpasses, in units of the objective; empty where nothing is known
  * @param looks choices of one part or many that it looked into; 0 for a search that tries changes
- * @param obstacle why nothing could be proven, where that was asked for
  */
-public record Proof(Ending ending, OptionalLong atMost, long looks, Optional<String> obstacle) {
+public record Proof(Ending ending, OptionalLong atMost, long looks) {
 
   /** Of a search that tries changes. */
   public static Proof of(Ending ending) {
-    return new Proof(ending, OptionalLong.empty(), 0, Optional.empty());
-  }
-
-  /** With why nothing could be proven, where that was asked for. */
-  public Proof because(Optional<String> why) {
-    return new Proof(ending, atMost, looks, why);
+    return new Proof(ending, OptionalLong.empty(), 0);
   }
 }

@@ -20,8 +20,7 @@ import pappus.shop.SmallShop;
 class ParetoFrontTest {
   private static final Catalog FEW = SmallShop.few();
   private static final Question QUESTION = SmallShop.question(FEW, "");
-  private static final Proof PROVEN =
-      new Proof(Ending.PROVEN, OptionalLong.empty(), 1, Optional.empty());
+  private static final Proof PROVEN = new Proof(Ending.PROVEN, OptionalLong.empty(), 1);
 
   /** Flies so many seconds, with a frame of so many grams, for so many cents. */
   private static Assessment build(double seconds, double grams, long cents) {
@@ -113,7 +112,7 @@ class ParetoFrontTest {
   void isAProofOnlyIfNothingWasLeft() {
     assertThat(of(0, LONGEST).isProof()).isTrue();
     for (var ending : List.of(Ending.EFFORT, Ending.INTERRUPTED, Ending.MOVES, Ending.CLOCK)) {
-      var proof = new Proof(ending, OptionalLong.empty(), 1, Optional.empty());
+      var proof = new Proof(ending, OptionalLong.empty(), 1);
       assertThat(new ParetoFront(List.of(), 0, proof).isProof())
           .as(ending.name())
           .isFalse();

@@ -63,7 +63,6 @@ public final class Against {
     if (proof.ending() == Ending.INTERRUPTED) {
       text.append(" You stopped the search.");
     }
-    proof.obstacle().ifPresent(why -> text.append(" No proof: ").append(why).append('.'));
     return text.toString();
   }
 }

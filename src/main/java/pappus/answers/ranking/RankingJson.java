@@ -49,10 +49,7 @@ public record RankingJson(
       Optional<Double> atMost,
 
       @JsonPropertyDescription("By how much such a build may be better than the first, share.")
-      Optional<Double> gap,
-
-      @JsonPropertyDescription("Why nothing could be proven.")
-      Optional<String> obstacle) {
+      Optional<Double> gap) {
     static Trust of(Ranking ranking, int wanted, Scenario scenario) {
       var coverage = ranking.coverage();
       var proof = coverage.proof();
@@ -66,8 +63,7 @@ public record RankingJson(
           coverage.combinations(),
           FlightJson.key(proof.ending()),
           StandingJson.atMost(proof),
-          gap.isPresent() ? Optional.of(gap.getAsDouble()) : Optional.empty(),
-          proof.obstacle());
+          gap.isPresent() ? Optional.of(gap.getAsDouble()) : Optional.empty());
     }
   }
 

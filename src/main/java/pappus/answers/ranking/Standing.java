@@ -59,9 +59,7 @@ public final class Standing {
               ": at most %.1f %% better than the first is possible.",
               100 * gap.getAsDouble());
     }
-    return text
-        + ending(proof.ending())
-        + proof.obstacle().map(why -> " No proof: " + why + ".").orElse("");
+    return text + ending(proof.ending());
   }
 
   private static String ending(Ending ending) {

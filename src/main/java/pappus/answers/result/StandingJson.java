@@ -23,7 +23,6 @@ public record StandingJson(
         "What no build that was not seen surpasses, s, or m where the goal is range.")
     Optional<Double> atMost,
 
-    @JsonPropertyDescription("Why nothing could be proven.") Optional<String> obstacle,
     @JsonPropertyDescription("The best build.") Optional<BriefJson> best) {
   public static StandingJson of(Best best, String text, Scenario scenario, NamedParts parts) {
     return new StandingJson(
@@ -31,7 +30,6 @@ public record StandingJson(
         text,
         FlightJson.key(best.proof().ending()),
         atMost(best.proof()),
-        best.proof().obstacle(),
         best.build().map(build -> BriefJson.of(build, scenario, parts)));
   }
 

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
-import org.jspecify.annotations.Nullable;
 import pappus.physics.battery.Delivery;
 import pappus.physics.battery.Pack;
 import pappus.physics.flight.Aircraft;
@@ -16,7 +15,6 @@ import pappus.physics.flight.ForwardFlight;
 import pappus.physics.flight.FullThrottle;
 import pappus.physics.flight.Hover;
 import pappus.physics.flight.LandingRule;
-import pappus.physics.flight.Leg;
 import pappus.physics.flight.Limits;
 import pappus.physics.flight.OutAndBack;
 import pappus.physics.flight.SteadyFlight;
@@ -30,86 +28,21 @@ import pappus.scenario.Scenario;
  * <p>Why: src/site/markdown/decisions.md#over-a-spot-in-wind-a-leg-flies-as-fast-as-the-wind
  */
 final class CoursePlanner {
-  /** Of any length: out and back are equally long over ground. */
-  private static final double EACH_WAY_METRES = 1000;
-
   private final Flight.Style style;
   private final Goal goal;
-  private final List<Planned> plan;
+  private final List<PlannedStretch> plan;
   private final double windMPerS;
   private final double gusts;
 
   /** Endurance and course of one aircraft. */
   record Flown(Endurance endurance, Course course) {}
 
-  /**
-   * A stretch before an aircraft is known.
-   *
-   * @param metres over ground; absent for one in seconds
-   * @param airspeedMPerS asked for; absent for the best
-   * @param leg its wind
-   * @param coversGround false for circling or standing over a spot
-   */
-  private record Planned(
-      String where,
-      @Nullable Double metres,
-      double seconds,
-      @Nullable Double airspeedMPerS,
-      Leg leg,
-      boolean coversGround) {
-    boolean choosesSpeed() {
-      return coversGround && airspeedMPerS == null;
-    }
-
-    /** Airspeed at which it would stand still over ground, m/s. */
-    double standstillMPerS() {
-      var against = coversGround ? Math.max(-leg.tailwindMPerS(), 0) : leg.tailwindMPerS();
-      return StrictMath.hypot(against, leg.crosswindMPerS());
-    }
-  }
-
   CoursePlanner(Scenario scenario) {
     this.style = scenario.flight().style();
     this.goal = scenario.goalOrEndurance();
-    this.plan = plan(scenario.flight());
+    this.plan = PlannedStretch.of(scenario.flight());
     this.windMPerS = scenario.air().windOrCalm();
     this.gusts = scenario.air().gustsOrUsual();
-  }
-
-  private static List<Planned> plan(Flight flight) {
-    return switch (flight.style()) {
-      case HOVER -> List.of();
-      case LOITER -> List.of(new Planned("in the loiter", null, 1, null, wind(0, 0), false));
-      case CRUISE -> {
-        var wind = flight.windOrCalm();
-        var airspeed = flight.airspeedMetresPerSecond();
-        yield wind == 0
-            ? List.of(each("in the cruise", airspeed, 0))
-            : List.of(
-                each("on the way out", airspeed, wind), each("on the way back", airspeed, -wind));
-      }
-      case PROFILE -> {
-        var legs = new ArrayList<Planned>();
-        for (var leg : flight.legsInTurn()) {
-          legs.add(new Planned(
-              "on leg " + (legs.size() + 1),
-              leg.metres(),
-              leg.seconds() == null ? 0 : leg.seconds(),
-              leg.airspeedMetresPerSecond(),
-              wind(leg.headwindOrNone(), leg.crosswindOrNone()),
-              leg.coversGround()));
-        }
-        yield legs;
-      }
-    };
-  }
-
-  private static Planned each(String where, @Nullable Double airspeed, double headwind) {
-    return new Planned(where, EACH_WAY_METRES, 0, airspeed, wind(headwind, 0), true);
-  }
-
-  private static Leg wind(double headwind, double crosswind) {
-    return new Leg(EACH_WAY_METRES, -headwind, crosswind);
   }
 
   /** Whether the scenario asks for hover alone, which needs no course. */
@@ -136,7 +69,7 @@ final class CoursePlanner {
 
   /** Whether some speed over ground is the aircraft's own best one, which full throttle may not reach. */
   boolean choosesSpeeds() {
-    return plan.stream().anyMatch(Planned::choosesSpeed);
+    return plan.stream().anyMatch(PlannedStretch::choosesSpeed);
   }
 
   /**
@@ -220,7 +153,7 @@ final class CoursePlanner {
   /** Whether speeds that an aircraft chooses take more of full throttle's power and thrust than a share. */
   boolean takesMoreThan(double share, ForwardFlight forward, FullThrottle full) {
     return plan.stream()
-        .filter(Planned::choosesSpeed)
+        .filter(PlannedStretch::choosesSpeed)
         .mapToDouble(planned -> best(planned, forward).airspeedMPerS())
         .anyMatch(speed -> !forward.reaches(speed, full, share));
   }
@@ -265,7 +198,7 @@ final class CoursePlanner {
         endurance.seconds() > 0 ? endurance.seconds() * metres / seconds : 0);
   }
 
-  private Stretch stretch(Planned planned, ForwardFlight forward, Optional<Top> top) {
+  private Stretch stretch(PlannedStretch planned, ForwardFlight forward, Optional<Top> top) {
     if (!planned.coversGround()) {
       var asked = planned.airspeedMPerS();
       var still = asked == null ? forward.bestEndurance().airspeedMPerS() : asked;
@@ -282,7 +215,7 @@ final class CoursePlanner {
   }
 
   /** Best range, or as fast as it can where that is slower. */
-  private static Cruise best(Planned planned, ForwardFlight forward, Optional<Top> top) {
+  private static Cruise best(PlannedStretch planned, ForwardFlight forward, Optional<Top> top) {
     var best = best(planned, forward);
     // What cannot even hover has no speed of its own: the limit on the top speed says so.
     return top.isEmpty()
@@ -292,7 +225,7 @@ final class CoursePlanner {
         : forward.at(top.get().speedMPerS());
   }
 
-  private static Cruise best(Planned planned, ForwardFlight forward) {
+  private static Cruise best(PlannedStretch planned, ForwardFlight forward) {
     var fastest = forward.fastestMPerS();
     return planned.standstillMPerS() < fastest
         ? forward.bestRange(planned.leg())

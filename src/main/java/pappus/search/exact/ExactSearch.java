@@ -2,13 +2,11 @@ package pappus.search.exact;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.function.BooleanSupplier;
 import java.util.function.LongConsumer;
 import pappus.assessment.Assessment;
 import pappus.part.Build;
-import pappus.scenario.Flight.Style;
 import pappus.search.Ending;
 import pappus.search.Incumbents;
 import pappus.search.Question;
@@ -63,13 +61,6 @@ public final class ExactSearch {
     this.question = question;
     this.threads = threads;
     this.apart = question.assessor().scenario().differences();
-  }
-
-  /** Why a question cannot be answered with proof; empty where it can. */
-  public static Optional<String> obstacle(Question question) {
-    return question.assessor().scenario().flight().style() == Style.PROFILE
-        ? Optional.of("a profile of several legs cannot be bounded yet")
-        : Optional.empty();
   }
 
   /** Ends the run soon, keeping what it has; may be called from another thread. */

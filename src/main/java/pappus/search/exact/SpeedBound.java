@@ -1,18 +1,24 @@
 package pappus.search.exact;
 
+import java.util.List;
 import org.jspecify.annotations.Nullable;
+import pappus.assessment.flight.PlannedStretch;
 import pappus.physics.flight.ForwardFlight;
 import pappus.scenario.Flight;
 import pappus.scenario.Goal;
 import pappus.scenario.Scenario;
 
 /**
- * How much of the time that the least power allows is left at the speeds of a cruise, and how far it leads.
+ * How much of the time that the least power allows is left at the speeds of a course, and how far it leads.
  *
  * <p>In level flight the shaft power is that of {@link ForwardFlight}: the hover's, less what induced power falls by,
  * more what profile power grows by and the power of drag. It rises with mass and with drag, so that the least of both
- * count; of several propellers those that induce most in hover gain most. The pack then lasts at most in proportion,
- * since a watt at the shafts takes a watt or more from it.
+ * count; of several propellers those that induce most in hover gain most. A stretch that takes p times the least power
+ * at the battery takes p times the charge in each second, since a watt at the shafts takes a watt or more from it.
+ *
+ * <p>A round of stretches that last t seconds at p times the least power each thus lasts Σt/Σtp of the time at the
+ * least power, whatever the order. Where an aircraft chooses its speed, the best of all speeds counts: for range that
+ * with the least t p, for time the largest quotient λ for which Σ t (1 − λp) can be as much as none.
  *
  * <p>Why: src/site/markdown/decisions.md#what-cannot-be-bounded-is-said
  */
@@ -26,10 +32,15 @@ final class SpeedBound {
   /** Spans of speeds are halved until each ends so much faster than it begins. */
   private static final double STEP = 1.015;
 
-  private final boolean cruises;
+  /** Ends of the spans that are looked at where time counts. */
+  private static final double[] ENDS = ends();
+
+  /** Quotients are halved so often. */
+  private static final int HALVINGS = 12;
+
+  private final List<PlannedStretch> stretches;
+  private final boolean asks;
   private final boolean forRange;
-  private final double wind;
-  private final @Nullable Double airspeed;
   private final double density;
 
   /**
@@ -57,17 +68,25 @@ final class SpeedBound {
       double dragArea) {}
 
   SpeedBound(Scenario scenario, double density) {
-    var flight = scenario.flight();
-    this.cruises = flight.style() == Flight.Style.CRUISE;
+    var style = scenario.flight().style();
+    this.stretches = PlannedStretch.of(scenario.flight());
+    this.asks = style == Flight.Style.CRUISE || style == Flight.Style.PROFILE;
     this.forRange = scenario.goalOrEndurance() == Goal.RANGE;
-    this.wind = cruises ? flight.windOrCalm() : 0;
-    this.airspeed = flight.airspeedMetresPerSecond();
     this.density = density;
+  }
+
+  private static double[] ends() {
+    var spans = 64;
+    var ends = new double[spans + 1];
+    for (var end = 1; end <= spans; end++) {
+      ends[end] = SLOWEST * StrictMath.pow(FASTEST / SLOWEST, (end - 1.0) / (spans - 1));
+    }
+    return ends;
   }
 
   /** Whether speeds matter at all beside the least power of any level flight. */
   boolean asks() {
-    return cruises && (forRange || airspeed != null);
+    return asks;
   }
 
   /**
@@ -76,49 +95,143 @@ final class SpeedBound {
    * @param seconds at the least power
    */
   double most(double seconds, Costs costs) {
-    if (!forRange) {
-      return airspeed == null ? seconds : seconds * share(airspeed, airspeed, costs);
-    }
-    var out = metresASecond(-wind, costs);
-    return wind == 0 ? seconds * out : seconds * 2 / (1 / out + 1 / metresASecond(wind, costs));
+    return seconds * (forRange ? metresASecond(costs) : quotient(costs));
   }
 
-  /** Most metres over ground for each second that the least power would allow. */
-  private double metresASecond(double tailwind, Costs costs) {
-    return airspeed != null
-        ? Math.max(0, airspeed + tailwind) * share(airspeed, airspeed, costs)
-        : metresASecond(tailwind, costs, 0, FASTEST, Double.POSITIVE_INFINITY, 0);
+  /** Most metres over ground in a round for each second that the least power would allow. */
+  private double metresASecond(Costs costs) {
+    var metres = 0.0;
+    var leastSeconds = 0.0;
+    for (var stretch : stretches) {
+      if (stretch.choosesSpeed()) {
+        var each = metresASecond(stretch, costs, 0, FASTEST, Double.POSITIVE_INFINITY, 0);
+        if (each <= 0) {
+          return 0;
+        }
+        metres += of(stretch.metres());
+        leastSeconds += of(stretch.metres()) / each;
+      } else {
+        var lasts = seconds(stretch);
+        if (lasts == Double.POSITIVE_INFINITY) {
+          return 0;
+        }
+        metres += stretch.coversGround() ? lasts * ground(stretch) : 0;
+        leastSeconds += lasts * dearness(stretch, costs);
+      }
+    }
+    return metres / leastSeconds;
+  }
+
+  private static double of(@Nullable Double metres) {
+    return metres == null ? 0 : metres;
+  }
+
+  /** Speed over ground of a stretch whose airspeed is asked for, m/s; not above 0 where the wind is too strong. */
+  private static double ground(PlannedStretch stretch) {
+    return stretch.leg().progressMPerS(of(stretch.airspeedMPerS()));
+  }
+
+  /** How long a stretch lasts that does not choose its speed, s; infinite where the wind is too strong. */
+  private static double seconds(PlannedStretch stretch) {
+    return stretch.metres() == null
+        ? stretch.seconds()
+        : ground(stretch) > 0 ? stretch.metres() / ground(stretch) : Double.POSITIVE_INFINITY;
+  }
+
+  /** Times the least power that a stretch takes at least which does not choose its speed. */
+  private double dearness(PlannedStretch stretch, Costs costs) {
+    var asked = stretch.airspeedMPerS();
+    if (asked == null) {
+      return 1;
+    }
+    var airspeed = stretch.coversGround() ? asked : Math.max(asked, stretch.standstillMPerS());
+    return 1 / share(airspeed, airspeed, costs);
+  }
+
+  /** The largest share of the time at the least power that a round may take. */
+  private double quotient(Costs costs) {
+    var fixedSeconds = 0.0;
+    var fixedCharge = 0.0;
+    var chooses = false;
+    for (var stretch : stretches) {
+      chooses |= stretch.choosesSpeed();
+      if (!stretch.choosesSpeed()) {
+        var lasts = seconds(stretch);
+        fixedSeconds += lasts;
+        fixedCharge += lasts * dearness(stretch, costs);
+      }
+    }
+    if (fixedSeconds == Double.POSITIVE_INFINITY) {
+      return 0;
+    }
+    if (!chooses) {
+      return fixedSeconds / fixedCharge;
+    }
+    var dear = new double[ENDS.length - 1];
+    for (var span = 0; span < dear.length; span++) {
+      dear[span] = 1 / share(ENDS[span], ENDS[span + 1], costs);
+    }
+    var low = 0.0;
+    var high = 1.0;
+    for (var step = 0; step < HALVINGS; step++) {
+      var middle = 0.5 * (low + high);
+      var left = fixedSeconds - middle * fixedCharge;
+      for (var stretch : stretches) {
+        left += stretch.choosesSpeed() ? left(stretch, middle, dear) : 0;
+      }
+      if (left > 0) {
+        low = middle;
+      } else {
+        high = middle;
+      }
+    }
+    return high;
+  }
+
+  /** The most that t (1 − λp) can be of a stretch, over all speeds, s. */
+  private static double left(PlannedStretch stretch, double quotient, double[] dear) {
+    var most = Double.NEGATIVE_INFINITY;
+    for (var span = 0; span < dear.length; span++) {
+      var fast = stretch.leg().progressMPerS(ENDS[span + 1]);
+      if (fast > 0) {
+        var gain = 1 - quotient * dear[span];
+        var ground = gain < 0 ? fast : stretch.leg().progressMPerS(ENDS[span]);
+        most = Math.max(
+            most, ground > 0 ? of(stretch.metres()) / ground * gain : Double.POSITIVE_INFINITY);
+      }
+    }
+    return most;
   }
 
   /**
-   * The most between two speeds.
+   * The most metres over ground between two speeds for each second that the least power would allow.
    *
    * @param corner no speed between them leads farther
    * @param found what some speed elsewhere may lead to
    */
   private double metresASecond(
-      double tailwind, Costs costs, double slow, double fast, double corner, double found) {
+      PlannedStretch stretch, Costs costs, double slow, double fast, double corner, double found) {
     if (corner <= found || (slow > 0 && fast <= slow * STEP) || fast <= SLOWEST) {
       return Math.max(corner, found);
     }
     var middle = slow == 0 ? Math.max(SLOWEST, fast / 4) : Math.sqrt(slow * fast);
-    var slower = (middle + tailwind) * share(slow, middle, costs);
-    var faster = (fast + tailwind) * share(middle, fast, costs);
+    var slower = stretch.leg().progressMPerS(middle) * share(slow, middle, costs);
+    var faster = stretch.leg().progressMPerS(fast) * share(middle, fast, costs);
     return slower >= faster
         ? metresASecond(
-            tailwind,
+            stretch,
             costs,
             middle,
             fast,
             faster,
-            metresASecond(tailwind, costs, slow, middle, slower, found))
+            metresASecond(stretch, costs, slow, middle, slower, found))
         : metresASecond(
-            tailwind,
+            stretch,
             costs,
             slow,
             middle,
             slower,
-            metresASecond(tailwind, costs, middle, fast, faster, found));
+            metresASecond(stretch, costs, middle, fast, faster, found));
   }
 
   /** Share of the time at the least power that is left at speeds between two. */

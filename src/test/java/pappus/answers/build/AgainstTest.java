@@ -70,16 +70,15 @@ class AgainstTest {
 
   @Test
   void tellsWhatIsLeftOpen() {
-    var effort = new Proof(Ending.EFFORT, OptionalLong.of(1_830_000_000L), 100, Optional.empty());
-    var stopped =
-        new Proof(Ending.INTERRUPTED, OptionalLong.empty(), 100, Optional.of("legs differ"));
+    var effort = new Proof(Ending.EFFORT, OptionalLong.of(1_830_000_000L), 100);
+    var stopped = new Proof(Ending.INTERRUPTED, OptionalLong.empty(), 100);
 
     assertThat(AGAINST.more(PROVEN)).isEmpty();
     assertThat(AGAINST.more(MOVES)).isEmpty();
     assertThat(AGAINST.of(flies(1800), best(1800, effort)))
         .isEqualTo(
             "Nothing better was found; that is no proof. What was not seen reaches 30.5 min at most.");
-    assertThat(AGAINST.more(stopped)).isEqualTo(" You stopped the search. No proof: legs differ.");
+    assertThat(AGAINST.more(stopped)).isEqualTo(" You stopped the search.");
     assertThat(new Against(RANGE).more(effort))
         .isEqualTo(" What was not seen reaches 1.8 km at most.");
   }

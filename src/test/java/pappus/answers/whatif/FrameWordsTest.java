@@ -30,8 +30,7 @@ class FrameWordsTest {
       Changed.seconds(SmallShop.assessor(FEW, "").assess(SmallShop.oneBuild()), 2700);
 
   private static Best best(@Nullable Assessment build, Ending ending) {
-    return new Best(
-        Optional.ofNullable(build), new Proof(ending, OptionalLong.empty(), 1, Optional.empty()));
+    return new Best(Optional.ofNullable(build), new Proof(ending, OptionalLong.empty(), 1));
   }
 
   private static FrameWords words(

@@ -29,8 +29,7 @@ class RelaxWordsTest {
   private static final Demand CAP = Demanded.of("mass-cap", "below 190 g", "");
 
   private static Relaxation relaxation(boolean isProof, int searches) {
-    var none = new Best(
-        Optional.empty(), new Proof(Ending.PROVEN, OptionalLong.empty(), 1, Optional.empty()));
+    var none = new Best(Optional.empty(), new Proof(Ending.PROVEN, OptionalLong.empty(), 1));
     return new Relaxation(
         none, List.of(), List.of(), List.of(), List.of(), isProof, false, searches);
   }

@@ -49,7 +49,7 @@ class RelaxationReportTest {
       new Relaxation.Together(List.of(CAP, GPS), BUILD, true);
 
   private static Best best(Optional<Assessment> build, Ending ending) {
-    return new Best(build, new Proof(ending, OptionalLong.empty(), 1, Optional.empty()));
+    return new Best(build, new Proof(ending, OptionalLong.empty(), 1));
   }
 
   private static Relaxation relaxation(

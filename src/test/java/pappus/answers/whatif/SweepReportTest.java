@@ -64,8 +64,7 @@ class SweepReportTest {
   }
 
   private static Best best(@Nullable Assessment build, Ending ending) {
-    return new Best(
-        Optional.ofNullable(build), new Proof(ending, OptionalLong.empty(), 1, Optional.empty()));
+    return new Best(Optional.ofNullable(build), new Proof(ending, OptionalLong.empty(), 1));
   }
 
   private static List<Axis> axes(String... typed) {
@@ -100,9 +99,7 @@ class SweepReportTest {
       3);
 
   private static final ParetoFront FRONT = new ParetoFront(
-      List.of(FIRST, SMALLER_PACK),
-      0.5,
-      new Proof(Ending.PROVEN, OptionalLong.empty(), 1, Optional.empty()));
+      List.of(FIRST, SMALLER_PACK), 0.5, new Proof(Ending.PROVEN, OptionalLong.empty(), 1));
 
   private static final FrameAdvice ADVICE = new FrameAdvice(
       (Frame) FEW.part("cottongrass-4").orElseThrow(),
@@ -410,9 +407,7 @@ class SweepReportTest {
         .containsExactly(20_000L, 18_050L);
     assertThat(json.has("steps")).isFalse();
     var cut = new ParetoFront(
-        List.of(FIRST),
-        0.5,
-        new Proof(Ending.EFFORT, OptionalLong.of(2_600_000_000L), 1, Optional.empty()));
+        List.of(FIRST), 0.5, new Proof(Ending.EFFORT, OptionalLong.of(2_600_000_000L), 1));
     assertThat(
             json(report(null, cut, null)).path("standing").path("frontAtMost").asDouble())
         .isEqualTo(2600);

@@ -34,7 +34,7 @@ class SweepWordsTest {
   }
 
   private static Proof proof(Ending ending) {
-    return new Proof(ending, OptionalLong.empty(), 1, Optional.empty());
+    return new Proof(ending, OptionalLong.empty(), 1);
   }
 
   private static Step step(String value, @Nullable Assessment build, Ending ending) {
@@ -169,9 +169,7 @@ class SweepWordsTest {
         .isEqualTo("Proven: none is missing at all.");
     assertThat(SweepWords.standing(
             new ParetoFront(
-                List.of(),
-                0.5,
-                new Proof(Ending.EFFORT, OptionalLong.of(2_400_000_000L), 1, Optional.empty())),
+                List.of(), 0.5, new Proof(Ending.EFFORT, OptionalLong.of(2_400_000_000L), 1)),
             against))
         .isEqualTo(
             "The search ended before its end: what reaches more than it had come to is all here. What was not seen reaches 40.0 min at most.");
@@ -179,11 +177,7 @@ class SweepWordsTest {
             new ParetoFront(List.of(), 0.5, proof(Ending.INTERRUPTED)), against))
         .isEqualTo("Not proven: these are of what was met on the way. You stopped the search.");
     assertThat(SweepWords.standing(
-            new ParetoFront(
-                List.of(),
-                0.5,
-                new Proof(
-                    Ending.MOVES, OptionalLong.empty(), 0, Optional.of("it flies a profile"))),
+            new ParetoFront(List.of(), 0.5, new Proof(Ending.MOVES, OptionalLong.empty(), 0)),
             against))
         .isEqualTo(
             "Not proven: these are of what was met on the way. No proof: it flies a profile.");

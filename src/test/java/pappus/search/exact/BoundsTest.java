@@ -95,10 +95,18 @@ class BoundsTest {
 
     private long boxed(BoxBound.Three three, Build build) {
       var most = Aim.HOPELESS;
+      var motor = three.motors().floor();
+      var propeller = three.propellers().floor();
+      var battery = three.batteries().floor();
+      var sizes = propeller.sizes().and(battery.sizes());
+      var going =
+          frames.going(frames.every(), motor.frames(), propeller.frames(), battery.frames(), sizes);
+      var lightest = frames.lightest(going, sizes, motor.fastening(), Double.POSITIVE_INFINITY);
+      var least = frames.from(lightest, motor.fastening());
       for (var kit : kits.coarse(goods.with(build.battery().orElseThrow()))) {
         for (var step = 0; step < kit.steps(); step++) {
-          most = Math.max(
-              most, boxBound.most(three, frames.least(), frames.air(), kit, step, step + 1));
+          most =
+              Math.max(most, boxBound.most(three, least, frames.air(going), kit, step, step + 1));
         }
       }
       return most;

@@ -111,15 +111,6 @@ class ExactSearchTest {
         "");
   }
 
-  @Test
-  void refusesWhatItCannotBound() {
-    var legs = "{\"style\": \"profile\", \"legs\": [{\"seconds\": 60}]}";
-    var profile = SmallShop.assessor(SmallShop.few(), SmallShop.flying(legs, ""));
-
-    assertThat(ExactSearch.obstacle(Question.of(SmallShop.few(), profile))).isPresent();
-    assertThat(ExactSearch.obstacle(SmallShop.question(SmallShop.few(), ""))).isEmpty();
-  }
-
   private static List<String> exact(Question question, int threads) {
     return run(question, threads).rows().stream()
         .map(row -> text(row.assessment(), row.variants()))

@@ -47,7 +47,24 @@ public final class RandomQuestions {
       "{\"style\": \"cruise\"}",
       "{\"style\": \"cruise\", \"windMetresPerSecond\": 5}, \"goal\": \"range\"",
       "{\"style\": \"cruise\", \"airspeedMetresPerSecond\": 11}, \"goal\": \"range\"",
-      "{\"style\": \"cruise\", \"airspeedMetresPerSecond\": 9}");
+      "{\"style\": \"cruise\", \"airspeedMetresPerSecond\": 9}",
+      """
+      {"style": "profile", "legs": [
+        {"metres": 300, "airspeedMetresPerSecond": 6, "headwindMetresPerSecond": 2},
+        {"seconds": 40, "airspeedMetresPerSecond": 0, "headwindMetresPerSecond": 2},
+        {"metres": 120, "crosswindMetresPerSecond": 2},
+        {"seconds": 30}]}""",
+      """
+      {"style": "profile", "legs": [
+        {"metres": 700, "headwindMetresPerSecond": 3},
+        {"seconds": 20},
+        {"seconds": 30, "airspeedMetresPerSecond": 13},
+        {"metres": 400, "headwindMetresPerSecond": -4}]}, "goal": "range\"""",
+      """
+      {"style": "profile", "legs": [
+        {"metres": 900, "headwindMetresPerSecond": 5},
+        {"metres": 900, "headwindMetresPerSecond": -5, "crosswindMetresPerSecond": 1},
+        {"seconds": 15, "airspeedMetresPerSecond": 0}]}""");
 
   private static final Map<Integer, Question> QUESTIONS = new HashMap<>();
   private static final Map<Integer, List<Assessment>> FEASIBLE = new HashMap<>();
