@@ -234,6 +234,7 @@ final class KitSearch {
   /** A state whose next part is of one branch: no part more is decided. */
   private static State branch(State state, Branch branch) {
     var least = state.sure.plus(state.rest).plus(branch.adds());
+    var loss = Goods.ORDER.get(state.stage) == Role.BOARD ? branch.loss() : state.loss;
     return new State(
         state.build,
         state.stage,
@@ -242,8 +243,9 @@ final class KitSearch {
         state.rest,
         state.worth,
         state.loss,
-        state.worth.atMost(
-            least, Goods.ORDER.get(state.stage) == Role.BOARD ? branch.loss() : state.loss),
+        state.stage < Goods.CONSUMERS
+            ? state.worth.atMost(least, loss)
+            : state.worth.atMostByMass(least, loss),
         least.cents(),
         0);
   }

@@ -12,11 +12,16 @@ import java.util.OptionalDouble;
  */
 final class Worth {
   private static final double STEP_WATTS = 0.001;
+  private static final double STEP_GRAMS = 0.002;
   private static final double STEP_OHM = 0.00002;
   private static final double STEP_LOSS = 0.0001;
 
   private final Target target;
   private final Map<Numbered, Long> known = new HashMap<>();
+  private final Map<ByMass, Long> byMass = new HashMap<>();
+
+  /** A step of mass with what is decided. */
+  private record ByMass(long steps, double watts, double ohm, OptionalDouble loss) {}
 
   /** Steps of watts, resistance and loss. */
   private record Numbered(long watts, long ohm, long loss) {}
@@ -52,6 +57,20 @@ final class Worth {
                 wattSteps * STEP_WATTS,
                 ohmSteps * STEP_OHM,
                 lossSteps < 0 ? loss : OptionalDouble.of(lossSteps * STEP_LOSS)));
+  }
+
+  /**
+   * The same for builds of which all that draws and resists is decided, so that only mass is left: then flights are
+   * told apart that a trade takes for equal, and thousands of accessories of almost equal mass need not be tried.
+   */
+  long atMostByMass(Adds least, OptionalDouble loss) {
+    if (target.aim().isHopeless(least)) {
+      return Aim.HOPELESS;
+    }
+    var steps = (long) Math.floor(least.grams() / STEP_GRAMS);
+    return byMass.computeIfAbsent(
+        new ByMass(steps, least.watts(), least.ohm(), loss),
+        fresh -> exactly(new Adds(steps * STEP_GRAMS, 0, least.watts(), 0, least.ohm()), loss));
   }
 
   /** What no build that is whole with these accessories surpasses, in units of the objective. */
