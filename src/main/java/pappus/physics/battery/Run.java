@@ -30,7 +30,22 @@ final class Run {
     this.straight = least > 0 && least >= mostOhm(pack) * leastVoltsA;
   }
 
+  /** Told where pieces end. */
+  interface Mark {
+    /**
+     * One piece has ended.
+     *
+     * @param charge state of charge there
+     * @param seconds since the start
+     */
+    void at(double charge, double seconds);
+  }
+
   Discharge from(double fromCharge) {
+    return from(fromCharge, (charge, since) -> {});
+  }
+
+  Discharge from(double fromCharge, Mark mark) {
     var top = pack.knots() - 1;
     while (top > 1 && pack.knotCharge(top - 1) >= fromCharge) {
       top--;
@@ -50,6 +65,7 @@ final class Run {
         ending = refusal(knot, low);
       }
       charge = piece(knot, low, charge);
+      mark.at(charge, seconds);
       if (seconds >= until.longestSeconds()) {
         ending = Ending.TIME;
         top = knot;
@@ -104,6 +120,19 @@ final class Run {
     quadrature(knot, charge, high);
     seconds = until.longestSeconds();
     return charge;
+  }
+
+  /** Between two states of charge with no knot between them, which the load is carried through, s. */
+  double seconds(double low, double high) {
+    var knot = pack.knots() - 1;
+    while (knot > 1 && pack.knotCharge(knot - 1) >= high) {
+      knot--;
+    }
+    var before = seconds;
+    quadrature(knot, low, high);
+    var taken = seconds - before;
+    seconds = before;
+    return taken;
   }
 
   private void quadrature(int knot, double low, double high) {

@@ -1,7 +1,9 @@
 package pappus.physics.flight;
 
+import java.util.Optional;
 import pappus.physics.battery.Discharge;
 import pappus.physics.battery.Pack;
+import pappus.physics.battery.Timeline;
 import pappus.physics.battery.Until;
 
 /**
@@ -37,20 +39,17 @@ public record Endurance(double seconds, Ending ending, Discharge discharge) {
           motorA > continuous.motorA() ? Ending.MOTOR_CURRENT : Ending.CONTROLLER_CURRENT,
           fromCharge);
     }
-    var load = flight.load();
-    // Landing, full duty and a current limit each fix the volts at which they are met: the highest
-    // ends it.
-    var landingVolts = rule.voltsPerCell() * pack.series();
-    var dutyVolts = flight.point().volts();
-    var busA = continuous.busA();
-    var currentVolts = busA == Double.POSITIVE_INFINITY ? 0 : load.voltsAtCurrent(busA);
-    var leastVolts = Math.max(Math.max(landingVolts, dutyVolts), currentVolts);
-    var reason = reason(continuous, leastVolts, landingVolts, dutyVolts);
+    var leastVolts = leastVolts(flight, pack, rule, continuous);
+    var reason = reason(
+        continuous,
+        leastVolts,
+        rule.voltsPerCell() * pack.series(),
+        flight.point().volts());
     if (leastVolts == Double.POSITIVE_INFINITY) {
       return none(reason, fromCharge);
     }
-    var discharge =
-        Discharge.of(pack, load, new Until(rule.reserve(), leastVolts, longestSeconds), fromCharge);
+    var discharge = Discharge.of(
+        pack, flight.load(), new Until(rule.reserve(), leastVolts, longestSeconds), fromCharge);
     var ending = switch (discharge.ending()) {
       case RESERVE -> Ending.RESERVE;
       case LEAST_VOLTS -> reason;
@@ -58,6 +57,29 @@ public record Endurance(double seconds, Ending ending, Discharge discharge) {
       case TIME -> Ending.TIME;
     };
     return new Endurance(discharge.seconds(), ending, discharge);
+  }
+
+  /** Landing, full duty and a current limit each fix the volts at which they are met: the highest ends it. */
+  private static double leastVolts(
+      SteadyFlight flight, Pack pack, LandingRule rule, Limits continuous) {
+    var busA = continuous.busA();
+    return Math.max(
+        Math.max(rule.voltsPerCell() * pack.series(), flight.point().volts()),
+        busA == Double.POSITIVE_INFINITY ? 0 : flight.load().voltsAtCurrent(busA));
+  }
+
+  /** When the same is where, from a state of charge on; empty if there is no flight. */
+  static Optional<Timeline> timeline(
+      SteadyFlight flight, Pack pack, LandingRule rule, Limits continuous, double fromCharge) {
+    var leastVolts = leastVolts(flight, pack, rule, continuous);
+    return leastVolts == Double.POSITIVE_INFINITY
+            || flight.point().currentA() > continuous.eachMotorA()
+        ? Optional.empty()
+        : Optional.of(Timeline.of(
+            pack,
+            flight.load(),
+            new Until(rule.reserve(), leastVolts, Double.POSITIVE_INFINITY),
+            fromCharge));
   }
 
   /** Mean power from the battery, W; 0 if there is no flight. */

@@ -47,9 +47,13 @@ public record OutAndBack(
     }
     // The later it turns, the farther it is out and the less is left for home: one point suits
     // both.
+    var outLine = Endurance.timeline(out.flight, pack, rule, continuous, start);
+    var backLine = Endurance.timeline(back.flight, pack, rule, continuous, start);
     var turn = Root.ofFalling(
-        charge -> outTo(out, pack, rule, continuous, charge).seconds() * out.groundSpeedMPerS
-            - homeMetres(back, pack, rule, continuous, charge),
+        charge ->
+            out.groundSpeedMPerS * outLine.map(line -> line.secondsTo(charge)).orElse(0.0)
+                - back.groundSpeedMPerS
+                    * backLine.map(line -> line.secondsFrom(charge)).orElse(0.0),
         from,
         start,
         0.5 * (from + start));
