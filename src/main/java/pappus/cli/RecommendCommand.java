@@ -14,6 +14,7 @@ import pappus.answers.ranking.RankingText;
 import pappus.ranking.Finder;
 import pappus.ranking.ParetoFront;
 import pappus.ranking.Ranking;
+import pappus.scenario.Flight;
 import pappus.search.Question;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -33,8 +34,11 @@ final class RecommendCommand extends ScenarioCommand implements Callable<Integer
   /** What flies less than half as long as the best is no trade that anybody makes. */
   static final double FRONT_SHARE = 0.5;
 
-  /** Some seconds, and as long again as the ranking took; what is open then, the page says. */
+  /** Some seconds; what is open then, the page says. */
   private static final long FRONT_LOOKS = 400_000;
+
+  /** Looks at a course for which one at a hover could be had: every speed is tried. */
+  private static final long DEARER_COURSE = 5;
 
   @Option(
       names = "--count",
@@ -86,7 +90,8 @@ final class RecommendCommand extends ScenarioCommand implements Callable<Integer
 
   /** What is traded for what; where its search comes to nothing in time, among what the ranking has met. */
   private static ParetoFront front(Question question, Ranking ranking, Finder finder) {
-    var looks = FRONT_LOOKS + 2 * ranking.coverage().proof().looks();
+    var style = question.assessor().scenario().flight().style();
+    var looks = style == Flight.Style.HOVER ? FRONT_LOOKS : FRONT_LOOKS / DEARER_COURSE;
     var front = finder.front(question, FRONT_SHARE, looks);
     if (!front.builds().isEmpty()) {
       return front;
