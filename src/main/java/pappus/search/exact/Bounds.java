@@ -1,8 +1,10 @@
 package pappus.search.exact;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.concurrent.ConcurrentHashMap;
 import org.jspecify.annotations.Nullable;
 import pappus.assessment.Assessment;
 import pappus.assessment.Assessor;
@@ -21,6 +23,12 @@ final class Bounds {
 
   /** Best speeds are found to some parts in a million million. */
   private static final double ROUNDING_OF_SPEEDS = 1e-11;
+
+  /** What more draw and resistance take of the mass that is carried is less than the rest. */
+  private static final double NEARLY = 0.97;
+
+  private static final double STEP_WATTS = 0.005;
+  private static final double STEP_OHM = 0.00002;
 
   /** So much longer may a flight at a best speed last with more drag, since it is slower: measured below 5e-4. */
   private static final double SLOWED_BY_DRAG = 1e-2;
@@ -93,12 +101,17 @@ final class Bounds {
     return assessor.prospect(begun).map(prospect -> new Aimed(prospect, air, least, losses));
   }
 
+  /** Steps of draw and resistance. */
+  private record Decided(long watts, long ohm) {}
+
   /** At what a ranking aims for parts that are decided. */
   private final class Aimed implements Aim {
     private final PartialBound prospect;
     private final FrameAir air;
     private final Adds draw;
+    private final List<OptionalDouble> losses;
     private final double heaviest;
+    private final Map<Decided, Double> carried = new ConcurrentHashMap<>();
     private final boolean maySlow;
     private final double longer;
 
@@ -106,14 +119,30 @@ final class Bounds {
       this.prospect = prospect;
       this.air = air;
       this.draw = draw;
-      this.heaviest = Math.min(
-          capGrams,
-          losses.stream()
-              .mapToDouble(loss -> prospect.mostGrams(leastThrustToWeight(), least(0, loss)))
-              .max()
-              .orElse(0));
+      this.losses = losses;
+      this.heaviest = Math.min(capGrams, carriedGrams(draw.watts(), draw.ohm()));
       this.maySlow = prospect.maySlow(least(heaviest, OptionalDouble.empty()));
       this.longer = air.isDragKnown() || !assessor.choosesSpeeds() ? 1 : 1 + SLOWED_BY_DRAG;
+    }
+
+    /** No more mass keeps the thrust asked for with so much draw and resistance, g. */
+    private double carriedGrams(double watts, double ohm) {
+      return losses.stream()
+          .mapToDouble(loss -> prospect.mostGrams(
+              leastThrustToWeight(), new PartialBound.Least(0, watts, ohm, loss, air)))
+          .max()
+          .orElse(0);
+    }
+
+    /** The same where more is decided: looked up in steps, and only for what is nearly too heavy. */
+    private boolean isCarried(Adds least) {
+      return least.grams() < NEARLY * heaviest
+          || least.grams()
+              <= EDGE
+                  + carried.computeIfAbsent(
+                      new Decided((long) Math.floor(least.watts() / STEP_WATTS), (long)
+                          Math.floor(least.ohm() / STEP_OHM)),
+                      fresh -> carriedGrams(fresh.watts * STEP_WATTS, fresh.ohm * STEP_OHM));
     }
 
     private PartialBound.Least least(double grams, OptionalDouble loss) {
@@ -138,6 +167,7 @@ final class Bounds {
     @Override
     public boolean isHopeless(Adds least) {
       return least.grams() > heaviest + EDGE
+          || !isCarried(least)
           || isTooMuch(least.grams(), least.variance(), least.cents());
     }
 

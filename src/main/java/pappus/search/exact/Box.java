@@ -9,19 +9,19 @@ import java.util.function.ToDoubleFunction;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Parts of one role as a tree that halves them again and again, each box with a floor: numbers that are at least as
+ * Parts of one role as a tree that halves them again and again, each box with a relaxation: numbers that are at least as
  * good as those of any part in it, so that one bound serves many parts and a single one alike.
  *
- * @param floor of all parts in it
+ * @param relaxation of all parts in it
  * @param part its index, where it is one
  * @param low one half, where it is more
  * @param high the other
  * @param size parts in it
  * @param best least dearness of a part in it
- * @param slack by how much the floor is less dear than that: what may be gained by halving
+ * @param slack by how much the relaxation is less dear than that: what may be gained by halving
  */
 record Box<F>(
-    F floor,
+    F relaxation,
     int part,
     @Nullable Box<F> low,
     @Nullable Box<F> high,
@@ -35,13 +35,13 @@ record Box<F>(
    * @param sort parts of equal sorts stay together
    * @param at where to halve: by what is spread most
    */
-  record Leaf<F>(int part, F floor, Object sort, List<Double> at) {}
+  record Leaf<F>(int part, F relaxation, Object sort, List<Double> at) {}
 
   /**
    * Of at least one part.
    *
    * @param least numbers at least as good as those of either
-   * @param dear what a floor costs a flight, in any unit: only the order of halving depends on it
+   * @param dear what a relaxation costs a flight, in any unit: only the order of halving depends on it
    */
   static <F> Box<F> of(List<Leaf<F>> leaves, BinaryOperator<F> least, ToDoubleFunction<F> dear) {
     var sorts = new LinkedHashMap<Object, List<Leaf<F>>>();
@@ -70,23 +70,24 @@ record Box<F>(
 
   private static <F> Box<F> joined(
       Box<F> low, Box<F> high, BinaryOperator<F> least, ToDoubleFunction<F> dear) {
-    var floor = least.apply(low.floor, high.floor);
+    var relaxation = least.apply(low.relaxation, high.relaxation);
     var best = Math.min(low.best, high.best);
     return new Box<>(
-        floor,
+        relaxation,
         Math.min(low.part, high.part),
         low,
         high,
         low.size + high.size,
         best,
-        best - dear.applyAsDouble(floor));
+        best - dear.applyAsDouble(relaxation));
   }
 
   private static <F> Box<F> halved(
       List<Leaf<F>> leaves, BinaryOperator<F> least, ToDoubleFunction<F> dear) {
     if (leaves.size() == 1) {
       var leaf = leaves.get(0);
-      return new Box<>(leaf.floor, leaf.part, null, null, 1, dear.applyAsDouble(leaf.floor), 0);
+      return new Box<>(
+          leaf.relaxation, leaf.part, null, null, 1, dear.applyAsDouble(leaf.relaxation), 0);
     }
     var axis = widest(leaves);
     var sorted = leaves.stream()

@@ -18,7 +18,7 @@ final class BoxBound {
   private static final double SURE_OF_RATE = 0.98;
 
   private final Bounds bounds;
-  private final PropellerFloor.Spans spans;
+  private final PropellerRelaxation.Spans spans;
   private final double[] ends;
   private final Adds nothing;
   private final SpeedBound speeds;
@@ -28,7 +28,7 @@ final class BoxBound {
   /**
    * @param share of the hover's shaft power that flight takes at least
    */
-  BoxBound(Goods goods, Bounds bounds, PropellerFloor.Spans spans, double share) {
+  BoxBound(Goods goods, Bounds bounds, PropellerRelaxation.Spans spans, double share) {
     var assessor = goods.assessor();
     this.bounds = bounds;
     this.spans = spans;
@@ -47,7 +47,9 @@ final class BoxBound {
 
   /** What is chosen of motors, propellers and batteries, one box each. */
   record Three(
-      Box<MotorFloor> motors, Box<PropellerFloor> propellers, Box<BatteryFloor> batteries) {}
+      Box<MotorRelaxation> motors,
+      Box<PropellerRelaxation> propellers,
+      Box<BatteryRelaxation> batteries) {}
 
   /**
    * The objective that no build of a box surpasses.
@@ -56,10 +58,10 @@ final class BoxBound {
    * @param air what the frames that go with all three do to it at least
    * @param kits accessories, of which the steps from one to before another
    */
-  long most(Three three, Adds frame, FrameAir air, KitFloor kits, int from, int to) {
-    var motor = three.motors.floor();
-    var propeller = three.propellers.floor();
-    var battery = three.batteries.floor();
+  long most(Three three, Adds frame, FrameAir air, KitRelaxation kits, int from, int to) {
+    var motor = three.motors.relaxation();
+    var propeller = three.propellers.relaxation();
+    var battery = three.batteries.relaxation();
     var grams = nothing.grams()
         + motor.adds().grams()
         + propeller.adds().grams()
@@ -99,7 +101,8 @@ final class BoxBound {
   }
 
   /** Least watts beside the motors, with each gram of accessories above the least counted as what it costs. */
-  private double watts(Three three, KitFloor kits, double grams, double newtonsPerGram, int from) {
+  private double watts(
+      Three three, KitRelaxation kits, double grams, double newtonsPerGram, int from) {
     if (asksForSpans()) {
       return kits.leastWatts(from);
     }
@@ -113,10 +116,11 @@ final class BoxBound {
    *
    * @param grams of the lightest
    */
-  private double wattsPerGram(Three three, KitFloor kits, double grams, double newtonsPerGram) {
-    var motor = three.motors.floor();
-    var propeller = three.propellers.floor();
-    var pack = three.batteries.floor().pack();
+  private double wattsPerGram(
+      Three three, KitRelaxation kits, double grams, double newtonsPerGram) {
+    var motor = three.motors.relaxation();
+    var propeller = three.propellers.relaxation();
+    var pack = three.batteries.relaxation().pack();
     var high = pack.openVolts(pack.startCharge());
     var low = pack.openVolts(0);
     var lightN = grams * newtonsPerGram;
@@ -162,7 +166,12 @@ final class BoxBound {
     /**
      * @param share ripple of the boards over that of the law at least
      */
-    Turning(MotorFloor motor, PropellerFloor propeller, double share, int span, double thrustN) {
+    Turning(
+        MotorRelaxation motor,
+        PropellerRelaxation propeller,
+        double share,
+        int span,
+        double thrustN) {
       var root = Math.sqrt(thrustN);
       this.speed = propeller.speed().at(span) * root;
       var drag = motor.dragNm(speed);
@@ -185,7 +194,7 @@ final class BoxBound {
           : List.of(load(motor, low, ripple), load(motor, high, ripple));
     }
 
-    private Load load(MotorFloor motor, double turning, double ripple) {
+    private Load load(MotorRelaxation motor, double turning, double ripple) {
       return new Load(
           Frame.ROTORS * power, turning / motor.kvLow(), ripple, Frame.ROTORS * motor.idleA(), 0);
     }
@@ -203,10 +212,15 @@ final class BoxBound {
 
   /** Seconds, or metres where the goal is range. */
   private double figure(
-      Three three, KitFloor kits, double thrustN, double weightN, double watts, double dragArea) {
-    var motor = three.motors.floor();
-    var propeller = three.propellers.floor();
-    var battery = three.batteries.floor();
+      Three three,
+      KitRelaxation kits,
+      double thrustN,
+      double weightN,
+      double watts,
+      double dragArea) {
+    var motor = three.motors.relaxation();
+    var propeller = three.propellers.relaxation();
+    var battery = three.batteries.relaxation();
     var span = spans.of(thrustN);
     if (span < 0) {
       return Double.POSITIVE_INFINITY;
@@ -239,15 +253,15 @@ final class BoxBound {
    * Whether the thrust asked for may be had: at that thrust the motors stand their current, and the pack carries their
    * volts and power with no more than what it stands.
    */
-  private boolean isStrongEnough(Three three, KitFloor kits, double hoverN) {
-    var motor = three.motors.floor();
-    var battery = three.batteries.floor();
+  private boolean isStrongEnough(Three three, KitRelaxation kits, double hoverN) {
+    var motor = three.motors.relaxation();
+    var battery = three.batteries.relaxation();
     var thrustN = bounds.leastThrustToWeight() * hoverN;
     var span = spans.of(thrustN);
     if (span < 0) {
       return true;
     }
-    var turning = new Turning(motor, three.propellers.floor(), 0, span, thrustN);
+    var turning = new Turning(motor, three.propellers.relaxation(), 0, span, thrustN);
     var pack = battery.pack().behind(kits.ohm());
     var needed = turning.speed / motor.kvHigh() + motor.drop() * turning.torque;
     var charge = Math.min(thrustAtCharge, pack.startCharge());

@@ -48,17 +48,17 @@ final class Boxes {
   private final Goods goods;
   private final Frames frames;
   private final FlightModels models;
-  private final PropellerFloor.Spans spans;
+  private final PropellerRelaxation.Spans spans;
   private final double share;
   private final double usualWatts;
   private final double usualThrustN;
   private final double usualTorqueNm;
   private final double usualSpeed;
-  private final Box<MotorFloor> motors;
-  private final Box<PropellerFloor> propellers;
-  private final List<Box<BatteryFloor>> batteries;
+  private final Box<MotorRelaxation> motors;
+  private final Box<PropellerRelaxation> propellers;
+  private final List<Box<BatteryRelaxation>> batteries;
 
-  Boxes(Goods goods, Frames frames, KitFloors kits, Bounds bounds) {
+  Boxes(Goods goods, Frames frames, KitRelaxations kits, Bounds bounds) {
     this.goods = goods;
     this.frames = frames;
     this.models = goods.assessor().models();
@@ -67,7 +67,7 @@ final class Boxes {
         bounds.capGrams() / 1000 * Units.GRAVITY_M_PER_S2 / (1 - mostLost()) / Frame.ROTORS;
     var least = Math.min(LEAST_OF_CAP, LEAST_GRAMS / bounds.capGrams()) * newtons;
     var most = 1.01 * Math.max(1, goods.assessor().scenario().leastThrustToWeight()) * newtons;
-    this.spans = PropellerFloor.Spans.between(least, most, Math.max(LEAST_SPANS, (int)
+    this.spans = PropellerRelaxation.Spans.between(least, most, Math.max(LEAST_SPANS, (int)
         Math.ceil(Math.log(most / least) / SPAN)));
     this.share = flight.style() == Style.HOVER ? 1 : ForwardFlight.LEAST_OF_HOVER;
     this.usualWatts = WATTS_PER_GRAM * bounds.capGrams();
@@ -98,31 +98,31 @@ final class Boxes {
     return goods.options(role);
   }
 
-  Box<MotorFloor> motors() {
+  Box<MotorRelaxation> motors() {
     return motors;
   }
 
-  Box<PropellerFloor> propellers() {
+  Box<PropellerRelaxation> propellers() {
     return propellers;
   }
 
   /** One tree a kind of battery; none of kinds that no accessories go with. */
-  List<Box<BatteryFloor>> batteries() {
+  List<Box<BatteryRelaxation>> batteries() {
     return batteries;
   }
 
   /** The box of one motor. */
-  Box<MotorFloor> motor(Part part) {
+  Box<MotorRelaxation> motor(Part part) {
     return one(motors, parts(Role.MOTOR).indexOf(part));
   }
 
   /** The box of one propeller. */
-  Box<PropellerFloor> propeller(Part part) {
+  Box<PropellerRelaxation> propeller(Part part) {
     return one(propellers, parts(Role.PROPELLER).indexOf(part));
   }
 
   /** The box of one battery. */
-  Box<BatteryFloor> battery(Part part) {
+  Box<BatteryRelaxation> battery(Part part) {
     var index = parts(Role.BATTERY).indexOf(part);
     return batteries.stream()
         .flatMap(box -> find(box, index).stream())
@@ -146,12 +146,12 @@ final class Boxes {
     return share;
   }
 
-  PropellerFloor.Spans spans() {
+  PropellerRelaxation.Spans spans() {
     return spans;
   }
 
-  private Box<MotorFloor> ofMotors() {
-    var leaves = new ArrayList<Box.Leaf<MotorFloor>>();
+  private Box<MotorRelaxation> ofMotors() {
+    var leaves = new ArrayList<Box.Leaf<MotorRelaxation>>();
     for (var index = 0; index < parts(Role.MOTOR).size(); index++) {
       var floor = motor((Motor) parts(Role.MOTOR).get(index));
       var sort = List.of(floor.byPropeller(), floor.byBattery(), floor.frames());
@@ -165,29 +165,29 @@ final class Boxes {
               Frame.ROTORS * usualSpeed * floor.dragNm(usualSpeed),
               0.05 * usualWatts * Math.log(floor.kvLow()))));
     }
-    return Box.of(leaves, MotorFloor::least, this::dear);
+    return Box.of(leaves, MotorRelaxation::least, this::dear);
   }
 
-  private double heatW(MotorFloor floor) {
+  private double heatW(MotorRelaxation floor) {
     var torque = usualTorqueNm + floor.dragNm(usualSpeed);
     return floor.heat() * torque * torque;
   }
 
-  private double dear(MotorFloor floor) {
+  private double dear(MotorRelaxation floor) {
     return MORE_WATTS_PER_GRAM * floor.adds().grams()
         + Frame.ROTORS * heatW(floor)
         + Frame.ROTORS * usualSpeed * floor.dragNm(usualSpeed);
   }
 
-  private MotorFloor motor(Motor part) {
+  private MotorRelaxation motor(Motor part) {
     var own = goods.own(Role.MOTOR, part);
     var motor = models.motor(part);
     var kv = motor.kvRadPerSPerV();
     var heat = motor.resistanceOhm() * kv * kv;
     var ripple = PartLoadLaw.BENCH.rippleOf(part.statorDiameterMillimetres());
-    var drag = MotorFloor.dragNm(motor);
+    var drag = MotorRelaxation.dragNm(motor);
     var amps = part.continuousAmps() == null ? Double.POSITIVE_INFINITY : part.continuousAmps();
-    return new MotorFloor(
+    return new MotorRelaxation(
         own,
         frames.fastening(part),
         kv,
@@ -231,7 +231,7 @@ final class Boxes {
     return sorts;
   }
 
-  private Box<PropellerFloor> ofPropellers() {
+  private Box<PropellerRelaxation> ofPropellers() {
     // A propeller off its rows is blade elements: most of the work before a search.
     var leaves = IntStream.range(0, parts(Role.PROPELLER).size())
         .parallel()
@@ -240,14 +240,14 @@ final class Boxes {
     var usual = spans.of(usualThrustN);
     return Box.of(
         leaves,
-        PropellerFloor::least,
+        PropellerRelaxation::least,
         floor -> MORE_WATTS_PER_GRAM * floor.adds().grams() + shaftW(floor, usual));
   }
 
-  private Box.Leaf<PropellerFloor> propellerLeaf(int index) {
+  private Box.Leaf<PropellerRelaxation> propellerLeaf(int index) {
     var usual = spans.of(usualThrustN);
     var part = (Propeller) parts(Role.PROPELLER).get(index);
-    var floor = PropellerFloor.of(
+    var floor = PropellerRelaxation.of(
         models.propeller(part),
         spans,
         share,
@@ -265,12 +265,12 @@ final class Boxes {
             usualWatts / 8 * Math.log(floor.speed().at(usual))));
   }
 
-  private double shaftW(PropellerFloor floor, int span) {
+  private double shaftW(PropellerRelaxation floor, int span) {
     return Frame.ROTORS * floor.shaft().at(span) * usualThrustN * Math.sqrt(usualThrustN);
   }
 
-  private List<Box<BatteryFloor>> ofBatteries(KitFloors kits) {
-    var byKind = new TreeMap<String, List<Box.Leaf<BatteryFloor>>>();
+  private List<Box<BatteryRelaxation>> ofBatteries(KitRelaxations kits) {
+    var byKind = new TreeMap<String, List<Box.Leaf<BatteryRelaxation>>>();
     for (var index = 0; index < parts(Role.BATTERY).size(); index++) {
       var part = (Battery) parts(Role.BATTERY).get(index);
       if (!kits.coarse(goods.with(part)).isEmpty()) {
@@ -291,25 +291,25 @@ final class Boxes {
     return byKind.values().stream()
         .map(leaves -> Box.of(
             leaves,
-            BatteryFloor::least,
+            BatteryRelaxation::least,
             floor -> MORE_WATTS_PER_GRAM * floor.adds().grams()
                 - usualWatts * Math.log(floor.cell().capacityCoulomb())
                 + lostW(floor)))
         .toList();
   }
 
-  private double lostW(BatteryFloor floor) {
+  private double lostW(BatteryRelaxation floor) {
     var amps = usualWatts / floor.pack().openVolts(Pack.HALF_CHARGE);
     return amps * amps * floor.pack().steadyOhm(Pack.HALF_CHARGE);
   }
 
-  private BatteryFloor battery(Battery part) {
+  private BatteryRelaxation battery(Battery part) {
     var single = models.cell(part).inParallel(part.cellsInParallel());
     var wiringOhm = Ratings.wiringOhm(Build.empty().with(Role.BATTERY, part));
     var series = part.cellsInSeries();
     var pack = Pack.of(single, series, 1, wiringOhm);
     var own = goods.own(Role.BATTERY, part);
-    return new BatteryFloor(
+    return new BatteryRelaxation(
         frames.leastStrap(part).on(own),
         series,
         single,

@@ -2,6 +2,7 @@ package pappus.search.exact;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import pappus.part.Part;
@@ -37,6 +38,11 @@ record Branch(
     private double dearness() {
       return adds.traded(USUAL_WATTS_PER_GRAM) + USUAL_WATTS * loss.orElse(0);
     }
+  }
+
+  /** Any of its parts. */
+  Part sample() {
+    return part != null ? part : Objects.requireNonNull(low).sample();
   }
 
   /** Of at least one part; either all have a loss of their own or none. */

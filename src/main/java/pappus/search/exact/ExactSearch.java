@@ -2,6 +2,7 @@ package pappus.search.exact;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalLong;
 import java.util.function.BooleanSupplier;
 import java.util.function.LongConsumer;
@@ -17,17 +18,17 @@ import pappus.search.Row;
  * tells a build only once nothing that is left can reach as much.
  *
  * <p>Boxes of motors, propellers and batteries come first and are halved until each has one part; then the frame,
- * then the accessories. What a choice can still reach is worked out by the assessment's own physics with the least
+ * then the accessories. What a node can still reach is worked out by the assessment's own physics with the least
  * mass and draw that any completion has; a complete build is assessed like any other.
  *
  * <p>Why: src/site/markdown/decisions.md#the-proof-looks-where-most-can-still-be-reached
  */
 public final class ExactSearch {
-  /** So many choices are looked into at once, however many threads there are, so that the answer is one. */
+  /** So many nodes are branched at once, however many threads there are, so that the answer is one. */
   private static final int BATCH = 64;
 
   /**
-   * Choices to look into for the variants of one row: near a limit thousands of accessories may have to be tried for
+   * Branching to look into for the variants of one row: near a limit thousands of accessories may have to be tried for
    * the last of them, and rows are what was asked for. What is told until then is still the best in its order.
    */
   private static final long VARIANT_EFFORT = 10_000;
@@ -39,6 +40,7 @@ public final class ExactSearch {
   private final int threads;
   private final int apart;
   private volatile boolean stopped;
+  private Map<Closings.Reason, Long> closed = Map.of();
 
   /**
    * What was found.
@@ -46,7 +48,7 @@ public final class ExactSearch {
    * @param rows best first
    * @param ending {@link Ending#PROVEN} if nothing else can be among them
    * @param atMost what nothing that was not seen surpasses; empty if nothing was left
-   * @param nodes choices looked into
+   * @param nodes that were branched
    */
   public record Found(List<Row> rows, Ending ending, OptionalLong atMost, long nodes) {
     public Found {
@@ -68,13 +70,18 @@ public final class ExactSearch {
     stopped = true;
   }
 
+  /** How many nodes the last run closed for each reason. */
+  Map<Closings.Reason, Long> closed() {
+    return closed;
+  }
+
   /**
    * Runs to its end.
    *
    * @param count rows wanted; each differs from every earlier one in as many main parts as the scenario asks for
-   * @param effort choices to look into at most
+   * @param effort nodes to branch at most
    * @param incumbents told every build that is assessed
-   * @param progress told the choices looked into
+   * @param progress told the nodes that were branched
    */
   public Found run(int count, long effort, Incumbents incumbents, LongConsumer progress) {
     return run(count, apart > 1, effort, incumbents, () -> stopped, progress);
@@ -102,13 +109,13 @@ public final class ExactSearch {
     if (!goods.areComplete()) {
       return new Found(List.of(), Ending.PROVEN, OptionalLong.empty(), 0);
     }
-    var choices = new Choices(goods);
+    var branching = new Branching(goods);
     try (var workers = Workers.of(threads)) {
       var rows = new Rows(count, apart, incumbents, progress);
-      var stream = new Stream(choices, choices.all(), workers.atOnce(AT_ONCE), BATCH);
+      var stream = new BestFirst(branching, branching.all(), workers.atOnce(AT_ONCE), BATCH);
       var ending = stream.run(rows, effort, until);
       var variants = ending == Ending.PROVEN && withVariants
-          ? variants(choices, rows.taken, workers)
+          ? variants(branching, rows.taken, workers)
           : rows.taken.stream().map(row -> new Variants(row, List.of())).toList();
       var nodes = stream.nodes();
       for (var each : variants) {
@@ -116,6 +123,7 @@ public final class ExactSearch {
         nodes += each.nodes;
       }
       progress.accept(nodes);
+      closed = branching.closings().counts();
       return new Found(
           variants.stream()
               .map(each -> new Row(each.row, each.taken, each.isCutShort))
@@ -127,14 +135,14 @@ public final class ExactSearch {
   }
 
   /** The best builds that differ from each row in one main part and belong to no earlier row. */
-  private List<Variants> variants(Choices choices, List<Assessment> rows, Workers workers) {
+  private List<Variants> variants(Branching branching, List<Assessment> rows, Workers workers) {
     var variants = new ArrayList<Variants>();
     for (var row = 0; row < rows.size(); row++) {
       variants.add(new Variants(rows.get(row), rows.subList(0, row)));
     }
-    // Each on one thread and looking into one choice at a time looks into the fewest.
+    // Each on one thread, which branches one node at a time, branches the fewest.
     workers.each(variants, each -> {
-      var ending = new Stream(choices, choices.near(each.row.build()), Workers.NONE, 1)
+      var ending = new BestFirst(branching, branching.near(each.row.build()), Workers.NONE, 1)
           .run(each, VARIANT_EFFORT, () -> stopped);
       each.isCutShort = ending != Ending.PROVEN;
       return ending;
@@ -143,7 +151,7 @@ public final class ExactSearch {
   }
 
   /** Builds that each differ enough from all before. */
-  private static final class Rows implements Stream.Sink {
+  private static final class Rows implements BestFirst.Sink {
     private final List<Assessment> taken = new ArrayList<>();
     private final int count;
     private final int apart;
@@ -176,7 +184,7 @@ public final class ExactSearch {
   }
 
   /** Builds that differ from a row in one main part and belong to no earlier row. */
-  private static final class Variants implements Stream.Sink {
+  private static final class Variants implements BestFirst.Sink {
     private final List<Assessment> taken = new ArrayList<>();
     private final List<Assessment> assessed = new ArrayList<>();
     private final Assessment row;

@@ -27,7 +27,7 @@ public final class FrontSearch {
    * @param builds longest flight first
    * @param ending {@link Ending#PROVEN} if none is missing of those that reach what was asked for
    * @param atMost what no build that is missing surpasses; empty if none is missing at all
-   * @param nodes choices looked into
+   * @param nodes that were branched
    */
   public record Found(List<Assessment> builds, Ending ending, OptionalLong atMost, long nodes) {
     public Found {
@@ -52,8 +52,8 @@ public final class FrontSearch {
    * Runs to its end.
    *
    * @param share of the best that a flight must have to be looked for, 0 to 1
-   * @param effort choices to look into at most
-   * @param progress told the choices looked into
+   * @param effort nodes to branch at most
+   * @param progress told the nodes that were branched
    */
   public Found run(double share, long effort, LongConsumer progress) {
     var goods = new Goods(question);
@@ -61,17 +61,17 @@ public final class FrontSearch {
       return new Found(List.of(), Ending.PROVEN, OptionalLong.empty(), 0);
     }
     var front = new Front();
-    var choices = new Choices(goods, front);
+    var branching = new Branching(goods, front);
     try (var workers = Workers.of(threads)) {
       var points = new Points(front, question.assessor().deviations(), share, progress);
-      var stream = new Stream(choices, choices.all(), workers.atOnce(AT_ONCE), BATCH);
+      var stream = new BestFirst(branching, branching.all(), workers.atOnce(AT_ONCE), BATCH);
       var ending = stream.run(points, effort, () -> stopped);
       return new Found(points.whole(), ending, stream.left(), stream.nodes());
     }
   }
 
   /** Takes builds in the order of their flights. */
-  private static final class Points implements Stream.Sink {
+  private static final class Points implements BestFirst.Sink {
     private final List<Assessment> taken = new ArrayList<>();
     private final Front front;
     private final double deviations;

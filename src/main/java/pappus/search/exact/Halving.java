@@ -20,35 +20,37 @@ final class Halving {
 
   private final Goods goods;
   private final Frames frames;
-  private final KitFloors kits;
+  private final KitRelaxations kits;
   private final Boxes boxes;
   private final BoxBound boxBound;
+  private final Closings closings;
 
   /** What three parts lead to. */
   interface ToTriple {
-    Optional<Open> triple(Open.Triple.Three parts, Frames.Group group);
+    Optional<Node> triple(Node.Triple.Three parts, Frames.Group group);
   }
 
-  Halving(Goods goods, Frames frames, KitFloors kits, Bounds bounds) {
+  Halving(Goods goods, Frames frames, KitRelaxations kits, Bounds bounds, Closings closings) {
     this.goods = goods;
     this.frames = frames;
     this.kits = kits;
+    this.closings = closings;
     this.boxes = new Boxes(goods, frames, kits, bounds);
     this.boxBound = new BoxBound(goods, bounds, boxes.spans(), boxes.share());
   }
 
   /** Every build there is. */
-  List<Open> all() {
+  List<Node> all() {
     return all(boxes.motors(), boxes.propellers(), boxes.batteries(), frames.every());
   }
 
   /** Every build of some boxes with some frames. */
-  private List<Open> all(
-      Box<MotorFloor> motors,
-      Box<PropellerFloor> propellers,
-      List<Box<BatteryFloor>> batteries,
+  private List<Node> all(
+      Box<MotorRelaxation> motors,
+      Box<PropellerRelaxation> propellers,
+      List<Box<BatteryRelaxation>> batteries,
       Frames.Group group) {
-    var all = new ArrayList<Open>();
+    var all = new ArrayList<Node>();
     for (var battery : batteries) {
       var three = new BoxBound.Three(motors, propellers, battery);
       var sample = (Battery) part(Role.BATTERY, battery.part());
@@ -56,7 +58,7 @@ final class Halving {
       if (frames.lightest(
               going(three, group, sizes),
               sizes,
-              motors.floor().fastening(),
+              motors.relaxation().fastening(),
               Double.POSITIVE_INFINITY)
           >= 0) {
         for (var floor : kits.coarse(goods.with(sample, group))) {
@@ -67,36 +69,38 @@ final class Halving {
     return all;
   }
 
-  private Optional<Open> wide(
-      BoxBound.Three three, Frames.Group group, KitFloor floor, int from, int to) {
-    var motor = three.motors().floor();
-    if (!motor.byPropeller().intersects(three.propellers().floor().motors())
-        || !motor.byBattery().intersects(three.batteries().floor().motors())) {
-      return Optional.empty();
+  private Optional<Node> wide(
+      BoxBound.Three three, Frames.Group group, KitRelaxation floor, int from, int to) {
+    var motor = three.motors().relaxation();
+    if (!motor.byPropeller().intersects(three.propellers().relaxation().motors())
+        || !motor.byBattery().intersects(three.batteries().relaxation().motors())) {
+      return closings.close(Closings.Reason.RULE);
     }
     var sizes = sizes(three);
     var going = going(three, group, sizes);
     var frame = frames.lightest(going, sizes, motor.fastening(), Double.POSITIVE_INFINITY);
     if (frame < 0) {
-      return Optional.empty();
+      return closings.close(Closings.Reason.RULE);
     }
     var adds = frames.from(frame, motor.fastening());
     var most = boxBound.most(three, adds, frames.air(going), floor, from, to);
-    return most < 0
-        ? Optional.empty()
-        : Optional.of(new Open.Wide(three, group, floor, from, to, most, 0));
+    return closings.unlessHopeless(new Node.Wide(three, group, floor, from, to, most, 0));
   }
 
   private static Sizes sizes(BoxBound.Three three) {
-    return three.propellers().floor().sizes().and(three.batteries().floor().sizes());
+    return three
+        .propellers()
+        .relaxation()
+        .sizes()
+        .and(three.batteries().relaxation().sizes());
   }
 
   private BitSet going(BoxBound.Three three, Frames.Group group, Sizes sizes) {
     return frames.going(
         group,
-        three.motors().floor().frames(),
-        three.propellers().floor().frames(),
-        three.batteries().floor().frames(),
+        three.motors().relaxation().frames(),
+        three.propellers().relaxation().frames(),
+        three.batteries().relaxation().frames(),
         sizes);
   }
 
@@ -107,22 +111,24 @@ final class Halving {
    * @param started triples that were met before
    * @param toTriple what boxes of one part each lead to
    */
-  Choices.Found halve(
-      Open.Wide first, long until, Set<Open.Triple.Start> started, ToTriple toTriple) {
-    var left = new ArrayList<Open>();
-    var startedHere = new HashSet<Open.Triple.Start>();
-    var wides = new PriorityQueue<>(Open.MOST_FIRST);
+  Branching.Branched halve(
+      Node.Wide first, long until, Set<Node.Triple.Start> started, ToTriple toTriple) {
+    var left = new ArrayList<Node>();
+    var startedHere = new HashSet<Node.Triple.Start>();
+    var wides = new PriorityQueue<>(Node.MOST_FIRST);
     wides.add(first);
     var looks = 0;
     while (!wides.isEmpty()
         && looks < MOST_HALVED
-        && (looks == 0 || wides.peek().most() >= until)) {
+        && (looks == 0 || wides.peek().bound() >= until)) {
       looks++;
-      var wide = (Open.Wide) wides.poll();
+      var wide = (Node.Wide) wides.poll();
       var start = start(wide);
       if (start != null) {
         if (!started.contains(start) && startedHere.add(start)) {
           toTriple.triple(start.three(), start.group()).ifPresent(left::add);
+        } else {
+          closings.close(Closings.Reason.MET, 1);
         }
         continue;
       }
@@ -131,17 +137,17 @@ final class Halving {
       }
     }
     left.addAll(wides);
-    return new Choices.Found(left, List.of(), looks);
+    return new Branching.Branched(left, List.of(), looks);
   }
 
   /** The three parts of boxes of one part each; null of larger ones. */
-  private static Open.Triple.@Nullable Start start(Open.Wide wide) {
+  private static Node.Triple.@Nullable Start start(Node.Wide wide) {
     var three = wide.three();
     return three.motors().isOne()
             && three.propellers().isOne()
             && three.batteries().isOne()
-        ? new Open.Triple.Start(
-            new Open.Triple.Three(
+        ? new Node.Triple.Start(
+            new Node.Triple.Three(
                 three.motors().part(),
                 three.propellers().part(),
                 three.batteries().part()),
@@ -149,9 +155,9 @@ final class Halving {
         : null;
   }
 
-  private List<Open> halves(Open.Wide wide) {
+  private List<Node> halves(Node.Wide wide) {
     var three = wide.three();
-    var halves = new ArrayList<Open>();
+    var halves = new ArrayList<Node>();
     var motorSlack = slack(three.motors());
     var propellerSlack = slack(three.propellers());
     var batterySlack = slack(three.batteries());
@@ -184,7 +190,7 @@ final class Halving {
     return halves;
   }
 
-  private void halve(BoxBound.Three three, Open.Wide wide, List<Open> halves) {
+  private void halve(BoxBound.Three three, Node.Wide wide, List<Node> halves) {
     wide(three, wide.group(), wide.kits(), wide.from(), wide.to()).ifPresent(halves::add);
   }
 
@@ -193,7 +199,7 @@ final class Halving {
     return box.isOne() ? -1 : box.slack() + 1e-6 * box.size();
   }
 
-  private static double slack(Open.Wide wide) {
+  private static double slack(Node.Wide wide) {
     var floor = wide.kits();
     var best = Double.POSITIVE_INFINITY;
     for (var step = wide.from(); step < wide.to(); step++) {
@@ -207,8 +213,8 @@ final class Halving {
   }
 
   /** Builds that differ from one in at most one main part: one box a role, the others as they are. */
-  List<Open> near(Build build) {
-    var near = new ArrayList<Open>();
+  List<Node> near(Build build) {
+    var near = new ArrayList<Node>();
     var motor = boxes.motor(build.motor().orElseThrow());
     var propeller = boxes.propeller(build.propeller().orElseThrow());
     var battery = List.of(boxes.battery(build.battery().orElseThrow()));

@@ -19,7 +19,7 @@ import pappus.part.Role;
  * <p>Why: src/site/markdown/decisions.md#what-comes-along-counts-before-accessories-are-looked-at
  */
 final class KitLeasts {
-  private static final int RATES = KitFloor.RATES.size();
+  private static final int RATES = KitRelaxation.RATES.size();
   private static final int WATTS = RATES;
   private static final int VARIANCE = RATES + 1;
   private static final int CENTS = RATES + 2;
@@ -120,7 +120,7 @@ final class KitLeasts {
   private static double[] measured(Adds adds, int pieces) {
     var measured = new double[MEASURES];
     for (var rate = 0; rate < RATES; rate++) {
-      measured[rate] = pieces * (adds.grams() + KitFloor.RATES.get(rate) * adds.watts());
+      measured[rate] = pieces * (adds.grams() + KitRelaxation.RATES.get(rate) * adds.watts());
     }
     measured[WATTS] = pieces * adds.watts();
     measured[VARIANCE] = adds.variance();

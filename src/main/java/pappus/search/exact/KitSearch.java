@@ -13,6 +13,7 @@ import pappus.compatibility.CompatibilityRule;
 import pappus.part.Battery;
 import pappus.part.Board;
 import pappus.part.Build;
+import pappus.part.Lead;
 import pappus.part.Role;
 
 /**
@@ -205,8 +206,15 @@ final class KitSearch {
     var least = now.plus(rest).plus(least(next));
     var worth = worth(build, from, stage, least, loss, before);
     for (var tree : next) {
-      push(before, branch(new State(build, stage, null, now, rest, worth, loss, 0, 0, 0), tree));
+      var its = tree.sample() instanceof Lead ? wired(build, stage, tree, least, loss) : worth;
+      push(before, branch(new State(build, stage, null, now, rest, its, loss, 0, 0, 0), tree));
     }
+  }
+
+  /** With leads of one gauge: whichever it is, the way from the pack to the motors carries as much. */
+  private Worth wired(Build build, int stage, Branch leads, Adds least, OptionalDouble loss) {
+    var wired = build.with(Goods.ORDER.get(stage), leads.sample());
+    return new Worth(target.of(aiming.aim(wired, least, loss), least));
   }
 
   private static Adds least(List<Branch> trees) {
@@ -221,6 +229,11 @@ final class KitSearch {
     }
     if (!isDecided(from, stage)) {
       return before.worth;
+    }
+    if (before.branch != null
+        && before.branch.sample() instanceof Lead
+        && stage < Goods.CONSUMERS) {
+      return new Worth(target.of(before.worth.aim(), least));
     }
     return new Worth(target.of(aiming.aim(build, least, loss), least));
   }

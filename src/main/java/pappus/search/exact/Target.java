@@ -44,10 +44,10 @@ final class Target {
   }
 
   /** For builds whose main parts add at least so much, with any of some accessories. */
-  static Target of(Aim aim, Adds mains, List<KitFloor> kits) {
-    var from =
-        mains.grams() + kits.stream().mapToDouble(KitFloor::leastGrams).min().orElse(0);
-    var usual = kits.stream().map(KitFloor::usual).findFirst().orElse(Adds.NOTHING);
+  static Target of(Aim aim, Adds mains, List<KitRelaxation> kits) {
+    var from = mains.grams()
+        + kits.stream().mapToDouble(KitRelaxation::leastGrams).min().orElse(0);
+    var usual = kits.stream().map(KitRelaxation::usual).findFirst().orElse(Adds.NOTHING);
     var at = Math.max(from, mains.grams() + usual.grams());
     return new Target(aim, usual.weighing(at), from, new HashMap<>());
   }
@@ -81,7 +81,7 @@ final class Target {
   }
 
   /** What builds reach at most whose main parts add at least so much, with any of some accessories. */
-  long most(Adds mains, List<KitFloor> kits) {
+  long most(Adds mains, List<KitRelaxation> kits) {
     var most = Aim.HOPELESS;
     var leastWatts = Double.POSITIVE_INFINITY;
     var itsOhm = 0.0;
@@ -110,10 +110,12 @@ final class Target {
   }
 
   /** One trade for all controllers with a loss of their own. */
-  private Trade anyOwn(List<KitFloor> kits) {
+  private Trade anyOwn(List<KitRelaxation> kits) {
     if (anyOwn == null) {
-      var own =
-          kits.stream().map(KitFloor::loss).filter(OptionalDouble::isPresent).toList();
+      var own = kits.stream()
+          .map(KitRelaxation::loss)
+          .filter(OptionalDouble::isPresent)
+          .toList();
       anyOwn = aim.trade(
           usual,
           own.get(0),
@@ -123,19 +125,19 @@ final class Target {
     return anyOwn;
   }
 
-  private long inSteps(Adds mains, KitFloor kit) {
+  private long inSteps(Adds mains, KitRelaxation kit) {
     return (long)
         kit.most((grams, watts) -> aim.atMost(with(mains, kit, grams, watts), kit.loss()));
   }
 
   /** Least watts beside the motors, at the mass of a trade. */
-  private double watts(Adds mains, KitFloor kit, Trade trade) {
+  private double watts(Adds mains, KitRelaxation kit, Trade trade) {
     var left = aim.mostGrams(mains.variance() + kit.variance()) - mains.grams();
     return kit.tradedWithin(trade.wattsPerGram(), left)
         + trade.wattsPerGram() * (mains.grams() - trade.atGrams());
   }
 
-  private static Adds with(Adds mains, KitFloor kit, double grams, double watts) {
+  private static Adds with(Adds mains, KitRelaxation kit, double grams, double watts) {
     return new Adds(
         mains.grams() + grams,
         mains.variance() + kit.variance(),

@@ -4,10 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import pappus.part.Board;
 import pappus.part.Build;
+import pappus.part.Lead;
 import pappus.part.Part;
 import pappus.part.Role;
 
@@ -24,7 +27,7 @@ final class Trees {
 
   /**
    * Trees of what can fill a role of a build with a battery, of all that goes with each part decided; boards with a
-   * known ripple of their own apart from the others. Empty if nothing does.
+   * known ripple of their own apart from the others, leads by their gauge. Empty if nothing does.
    */
   List<Branch> of(Role role, Build build) {
     var with = goods.with(build);
@@ -51,13 +54,18 @@ final class Trees {
                   part, adds.times(build.count(role)).heavier(mounting), goods.ownLoss(part))));
         }
       }
-      var groups = role == Role.BOARD
-          ? List.of(
-              leaves.stream().filter(leaf -> leaf.loss().isEmpty()).toList(),
-              leaves.stream().filter(leaf -> leaf.loss().isPresent()).toList())
-          : List.of(leaves);
-      return groups.stream().filter(group -> !group.isEmpty()).map(Branch::of).toList();
+      return leaves.stream()
+          .collect(Collectors.groupingBy(Trees::group, TreeMap::new, Collectors.toList()))
+          .values()
+          .stream()
+          .map(Branch::of)
+          .toList();
     });
+  }
+
+  /** Boards with a ripple of their own are looked at apart, and leads that carry as much together. */
+  private static int group(Branch.Leaf leaf) {
+    return leaf.part() instanceof Lead lead ? lead.gauge() : leaf.loss().isEmpty() ? 0 : 1;
   }
 
   /**

@@ -30,6 +30,11 @@ final class Worth {
     this.target = target;
   }
 
+  /** What is aimed at. */
+  Aim aim() {
+    return target.aim();
+  }
+
   /**
    * No build with at least these numbers reaches more.
    *

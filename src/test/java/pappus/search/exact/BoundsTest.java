@@ -49,7 +49,7 @@ class BoundsTest {
   private static final class Way {
     private final Goods goods;
     private final Frames frames;
-    private final KitFloors kits;
+    private final KitRelaxations kits;
     private final Bounds bounds;
     private final Boxes boxes;
     private final BoxBound boxBound;
@@ -57,7 +57,7 @@ class BoundsTest {
     Way(Question question) {
       this.goods = new Goods(question);
       this.frames = new Frames(goods);
-      this.kits = new KitFloors(goods);
+      this.kits = new KitRelaxations(goods);
       this.bounds = new Bounds(question.assessor());
       this.boxes = new Boxes(goods, frames, kits, bounds);
       this.boxBound = new BoxBound(goods, bounds, boxes.spans(), boxes.share());
@@ -95,9 +95,9 @@ class BoundsTest {
 
     private long boxed(BoxBound.Three three, Build build) {
       var most = Aim.HOPELESS;
-      var motor = three.motors().floor();
-      var propeller = three.propellers().floor();
-      var battery = three.batteries().floor();
+      var motor = three.motors().relaxation();
+      var propeller = three.propellers().relaxation();
+      var battery = three.batteries().relaxation();
       var sizes = propeller.sizes().and(battery.sizes());
       var going =
           frames.going(frames.every(), motor.frames(), propeller.frames(), battery.frames(), sizes);
@@ -112,16 +112,16 @@ class BoundsTest {
       return most;
     }
 
-    private long aimed(Build mains, List<KitFloor> floors) {
+    private long aimed(Build mains, List<KitRelaxation> floors) {
       return target(mains, floors).most(added(mains), floors);
     }
 
-    private Target target(Build mains, List<KitFloor> floors) {
+    private Target target(Build mains, List<KitRelaxation> floors) {
       var air = frames.air(mains.frame().orElseThrow());
       var watts =
           floors.stream().mapToDouble(floor -> floor.leastWatts(0)).min().orElse(0);
-      var ohm = floors.stream().mapToDouble(KitFloor::ohm).min().orElse(0);
-      var losses = floors.stream().map(KitFloor::loss).toList();
+      var ohm = floors.stream().mapToDouble(KitRelaxation::ohm).min().orElse(0);
+      var losses = floors.stream().map(KitRelaxation::loss).toList();
       var aim = bounds.aim(mains, air, new Adds(0, 0, watts, 0, ohm), losses).orElse(Aim.NOTHING);
       return Target.of(aim, added(mains), floors);
     }

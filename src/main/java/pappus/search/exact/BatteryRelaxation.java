@@ -23,7 +23,7 @@ import pappus.physics.flight.LandingRule;
  * @param frames that one of them goes on whatever its size, in the order of {@link Frames}
  * @param motors sorts of motors that one of them goes with
  */
-record BatteryFloor(
+record BatteryRelaxation(
     Adds adds,
     int series,
     Cell cell,
@@ -36,11 +36,11 @@ record BatteryFloor(
     Sizes sizes,
     BitSet frames,
     BitSet motors) {
-  static BatteryFloor least(BatteryFloor one, BatteryFloor other) {
+  static BatteryRelaxation least(BatteryRelaxation one, BatteryRelaxation other) {
     var cell = one.cell.best(other.cell);
     var wiringOhm = Math.min(one.wiringOhm, other.wiringOhm);
     var pack = Pack.of(cell, one.series, 1, wiringOhm);
-    return new BatteryFloor(
+    return new BatteryRelaxation(
         one.adds.least(other.adds),
         one.series,
         cell,
@@ -51,7 +51,7 @@ record BatteryFloor(
         one.floorVolts,
         Math.max(one.burstAmps, other.burstAmps),
         one.sizes.least(other.sizes),
-        MotorFloor.either(one.frames, other.frames),
-        MotorFloor.either(one.motors, other.motors));
+        MotorRelaxation.either(one.frames, other.frames),
+        MotorRelaxation.either(one.motors, other.motors));
   }
 }

@@ -19,105 +19,114 @@ import pappus.part.Role;
 import pappus.search.Incumbents;
 import pappus.search.Question;
 
-/** What each choice leads to. Safe for several threads. */
-final class Choices {
+/** What each node is branched into. Safe for several threads. */
+final class Branching {
   private final Question question;
   private final Goods goods;
   private final Trees trees;
   private final Frames frames;
-  private final KitFloors kits;
+  private final KitRelaxations kits;
   private final Bounds bounds;
   private final Halving halving;
   private final List<CompatibilityRule> onMains;
   private final boolean isForFront;
+  private final Closings closings = new Closings();
 
   /** For what a ranking looks for. */
-  Choices(Goods goods) {
+  Branching(Goods goods) {
     this(goods, null);
   }
 
   /**
    * @param front where builds are looked for that no other surpasses in flight, mass and price at once
    */
-  Choices(Goods goods, @Nullable Front front) {
+  Branching(Goods goods, @Nullable Front front) {
     this.question = goods.question();
     this.goods = goods;
     this.trees = new Trees(goods);
     this.frames = new Frames(goods);
-    this.kits = new KitFloors(goods);
+    this.kits = new KitRelaxations(goods);
     this.bounds = new Bounds(question.assessor(), front);
     this.isForFront = front != null;
-    this.halving = new Halving(goods, frames, kits, bounds);
+    this.halving = new Halving(goods, frames, kits, bounds, closings);
     this.onMains = question.assessor().rules().stream()
         .filter(rule -> Role.MAIN.containsAll(rule.reads()) && rule.reads().size() > 2)
         .toList();
   }
 
   /**
-   * What a choice leads to.
+   * What a node leads to.
    *
    * @param assessed complete builds on the way
-   * @param looks how many choices were looked into
+   * @param looks how many nodes were branched
    */
-  record Found(List<Open> open, List<Assessment> assessed, long looks) {
-    static Found of(List<Open> open) {
-      return new Found(open, List.of(), 1);
+  record Branched(List<Node> open, List<Assessment> assessed, long looks) {
+    static Branched of(List<Node> open) {
+      return new Branched(open, List.of(), 1);
     }
   }
 
+  /** Where nodes end. */
+  Closings closings() {
+    return closings;
+  }
+
   /** Every build there is. */
-  List<Open> all() {
+  List<Node> all() {
     return halving.all();
   }
 
   /** Builds that differ from one in at most one main part. */
-  List<Open> near(Build build) {
+  List<Node> near(Build build) {
     return halving.near(build);
   }
 
   /**
-   * Looks into a choice.
+   * Branches a node.
    *
    * @param until what waits reaches this; what reaches less can wait too
    * @param started triples that were met before
    */
-  Found lookInto(Open open, long until, Set<Open.Triple.Start> started) {
-    if (open instanceof Open.Wide wide) {
+  Branched branch(Node node, long until, Set<Node.Triple.Start> started) {
+    if (node instanceof Node.Wide wide) {
       return halving.halve(wide, until, started, this::triple);
     }
-    return open instanceof Open.Triple triple
-        ? Found.of(nextFrame(triple))
-        : found((Open.Four) open, until);
+    return node instanceof Node.Triple triple
+        ? Branched.of(nextFrame(triple))
+        : sharpenedFirst((Node.Four) node, until);
   }
 
   private Part part(Role role, int index) {
     return goods.options(role).get(index);
   }
 
-  private Optional<Open> triple(Open.Triple.Three parts, Frames.Group group) {
+  private Optional<Node> triple(Node.Triple.Three parts, Frames.Group group) {
     var build = Build.empty()
         .with(Role.MOTOR, part(Role.MOTOR, parts.motor()))
         .with(Role.PROPELLER, part(Role.PROPELLER, parts.propeller()))
         .with(Role.BATTERY, part(Role.BATTERY, parts.battery()));
     if (!mayFit(build)) {
-      return Optional.empty();
+      return closings.close(Closings.Reason.RULE);
     }
     var floors = kits.of(goods.with(build.battery().orElseThrow(), group));
     var going = going(build, group);
-    return going.isEmpty()
-        ? Optional.empty()
-        : aim(build, frames.air(going), floors)
-            .flatMap(aim -> triple(
-                parts,
-                build,
-                lightest -> Target.of(aim, mains(build, lightest), floors),
-                going,
-                group,
-                Long.MAX_VALUE));
+    if (going.isEmpty()) {
+      return closings.close(Closings.Reason.RULE);
+    }
+    var aim = aim(build, frames.air(going), floors);
+    return aim.isEmpty()
+        ? closings.close(Closings.Reason.LIMIT)
+        : triple(
+            parts,
+            build,
+            lightest -> Target.of(aim.get(), mains(build, lightest), floors),
+            going,
+            group,
+            Long.MAX_VALUE);
   }
 
   /** What a frame with fastened motors may cost beside three parts and the cheapest accessories. */
-  private double mostFrameCents(Build three, List<KitFloor> floors) {
+  private double mostFrameCents(Build three, List<KitRelaxation> floors) {
     var motor = three.motor().orElseThrow();
     var battery = three.battery().orElseThrow();
     return bounds.budgetCents()
@@ -125,7 +134,7 @@ final class Choices {
         - goods.own(Role.MOTOR, motor).cents()
         - goods.own(Role.PROPELLER, three.propeller().orElseThrow()).cents()
         - frames.leastStrap(battery).on(goods.own(Role.BATTERY, battery)).cents()
-        - floors.stream().mapToLong(KitFloor::cents).min().orElse(0);
+        - floors.stream().mapToLong(KitRelaxation::cents).min().orElse(0);
   }
 
   private BitSet going(Build three, Frames.Group group) {
@@ -138,12 +147,15 @@ final class Choices {
   }
 
   /** By the law, and the least and largest of their own: what holds at both ends holds in between. */
-  private static List<OptionalDouble> losses(List<KitFloor> kits) {
+  private static List<OptionalDouble> losses(List<KitRelaxation> kits) {
     var own =
-        kits.stream().map(KitFloor::loss).filter(OptionalDouble::isPresent).toList();
+        kits.stream().map(KitRelaxation::loss).filter(OptionalDouble::isPresent).toList();
     var ends = own.size() < 3 ? own : List.of(own.get(0), own.get(own.size() - 1));
     return Stream.concat(
-            kits.stream().map(KitFloor::loss).filter(OptionalDouble::isEmpty).limit(1),
+            kits.stream()
+                .map(KitRelaxation::loss)
+                .filter(OptionalDouble::isEmpty)
+                .limit(1),
             ends.stream())
         .toList();
   }
@@ -161,9 +173,9 @@ final class Choices {
         .plus(new Adds(nothing.grams(), nothing.variance(), 0, nothing.cents(), 0));
   }
 
-  private Optional<Aim> aim(Build build, FrameAir air, List<KitFloor> all) {
+  private Optional<Aim> aim(Build build, FrameAir air, List<KitRelaxation> all) {
     var watts = all.stream().mapToDouble(floor -> floor.leastWatts(0)).min().orElse(0);
-    var ohm = all.stream().mapToDouble(KitFloor::ohm).min().orElse(0);
+    var ohm = all.stream().mapToDouble(KitRelaxation::ohm).min().orElse(0);
     return bounds.aim(build, air, new Adds(0, 0, watts, 0, ohm), losses(all));
   }
 
@@ -172,8 +184,8 @@ final class Choices {
    *
    * @param target by the lightest frame
    */
-  private Optional<Open> triple(
-      Open.Triple.Three parts,
+  private Optional<Node> triple(
+      Node.Triple.Three parts,
       Build build,
       IntFunction<Target> target,
       BitSet some,
@@ -186,18 +198,17 @@ final class Choices {
         frames.fastening(build.motor().orElseThrow()),
         mostFrameCents(build, floors));
     if (lightest < 0) {
-      return Optional.empty();
+      return closings.close(Closings.Reason.RULE);
     }
     var aimed = target.apply(lightest);
     var most = Math.min(atMost, aimed.most(mains(build, lightest), floors));
-    return most < 0
-        ? Optional.empty()
-        : Optional.of(new Open.Triple(parts, build, aimed, lightest, some, group, most, 0));
+    return closings.unlessHopeless(
+        new Node.Triple(parts, build, aimed, lightest, some, group, most, 0));
   }
 
   /** The next frame of three parts, and the rest of the frames. */
-  private List<Open> nextFrame(Open.Triple triple) {
-    var left = new ArrayList<Open>();
+  private List<Node> nextFrame(Node.Triple triple) {
+    var left = new ArrayList<Node>();
     rough(triple.build().with(Role.FRAME, frames.get(triple.frame())), triple).ifPresent(left::add);
     var others = (BitSet) triple.frames().clone();
     others.clear(triple.frame());
@@ -207,20 +218,19 @@ final class Choices {
             lightest -> triple.target(),
             others,
             triple.group(),
-            triple.most())
+            triple.bound())
         .ifPresent(left::add);
     return left;
   }
 
   /** Four parts with what is known of three of them: most of those that wait are never looked into. */
-  private Optional<Open> rough(Build build, Open.Triple triple) {
+  private Optional<Node> rough(Build build, Node.Triple triple) {
     if (!mayFit(build)) {
-      return Optional.empty();
+      return closings.close(Closings.Reason.RULE);
     }
-    var most = Math.min(triple.most(), triple.target().most(adds(build), kits.of(build)));
-    return most < 0
-        ? Optional.empty()
-        : Optional.of(new Open.Four(build, triple.target(), true, null, null, most, 0));
+    var most = Math.min(triple.bound(), triple.target().most(adds(build), kits.of(build)));
+    return closings.unlessHopeless(
+        new Node.Four(build, triple.target(), true, null, null, most, 0));
   }
 
   private Adds adds(Build build) {
@@ -228,31 +238,29 @@ final class Choices {
     return new Adds(begun.grams(), begun.variance(), 0, begun.cents(), 0);
   }
 
-  private Found found(Open.Four four, long until) {
+  private Branched sharpenedFirst(Node.Four four, long until) {
     if (!four.isRough()) {
       return accessories(four, until);
     }
     var own = sharpened(four);
-    return own.isPresent() && own.get().most() >= Math.max(until, 0)
+    return own.isPresent() && own.get().bound() >= Math.max(until, 0)
         ? accessories(own.get(), until)
-        : Found.of(own.stream().map(Open.class::cast).toList());
+        : Branched.of(own.stream().map(Node.class::cast).toList());
   }
 
   /** The same with what the frame does to the air; empty if nothing can come of it. */
-  private Optional<Open.Four> sharpened(Open.Four rough) {
+  private Optional<Node.Four> sharpened(Node.Four rough) {
     var build = rough.build();
     var known = rough.target().aim();
     var air = frames.air(build.frame().orElseThrow());
     var aim = known.isFor(air) ? known : aim(build, air, kits.of(build)).orElse(null);
     if (aim == null) {
-      return Optional.empty();
+      return closings.close(Closings.Reason.LIMIT);
     }
     var mains = adds(build);
     var target = Target.of(aim, mains, kits.of(build));
-    var most = Math.min(rough.most(), target.most(mains, kits.of(build)));
-    return most < 0
-        ? Optional.empty()
-        : Optional.of(new Open.Four(build, target, false, null, null, most, 0));
+    var most = Math.min(rough.bound(), target.most(mains, kits.of(build)));
+    return closings.unlessHopeless(new Node.Four(build, target, false, null, null, most, 0));
   }
 
   /** Whether nothing sets main parts apart that reads no other role. */
@@ -275,7 +283,7 @@ final class Choices {
   }
 
   /** Accessories of four main parts, as long as they may reach more than what waits. */
-  private Found accessories(Open.Four four, long until) {
+  private Branched accessories(Node.Four four, long until) {
     var assessed = new ArrayList<Assessment>();
     var attempt = new Attempt(four.best(), assessed);
     var search = four.kits();
@@ -299,34 +307,36 @@ final class Choices {
       search.step(attempt::complete);
     }
     var best = attempt.best;
-    var most = Math.min(four.most(), Math.max(search.most(), attempt.objective()));
-    var left = new ArrayList<Open>();
+    var most = Math.min(four.bound(), Math.max(search.most(), attempt.objective()));
+    var left = new ArrayList<Node>();
     if (best != null && !search.mayBeat(best)) {
-      left.add(new Open.Done(best, best.objective(), 0));
-    } else if (most >= 0) {
-      left.add(new Open.Four(four.build(), four.target(), false, search, best, most, 0));
+      left.add(new Node.Done(best, best.objective(), 0));
+    } else {
+      closings
+          .unlessHopeless(new Node.Four(four.build(), four.target(), false, search, best, most, 0))
+          .ifPresent(left::add);
     }
-    return new Found(left, assessed, search.steps() - before);
+    return new Branched(left, assessed, search.steps() - before);
   }
 
   /** Every complete build of four main parts that may be of use, as long as one may reach more than what waits. */
-  private Found every(Open.Four four, KitSearch search, long until, long before) {
-    var left = new ArrayList<Open>();
+  private Branched every(Node.Four four, KitSearch search, long until, long before) {
+    var left = new ArrayList<Node>();
     var assessed = new ArrayList<Assessment>();
     while (search.most() >= Math.max(until, 0)) {
       search.step(build -> {
         var assessment = question.assessor().assess(build);
         assessed.add(assessment);
         if (assessment.isFeasible()) {
-          left.add(new Open.Done(assessment, assessment.objective(), 0));
+          left.add(new Node.Done(assessment, assessment.objective(), 0));
         }
       });
     }
-    var most = Math.min(four.most(), search.most());
-    if (most >= 0) {
-      left.add(new Open.Four(four.build(), four.target(), false, search, null, most, 0));
-    }
-    return new Found(left, assessed, search.steps() - before);
+    var most = Math.min(four.bound(), search.most());
+    closings
+        .unlessHopeless(new Node.Four(four.build(), four.target(), false, search, null, most, 0))
+        .ifPresent(left::add);
+    return new Branched(left, assessed, search.steps() - before);
   }
 
   /** Complete builds of four main parts. */

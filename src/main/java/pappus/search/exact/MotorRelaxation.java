@@ -28,7 +28,7 @@ import pappus.physics.motor.MotorModel;
  * @param byPropeller their sorts against propellers
  * @param byBattery their sorts against batteries
  */
-record MotorFloor(
+record MotorRelaxation(
     Adds adds,
     Frames.Fastening fastening,
     double kvLow,
@@ -77,8 +77,8 @@ record MotorFloor(
     return place < COUNT ? dragHighNm.at(place) : Double.POSITIVE_INFINITY;
   }
 
-  static MotorFloor least(MotorFloor one, MotorFloor other) {
-    return new MotorFloor(
+  static MotorRelaxation least(MotorRelaxation one, MotorRelaxation other) {
+    return new MotorRelaxation(
         one.adds.least(other.adds),
         one.fastening.least(other.fastening),
         Math.min(one.kvLow, other.kvLow),

@@ -18,22 +18,22 @@ import pappus.part.Role;
  * of two of them. All of these bounds together leave a region that every set of accessories is in; steps along its
  * edge are what it can do best.
  */
-final class KitFloors {
+final class KitRelaxations {
   private static final int STEPS = 32;
 
   private final Goods goods;
-  private final Map<String, List<KitFloor>> floors = new ConcurrentHashMap<>();
+  private final Map<String, List<KitRelaxation>> floors = new ConcurrentHashMap<>();
   private final Map<String, KitLeasts> leasts = new ConcurrentHashMap<>();
   private final Map<String, Map<Role, double[][]>> alone = new ConcurrentHashMap<>();
   private final KitClasses classes;
 
-  KitFloors(Goods goods) {
+  KitRelaxations(Goods goods) {
     this.goods = goods;
     this.classes = new KitClasses(goods);
   }
 
   /** Floors with a battery and frame: one for boards by the law, one for those with a loss of their own. */
-  List<KitFloor> coarse(With with) {
+  List<KitRelaxation> coarse(With with) {
     var known = least(with);
     var byLaw = new ArrayList<Integer>();
     var byOwn = new ArrayList<Integer>();
@@ -48,12 +48,12 @@ final class KitFloors {
   }
 
   /** Floors for a build with a battery, and with its frame where it has one, one for each sort of boards. */
-  List<KitFloor> of(Build build) {
+  List<KitRelaxation> of(Build build) {
     return of(goods.with(build));
   }
 
   /** Floors with a battery and frame, one for each sort of boards. */
-  List<KitFloor> of(With with) {
+  List<KitRelaxation> of(With with) {
     return floors.computeIfAbsent(with.kind(), fresh -> {
       var known = least(with);
       return IntStream.range(0, goods.losses().size())
@@ -71,8 +71,8 @@ final class KitFloors {
   }
 
   /** For boards of some sorts together. */
-  private KitFloor floor(KitLeasts known, List<Integer> sorts) {
-    var rates = KitFloor.RATES.size();
+  private KitRelaxation floor(KitLeasts known, List<Integer> sorts) {
+    var rates = KitRelaxation.RATES.size();
     return floor(
         goods.losses().get(sorts.get(0)),
         IntStream.range(0, rates)
@@ -84,7 +84,7 @@ final class KitFloors {
         known.ohm(sorts));
   }
 
-  private static KitFloor floor(
+  private static KitRelaxation floor(
       OptionalDouble loss,
       double[] exchange,
       double watts,
@@ -93,8 +93,8 @@ final class KitFloors {
       double ohm) {
     var lightest = exchange[0];
     var most = watts;
-    for (var i = 1; i < KitFloor.RATES.size(); i++) {
-      most = Math.max(most, (exchange[i] - lightest) / KitFloor.RATES.get(i));
+    for (var i = 1; i < KitRelaxation.RATES.size(); i++) {
+      most = Math.max(most, (exchange[i] - lightest) / KitRelaxation.RATES.get(i));
     }
     var grams = new double[STEPS + 1];
     var drawn = new double[STEPS + 1];
@@ -102,11 +102,11 @@ final class KitFloors {
       drawn[step] = watts + (most - watts) * step / STEPS;
       var to = watts + (most - watts) * (step + 1) / STEPS;
       grams[step] = lightest;
-      for (var i = 1; i < KitFloor.RATES.size() && step < STEPS; i++) {
-        grams[step] = Math.max(grams[step], exchange[i] - KitFloor.RATES.get(i) * to);
+      for (var i = 1; i < KitRelaxation.RATES.size() && step < STEPS; i++) {
+        grams[step] = Math.max(grams[step], exchange[i] - KitRelaxation.RATES.get(i) * to);
       }
     }
-    return new KitFloor(
+    return new KitRelaxation(
         loss,
         Numbers.of(exchange.length, rate -> exchange[rate]),
         Numbers.of(STEPS + 1, step -> grams[step]),

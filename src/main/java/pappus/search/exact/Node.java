@@ -7,16 +7,16 @@ import pappus.assessment.Assessment;
 import pappus.part.Build;
 import pappus.search.Incumbents;
 
-/** A choice not yet looked into, or a build that is done. */
-sealed interface Open {
-  /** What no build of it surpasses. */
-  long most();
+/** A node of the search: some builds that were not told apart yet, or one that is done. */
+sealed interface Node {
+  /** Upper bound: no build of it reaches more. */
+  long bound();
 
   /** In the order in which they were met. */
   long number();
 
   /** A copy with another place in the order in which they were met. */
-  Open numbered(long number);
+  Node numbered(long number);
 
   /**
    * Boxes of motors, propellers and batteries, and a span of what accessories can do best.
@@ -26,15 +26,15 @@ sealed interface Open {
   record Wide(
       BoxBound.Three three,
       Frames.Group group,
-      KitFloor kits,
+      KitRelaxation kits,
       int from,
       int to,
-      long most,
+      long bound,
       long number)
-      implements Open {
+      implements Node {
     @Override
-    public Open numbered(long next) {
-      return new Wide(three, group, kits, from, to, most, next);
+    public Node numbered(long next) {
+      return new Wide(three, group, kits, from, to, bound, next);
     }
   }
 
@@ -54,9 +54,9 @@ sealed interface Open {
       int frame,
       BitSet frames,
       Frames.Group group,
-      long most,
+      long bound,
       long number)
-      implements Open {
+      implements Node {
     /** Indices among the options of each role. */
     record Three(int motor, int propeller, int battery) {}
 
@@ -68,8 +68,8 @@ sealed interface Open {
     }
 
     @Override
-    public Open numbered(long next) {
-      return new Triple(three, build, target, frame, frames, group, most, next);
+    public Node numbered(long next) {
+      return new Triple(three, build, target, frame, frames, group, bound, next);
     }
   }
 
@@ -87,29 +87,29 @@ sealed interface Open {
       boolean isRough,
       @Nullable KitSearch kits,
       @Nullable Assessment best,
-      long most,
+      long bound,
       long number)
-      implements Open {
+      implements Node {
     @Override
-    public Open numbered(long next) {
-      return new Four(build, target, isRough, kits, best, most, next);
+    public Node numbered(long next) {
+      return new Four(build, target, isRough, kits, best, bound, next);
     }
   }
 
   /** The best build of four main parts. */
-  record Done(Assessment assessment, long most, long number) implements Open {
+  record Done(Assessment assessment, long bound, long number) implements Node {
     @Override
-    public Open numbered(long next) {
+    public Node numbered(long next) {
       return this;
     }
   }
 
   /** What may reach most first; of equals, builds that are done after all others and in their own order. */
-  Comparator<Open> MOST_FIRST = Comparator.comparingLong(Open::most)
+  Comparator<Node> MOST_FIRST = Comparator.comparingLong(Node::bound)
       .reversed()
       .thenComparing(open -> open instanceof Done)
       .thenComparing((one, other) -> one instanceof Done mine && other instanceof Done theirs
           ? Incumbents.BEST_FIRST.compare(mine.assessment, theirs.assessment)
           : 0)
-      .thenComparingLong(Open::number);
+      .thenComparingLong(Node::number);
 }

@@ -21,7 +21,7 @@ import pappus.physics.propeller.PropellerInAir;
  * @param frames that one of them goes on whatever its size, in the order of {@link Frames}
  * @param motors sorts of motors that one of them goes on
  */
-record PropellerFloor(
+record PropellerRelaxation(
     Adds adds,
     double diameterMm,
     double induced,
@@ -68,7 +68,7 @@ record PropellerFloor(
    *
    * @param share of the hover's shaft power that flight takes at least
    */
-  static PropellerFloor of(
+  static PropellerRelaxation of(
       PropellerInAir propeller,
       Spans spans,
       double share,
@@ -89,7 +89,7 @@ record PropellerFloor(
       speed[end] = turns / Math.sqrt(thrustN);
     }
     var induced = 1 / Math.sqrt(2 * propeller.densityKgPerM3() * propeller.discAreaM2());
-    return new PropellerFloor(
+    return new PropellerRelaxation(
         adds,
         1000 * propeller.diameterM(),
         induced,
@@ -116,8 +116,8 @@ record PropellerFloor(
         ends.length - 1, span -> Math.max(ends[span], ends[span + 1]) * (1 + BETWEEN));
   }
 
-  static PropellerFloor least(PropellerFloor one, PropellerFloor other) {
-    return new PropellerFloor(
+  static PropellerRelaxation least(PropellerRelaxation one, PropellerRelaxation other) {
+    return new PropellerRelaxation(
         one.adds.least(other.adds),
         Math.max(one.diameterMm, other.diameterMm),
         Math.max(one.induced, other.induced),
@@ -128,7 +128,7 @@ record PropellerFloor(
         one.torqueHigh.most(other.torqueHigh),
         one.speedHigh.most(other.speedHigh),
         one.sizes.least(other.sizes),
-        MotorFloor.either(one.frames, other.frames),
-        MotorFloor.either(one.motors, other.motors));
+        MotorRelaxation.either(one.frames, other.frames),
+        MotorRelaxation.either(one.motors, other.motors));
   }
 }

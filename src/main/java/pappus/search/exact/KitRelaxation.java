@@ -16,7 +16,7 @@ import java.util.function.DoubleBinaryOperator;
  * @param cents least of any
  * @param ohm least of board and lead on the way from the pack to the motors, Ω
  */
-record KitFloor(
+record KitRelaxation(
     OptionalDouble loss,
     Numbers exchange,
     Numbers grams,

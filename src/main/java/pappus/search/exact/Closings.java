@@ -1,0 +1,56 @@
+package pappus.search.exact;
+
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.atomic.AtomicLongArray;
+
+/**
+ * Where every node ends that is not branched: a proof is the list of these. Safe for several threads; what it counts does
+ * not depend on how many there are.
+ */
+final class Closings {
+  /** Why a node is closed. */
+  enum Reason {
+    /** A rule that its parts break already, or no frame or accessory that goes with them. */
+    RULE,
+    /** A limit on mass, price, thrust or current that no build of it keeps, or physics that refuses its parts. */
+    LIMIT,
+    /** Its bound is below what is told already. */
+    BOUND,
+    /** Too near to an earlier row. */
+    NEAR,
+    /** The same parts were met on another way. */
+    MET,
+    /** Its best build is told. */
+    TOLD
+  }
+
+  private final AtomicLongArray counts = new AtomicLongArray(Reason.values().length);
+
+  /** Closes a node; the one place where that is done. */
+  <N> Optional<N> close(Reason reason) {
+    close(reason, 1);
+    return Optional.empty();
+  }
+
+  /** Closes so many nodes at once. */
+  void close(Reason reason, long nodes) {
+    counts.addAndGet(reason.ordinal(), nodes);
+  }
+
+  /** The node, unless no build of it keeps the limits. */
+  <N extends Node> Optional<N> unlessHopeless(N node) {
+    return node.bound() < 0 ? close(Reason.LIMIT) : Optional.of(node);
+  }
+
+  /** How many nodes were closed for each reason. */
+  Map<Reason, Long> counts() {
+    var counted = new EnumMap<Reason, Long>(Reason.class);
+    for (var reason : Reason.values()) {
+      counted.put(reason, counts.get(reason.ordinal()));
+    }
+    return Collections.unmodifiableMap(counted);
+  }
+}
