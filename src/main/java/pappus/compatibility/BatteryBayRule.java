@@ -58,6 +58,7 @@ public final class BatteryBayRule implements SizeRule {
     var nearest = BalancePlanner.nearestToMiddle(frame, sizes.packLength());
     return nearest.isPresent()
         && (sizes.propeller() == 0
+            || sizes.packLength() == 0
             || Discs.clearance(
                     frame,
                     sizes.propeller(),
