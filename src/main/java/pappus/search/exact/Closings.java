@@ -1,10 +1,8 @@
 package pappus.search.exact;
 
-import java.util.Collections;
-import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.atomic.AtomicLongArray;
+import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * Where every node ends that is not branched: a proof is the list of these. Safe for several threads; what it counts does
@@ -27,7 +25,7 @@ final class Closings {
     TOLD
   }
 
-  private final AtomicLongArray counts = new AtomicLongArray(Reason.values().length);
+  private final Map<Reason, Long> counts = new ConcurrentHashMap<>();
 
   /** Closes a node; the one place where that is done. */
   <N> Optional<N> close(Reason reason) {
@@ -37,7 +35,7 @@ final class Closings {
 
   /** Closes so many nodes at once. */
   void close(Reason reason, long nodes) {
-    counts.addAndGet(reason.ordinal(), nodes);
+    counts.merge(reason, nodes, Long::sum);
   }
 
   /** The node, unless no build of it keeps the limits. */
@@ -47,10 +45,6 @@ final class Closings {
 
   /** How many nodes were closed for each reason. */
   Map<Reason, Long> counts() {
-    var counted = new EnumMap<Reason, Long>(Reason.class);
-    for (var reason : Reason.values()) {
-      counted.put(reason, counts.get(reason.ordinal()));
-    }
-    return Collections.unmodifiableMap(counted);
+    return Map.copyOf(counts);
   }
 }

@@ -3,6 +3,7 @@ package pappus.search.exact;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
@@ -263,13 +264,13 @@ final class Frames {
    * @param steps rooms, rising
    * @param beyond frames with more room than the step before each, and last those with more than any
    */
-  private record Room(ToDoubleFunction<Sizes> size, double[] steps, List<BitSet> beyond) {
+  private record Room(ToDoubleFunction<Sizes> size, List<Double> steps, List<BitSet> beyond) {
     /** More steps take more memory than they save time. */
     private static final int MOST_STEPS = 200;
 
     /** Frames with room for a size, and maybe a few that have less. */
     BitSet taking(Sizes sizes) {
-      var step = Arrays.binarySearch(steps, size.applyAsDouble(sizes));
+      var step = Collections.binarySearch(steps, size.applyAsDouble(sizes));
       return beyond.get(step >= 0 ? step : -step - 1);
     }
   }
@@ -285,8 +286,8 @@ final class Frames {
     var apart = 1 + different.length / Room.MOST_STEPS;
     var steps = IntStream.range(0, different.length)
         .filter(place -> place % apart == 0 || place == different.length - 1)
-        .mapToDouble(place -> different[place])
-        .toArray();
+        .mapToObj(place -> different[place])
+        .toList();
     var beyond = new ArrayList<BitSet>();
     beyond.add(all);
     for (var step : steps) {
