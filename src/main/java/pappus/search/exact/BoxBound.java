@@ -242,7 +242,7 @@ final class BoxBound {
             Frame.ROTORS * thrustN,
             propeller.induced() * root,
             propeller.leastInduced() * root,
-            propeller.diameterMm() / 2000 * propeller.speedHigh().at(span) / share * root,
+            propeller.diameterMm() / 2000 * propeller.speedHigh().at(span) * root,
             weightN,
             shaftW,
             turning.busW(battery.pack().openVolts(battery.pack().startCharge())) + watts,
@@ -261,9 +261,15 @@ final class BoxBound {
     if (span < 0) {
       return true;
     }
-    var turning = new Turning(motor, three.propellers.relaxation(), 0, span, thrustN);
+    var whole = three.propellers.relaxation().whole();
+    var root = Math.sqrt(thrustN);
+    var speed = whole.speed().at(span) * root;
+    var drag = motor.dragNm(speed);
+    var torque = whole.torque().at(span) * thrustN + drag;
+    var power =
+        whole.shaft().at(span) * thrustN * root + speed * drag + motor.heat() * torque * torque;
     var pack = battery.pack().behind(kits.ohm());
-    var needed = turning.speed / motor.kvHigh() + motor.drop() * turning.torque;
+    var needed = speed / motor.kvHigh() + motor.drop() * torque;
     var charge = Math.min(thrustAtCharge, pack.startCharge());
     var open = pack.openVolts(charge);
     var ohm = pack.burstOhm(charge);
@@ -272,8 +278,8 @@ final class BoxBound {
         Math.max(open / 2, open - ohm * battery.burstAmps()));
     var amps = (open - volts) / ohm;
     return volts < open
-        && turning.amps <= motor.burstAmps() * (1 + 1e-9)
+        && torque * motor.kvLow() <= motor.burstAmps() * (1 + 1e-9)
         && volts * (amps - Frame.ROTORS * motor.idleA())
-            >= (Frame.ROTORS * turning.power + kits.leastWatts(0)) * (1 - 1e-9);
+            >= (Frame.ROTORS * power + kits.leastWatts(0)) * (1 - 1e-9);
   }
 }

@@ -15,6 +15,7 @@ import pappus.physics.propeller.PropellerInAir;
  * @param shaft least shaft power over T^1.5 in each span, W/N^1.5
  * @param torque least torque over T, m
  * @param speed least speed over √T, rad/s/√N
+ * @param whole the least of the three where all of the hover's power is taken
  * @param torqueHigh largest torque over T, m
  * @param speedHigh largest speed over √T, rad/s/√N
  * @param sizes least
@@ -29,6 +30,7 @@ record PropellerRelaxation(
     Numbers shaft,
     Numbers torque,
     Numbers speed,
+    Whole whole,
     Numbers torqueHigh,
     Numbers speedHigh,
     Sizes sizes,
@@ -60,6 +62,20 @@ record PropellerRelaxation(
     }
   }
 
+  /**
+   * Numbers of hover.
+   *
+   * @param shaft least shaft power over T^1.5 in each span, W/N^1.5
+   * @param torque least torque over T, m
+   * @param speed least speed over √T, rad/s/√N
+   */
+  record Whole(Numbers shaft, Numbers torque, Numbers speed) {
+    private Whole least(Whole other) {
+      return new Whole(
+          shaft.least(other.shaft), torque.least(other.torque), speed.least(other.speed));
+    }
+  }
+
   /** What a span may hide: coefficients go in straight lines between rows, ratios of them almost. */
   private static final double BETWEEN = 5e-4;
 
@@ -76,32 +92,56 @@ record PropellerRelaxation(
       Sizes sizes,
       BitSet frames,
       BitSet motors) {
-    var shaft = new double[spans.count + 1];
-    var torque = new double[spans.count + 1];
-    var speed = new double[spans.count + 1];
-    for (var end = 0; end <= spans.count; end++) {
-      var thrustN = spans.end(end);
-      var hover = propeller.speedForThrustRadPerS(thrustN);
-      var shaftW = share * propeller.shaftPowerW(hover);
-      var turns = share == 1 ? hover : propeller.speedForPowerRadPerS(shaftW);
-      shaft[end] = shaftW / (thrustN * Math.sqrt(thrustN));
-      torque[end] = shaftW / turns / thrustN;
-      speed[end] = turns / Math.sqrt(thrustN);
-    }
+    var flown = Ends.of(propeller, spans, share);
+    var hover = share == 1 ? flown : Ends.of(propeller, spans, 1);
+    var shaft = between(flown.shaft);
+    var torque = between(flown.torque);
+    var speed = between(flown.speed);
+    var whole = share == 1
+        ? new Whole(shaft, torque, speed)
+        : new Whole(between(hover.shaft), between(hover.torque), between(hover.speed));
     var induced = 1 / Math.sqrt(2 * propeller.densityKgPerM3() * propeller.discAreaM2());
     return new PropellerRelaxation(
         adds,
         1000 * propeller.diameterM(),
         induced,
         induced,
-        between(shaft),
-        between(torque),
-        between(speed),
-        beyond(torque),
-        beyond(speed),
+        shaft,
+        torque,
+        speed,
+        whole,
+        beyond(hover.torque),
+        beyond(hover.speed),
         sizes,
         frames,
         motors);
+  }
+
+  /** Numbers at the ends of spans. */
+  private static final class Ends {
+    private final double[] shaft;
+    private final double[] torque;
+    private final double[] speed;
+
+    private Ends(int count) {
+      this.shaft = new double[count];
+      this.torque = new double[count];
+      this.speed = new double[count];
+    }
+
+    private static Ends of(PropellerInAir propeller, Spans spans, double share) {
+      var ends = new Ends(spans.count + 1);
+      for (var end = 0; end <= spans.count; end++) {
+        var thrustN = spans.end(end);
+        var hover = propeller.speedForThrustRadPerS(thrustN);
+        var shaftW = share * propeller.shaftPowerW(hover);
+        var turns = share == 1 ? hover : propeller.speedForPowerRadPerS(shaftW);
+        ends.shaft[end] = shaftW / (thrustN * Math.sqrt(thrustN));
+        ends.torque[end] = shaftW / turns / thrustN;
+        ends.speed[end] = turns / Math.sqrt(thrustN);
+      }
+      return ends;
+    }
   }
 
   /** The least in each span from what holds at its ends. */
@@ -125,6 +165,7 @@ record PropellerRelaxation(
         one.shaft.least(other.shaft),
         one.torque.least(other.torque),
         one.speed.least(other.speed),
+        one.whole.least(other.whole),
         one.torqueHigh.most(other.torqueHigh),
         one.speedHigh.most(other.speedHigh),
         one.sizes.least(other.sizes),
