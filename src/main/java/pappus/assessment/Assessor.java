@@ -18,6 +18,7 @@ import pappus.catalog.Shelf;
 import pappus.compatibility.CompatibilityRule;
 import pappus.compatibility.RolesRule;
 import pappus.compatibility.Verdict;
+import pappus.evidence.Evidence;
 import pappus.evidence.Weighing;
 import pappus.fitting.Fitter;
 import pappus.fitting.Fitting;
@@ -61,6 +62,8 @@ public final class Assessor {
   private final double deviations;
 
   /**
+   * With the figures of classes alone.
+   *
    * @param stock small hardware at hand
    * @param rules fit rules, in the order of reports
    */
@@ -69,12 +72,14 @@ public final class Assessor {
   }
 
   /**
+   * With the figures of classes alone.
+   *
    * @param stock small hardware at hand
    * @param shelf what is owned, and how much of what can be bought
    * @param rules fit rules, in the order of reports
    */
   public Assessor(Scenario scenario, Stock stock, Shelf shelf, List<CompatibilityRule> rules) {
-    this(scenario, stock, shelf, rules, 1);
+    this(scenario, stock, shelf, rules, 1, Evidence.NONE);
   }
 
   /**
@@ -82,19 +87,21 @@ public final class Assessor {
    * @param shelf what is owned, and how much of what can be bought
    * @param rules fit rules, in the order of reports
    * @param powerFactor power that propellers need over what is computed, by the builder's own flights; 1 without any
+   * @param evidence what the catalogue says of the figures of its records
    */
   public Assessor(
       Scenario scenario,
       Stock stock,
       Shelf shelf,
       List<CompatibilityRule> rules,
-      double powerFactor) {
+      double powerFactor,
+      Evidence evidence) {
     this.scenario = scenario;
     this.rules = List.copyOf(rules);
     this.fitter = new Fitter(scenario, stock);
-    this.expected = new Flights(scenario, Weighing.EXPECTED, powerFactor);
+    this.expected = new Flights(scenario, Weighing.EXPECTED, powerFactor, evidence);
     this.flights = scenario.outlookOrExpected() == Outlook.CAUTIOUS
-        ? new Flights(scenario, Weighing.CAUTIOUS, powerFactor)
+        ? new Flights(scenario, Weighing.CAUTIOUS, powerFactor, evidence)
         : expected;
     this.purse = new Purse(Set.copyOf(scenario.choice().ownedIds()), shelf);
     this.deviations = MassChance.deviationsFor(scenario.massCap().confidenceOrUsual());

@@ -8,7 +8,6 @@ import pappus.assessment.flight.Factors;
 import pappus.assessment.flight.FlightEstimate;
 import pappus.evidence.BatteryFigures;
 import pappus.evidence.BoardFigures;
-import pappus.evidence.BuildFigures;
 import pappus.evidence.Figure;
 import pappus.part.Build;
 import pappus.part.Part;
@@ -91,7 +90,7 @@ public final class Doubts {
     var battery = build.battery().orElseThrow();
     var frame = build.frame().orElseThrow();
     var flight = assessment.flight().orElseThrow();
-    var figures = BuildFigures.of(build);
+    var figures = flight.figures();
     var sources = new ArrayList<>(List.of(
         of(Doubt.THRUST, "thrust coefficient", propeller, figures.propeller().thrust()),
         of(Doubt.MERIT, "figure of merit", propeller, figures.propeller().merit()),

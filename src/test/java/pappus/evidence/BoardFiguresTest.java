@@ -12,12 +12,12 @@ import pappus.part.Known;
 
 class BoardFiguresTest {
   private static double share(Board board) {
-    return BoardFigures.of(board).rippleShare(Weighing.EXPECTED).orElse(1);
+    return Evidence.NONE.board(board).rippleShare(Weighing.EXPECTED).orElse(1);
   }
 
   @Test
   void aBoardOfWhichNothingIsKnownIsAsUsual() {
-    assertThat(BoardFigures.of(board()).rippleShare(Weighing.EXPECTED)).isEmpty();
+    assertThat(Evidence.NONE.board(board()).rippleShare(Weighing.EXPECTED)).isEmpty();
   }
 
   @Test

@@ -19,11 +19,18 @@ import pappus.part.Propeller.StaticTest;
 import pappus.physics.propeller.BladeElements;
 
 class FigureTest {
+  /** Against a usual 100 mΩ. */
+  private static Figure weighed(double stated, double doubt, Known known) {
+    return Figure.weighed(
+        new Reading(Trait.WINDING, "maker", known, stated, 100, doubt, false),
+        Population.ofClass(Trait.WINDING),
+        Figure.NO_CEILING);
+  }
 
   /** The peak of the product of two normal densities, found by trying: prior 100 ± 15 %, record 120 ± 5 %. */
   @Test
   void countsWhatTwoNormalSourcesTogetherSay() {
-    var figure = Figure.weighed("resistance", "mΩ", 120, 100, 0.15, 0.05, Known.MAKER);
+    var figure = weighed(120, 0.05, Known.MAKER);
 
     var prior = new NormalDistribution(StrictMath.log(100), 0.15);
     var record = new NormalDistribution(StrictMath.log(120), 0.05);
@@ -45,7 +52,7 @@ class FigureTest {
 
   @Test
   void countsNothingButTheRecordWithoutDoubt() {
-    var figure = Figure.weighed("resistance", "mΩ", 120, 100, 0.15, 0, Known.MEASURED);
+    var figure = weighed(120, 0, Known.MEASURED);
 
     assertThat(figure.posterior()).isCloseTo(120, within(1e-9));
     assertThat(figure.deviation()).isZero();
@@ -53,8 +60,8 @@ class FigureTest {
 
   @Test
   void anEstimateOnItsPriorSaysNothingOfThePart() {
-    var estimate = Figure.weighed("resistance", "mΩ", 100.1, 100, 0.15, 0.10, Known.ESTIMATED);
-    var reading = Figure.weighed("resistance", "mΩ", 100.1, 100, 0.15, 0.10, Known.MAKER);
+    var estimate = weighed(100.1, 0.10, Known.ESTIMATED);
+    var reading = weighed(100.1, 0.10, Known.MAKER);
 
     assertThat(estimate.deviation()).isEqualTo(0.15);
     assertThat(estimate.posterior()).isEqualTo(100.1);
@@ -63,7 +70,7 @@ class FigureTest {
 
   @Test
   void cautionGoesHalfADeviationTheHarmfulWay() {
-    var figure = Figure.weighed("resistance", "mΩ", 120, 100, 0.15, 0.05, Known.MAKER);
+    var figure = weighed(120, 0.05, Known.MAKER);
 
     assertThat(figure.by(Weighing.STATED, 1)).isEqualTo(120);
     assertThat(figure.by(Weighing.EXPECTED, 1)).isEqualTo(figure.posterior());
@@ -79,9 +86,9 @@ class FigureTest {
     var usual = 1000 * ClassPriors.usualWindingOhms(Parts.motor());
     var lucky = with(Parts.motor(), "resistanceMilliohms", 0.7 * usual);
 
-    var maker = MotorFigures.of(lucky).winding();
-    var measured = MotorFigures.of(with(lucky, "figures", Known.MEASURED)).winding();
-    var own = MotorFigures.of(with(lucky, "figuresDoubt", 0.15)).winding();
+    var maker = Evidence.NONE.motor(lucky).winding();
+    var measured = Evidence.NONE.motor(with(lucky, "figures", Known.MEASURED)).winding();
+    var own = Evidence.NONE.motor(with(lucky, "figuresDoubt", 0.15)).winding();
 
     assertThat(maker.posterior()).isGreaterThan(0.7 * usual).isLessThan(usual);
     assertThat(measured.posterior()).isGreaterThan(0.7 * usual).isLessThan(maker.posterior());
@@ -93,19 +100,19 @@ class FigureTest {
   void aFittedResistanceKeepsItsControllerAndLeads() {
     Motor fitted = with(Parts.motor(), "resistanceReading", Motor.ResistanceReading.FITTED);
 
-    var figures = MotorFigures.of(fitted);
+    var figures = Evidence.NONE.motor(fitted);
 
     assertThat(figures.pathMilliohms()).isCloseTo(10, within(1e-9));
     assertThat(figures.winding().stated().orElseThrow()).isCloseTo(140, within(1e-9));
-    assertThat(MotorFigures.of(Parts.motor()).pathMilliohms()).isZero();
+    assertThat(Evidence.NONE.motor(Parts.motor()).pathMilliohms()).isZero();
   }
 
   @Test
   void aLabelsKvIsBroughtDownAndALoadedOneIsNot() {
     Motor label = with(Parts.motor(), "speedConstantReading", Motor.KvReading.LABEL);
 
-    assertThat(MotorFigures.of(label).loadedKv()).isCloseTo(2750 / 1.055, within(1e-9));
-    assertThat(MotorFigures.of(Parts.motor()).loadedKv()).isEqualTo(2750);
+    assertThat(Evidence.NONE.motor(label).loadedKv()).isCloseTo(2750 / 1.055, within(1e-9));
+    assertThat(Evidence.NONE.motor(Parts.motor()).loadedKv()).isEqualTo(2750);
   }
 
   @Test
@@ -121,7 +128,7 @@ class FigureTest {
             null,
             null));
 
-    var figures = PropellerFigures.of(propeller);
+    var figures = Evidence.NONE.propeller(propeller);
 
     assertThat(figures.thrust().stated()).contains(0.12);
     assertThat(figures.merit().stated().orElseThrow())
@@ -131,7 +138,7 @@ class FigureTest {
 
   @Test
   void aPropellerWithoutATestCarriesTheDoubtOfItsBladeElements() {
-    var figures = PropellerFigures.of(Parts.propeller());
+    var figures = Evidence.NONE.propeller(Parts.propeller());
 
     assertThat(figures.thrust().stated()).isEmpty();
     assertThat(figures.thrust().deviation()).isEqualTo(0.10);
@@ -150,10 +157,10 @@ class FigureTest {
     Motor loaded = with(Parts.motor(), "speedConstantRpmPerVolt", 2750 / 1.055);
     Motor label = with(Parts.motor(), "speedConstantReading", Motor.KvReading.LABEL);
 
-    assertThat(MotorFigures.of(loaded).winding().prior())
-        .isCloseTo(MotorFigures.of(label).winding().prior(), within(1e-9));
-    assertThat(MotorFigures.of(loaded).noLoad().prior())
-        .isCloseTo(MotorFigures.of(label).noLoad().prior(), within(1e-9));
+    assertThat(Evidence.NONE.motor(loaded).winding().prior())
+        .isCloseTo(Evidence.NONE.motor(label).winding().prior(), within(1e-9));
+    assertThat(Evidence.NONE.motor(loaded).noLoad().prior())
+        .isCloseTo(Evidence.NONE.motor(label).noLoad().prior(), within(1e-9));
   }
 
   @Test
@@ -168,11 +175,11 @@ class FigureTest {
         new Battery.Resistance(5, Battery.Resistance.Reading.CHARGER));
 
     var prior = 14 / 0.85;
-    assertThat(BatteryFigures.of(charger).cellResistance().stated().orElseThrow())
+    assertThat(Evidence.NONE.battery(charger).cellResistance().stated().orElseThrow())
         .isCloseTo(9, within(1e-12));
-    assertThat(BatteryFigures.of(charger).cellResistance().posterior())
-        .isBetween(BatteryFigures.of(direct).cellResistance().posterior(), prior);
-    assertThat(BatteryFigures.of(Parts.battery()).cellResistance().posterior())
+    assertThat(Evidence.NONE.battery(charger).cellResistance().posterior())
+        .isBetween(Evidence.NONE.battery(direct).cellResistance().posterior(), prior);
+    assertThat(Evidence.NONE.battery(Parts.battery()).cellResistance().posterior())
         .isCloseTo(prior, within(1e-9));
   }
 
@@ -180,15 +187,15 @@ class FigureTest {
   void aLabelCountsForWhatPacksDeliverAndADischargeForMore() {
     Battery seen = with(Parts.battery(), "deliveredMilliampHours", 840.0);
 
-    assertThat(BatteryFigures.of(Parts.battery()).delivered().posterior())
+    assertThat(Evidence.NONE.battery(Parts.battery()).delivered().posterior())
         .isCloseTo(0.95 * 850, within(1e-9));
-    assertThat(BatteryFigures.of(seen).delivered().posterior()).isBetween(0.95 * 850, 840.0);
+    assertThat(Evidence.NONE.battery(seen).delivered().posterior()).isBetween(0.95 * 850, 840.0);
   }
 
   @Test
   void aBoardsOwnLossIsWeighedAndTheOthersHaveNone() {
-    assertThat(BoardFigures.of(Parts.board()).controllerLoss()).isEmpty();
-    var smooth = BoardFigures.of(with(Parts.board(), "controllerLoss", 0.2)).controllerLoss();
+    assertThat(Evidence.NONE.board(Parts.board()).controllerLoss()).isEmpty();
+    var smooth = Evidence.NONE.board(with(Parts.board(), "controllerLoss", 0.2)).controllerLoss();
     assertThat(smooth.orElseThrow().posterior()).isBetween(0.2, 0.25);
   }
 
@@ -196,7 +203,7 @@ class FigureTest {
   void aBuildTellsAllItsFigures() {
     var build = Parts.of(Parts.motor(), Parts.propeller(), Parts.battery(), Parts.board());
 
-    assertThat(BuildFigures.of(build).all(build))
+    assertThat(Evidence.NONE.build(build).all(build))
         .extracting(one -> one.part().id() + " " + one.figure().name())
         .containsExactly(
             "motor winding resistance",

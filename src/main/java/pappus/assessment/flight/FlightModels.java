@@ -5,6 +5,8 @@ import java.util.OptionalDouble;
 import java.util.concurrent.ConcurrentHashMap;
 import pappus.evidence.BatteryFigures;
 import pappus.evidence.BoardFigures;
+import pappus.evidence.BuildFigures;
+import pappus.evidence.Evidence;
 import pappus.evidence.MotorFigures;
 import pappus.evidence.PropellerFigures;
 import pappus.evidence.Weighing;
@@ -63,13 +65,21 @@ public final class FlightModels {
   private final Map<String, Cell> cells = new ConcurrentHashMap<>();
   private final Weighing weighing;
   private final double powerFactor;
+  private final Evidence evidence;
+  private final Map<String, MotorFigures> motorFigures = new ConcurrentHashMap<>();
+  private final Map<String, PropellerFigures> propellerFigures = new ConcurrentHashMap<>();
+  private final Map<String, BatteryFigures> batteryFigures = new ConcurrentHashMap<>();
+  private final Map<String, BoardFigures> boardFigures = new ConcurrentHashMap<>();
 
   /**
    * @param weighing which number stands for an uncertain figure of a record
    * @param powerFactor power that propellers need over what is computed; it goes into their figure of merit, so that
    *     bounds and full throttle follow it
+   * @param evidence what the catalogue says of the figures of its records
    */
-  public FlightModels(Scenario scenario, Weighing weighing, double powerFactor) {
+  public FlightModels(
+      Scenario scenario, Weighing weighing, double powerFactor, Evidence evidence) {
+    this.evidence = evidence;
     this.powerFactor = Require.positive("powerFactor", powerFactor);
     this.weighing = weighing;
     var place = scenario.air();
@@ -95,6 +105,32 @@ public final class FlightModels {
     };
     return new Condition(
         packK, ageing, NOTHING_WITHHELD, volts == null ? 1 : chemistry.chargeAtVolts(volts));
+  }
+
+  /** What counts of the parts of a build that has all four. */
+  BuildFigures figures(Build build) {
+    return new BuildFigures(
+        figures(build.motor().orElseThrow()),
+        figures(build.propeller().orElseThrow()),
+        figures(build.battery().orElseThrow()),
+        figures(build.board().orElseThrow()));
+  }
+
+  private MotorFigures figures(Motor motor) {
+    return motorFigures.computeIfAbsent(motor.id(), id -> evidence.motor(motor));
+  }
+
+  private PropellerFigures figures(Propeller propeller) {
+    return propellerFigures.computeIfAbsent(propeller.id(), id -> evidence.propeller(propeller));
+  }
+
+  /** What counts of a pack. */
+  BatteryFigures figures(Battery battery) {
+    return batteryFigures.computeIfAbsent(battery.id(), id -> evidence.battery(battery));
+  }
+
+  private BoardFigures figures(Board board) {
+    return boardFigures.computeIfAbsent(board.id(), id -> evidence.board(board));
   }
 
   /** The air of the place. */
@@ -155,7 +191,7 @@ public final class FlightModels {
 
   /** Ripple of a board's controllers over that of the law, if anything is known of them. */
   public OptionalDouble rippleShare(Board board) {
-    return BoardFigures.of(board).rippleShare(weighing);
+    return figures(board).rippleShare(weighing);
   }
 
   /** Resistance that the law of part load is asked with, Ω: caution's extra would lower the ripple. */
@@ -164,7 +200,7 @@ public final class FlightModels {
     if (weighing != Weighing.CAUTIOUS) {
       return motor.referenceResistanceOhm();
     }
-    var winding = MotorFigures.of(part).winding();
+    var winding = figures(part).winding();
     return motor.referenceResistanceOhm() - (winding.by(weighing, 1) - winding.posterior()) / 1000;
   }
 
@@ -181,7 +217,7 @@ public final class FlightModels {
   }
 
   private MotorModel newMotor(Motor motor, Factors factors) {
-    var figures = MotorFigures.of(motor);
+    var figures = figures(motor);
     var path = figures.pathMilliohms() / 1000;
     return MotorModel.of(
         Units.rpmToRadPerS(figures.loadedKv()),
@@ -212,7 +248,7 @@ public final class FlightModels {
     if (test == null) {
       var computed =
           computed(diameterM, Units.inchesToMetres(propeller.pitchInches()), propeller.blades());
-      var merit = PropellerFigures.of(propeller).merit();
+      var merit = figures(propeller).merit();
       return weighing == Weighing.CAUTIOUS
           ? scaled(computed, 1, merit.by(weighing, -1) / merit.posterior())
           : computed;
@@ -236,7 +272,7 @@ public final class FlightModels {
             .toList());
     // How coefficients go with speed is the test's; their height is what counts of it. Whether a
     // larger C_T at the same figure of merit helps depends on the motor: it knows no caution.
-    var figures = PropellerFigures.of(propeller);
+    var figures = figures(propeller);
     return scaled(
         stated,
         figures.thrust().by(weighing, 0) / figures.thrust().by(Weighing.STATED, 0),
@@ -289,7 +325,7 @@ public final class FlightModels {
   }
 
   private Cell cell(Battery battery, Factors factors) {
-    var figures = BatteryFigures.of(battery);
+    var figures = figures(battery);
     var parallel = battery.cellsInParallel();
     return Cell.of(
         BatteryFigures.chemistry(battery),

@@ -3,6 +3,7 @@ package pappus.assessment.flight;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import pappus.evidence.Evidence;
 import pappus.evidence.Weighing;
 import pappus.fitting.Fitting;
 import pappus.part.Build;
@@ -26,15 +27,17 @@ public final class Flights {
   private final FlightModels models;
   private final CoursePlanner courses;
 
-  public Flights(Scenario scenario, Weighing weighing, double powerFactor) {
+  public Flights(Scenario scenario, Weighing weighing, double powerFactor, Evidence evidence) {
     this.scenario = scenario;
-    this.models = new FlightModels(scenario, weighing, powerFactor);
+    this.models = new FlightModels(scenario, weighing, powerFactor, evidence);
     this.courses = new CoursePlanner(scenario);
   }
 
   /** As it is rated, by the figures as they count. */
   public FlightEstimate fly(Fitting fitting, double grams) {
-    return fly(fitting, grams, Factors.NONE, Ratings.continuous(fitting.build()));
+    var build = fitting.build();
+    var pack = models.figures(build.battery().orElseThrow());
+    return fly(fitting, grams, Factors.NONE, Ratings.continuous(build, pack));
   }
 
   /**
@@ -52,7 +55,7 @@ public final class Flights {
     var steadily = models.steadily(aircraft, build);
     var hover = courses.hover(steadily, factors.wind());
     var pack = models.pack(build, factors).warmedBy(hover.steady().load());
-    var burst = Ratings.burst(build);
+    var burst = Ratings.burst(build, models.figures(battery));
     var floor = models.floorVolts(battery);
     var full = FullThrottle.of(aircraft, pack, thrustCharge(pack), floor, burst);
     var fresh = FullThrottle.of(aircraft, pack, pack.startCharge(), floor, burst);
@@ -82,7 +85,8 @@ public final class Flights {
         burst,
         aircraft.rotor(),
         aircraft.airframe().thrustLost(),
-        models.powerFactor());
+        models.powerFactor(),
+        models.figures(build));
   }
 
   private Aircraft aircraft(Fitting fitting, double grams, Factors factors, List<Draw> draws) {

@@ -22,7 +22,7 @@ import pappus.document.Spoken;
 import pappus.doubt.Band;
 import pappus.doubt.Contribution;
 import pappus.doubt.Doubt;
-import pappus.evidence.BoardFigures;
+import pappus.evidence.Evidence;
 import pappus.evidence.Weighing;
 import pappus.part.Parts;
 import pappus.part.Role;
@@ -130,7 +130,7 @@ class ReasonsTest {
     var board = with(FIRST.build().board().orElseThrow(), "controllerLoss", 0.30);
     var own = ASSESSOR.assess(FIRST.build().with(Role.BOARD, board));
     var first = Changed.seconds(own, 2700);
-    var share = BoardFigures.of(board).rippleShare(Weighing.EXPECTED).orElseThrow();
+    var share = Evidence.NONE.board(board).rippleShare(Weighing.EXPECTED).orElseThrow();
     // So much that the usual loss costs a minute and a half.
     var effect = -90 / Math.log(1 / share) * 0.1;
 
@@ -241,12 +241,12 @@ class ReasonsTest {
     var battery = with(Parts.battery(), "deliveredMilliampHours", 840.0);
     var build = Parts.of(motor, Parts.propeller(), battery, Parts.board());
 
-    assertThat(Reasons.counted(build))
+    assertThat(Reasons.counted(build, Evidence.NONE.build(build)))
         .containsExactly(
             "Motor: its winding resistance of 100 mΩ counts as 115 mΩ: 5 % doubt against 15 % spread of its class; thrust-stand rows would settle it.",
             "Motor: its no-load current of 0.600 A counts as 0.570 A: 10 % doubt against 20 % spread of its class; thrust-stand rows would settle it.",
             "Battery: its charge delivered of 840 mAh counts as 816 mAh: 5 % doubt against 3 % spread of its class; a discharge would settle it.");
-    assertThat(Reasons.countedBriefly(build))
+    assertThat(Reasons.countedBriefly(build, Evidence.NONE.build(build)))
         .contains(
             "Drawn toward their class: winding resistance 100 mΩ as 115, no-load current 0.600 A as 0.570, charge delivered 840 mAh as 816.");
   }
@@ -256,8 +256,8 @@ class ReasonsTest {
     var motor = with(with(Parts.motor(), "figuresDoubt", 0.0), "noLoadCurrentAmps", 0.6);
     var build = Parts.of(motor, Parts.propeller(), Parts.battery(), Parts.board());
 
-    assertThat(Reasons.counted(build)).isEmpty();
-    assertThat(Reasons.countedBriefly(build)).isEmpty();
+    assertThat(Reasons.counted(build, Evidence.NONE.build(build))).isEmpty();
+    assertThat(Reasons.countedBriefly(build, Evidence.NONE.build(build))).isEmpty();
   }
 
   @Test
