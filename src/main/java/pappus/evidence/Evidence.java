@@ -13,6 +13,7 @@ import java.util.TreeSet;
 import pappus.part.Battery;
 import pappus.part.Board;
 import pappus.part.Build;
+import pappus.part.Kind;
 import pappus.part.Known;
 import pappus.part.Motor;
 import pappus.part.Part;
@@ -187,20 +188,36 @@ public final class Evidence {
   /**
    * A maker whose figures lie to one side of what is usual.
    *
+   * @param kind of the parts
    * @param figure in words
    * @param by likeliest ln of stated over true that they share
    * @param deviation one standard deviation of that
    * @param records it rests on
    */
-  public record Leaning(String maker, String figure, double by, double deviation, int records) {}
+  public record Leaning(
+      Kind kind, String maker, String figure, double by, double deviation, int records) {}
 
-  /** Makers whose figures of some kind lie further to one side than chance explains, by maker. */
+  /**
+   * Makers whose figures of some kind lie further to one side than chance explains, and than those of the others do, by
+   * maker.
+   */
   public List<Leaning> leaning() {
     var leaning = new ArrayList<Leaning>();
     populations.forEach((trait, population) -> population.leans().forEach((maker, lean) -> {
-      if (Math.abs(lean.by()) > Math.max(LEAST_LEAN, SURE * lean.deviation())) {
-        leaning.add(
-            new Leaning(maker, trait.words(), lean.by(), lean.deviation(), lean.records()));
+      var others = population.leans().entrySet().stream()
+          .filter(entry -> !entry.getKey().equals(maker))
+          .mapToDouble(entry -> entry.getValue().by())
+          .average()
+          .orElse(0);
+      var least = Math.max(LEAST_LEAN, SURE * lean.deviation());
+      if (Math.abs(lean.by()) > least && Math.abs(lean.by() - others) > least) {
+        leaning.add(new Leaning(
+            trait.kind(),
+            maker,
+            trait.words(),
+            lean.by(),
+            lean.deviation(),
+            lean.records()));
       }
     }));
     leaning.sort(Comparator.comparing(Leaning::maker).thenComparing(Leaning::figure));

@@ -18,6 +18,7 @@ import pappus.quantity.Require;
  * @param doubt one standard deviation of ln of the record's own figure, as the catalogue leaves it
  * @param posterior median of what prior and record say together, which counts
  * @param deviation one standard deviation of ln of the posterior
+ * @param blunder probability that the record's figure is a blunder, 0 to 1
  * @param drawnBy what makes it count otherwise than stated, in the order of {@link Reason}
  */
 public record Figure(
@@ -29,6 +30,7 @@ public record Figure(
     double doubt,
     double posterior,
     double deviation,
+    double blunder,
     List<Reason> drawnBy) {
   /** What moves ln of a figure by less is no reason. */
   private static final double LEAST_REASON = 0.003;
@@ -64,6 +66,7 @@ public record Figure(
           reading.doubt(),
           reading.prior() * StrictMath.exp(known.mean()),
           known.deviation(),
+          0,
           away - known.mean() > LEAST_REASON ? List.of(Reason.CEILING) : List.of());
     }
     var doubt = population.doubt(reading);
@@ -83,6 +86,7 @@ public record Figure(
         doubt,
         reading.prior() * StrictMath.exp(known.mean()),
         StrictMath.hypot(known.deviation(), share * lean.deviation()),
+        known.blunder(),
         reasons(reading, population, lean.by(), known.mean(), ceiling));
   }
 
@@ -126,6 +130,7 @@ public record Figure(
         priorDeviation,
         prior,
         priorDeviation,
+        0,
         List.of());
   }
 

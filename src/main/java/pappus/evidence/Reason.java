@@ -7,15 +7,15 @@ public enum Reason {
   /** Its doubt against the spread of its class, as both are stated. */
   CLASS("its class"),
   /** Parts of this catalogue differ less than the class may. */
-  NARROW_CATALOGUE("a catalogue whose parts differ less than that class"),
+  NARROW_CATALOGUE("little variety in the catalogue"),
   /** Records of this catalogue scatter more than spread and stated doubts allow. */
-  SCATTER("records that scatter more than they say"),
+  SCATTER("scatter of its records"),
   /** The maker's figures lie to one side. */
-  MAKER("its maker's figures, which lie to one side"),
+  MAKER("a lean of its maker"),
   /** It is so far off that it may be a blunder. */
-  BLUNDER("a figure so far off that it may be a slip"),
+  BLUNDER("a likely slip"),
   /** Hardly any blades are so good. */
-  CEILING("what blades of its size and speed can reach");
+  CEILING("what such blades can reach");
 
   private final String words;
 

@@ -1,26 +1,34 @@
 package pappus.evidence;
 
+import pappus.part.Kind;
 import pappus.physics.battery.Chemistry;
 import pappus.physics.motor.PartLoadLaw;
 
 /** A figure that records state and that is uncertain. */
 enum Trait {
-  WINDING("winding resistance", "mΩ", 0.15),
-  NO_LOAD("no-load current", "A", 0.20),
-  THRUST("thrust coefficient", "", 0.08),
-  MERIT("figure of merit", "", 0.07),
-  CELL_RESISTANCE("cell resistance", "mΩ", 0.30),
-  DELIVERED("charge delivered", "mAh", Chemistry.DELIVERED_SHARE_DOUBT),
-  LOSS("part-load loss", "", PartLoadLaw.DOUBT_LN_RIPPLE);
+  WINDING(Kind.MOTOR, "winding resistance", "mΩ", 0.15),
+  NO_LOAD(Kind.MOTOR, "no-load current", "A", 0.20),
+  THRUST(Kind.PROPELLER, "thrust coefficient", "", 0.08),
+  MERIT(Kind.PROPELLER, "figure of merit", "", 0.07),
+  CELL_RESISTANCE(Kind.BATTERY, "cell resistance", "mΩ", 0.30),
+  DELIVERED(Kind.BATTERY, "charge delivered", "mAh", Chemistry.DELIVERED_SHARE_DOUBT),
+  LOSS(Kind.BOARD, "part-load loss", "", PartLoadLaw.DOUBT_LN_RIPPLE);
 
+  private final Kind kind;
   private final String words;
   private final String unit;
   private final double classSpread;
 
-  Trait(String words, String unit, double classSpread) {
+  Trait(Kind kind, String words, String unit, double classSpread) {
+    this.kind = kind;
     this.words = words;
     this.unit = unit;
     this.classSpread = classSpread;
+  }
+
+  /** Of which parts. */
+  Kind kind() {
+    return kind;
   }
 
   /** Its name. */

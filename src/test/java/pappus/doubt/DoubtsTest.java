@@ -50,7 +50,8 @@ class DoubtsTest {
     assertThat(seconds(band, "thrust lost on cottongrass-4")).isNegative();
     assertThat(seconds(band, "electronics of " + FIRST.build())).isNegative();
     assertThat(seconds(band, "slow resistance of " + battery)).isNegative();
-    assertThat(seconds(band, "diameter of ligule-4x1.9x2")).isPositive();
+    // Less induced power, more ripple of slower motors: they all but cancel.
+    assertThat(seconds(band, "diameter of ligule-4x1.9x2")).isCloseTo(0, within(1.0));
     assertThat(seconds(band, "growth of the no-load current of spikerush-1303-3400"))
         .isPositive();
     assertThat(seconds(band, "mass of " + FIRST.build())).isNegative();

@@ -300,7 +300,7 @@ public final class Reasons {
 
   private static String drawnBy(Figure figure) {
     var words = figure.drawnBy().stream().map(Reason::words).toList();
-    return words.isEmpty() ? Reason.CLASS.words() : String.join(" and ", words);
+    return words.isEmpty() ? Reason.CLASS.words() : String.join(", ", words);
   }
 
   private static String figure(double value, String unit) {

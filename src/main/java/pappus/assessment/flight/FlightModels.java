@@ -69,7 +69,6 @@ public final class FlightModels {
   private final Map<String, MotorFigures> motorFigures = new ConcurrentHashMap<>();
   private final Map<String, PropellerFigures> propellerFigures = new ConcurrentHashMap<>();
   private final Map<String, BatteryFigures> batteryFigures = new ConcurrentHashMap<>();
-  private final Map<String, BoardFigures> boardFigures = new ConcurrentHashMap<>();
 
   /**
    * @param weighing which number stands for an uncertain figure of a record
@@ -130,7 +129,7 @@ public final class FlightModels {
   }
 
   private BoardFigures figures(Board board) {
-    return boardFigures.computeIfAbsent(board.id(), id -> evidence.board(board));
+    return evidence.board(board);
   }
 
   /** The air of the place. */

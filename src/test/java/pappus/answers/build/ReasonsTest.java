@@ -234,21 +234,21 @@ class ReasonsTest {
             "Solder it.");
   }
 
-  /** By hand: laws of 417 mΩ and 0.464 A, weights of 0.9 and 0.8. */
+  /** By hand: laws of 417 mΩ and 0.464 A, weights of 0.9 and 0.8, and a slip once in a hundred. */
   @Test
   void tellsWhatOfARecordCountsAndWhatWouldSettleIt() {
-    var motor = with(Parts.motor(), "resistanceMilliohms", 100.0);
+    var motor = with(Parts.motor(), "resistanceMilliohms", 330.0);
     var battery = with(Parts.battery(), "deliveredMilliampHours", 840.0);
     var build = Parts.of(motor, Parts.propeller(), battery, Parts.board());
 
     assertThat(Reasons.counted(build, Evidence.NONE.build(build)))
         .containsExactly(
-            "Motor: its winding resistance of 100 mΩ counts as 115 mΩ: 5 % doubt against 15 % spread of its class; thrust-stand rows would settle it.",
-            "Motor: its no-load current of 0.600 A counts as 0.570 A: 10 % doubt against 20 % spread of its class; thrust-stand rows would settle it.",
-            "Battery: its charge delivered of 840 mAh counts as 816 mAh: 5 % doubt against 3 % spread of its class; a discharge would settle it.");
+            "Motor: its winding resistance of 330 mΩ counts as 338 mΩ, where 417 is usual, drawn by its class: 5 % doubt against 15 % spread; thrust-stand rows would settle it.",
+            "Motor: its no-load current of 0.600 A counts as 0.569 A, where 0.464 is usual, drawn by its class: 10 % doubt against 20 % spread; thrust-stand rows would settle it.",
+            "Battery: its charge delivered of 840 mAh counts as 816 mAh, where 808 is usual, drawn by its class: 5 % doubt against 3 % spread; a discharge would settle it.");
     assertThat(Reasons.countedBriefly(build, Evidence.NONE.build(build)))
         .contains(
-            "Drawn toward their class: winding resistance 100 mΩ as 115, no-load current 0.600 A as 0.570, charge delivered 840 mAh as 816.");
+            "Counted otherwise than stated: winding resistance 330 mΩ as 338 by its class; no-load current 0.600 A as 0.569 by its class; charge delivered 840 mAh as 816 by its class.");
   }
 
   @Test
