@@ -294,6 +294,20 @@ public final class Assessor {
     return factors -> expected.fly(fitting, grams, factors, Limits.NONE).figure();
   }
 
+  /**
+   * Main parts by themselves by the likeliest figures, whatever the outlook, and without ratings.
+   *
+   * @param main has frame, motor, propeller and battery, and no other part that counts
+   * @param loss ripple of the controllers over that of the law; absent: as the law says
+   * @param grams all-up mass, g
+   * @param watts draw of everything but the motors at the battery, W
+   * @throws IllegalArgumentException if the physics refuses what is asked
+   */
+  public FlightEstimate fly(
+      Build main, OptionalDouble loss, double grams, double watts, Factors factors) {
+    return expected.fly(main, loss, grams, watts, factors);
+  }
+
   /** An assessed build's flight in curves; empty without a flight. */
   public Optional<FlightCurves> curves(Assessment assessment) {
     return assessment

@@ -36,6 +36,10 @@ public record BoardFigures(
   /** What nobody has measured is never thought better than this (engineering estimate). */
   private static final double LEAST_UNMEASURED = 0.5;
 
+  /** Of a board of which nothing is known. */
+  public static final BoardFigures UNKNOWN =
+      new BoardFigures(Optional.empty(), false, OptionalDouble.empty());
+
   static BoardFigures of(Board board, Evidence evidence) {
     return new BoardFigures(
         readings(board).stream().findFirst().map(reading -> evidence.weigh(board, reading)),

@@ -188,7 +188,9 @@ final class World {
   }
 
   private static Motor motor(Motor shape, double milliohms, double amps) {
-    return with(with(shape, "resistanceMilliohms", milliohms), "noLoadCurrentAmps", amps);
+    // Less than fifty milliamperes no record may state.
+    return with(
+        with(shape, "resistanceMilliohms", milliohms), "noLoadCurrentAmps", Math.max(0.05, amps));
   }
 
   private void addPropeller(int i, Known known, double error, int maker, Flattery flattery) {

@@ -106,13 +106,13 @@ public final class FlightModels {
         packK, ageing, NOTHING_WITHHELD, volts == null ? 1 : chemistry.chargeAtVolts(volts));
   }
 
-  /** What counts of the parts of a build that has all four. */
+  /** What counts of the parts of a build; of a board that it has not, nothing is known. */
   BuildFigures figures(Build build) {
     return new BuildFigures(
         figures(build.motor().orElseThrow()),
         figures(build.propeller().orElseThrow()),
         figures(build.battery().orElseThrow()),
-        figures(build.board().orElseThrow()));
+        build.board().map(this::figures).orElse(BoardFigures.UNKNOWN));
   }
 
   private MotorFigures figures(Motor motor) {
@@ -137,10 +137,15 @@ public final class FlightModels {
     return air;
   }
 
-  public Rotor rotor(Build build, Factors factors) {
+  /**
+   * The rotor of a build.
+   *
+   * @param loss ripple of its controllers over that of the law; absent: as the law says
+   */
+  Rotor rotor(Build build, OptionalDouble loss, Factors factors) {
     var motor = build.motor().orElseThrow();
     var propeller = build.propeller().orElseThrow();
-    var share = rippleShare(build.board().orElseThrow()).orElse(1) * factors.loss();
+    var share = loss.orElse(1) * factors.loss();
     return new Rotor(
         factors.thrust() == 1 && factors.merit() == 1 && factors.diameter() == 1
             ? propeller(propeller)

@@ -48,10 +48,34 @@ public final class Flights {
    * @throws IllegalArgumentException if the physics refuses what is asked
    */
   public FlightEstimate fly(Fitting fitting, double grams, Factors factors, Limits continuous) {
-    var build = fitting.build();
+    return fly(
+        fitting.build(), loss(fitting.build()), grams, Avionics.draws(fitting), factors, continuous);
+  }
+
+  /**
+   * Main parts by themselves: behind the pack's own lead alone, and without ratings.
+   *
+   * @param main has frame, motor, propeller and battery, and no other part that counts
+   * @param loss ripple of the controllers over that of the law; absent: as the law says
+   * @param grams all-up mass, g
+   * @param watts draw of everything but the motors at the battery, W
+   * @throws IllegalArgumentException if the physics refuses what is asked
+   */
+  public FlightEstimate fly(
+      Build main, OptionalDouble loss, double grams, double watts, Factors factors) {
+    var rest = List.of(new Draw("all else", watts));
+    return fly(main, loss, grams, rest, factors, Limits.NONE);
+  }
+
+  private FlightEstimate fly(
+      Build build,
+      OptionalDouble loss,
+      double grams,
+      List<Draw> draws,
+      Factors factors,
+      Limits continuous) {
     var battery = build.battery().orElseThrow();
-    var draws = Avionics.draws(fitting);
-    var aircraft = aircraft(fitting, grams, factors, draws);
+    var aircraft = aircraft(build, loss, grams, factors, draws);
     var steadily = models.steadily(aircraft, build);
     var hover = courses.hover(steadily, factors.wind());
     var pack = models.pack(build, factors).warmedBy(hover.steady().load());
@@ -89,8 +113,12 @@ public final class Flights {
         models.figures(build));
   }
 
-  private Aircraft aircraft(Fitting fitting, double grams, Factors factors, List<Draw> draws) {
-    var build = fitting.build();
+  private OptionalDouble loss(Build build) {
+    return models.rippleShare(build.board().orElseThrow());
+  }
+
+  private Aircraft aircraft(
+      Build build, OptionalDouble loss, double grams, Factors factors, List<Draw> draws) {
     var frame = build.frame().orElseThrow();
     var kept = (1 - thrustLost(build)) * factors.thrustKept();
     var allUp = grams + factors.addedGrams();
@@ -98,7 +126,7 @@ public final class Flights {
         allUp / 1000, Math.max(0, 1 - kept), factors.drag() * air(frame).leastDragArea(allUp));
     var avionicsW =
         factors.avionics() * draws.stream().mapToDouble(Draw::watts).sum() + factors.addedWatts();
-    return new Aircraft(airframe, frame.rotors(), models.rotor(build, factors), avionicsW);
+    return new Aircraft(airframe, frame.rotors(), models.rotor(build, loss, factors), avionicsW);
   }
 
   private double thrustLost(Build build) {
@@ -116,7 +144,7 @@ public final class Flights {
     var build = fitting.build();
     var battery = build.battery().orElseThrow();
     var pack = models.pack(build, Factors.NONE).warmedBy(flown.hover().steady().load());
-    var aircraft = aircraft(fitting, grams, Factors.NONE, flown.draws());
+    var aircraft = aircraft(build, loss(build), grams, Factors.NONE, flown.draws());
     return FlightCurves.of(
         aircraft,
         models.steadily(aircraft, build),
