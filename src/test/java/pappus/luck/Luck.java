@@ -56,6 +56,18 @@ public record Luck(List<Double> bias, List<Double> loss, List<Double> knowingBia
     return new Luck(bias, loss, knowingBias, knowingLoss);
   }
 
+  /** Predicted over true flight of the winner, less one, for one who believes every record. */
+  static Mean believing(World.Kind kind, int ofEach, int worlds) {
+    var bias = new ArrayList<Double>();
+    for (var seed = 1; seed <= worlds; seed++) {
+      var world = new World(kind, ofEach, seed);
+      var truth = Run.of(world, thing -> thing.sure(World.Trait::truth));
+      var winner = Run.of(world, thing -> thing.sure(World.Trait::stated)).winner;
+      bias.add(seconds(winner) / truth.seconds(winner.build()) - 1);
+    }
+    return Mean.of(bias);
+  }
+
   private static double seconds(Assessment assessment) {
     return assessment.flight().orElseThrow().endurance().seconds();
   }

@@ -19,9 +19,9 @@ import pappus.shop.SmallShop;
  * them as people write them, a fifth measured, two fifths makers', two fifths estimated. It is made without any code of
  * what counts of a record: laws, spreads and ceilings are numbers of its own.
  */
-final class World {
+public final class World {
   /** Kinds of worlds. */
-  enum Kind {
+  public enum Kind {
     /** Spreads, doubts and ceilings are those that are assumed. */
     AS_ASSUMED,
     HALF_THE_SPREAD,
