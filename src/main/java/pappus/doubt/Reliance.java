@@ -95,7 +95,7 @@ record Reliance(double ofMain, double perGram, double perWatt) {
         .with(Role.PROPELLER, build.propeller().orElseThrow())
         .with(Role.BATTERY, build.battery().orElseThrow());
     var scenario = assessor.scenario();
-    var family = scenario.pilot().video();
+    var family = scenario.pilotOrAny().video();
     var isDigital = family != null && !family.equals(VideoSender.ANALOGUE);
     var grams = scenario.payloadGrams()
         + OTHER_GRAMS
