@@ -475,7 +475,8 @@ final class ArchitectureTest {
             "pappus.physics.battery",
             "pappus.evidence.prior",
             "pappus.physics.motor",
-            "pappus.physics.propeller", HIPPARCHUS),
+            "pappus.physics.propeller",
+            HIPPARCHUS),
         Layer.of("pappus.physics.propeller", "pappus.quantity"),
         Layer.of("pappus.physics.motor", "pappus.quantity"),
         Layer.of(

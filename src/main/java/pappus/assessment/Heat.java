@@ -44,7 +44,8 @@ public record Heat(double steadyCelsius, double burstCelsius, double burstSecond
 
   /** Temperature of the air of a scenario, °C. */
   public static double airCelsius(Scenario scenario) {
-    return new FlightModels(scenario, Weighing.EXPECTED, 1, Evidence.NONE).air().temperatureK() - CELSIUS;
+    return new FlightModels(scenario, Weighing.EXPECTED, 1, Evidence.NONE).air().temperatureK()
+        - CELSIUS;
   }
 
   /** Whether it is worth a word. */

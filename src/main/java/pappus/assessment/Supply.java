@@ -24,8 +24,7 @@ import pappus.scenario.Scenario;
  * @param flown what own flights say of the power needed, by way of flying
  * @param evidence what all records that were read say of each other's figures, whichever are left to choose from
  */
-public record Supply(
-    Catalog catalog, Shelf shelf, Map<String, Flown> flown, Evidence evidence) {
+public record Supply(Catalog catalog, Shelf shelf, Map<String, Flown> flown, Evidence evidence) {
   public Supply {
     flown = Collections.unmodifiableMap(new TreeMap<>(flown));
   }
@@ -81,11 +80,6 @@ public record Supply(
         .toList();
     var own = flown.get(scenario.flight().style().word());
     return new Assessor(
-        scenario,
-        Stock.of(stock),
-        shelf,
-        Rules.ALL,
-        own == null ? 1 : own.powerFactor(),
-        evidence);
+        scenario, Stock.of(stock), shelf, Rules.ALL, own == null ? 1 : own.powerFactor(), evidence);
   }
 }

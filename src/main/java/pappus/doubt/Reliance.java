@@ -1,6 +1,5 @@
 package pappus.doubt;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -65,7 +64,8 @@ record Reliance(double ofMain, double perGram, double perWatt) {
   private record Share(Doubt doubt, double harmful, double harmless, double loss) {
     static Share of(Doubts.Source source, Main main, double estimate) {
       var more = main.fly(source.doubt().moved(Factors.NONE, source.more())).figure();
-      var less = main.fly(source.doubt().moved(Factors.NONE, -source.deviation())).figure();
+      var less =
+          main.fly(source.doubt().moved(Factors.NONE, -source.deviation())).figure();
       return new Share(
           source.doubt(),
           more < less ? source.more() : -source.deviation(),
@@ -75,8 +75,7 @@ record Reliance(double ofMain, double perGram, double perWatt) {
 
     /** With so many standard deviations toward harm. */
     Factors moved(Factors factors, double deviations) {
-      return doubt.moved(
-          factors, deviations > 0 ? deviations * harmful : -deviations * harmless);
+      return doubt.moved(factors, deviations > 0 ? deviations * harmful : -deviations * harmless);
     }
   }
 
@@ -86,8 +85,7 @@ record Reliance(double ofMain, double perGram, double perWatt) {
    * @param doubts of main parts as they fly
    * @param drawDoubt one standard deviation of ln of all that everything but the motors draws
    */
-  static Reliance of(
-      Assessor assessor, Assessment assessment, Doubts doubts, double drawDoubt) {
+  static Reliance of(Assessor assessor, Assessment assessment, Doubts doubts, double drawDoubt) {
     var build = assessment.build();
     var parts = Build.empty()
         .with(Role.FRAME, build.frame().orElseThrow())
@@ -106,7 +104,8 @@ record Reliance(double ofMain, double perGram, double perWatt) {
       grams += parts.count(entry.getKey()) * entry.getValue().mass().grams();
     }
     var figures = assessment.flight().orElseThrow().figures();
-    var main = new Main(assessor, parts, figures.board().rippleShare(Weighing.EXPECTED), grams, watts);
+    var main =
+        new Main(assessor, parts, figures.board().rippleShare(Weighing.EXPECTED), grams, watts);
     var flown = main.fly(Factors.NONE);
     var estimate = flown.figure();
     if (estimate <= 0) {

@@ -84,9 +84,7 @@ public record BatteryFigures(Figure cellResistance, Figure delivered) {
     var doubt = doubt(battery);
     return Optional.of(new Reading(
         Trait.CELL_RESISTANCE,
-        byCharger
-            ? "cell resistance (1.8 × a charger's reading)"
-            : Trait.CELL_RESISTANCE.words(),
+        byCharger ? "cell resistance (1.8 × a charger's reading)" : Trait.CELL_RESISTANCE.words(),
         battery.maker(),
         battery.figures(),
         resistance.milliohmsPerCell() * (byCharger ? Chemistry.METER_READING_FACTOR : 1),

@@ -212,12 +212,7 @@ public final class Evidence {
       var least = Math.max(LEAST_LEAN, SURE * lean.deviation());
       if (Math.abs(lean.by()) > least && Math.abs(lean.by() - others) > least) {
         leaning.add(new Leaning(
-            trait.kind(),
-            maker,
-            trait.words(),
-            lean.by(),
-            lean.deviation(),
-            lean.records()));
+            trait.kind(), maker, trait.words(), lean.by(), lean.deviation(), lean.records()));
       }
     }));
     leaning.sort(Comparator.comparing(Leaning::maker).thenComparing(Leaning::figure));

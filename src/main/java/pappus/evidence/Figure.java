@@ -70,9 +70,8 @@ public record Figure(
           away - known.mean() > LEAST_REASON ? List.of(Reason.CEILING) : List.of());
     }
     var doubt = population.doubt(reading);
-    var lean = reading.doubt() == 0
-        ? new Population.Lean(0, 0, 0)
-        : population.lean(reading.maker());
+    var lean =
+        reading.doubt() == 0 ? new Population.Lean(0, 0, 0) : population.lean(reading.maker());
     var spread = population.spread();
     var known = Posterior.of(away - lean.by(), spread, doubt, ceiling);
     // What is not known of a maker's lean is taken over in the share in which the record counts.

@@ -18,8 +18,7 @@ import java.util.function.DoubleUnaryOperator;
  * @param makerSpread one standard deviation of ln of what makers' figures share; 0 if nothing of the kind shows
  * @param leans of makers
  */
-record Population(
-    double spread, double widening, double makerSpread, Map<String, Lean> leans) {
+record Population(double spread, double widening, double makerSpread, Map<String, Lean> leans) {
   /**
    * How a maker's figures lie together.
    *
@@ -93,10 +92,12 @@ record Population(
       this.sound = new double[away.length];
       var places = new TreeMap<String, List<Integer>>();
       for (var i = 0; i < away.length; i++) {
-        places.computeIfAbsent(readings.get(i).maker(), maker -> new ArrayList<>()).add(i);
+        places
+            .computeIfAbsent(readings.get(i).maker(), maker -> new ArrayList<>())
+            .add(i);
       }
-      places.forEach((maker, at) ->
-          byMaker.put(maker, at.stream().mapToInt(i -> i).toArray()));
+      places.forEach(
+          (maker, at) -> byMaker.put(maker, at.stream().mapToInt(i -> i).toArray()));
     }
 
     Population population() {
@@ -108,11 +109,10 @@ record Population(
           makerSpread =
               likeliest(share -> likelihood(spread, widening, share), 0, MOST_MAKER_SPREAD);
         }
-        // Noise is taken out as it is stated: with doubts widened first, all variety would be doubt.
-        spread = likeliest(
-            share -> likelihood(share, 1, makerSpread), LEAST_SPREAD * most, most);
-        widening =
-            likeliest(factor -> likelihood(spread, factor, makerSpread), 1, MOST_WIDENING);
+        // Noise is taken out as it is stated: with doubts widened first, all variety would be
+        // doubt.
+        spread = likeliest(share -> likelihood(share, 1, makerSpread), LEAST_SPREAD * most, most);
+        widening = likeliest(factor -> likelihood(spread, factor, makerSpread), 1, MOST_WIDENING);
         leans.clear();
         byMaker.forEach((maker, at) -> leans.put(maker, lean(at)));
       }
@@ -125,8 +125,9 @@ record Population(
         var lean = leans.getOrDefault(maker, new Lean(0, 0, 0)).by();
         for (var i : at) {
           var error = doubt(readings.get(i), widening);
-          sound[i] = 1 - Posterior.of(away[i] - lean, spread, error, Double.POSITIVE_INFINITY)
-              .blunder();
+          sound[i] = 1
+              - Posterior.of(away[i] - lean, spread, error, Double.POSITIVE_INFINITY)
+                  .blunder();
         }
       });
     }

@@ -54,7 +54,6 @@ record Reading(
   /** The same, known no better than what is worked out from similar parts. */
   Reading derived() {
     var asEstimated = doubt * Known.ESTIMATED.figureDoubt() / known.figureDoubt();
-    return new Reading(
-        trait, name, maker, Known.ESTIMATED, stated, prior, asEstimated, doubtIsOwn);
+    return new Reading(trait, name, maker, Known.ESTIMATED, stated, prior, asEstimated, doubtIsOwn);
   }
 }

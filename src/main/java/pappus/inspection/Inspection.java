@@ -72,8 +72,7 @@ public final class Inspection {
   }
 
   /** Makers and records that the catalogue itself makes doubtful. */
-  private static void addDoubtful(
-      ReadCatalog read, List<Part> asked, List<Problem> warnings) {
+  private static void addDoubtful(ReadCatalog read, List<Part> asked, List<Problem> warnings) {
     var places = read.places();
     var evidence = Evidence.of(read.catalog().parts());
     for (var leaning : evidence.leaning()) {
@@ -94,11 +93,12 @@ public final class Inspection {
     }
     for (var part : asked) {
       if (evidence.isDerived(part)) {
-        warnings.add(warning(
-            places,
-            part,
-            part.id()
-                + ": its figures are called measured, but lie just as far from what is usual as those of another part of its maker: they count as worked out from it."));
+        warnings.add(
+            warning(
+                places,
+                part,
+                part.id()
+                    + ": its figures are called measured, but lie just as far from what is usual as those of another part of its maker: they count as worked out from it."));
       }
       for (var figure : evidence.stated(part)) {
         if (figure.blunder() > 0.5) {

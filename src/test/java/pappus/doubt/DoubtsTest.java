@@ -100,12 +100,14 @@ class DoubtsTest {
         100,
         List.of(
             new Contribution(Doubt.MERIT, "a", 0.1, 3, 3, 3),
-            new Contribution(Doubt.MERIT, "shared", 0.1, 10, 10, 10)), 0.9);
+            new Contribution(Doubt.MERIT, "shared", 0.1, 10, 10, 10)),
+        0.9);
     var other = new Band(
         90,
         List.of(
             new Contribution(Doubt.MERIT, "b", 0.1, -4, 4, 4),
-            new Contribution(Doubt.MERIT, "shared", 0.1, 10, 10, 10)), 0.9);
+            new Contribution(Doubt.MERIT, "shared", 0.1, 10, 10, 10)),
+        0.9);
 
     assertThat(one.deviation()).isCloseTo(Math.sqrt(109), within(1e-12));
     assertThat(one.deviationOfDifference(other)).isCloseTo(5, within(1e-12));
@@ -146,8 +148,7 @@ class DoubtsTest {
   void accessoriesHardlyMoveTheShareToPlanWith() {
     var band = band(FIRST);
     var share = band.planWith();
-    var other = band(assess(
-        FIRST.build().toString().replace("newteye-14-feather", "newteye-14")));
+    var other = band(assess(FIRST.build().toString().replace("newteye-14-feather", "newteye-14")));
 
     assertThat(share).isBetween(0.75, 0.95);
     assertThat(other.planWith()).isCloseTo(share, within(0.0064)).isNotEqualTo(share);

@@ -41,7 +41,8 @@ class PlanWithTest {
       return;
     }
     var doubts = new Doubts(assessor);
-    var found = new ExactSearch(question, 1).run(ROWS, Long.MAX_VALUE, new Incumbents(), done -> {});
+    var found =
+        new ExactSearch(question, 1).run(ROWS, Long.MAX_VALUE, new Incumbents(), done -> {});
     for (var row : found.rows()) {
       var band = doubts.band(row.assessment());
       var sampled = Sampled.of(assessor, row.assessment(), 2000).lowSeconds();

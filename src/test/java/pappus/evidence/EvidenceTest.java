@@ -16,8 +16,7 @@ import pappus.part.Part;
 import pappus.part.Parts;
 
 class EvidenceTest {
-  private static final double USUAL = 1000
-      * ClassPriors.usualWindingOhms(Parts.motor());
+  private static final double USUAL = 1000 * ClassPriors.usualWindingOhms(Parts.motor());
 
   /** Motors that scatter by so much about their class, half of them makers' and half estimated. */
   private static List<Part> motors(int count, double spread, double doubts, double maker) {
@@ -110,7 +109,8 @@ class EvidenceTest {
     var others = evidence.motor(motor(1, Known.MAKER, 0.8 * USUAL, "maker 2")).winding();
     assertThat(his.posterior()).isGreaterThan(1.1 * others.posterior());
     assertThat(his.drawnBy()).contains(Reason.MAKER);
-    assertThat(evidence.motor(motor(1, Known.MAKER, USUAL, "stranger")).winding().deviation())
+    assertThat(
+            evidence.motor(motor(1, Known.MAKER, USUAL, "stranger")).winding().deviation())
         .isGreaterThan(others.deviation());
   }
 

@@ -39,8 +39,11 @@ class FigureTest {
   void countsWhatClassAndRecordTogetherSay(double stated) {
     var figure = weighed(stated, 0.05, Known.MAKER);
 
-    var sums = summed(stated, error -> 0.99 * normal(0.05).density(error)
-        + 0.01 * normal(Math.hypot(0.05, 0.25)).density(error), truth -> 1);
+    var sums = summed(
+        stated,
+        error -> 0.99 * normal(0.05).density(error)
+            + 0.01 * normal(Math.hypot(0.05, 0.25)).density(error),
+        truth -> 1);
     assertThat(StrictMath.log(figure.posterior() / 100)).isCloseTo(sums[0], within(1e-6));
     assertThat(figure.deviation()).isCloseTo(sums[1], within(1e-6));
   }

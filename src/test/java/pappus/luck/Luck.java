@@ -24,12 +24,14 @@ import pappus.shop.SmallShop;
  * @param knowingBias the same of an estimator that knows the world
  * @param knowingLoss the same of that
  */
-public record Luck(List<Double> bias, List<Double> loss, List<Double> knowingBias, List<Double> knowingLoss) {
+public record Luck(
+    List<Double> bias, List<Double> loss, List<Double> knowingBias, List<Double> knowingLoss) {
   /** Mean and its standard error. */
   public record Mean(double value, double error) {
     static Mean of(List<Double> values) {
       var mean = values.stream().mapToDouble(value -> value).average().orElseThrow();
-      var squares = values.stream().mapToDouble(value -> (value - mean) * (value - mean)).sum();
+      var squares =
+          values.stream().mapToDouble(value -> (value - mean) * (value - mean)).sum();
       return new Mean(mean, Math.sqrt(squares / (values.size() - 1) / values.size()));
     }
   }

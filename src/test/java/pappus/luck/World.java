@@ -166,18 +166,20 @@ public final class World {
         with(named(MOTOR, i, known, maker), "speedConstantRpmPerVolt", kv),
         "mass",
         weighed(MOTOR, 0.10));
-    // Kt/√R is 1.30e-5 D²√H, and 0.11 mN·m a gram turn it without load at 10 000 rpm, to the power of 0.4.
+    // Kt/√R is 1.30e-5 D²√H, and 0.11 mN·m a gram turn it without load at 10 000 rpm, to the power
+    // of 0.4.
     var constant = 30 / Math.PI / kv;
     var root = constant / (1.30e-5 * 13 * 13 * Math.sqrt(3));
-    var amps = 0.11e-3 * shape.mass().grams() / constant
+    var amps = 0.11e-3
+        * shape.mass().grams()
+        / constant
         * StrictMath.pow(kv * shape.noLoadVolts() / 10_000, 0.4);
     var limits = kind == Kind.CEILINGS
         ? new Limits(0.85 * 1000 * root * root, Double.POSITIVE_INFINITY, 0)
         : Limits.NONE;
     var winding = trait(1000 * root * root, 0.15, limits, error, -flattery.by);
     var noLoad = trait(amps, 0.20, Limits.NONE, 2 * error, -flattery.by);
-    things.add(
-        new Thing(motor(shape, winding.stated, noLoad.stated), List.of(winding, noLoad)));
+    things.add(new Thing(motor(shape, winding.stated, noLoad.stated), List.of(winding, noLoad)));
   }
 
   private Mass weighed(Part shape, double spread) {
@@ -200,15 +202,14 @@ public final class World {
         "mass",
         weighed(PROPELLER, 0.10));
     // .1054 B^.451 (p/D)^.484
-    var thrust =
-        0.1054 * StrictMath.pow(2, 0.451) * StrictMath.pow(blades[0] / 4, 0.484);
+    var thrust = 0.1054 * StrictMath.pow(2, 0.451) * StrictMath.pow(blades[0] / 4, 0.484);
     var limits = kind == Kind.CEILINGS
         ? new Limits(0, 1.10 * blades[2], 0)
         : new Limits(0, 1.10 * blades[2], 0.05);
     var coefficient = trait(thrust, 0.08, Limits.NONE, error, 0);
     var merit = trait(blades[1], 0.07, limits, error, flattery.by);
-    things.add(new Thing(
-        propeller(shape, coefficient.stated, merit.stated), List.of(coefficient, merit)));
+    things.add(
+        new Thing(propeller(shape, coefficient.stated, merit.stated), List.of(coefficient, merit)));
   }
 
   /** Nobody writes a better figure of merit than records may have. */
@@ -223,8 +224,7 @@ public final class World {
   private void addBattery(int i, Known known, double error, int maker, Flattery flattery) {
     Battery shape = with(named(BATTERY, i, known, maker), "mass", weighed(BATTERY, 0.05));
     var label = shape.capacityMilliampHours();
-    var limits =
-        kind == Kind.CEILINGS ? new Limits(0, label, 0) : Limits.NONE;
+    var limits = kind == Kind.CEILINGS ? new Limits(0, label, 0) : Limits.NONE;
     // 140 mΩ·Ah a cell.
     var resistance = trait(140_000 / label, 0.30, Limits.NONE, error, -flattery.by);
     var delivered = trait(0.95 * label, 0.03, limits, error, flattery.by);

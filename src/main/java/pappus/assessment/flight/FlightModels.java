@@ -76,8 +76,7 @@ public final class FlightModels {
    *     bounds and full throttle follow it
    * @param evidence what the catalogue says of the figures of its records
    */
-  public FlightModels(
-      Scenario scenario, Weighing weighing, double powerFactor, Evidence evidence) {
+  public FlightModels(Scenario scenario, Weighing weighing, double powerFactor, Evidence evidence) {
     this.evidence = evidence;
     this.powerFactor = Require.positive("powerFactor", powerFactor);
     this.weighing = weighing;

@@ -49,7 +49,12 @@ public final class Flights {
    */
   public FlightEstimate fly(Fitting fitting, double grams, Factors factors, Limits continuous) {
     return fly(
-        fitting.build(), loss(fitting.build()), grams, Avionics.draws(fitting), factors, continuous);
+        fitting.build(),
+        loss(fitting.build()),
+        grams,
+        Avionics.draws(fitting),
+        factors,
+        continuous);
   }
 
   /**

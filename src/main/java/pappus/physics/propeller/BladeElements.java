@@ -118,8 +118,7 @@ public final class BladeElements {
    * @throws IllegalArgumentException as {@link #propeller(double, double, int)}
    */
   public static StaticPoint typical(double diameterM, double pitchM, int blades) {
-    return at(
-        diameterM, pitchM, blades, TYPICAL_RPM_INCH / (diameterM / INCH_M) * Math.PI / 30);
+    return at(diameterM, pitchM, blades, TYPICAL_RPM_INCH / (diameterM / INCH_M) * Math.PI / 30);
   }
 
   /**

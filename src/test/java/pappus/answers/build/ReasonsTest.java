@@ -152,7 +152,8 @@ class ReasonsTest {
         assessment,
         new Band(
             assessment.milliseconds() / 1000.0,
-            List.of(new Contribution(Doubt.LOSS, "loss", 0.1, effect, -effect, -effect)), 0.9),
+            List.of(new Contribution(Doubt.LOSS, "loss", 0.1, effect, -effect, -effect)),
+            0.9),
         List.of(),
         false,
         Map.of(),
@@ -183,7 +184,8 @@ class ReasonsTest {
         List.of(
             new Contribution(Doubt.MASS, "a", 1, 1, 1, 1),
             new Contribution(Doubt.CELL_RESISTANCE, "b", 0.30, -5, 5, 5),
-            new Contribution(Doubt.RESISTANCE, "c", 0.05, 3, 3, 3)), 0.9);
+            new Contribution(Doubt.RESISTANCE, "c", 0.05, 3, 3, 3)),
+        0.9);
 
     assertThat(Reasons.doubt(band))
         .isEqualTo(
@@ -198,7 +200,8 @@ class ReasonsTest {
         100,
         List.of(
             new Contribution(Doubt.CELL_RESISTANCE, "b", 0.30, -5, 5, 5),
-            new Contribution(Doubt.RESISTANCE, "c", 0.05, 0.5, 0.5, 0.5)), 0.9);
+            new Contribution(Doubt.RESISTANCE, "c", 0.05, 0.5, 0.5, 0.5)),
+        0.9);
 
     assertThat(Reasons.doubt(band))
         .doesNotContain("thrust-stand rows")
@@ -285,7 +288,8 @@ class ReasonsTest {
         assessment,
         new Band(
             assessment.milliseconds() / 1000.0,
-            unsure ? List.of(new Contribution(Doubt.MASS, "a", 1, 100, 100, 100)) : List.of(), 0.9),
+            unsure ? List.of(new Contribution(Doubt.MASS, "a", 1, 100, 100, 100)) : List.of(),
+            0.9),
         List.of(),
         false,
         Map.of(),
