@@ -82,20 +82,22 @@ public final class Evidence {
    * worked out from each other: no two benches agree so well, and nobody can tell which was on one.
    */
   private void addDerived(Map<Part, List<Reading>> read) {
-    var siblings = new HashMap<List<Object>, List<Part>>();
-    read.forEach((part, readings) -> {
-      if (readings.size() > 1
-          && readings.stream().allMatch(one -> one.known() == Known.MEASURED && !one.isBenched())) {
+    var siblings = new HashMap<List<Object>, List<Map.Entry<Part, List<Reading>>>>();
+    for (var entry : read.entrySet()) {
+      var part = entry.getKey();
+      if (entry.getValue().size() > 1
+          && entry.getValue().stream()
+              .allMatch(one -> one.known() == Known.MEASURED && !one.isBenched())) {
         siblings
             .computeIfAbsent(List.of(part.kind(), part.maker()), key -> new ArrayList<>())
-            .add(part);
+            .add(entry);
       }
-    });
-    for (var parts : siblings.values()) {
-      for (var part : parts) {
-        for (var other : parts) {
-          if (part != other && isRepeated(read.get(part), read.get(other))) {
-            derived.add(part.id());
+    }
+    for (var entries : siblings.values()) {
+      for (var one : entries) {
+        for (var other : entries) {
+          if (one != other && isRepeated(one.getValue(), other.getValue())) {
+            derived.add(one.getKey().id());
           }
         }
       }
@@ -103,6 +105,9 @@ public final class Evidence {
   }
 
   private static boolean isRepeated(List<Reading> one, List<Reading> other) {
+    if (one.size() != other.size()) {
+      return false;
+    }
     for (var i = 0; i < one.size(); i++) {
       if (Math.abs(one.get(i).away() - other.get(i).away()) > REPEATED) {
         return false;

@@ -1,6 +1,7 @@
 package pappus.evidence;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Optional;
 import pappus.quantity.Require;
@@ -86,30 +87,30 @@ public record Figure(
         reading.prior() * StrictMath.exp(known.mean()),
         StrictMath.hypot(known.deviation(), share * lean.deviation()),
         known.blunder(),
-        reasons(reading, population, lean.by(), known.mean(), ceiling));
+        reasons(reading, population, lean.by(), known.mean()));
   }
 
   /** Each that moves it, taken one after the other. */
   private static List<Reason> reasons(
-      Reading reading, Population population, double lean, double counted, double ceiling) {
+      Reading reading, Population population, double lean, double counted) {
     var away = reading.away();
     var spread = population.spread();
     var doubt = population.doubt(reading);
-    var steps = new double[] {
-      away,
-      normal(away, reading.trait().classSpread(), reading.doubt()),
-      normal(away, spread, reading.doubt()),
-      normal(away, spread, doubt),
-      normal(away - lean, spread, doubt),
-      Posterior.of(away - lean, spread, doubt, NO_CEILING).mean(),
-      counted
-    };
+    var steps = new EnumMap<Reason, Double>(Reason.class);
+    steps.put(Reason.CLASS, normal(away, reading.trait().classSpread(), reading.doubt()));
+    steps.put(Reason.NARROW_CATALOGUE, normal(away, spread, reading.doubt()));
+    steps.put(Reason.SCATTER, normal(away, spread, doubt));
+    steps.put(Reason.MAKER, normal(away - lean, spread, doubt));
+    steps.put(
+        Reason.BLUNDER, Posterior.of(away - lean, spread, doubt, NO_CEILING).mean());
+    steps.put(Reason.CEILING, counted);
     var reasons = new ArrayList<Reason>();
-    for (var reason : Reason.values()) {
-      var step = steps[reason.ordinal() + 1] - steps[reason.ordinal()];
-      if (Math.abs(step) > LEAST_REASON) {
-        reasons.add(reason);
+    var before = away;
+    for (var step : steps.entrySet()) {
+      if (Math.abs(step.getValue() - before) > LEAST_REASON) {
+        reasons.add(step.getKey());
       }
+      before = step.getValue();
     }
     return reasons;
   }

@@ -7,6 +7,7 @@ import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -47,8 +48,11 @@ class PlanWithTest {
       var band = doubts.band(row.assessment());
       var sampled = Sampled.of(assessor, row.assessment(), 2000).lowSeconds();
       System.out.printf(
+          Locale.ROOT,
           "%s: plan with %.4f of the estimate, sampled %.4f%n",
-          file.getFileName(), band.planWith(), sampled / band.estimate());
+          file.getFileName(),
+          band.planWith(),
+          sampled / band.estimate());
       assertThat(band.low() / sampled).isBetween(1 - APART, 1 + APART);
     }
   }

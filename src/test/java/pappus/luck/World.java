@@ -4,6 +4,7 @@ import static pappus.part.Parts.with;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Random;
 import java.util.function.ToDoubleFunction;
 import pappus.part.Battery;
@@ -155,7 +156,7 @@ public final class World {
 
   private static <R extends Record> R named(R shape, int i, Known known, int maker) {
     var part = (Part) shape;
-    var id = "%s-%s-%04d".formatted(part.kind().key(), maker, i);
+    var id = String.format(Locale.ROOT, "%s-%d-%04d", part.kind().key(), maker, i);
     return with(
         with(with(with(shape, "figures", known), "maker", "Maker " + maker), "id", id), "name", id);
   }
