@@ -44,6 +44,7 @@ final class ArchitectureTest {
         Layer.of(
             "pappus.inspection",
             "pappus.part",
+            "pappus.evidence",
             "pappus.evidence.prior",
             "pappus.files",
             "pappus.catalog",
@@ -395,7 +396,10 @@ final class ArchitectureTest {
             "pappus.assessment"),
         Layer.of(
             "pappus.doubt",
+            "pappus.quantity",
             "pappus.part",
+            "pappus.scenario",
+            "pappus.physics.airframe",
             "pappus.physics.motor",
             "pappus.evidence",
             "pappus.physics.airframe",
@@ -472,7 +476,8 @@ final class ArchitectureTest {
             "pappus.physics.battery",
             "pappus.evidence.prior",
             "pappus.physics.motor",
-            "pappus.physics.propeller"),
+            "pappus.physics.propeller",
+            HIPPARCHUS),
         Layer.of("pappus.physics.propeller", "pappus.quantity"),
         Layer.of("pappus.physics.motor", "pappus.quantity"),
         Layer.of(

@@ -5,11 +5,10 @@ import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import pappus.assessment.Assessor;
+import pappus.assessment.Supply;
 import pappus.catalog.CatalogFolder;
 import pappus.catalog.CatalogReader;
-import pappus.compatibility.Rules;
-import pappus.fitting.Stock;
+import pappus.catalog.Shelf;
 import pappus.scenario.reading.ScenarioReader;
 import pappus.search.Question;
 import pappus.shop.Siblings;
@@ -45,7 +44,6 @@ final class Wares {
   static Question question(String scenario, Path folder) {
     var catalog = CatalogReader.read(List.of(CatalogFolder.of(folder))).catalog();
     var read = ScenarioReader.read(scenario(scenario), InputStream.nullInputStream());
-    var stock = Stock.of(List.copyOf(catalog.parts()));
-    return Question.of(catalog, new Assessor(read.scenario(), stock, Rules.ALL));
+    return Question.of(catalog, new Supply(catalog, Shelf.EMPTY).assessor(read.scenario()));
   }
 }

@@ -19,6 +19,7 @@ import pappus.compatibility.CompatibilityRule;
 import pappus.compatibility.RolesRule;
 import pappus.compatibility.SizeRule;
 import pappus.compatibility.Verdict;
+import pappus.evidence.Evidence;
 import pappus.evidence.Weighing;
 import pappus.fitting.Fitter;
 import pappus.fitting.Fitting;
@@ -62,6 +63,8 @@ public final class Assessor {
   private final double deviations;
 
   /**
+   * With the figures of classes alone.
+   *
    * @param stock small hardware at hand
    * @param rules fit rules, in the order of reports
    */
@@ -70,12 +73,14 @@ public final class Assessor {
   }
 
   /**
+   * With the figures of classes alone.
+   *
    * @param stock small hardware at hand
    * @param shelf what is owned, and how much of what can be bought
    * @param rules fit rules, in the order of reports
    */
   public Assessor(Scenario scenario, Stock stock, Shelf shelf, List<CompatibilityRule> rules) {
-    this(scenario, stock, shelf, rules, 1);
+    this(scenario, stock, shelf, rules, 1, Evidence.NONE);
   }
 
   /**
@@ -83,19 +88,21 @@ public final class Assessor {
    * @param shelf what is owned, and how much of what can be bought
    * @param rules fit rules, in the order of reports
    * @param powerFactor power that propellers need over what is computed, by the builder's own flights; 1 without any
+   * @param evidence what the catalogue says of the figures of its records
    */
   public Assessor(
       Scenario scenario,
       Stock stock,
       Shelf shelf,
       List<CompatibilityRule> rules,
-      double powerFactor) {
+      double powerFactor,
+      Evidence evidence) {
     this.scenario = scenario;
     this.rules = List.copyOf(rules);
     this.fitter = new Fitter(scenario, stock);
-    this.expected = new Flights(scenario, Weighing.EXPECTED, powerFactor);
+    this.expected = new Flights(scenario, Weighing.EXPECTED, powerFactor, evidence);
     this.flights = scenario.outlookOrExpected() == Outlook.CAUTIOUS
-        ? new Flights(scenario, Weighing.CAUTIOUS, powerFactor)
+        ? new Flights(scenario, Weighing.CAUTIOUS, powerFactor, evidence)
         : expected;
     this.purse = new Purse(Set.copyOf(scenario.choice().ownedIds()), shelf);
     this.deviations = MassChance.deviationsFor(scenario.massCap().confidenceOrUsual());
@@ -294,6 +301,20 @@ public final class Assessor {
     var fitting = assessment.fitting();
     var grams = assessment.mass().grams();
     return factors -> expected.fly(fitting, grams, factors, Limits.NONE).figure();
+  }
+
+  /**
+   * Main parts by themselves by the likeliest figures, whatever the outlook, and without ratings.
+   *
+   * @param main has frame, motor, propeller and battery, and no other part that counts
+   * @param loss ripple of the controllers over that of the law; absent: as the law says
+   * @param grams all-up mass, g
+   * @param watts draw of everything but the motors at the battery, W
+   * @throws IllegalArgumentException if the physics refuses what is asked
+   */
+  public FlightEstimate fly(
+      Build main, OptionalDouble loss, double grams, double watts, Factors factors) {
+    return expected.fly(main, loss, grams, watts, factors);
   }
 
   /** An assessed build's flight in curves; empty without a flight. */

@@ -1,8 +1,8 @@
 package pappus.assessment;
 
 import pappus.assessment.flight.Course;
-import pappus.assessment.flight.Factors;
 import pappus.assessment.flight.FlightModels;
+import pappus.evidence.Evidence;
 import pappus.evidence.Weighing;
 import pappus.physics.motor.WindingHeat;
 import pappus.scenario.Scenario;
@@ -27,9 +27,8 @@ public record Heat(double steadyCelsius, double burstCelsius, double burstSecond
   /** Of a build that flies. */
   public static Heat of(Scenario scenario, Assessment assessment) {
     var flight = assessment.flight().orElseThrow();
-    var models = new FlightModels(scenario, Weighing.EXPECTED, 1);
-    var motor = models.rotor(assessment.build(), Factors.NONE).motor();
-    var airK = models.air().temperatureK();
+    var motor = flight.rotor().motor();
+    var airK = airCelsius(scenario) + CELSIUS;
     var massKg = assessment.build().motor().orElseThrow().mass().grams() / 1000;
     var steadyA = flight
         .course()
@@ -45,7 +44,8 @@ public record Heat(double steadyCelsius, double burstCelsius, double burstSecond
 
   /** Temperature of the air of a scenario, °C. */
   public static double airCelsius(Scenario scenario) {
-    return new FlightModels(scenario, Weighing.EXPECTED, 1).air().temperatureK() - CELSIUS;
+    return new FlightModels(scenario, Weighing.EXPECTED, 1, Evidence.NONE).air().temperatureK()
+        - CELSIUS;
   }
 
   /** Whether it is worth a word. */

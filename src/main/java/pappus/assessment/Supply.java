@@ -10,6 +10,7 @@ import pappus.catalog.ReadCatalog;
 import pappus.catalog.Shelf;
 import pappus.catalog.ShelfEntry;
 import pappus.compatibility.Rules;
+import pappus.evidence.Evidence;
 import pappus.fitting.Stock;
 import pappus.part.Flown;
 import pappus.part.Part;
@@ -21,10 +22,16 @@ import pappus.scenario.Scenario;
  * @param catalog every part, at the shelf's prices
  * @param shelf what is owned, and how much of what can be bought
  * @param flown what own flights say of the power needed, by way of flying
+ * @param evidence what all records that were read say of each other's figures, whichever are left to choose from
  */
-public record Supply(Catalog catalog, Shelf shelf, Map<String, Flown> flown) {
+public record Supply(Catalog catalog, Shelf shelf, Map<String, Flown> flown, Evidence evidence) {
   public Supply {
     flown = Collections.unmodifiableMap(new TreeMap<>(flown));
+  }
+
+  /** As a catalogue is read. */
+  public Supply(Catalog catalog, Shelf shelf, Map<String, Flown> flown) {
+    this(catalog, shelf, flown, Evidence.of(catalog.parts()));
   }
 
   /** Without flights of one's own. */
@@ -34,7 +41,7 @@ public record Supply(Catalog catalog, Shelf shelf, Map<String, Flown> flown) {
 
   /** This supply with other parts. */
   public Supply with(List<? extends Part> parts) {
-    return new Supply(Catalog.of(parts), shelf, flown);
+    return new Supply(Catalog.of(parts), shelf, flown, evidence);
   }
 
   /** This supply with as much as wanted of everything: what is at hand stays, prices are in the parts already. */
@@ -43,7 +50,7 @@ public record Supply(Catalog catalog, Shelf shelf, Map<String, Flown> flown) {
         .filter(entry -> entry.owned() != null)
         .map(entry -> new ShelfEntry(entry.id(), entry.owned(), null, entry.price(), entry.note()))
         .toList();
-    return new Supply(catalog, Shelf.of(left), flown);
+    return new Supply(catalog, Shelf.of(left), flown, evidence);
   }
 
   /** What was read. */
@@ -73,6 +80,6 @@ public record Supply(Catalog catalog, Shelf shelf, Map<String, Flown> flown) {
         .toList();
     var own = flown.get(scenario.flight().style().word());
     return new Assessor(
-        scenario, Stock.of(stock), shelf, Rules.ALL, own == null ? 1 : own.powerFactor());
+        scenario, Stock.of(stock), shelf, Rules.ALL, own == null ? 1 : own.powerFactor(), evidence);
   }
 }

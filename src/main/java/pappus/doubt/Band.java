@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
+import pappus.quantity.Require;
 
 /**
  * How sure an endurance or a range is: nine of ten builds like this one are expected to fly longer or farther than
@@ -14,13 +15,23 @@ import java.util.stream.Stream;
  *
  * @param estimate at the likeliest figures, whatever the outlook of the ranking
  * @param contributions what each uncertain number does to it
+ * @param planWith the figure to plan with over the estimate, 0 to 1
  */
-public record Band(double estimate, List<Contribution> contributions) {
+public record Band(double estimate, List<Contribution> contributions, double planWith) {
   /** Standard deviations of a normal distribution at its 10 and 90 % points. */
   private static final double TENTH = 1.2815515655446004;
 
+  /** Thousandths of a second or of a metre are what is told of the figure to plan with. */
+  private static final double GRAIN = 1000;
+
   public Band {
     contributions = List.copyOf(contributions);
+    Require.inRange("planWith", planWith, 0, 1);
+  }
+
+  /** What is relied on of an estimate, 0 to 1, whose losses at one standard deviation are independent shares of it. */
+  public static double reliance(double varianceOfLosses) {
+    return Math.max(0, 1 - TENTH * Math.sqrt(varianceOfLosses));
   }
 
   /** What nine of ten stay below of something with such a standard deviation, over its expectation. */
@@ -71,14 +82,9 @@ public record Band(double estimate, List<Contribution> contributions) {
         .toList();
   }
 
-  /** The figure to plan with. */
+  /** The figure to plan with, in whole thousandths, rounded down. */
   public double low() {
-    return Math.max(0, estimate - TENTH * root(Contribution::loss));
-  }
-
-  /** The figure to plan with over the estimate, 0 to 1; 1 if there is no flight. */
-  public double planWith() {
-    return estimate > 0 ? low() / estimate : 1;
+    return Math.floor(planWith * estimate * GRAIN) / GRAIN;
   }
 
   /** High end. */

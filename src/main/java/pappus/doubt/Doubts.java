@@ -2,6 +2,8 @@ package pappus.doubt;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import pappus.assessment.Assessment;
 import pappus.assessment.Assessor;
 import pappus.assessment.flight.Factors;
@@ -10,6 +12,7 @@ import pappus.evidence.BatteryFigures;
 import pappus.evidence.BoardFigures;
 import pappus.evidence.BuildFigures;
 import pappus.evidence.Figure;
+import pappus.evidence.Weighing;
 import pappus.part.Build;
 import pappus.part.Part;
 import pappus.physics.airframe.ArmShadow;
@@ -45,6 +48,7 @@ public final class Doubts {
   private static final double WIND = 0.05;
 
   private final Assessor assessor;
+  private final Map<List<Object>, Reliance> reliances = new ConcurrentHashMap<>();
 
   public Doubts(Assessor assessor) {
     this.assessor = assessor;
@@ -64,7 +68,24 @@ public final class Doubts {
           flown.applyAsDouble(source.doubt().moved(Factors.NONE, source.more())),
           flown.applyAsDouble(source.doubt().moved(Factors.NONE, -source.deviation()))));
     }
-    return new Band(assessor.likeliest(assessment), contributions);
+    return new Band(assessor.likeliest(assessment), contributions, planWith(assessment));
+  }
+
+  /** Share of the estimate to plan with of a build that flies, 0 to 1. */
+  private double planWith(Assessment assessment) {
+    var build = assessment.build();
+    var flight = assessment.flight().orElseThrow();
+    var loss = flight.figures().board().rippleShare(Weighing.EXPECTED);
+    var key = List.<Object>of(
+        build.frame().orElseThrow().id(),
+        build.motor().orElseThrow().id(),
+        build.propeller().orElseThrow().id(),
+        build.battery().orElseThrow().id(),
+        loss,
+        flight.figures().board().controllerLoss().map(Figure::deviation));
+    return reliances
+        .computeIfAbsent(key, main -> Reliance.of(assessor, assessment, this, AVIONICS))
+        .planWith(assessment.mass().doubtGrams(), flight.draws(), AVIONICS);
   }
 
   /**
@@ -79,14 +100,27 @@ public final class Doubts {
     }
   }
 
+  /** Every number of a build that flies. */
   List<Source> sources(Assessment assessment) {
     var build = assessment.build();
+    var flight = assessment.flight().orElseThrow();
+    var sources = sourcesOfMain(build, flight.figures(), flight);
+    sources.add(new Source(Doubt.AVIONICS, "electronics of " + build, AVIONICS));
+    sources.add(new Source(Doubt.MASS, "mass of " + build, assessment.mass().doubtGrams()));
+    return sources;
+  }
+
+  /**
+   * Those of its main parts.
+   *
+   * @param figures what counts of them
+   * @param flight of the build, or of its main parts in another state
+   */
+  List<Source> sourcesOfMain(Build build, BuildFigures figures, FlightEstimate flight) {
     var propeller = build.propeller().orElseThrow();
     var motor = build.motor().orElseThrow();
     var battery = build.battery().orElseThrow();
     var frame = build.frame().orElseThrow();
-    var flight = assessment.flight().orElseThrow();
-    var figures = BuildFigures.of(build);
     var sources = new ArrayList<>(List.of(
         of(Doubt.THRUST, "thrust coefficient", propeller, figures.propeller().thrust()),
         of(Doubt.MERIT, "figure of merit", propeller, figures.propeller().merit()),
@@ -104,9 +138,7 @@ public final class Doubts {
             BatteryFigures.slowDoubt(battery)),
         of(Doubt.CAPACITY, "capacity", battery, figures.battery().delivered()),
         loss(build, figures.board(), flight.volts()),
-        new Source(Doubt.AVIONICS, "electronics of " + build, AVIONICS),
-        new Source(Doubt.THRUST_LOST, "thrust lost on " + frame.id(), thrustLost(build, flight)),
-        new Source(Doubt.MASS, "mass of " + build, assessment.mass().doubtGrams())));
+        new Source(Doubt.THRUST_LOST, "thrust lost on " + frame.id(), thrustLost(build, flight))));
     var row = propeller.onlyRow();
     if (row.isPresent()) {
       var away = Math.log(flight.hoverRpm() / propeller.rpm(row.get()));

@@ -1,5 +1,8 @@
 package pappus.evidence;
 
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 import pappus.part.Battery;
 import pappus.physics.battery.Chemistry;
 
@@ -11,17 +14,35 @@ import pappus.physics.battery.Chemistry;
  * @param delivered charge from full to empty when new and warm, mAh
  */
 public record BatteryFigures(Figure cellResistance, Figure delivered) {
-  /** Standard deviation of ln within a class (engineering estimate). */
-  private static final double RESISTANCE_PRIOR_DEVIATION = 0.30;
-
   /** A charger's or 1 kHz reading is 1.3 to 2.5 times too low (engineering estimate). */
   private static final double CHARGER_DOUBT = 0.30;
 
-  public static BatteryFigures of(Battery battery) {
+  static BatteryFigures of(Battery battery, Evidence evidence) {
     var chemistry = chemistry(battery);
-    var own = battery.figuresDoubt();
-    var doubt = own == null ? battery.figures().figureDoubt() : own;
-    return new BatteryFigures(cellResistance(battery, chemistry, doubt), delivered(battery, doubt));
+    var resistance = cellResistance(battery);
+    var delivered = delivered(battery);
+    return new BatteryFigures(
+        resistance
+            .map(reading -> evidence.weigh(battery, reading))
+            .orElseGet(() -> Figure.ofPrior(
+                Trait.CELL_RESISTANCE.words(),
+                Trait.CELL_RESISTANCE.unit(),
+                usualMilliohms(battery),
+                chemistry.classResistanceDoubt())),
+        delivered
+            .map(reading -> evidence.weigh(battery, reading))
+            .orElseGet(() -> Figure.ofPrior(
+                Trait.DELIVERED.words(),
+                Trait.DELIVERED.unit(),
+                usualMilliampHours(battery),
+                Chemistry.DELIVERED_SHARE_DOUBT)));
+  }
+
+  /** What a record has of cell resistance and charge delivered. */
+  static List<Reading> readings(Battery battery) {
+    return Stream.of(cellResistance(battery), delivered(battery))
+        .flatMap(Optional::stream)
+        .toList();
   }
 
   /** One standard deviation of ln of what minutes of current add to the cells' resistance. */
@@ -39,37 +60,51 @@ public record BatteryFigures(Figure cellResistance, Figure delivered) {
     };
   }
 
-  private static Figure cellResistance(Battery battery, Chemistry chemistry, double doubt) {
+  private static double usualMilliohms(Battery battery) {
     var cellCoulomb = battery.capacityMilliampHours() * 3.6 / battery.cellsInParallel();
-    var prior = 1000 * chemistry.classResistanceOhm(cellCoulomb) / battery.cellsInParallel();
-    var resistance = battery.resistance();
-    if (resistance == null) {
-      return Figure.ofPrior("cell resistance", "mΩ", prior, chemistry.classResistanceDoubt());
-    }
-    var byCharger = resistance.reading() == Battery.Resistance.Reading.CHARGER;
-    return Figure.weighed(
-        byCharger ? "cell resistance (1.8 × a charger's reading)" : "cell resistance",
-        "mΩ",
-        resistance.milliohmsPerCell() * (byCharger ? Chemistry.METER_READING_FACTOR : 1),
-        prior,
-        RESISTANCE_PRIOR_DEVIATION,
-        byCharger ? StrictMath.hypot(CHARGER_DOUBT, doubt) : doubt,
-        battery.figures());
+    return 1000 * chemistry(battery).classResistanceOhm(cellCoulomb) / battery.cellsInParallel();
   }
 
-  /** Labels promise more than packs deliver; what a pack was seen to deliver is weighed against that. */
-  private static Figure delivered(Battery battery, double doubt) {
-    var prior = Chemistry.DELIVERED_SHARE * battery.capacityMilliampHours();
+  /** Labels promise more than packs deliver. */
+  private static double usualMilliampHours(Battery battery) {
+    return Chemistry.DELIVERED_SHARE * battery.capacityMilliampHours();
+  }
+
+  private static double doubt(Battery battery) {
+    var own = battery.figuresDoubt();
+    return own == null ? battery.figures().figureDoubt() : own;
+  }
+
+  private static Optional<Reading> cellResistance(Battery battery) {
+    var resistance = battery.resistance();
+    if (resistance == null) {
+      return Optional.empty();
+    }
+    var byCharger = resistance.reading() == Battery.Resistance.Reading.CHARGER;
+    var doubt = doubt(battery);
+    return Optional.of(new Reading(
+        Trait.CELL_RESISTANCE,
+        byCharger ? "cell resistance (1.8 × a charger's reading)" : Trait.CELL_RESISTANCE.words(),
+        battery.maker(),
+        battery.figures(),
+        resistance.milliohmsPerCell() * (byCharger ? Chemistry.METER_READING_FACTOR : 1),
+        usualMilliohms(battery),
+        byCharger ? StrictMath.hypot(CHARGER_DOUBT, doubt) : doubt,
+        battery.figuresDoubt() != null));
+  }
+
+  /** What a pack was seen to deliver. */
+  private static Optional<Reading> delivered(Battery battery) {
     var seen = battery.deliveredMilliampHours();
     return seen == null
-        ? Figure.ofPrior("charge delivered", "mAh", prior, Chemistry.DELIVERED_SHARE_DOUBT)
-        : Figure.weighed(
-            "charge delivered",
-            "mAh",
+        ? Optional.empty()
+        : Optional.of(new Reading(
+            Trait.DELIVERED,
+            battery.maker(),
+            battery.figures(),
             seen,
-            prior,
-            Chemistry.DELIVERED_SHARE_DOUBT,
-            doubt,
-            battery.figures());
+            usualMilliampHours(battery),
+            doubt(battery),
+            battery.figuresDoubt() != null));
   }
 }

@@ -1,5 +1,6 @@
 package pappus.evidence;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import pappus.part.Board;
@@ -16,7 +17,10 @@ import pappus.physics.motor.PartLoadLaw;
 public record BoardFigures(
     Optional<Figure> controllerLoss, boolean isMeasured, OptionalDouble byDesign) {
   /** Of a loss worked out from rows (engineering estimate). */
-  private static final double OWN_DOUBT = 0.10;
+  private static final double MEASURED_DOUBT = 0.10;
+
+  /** Of one that only its maker states, or that was worked out from similar boards (engineering estimate). */
+  private static final double STATED_DOUBT = 0.25;
 
   /** Benches that the law comes from did not say how often their controllers switch; this is usual. */
   public static final double USUAL_KILOHERTZ = 24;
@@ -32,21 +36,34 @@ public record BoardFigures(
   /** What nobody has measured is never thought better than this (engineering estimate). */
   private static final double LEAST_UNMEASURED = 0.5;
 
-  public static BoardFigures of(Board board) {
-    var own = board.controllerLoss();
+  /** Of a board of which nothing is known. */
+  public static final BoardFigures UNKNOWN =
+      new BoardFigures(Optional.empty(), false, OptionalDouble.empty());
+
+  static BoardFigures of(Board board, Evidence evidence) {
     return new BoardFigures(
-        own == null
-            ? Optional.empty()
-            : Optional.of(Figure.weighed(
-                "part-load loss",
-                "",
-                own,
-                PartLoadLaw.USUAL_STATED_LOSS,
-                PartLoadLaw.DOUBT_LN_RIPPLE,
-                OWN_DOUBT,
-                board.controllerLossKnown() == null ? Known.MAKER : board.controllerLossKnown())),
-        board.controllerLossKnown() == Known.MEASURED,
+        readings(board).stream().findFirst().map(reading -> evidence.weigh(board, reading)),
+        isMeasured(board),
         byDesign(board));
+  }
+
+  private static boolean isMeasured(Board board) {
+    return board.controllerLossKnown() == Known.MEASURED;
+  }
+
+  /** The loss that it states, if it does. */
+  static List<Reading> readings(Board board) {
+    var own = board.controllerLoss();
+    return own == null
+        ? List.of()
+        : List.of(new Reading(
+            Trait.LOSS,
+            board.maker(),
+            board.controllerLossKnown() == null ? Known.MAKER : board.controllerLossKnown(),
+            own,
+            PartLoadLaw.USUAL_STATED_LOSS,
+            isMeasured(board) ? MEASURED_DOUBT : STATED_DOUBT,
+            false));
   }
 
   private static OptionalDouble byDesign(Board board) {

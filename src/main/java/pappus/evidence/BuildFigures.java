@@ -9,15 +9,6 @@ import pappus.part.Part;
 public record BuildFigures(
     MotorFigures motor, PropellerFigures propeller, BatteryFigures battery, BoardFigures board) {
 
-  /** Of a build that has all four. */
-  public static BuildFigures of(Build build) {
-    return new BuildFigures(
-        MotorFigures.of(build.motor().orElseThrow()),
-        PropellerFigures.of(build.propeller().orElseThrow()),
-        BatteryFigures.of(build.battery().orElseThrow()),
-        BoardFigures.of(build.board().orElseThrow()));
-  }
-
   /** A figure and the part whose it is. */
   public record Of(Part part, Figure figure) {}
 

@@ -1,5 +1,6 @@
 package pappus.evidence;
 
+import java.util.List;
 import pappus.evidence.prior.ClassPriors;
 import pappus.evidence.prior.MotorPriors;
 import pappus.part.Motor;
@@ -13,41 +14,46 @@ import pappus.part.Motor;
  * @param noLoad current without load at the record's volts, A
  */
 public record MotorFigures(double loadedKv, Figure winding, double pathMilliohms, Figure noLoad) {
-  /**
-   * Standard deviations of ln within a class: engineering estimates, low rather than high. The scatter of records about the priors
-   * is twice as wide, but it holds the errors of the records and the difference between families too.
-   */
-  private static final double WINDING_PRIOR_DEVIATION = 0.15;
-
-  private static final double NO_LOAD_PRIOR_DEVIATION = 0.20;
-
-  public static MotorFigures of(Motor motor) {
-    var own = motor.figuresDoubt();
-    var doubt = own == null ? motor.figures().figureDoubt() : own;
+  static MotorFigures of(Motor motor, Evidence evidence) {
     var winding = 1000 * MotorPriors.windingOhms(motor);
+    var readings = readings(motor);
     return new MotorFigures(
-        motor.speedConstantReading() == Motor.KvReading.LABEL
-            ? motor.speedConstantRpmPerVolt() / MotorPriors.LABEL_OVER_LOADED
-            : motor.speedConstantRpmPerVolt(),
-        Figure.weighed(
-            "winding resistance",
-            "mΩ",
-            winding,
-            1000 * ClassPriors.usualWindingOhms(motor),
-            WINDING_PRIOR_DEVIATION,
-            doubt,
-            motor.figures()),
+        loadedKv(motor),
+        evidence.weigh(motor, readings.get(0)),
         motor.resistanceReading() == Motor.ResistanceReading.FITTED
             ? motor.resistanceMilliohms() - winding
             : 0,
+        evidence.weigh(motor, readings.get(1)));
+  }
+
+  /** Speed constant under load, rpm/V. */
+  public static double loadedKv(Motor motor) {
+    return motor.speedConstantReading() == Motor.KvReading.LABEL
+        ? motor.speedConstantRpmPerVolt() / MotorPriors.LABEL_OVER_LOADED
+        : motor.speedConstantRpmPerVolt();
+  }
+
+  /** Winding, then current without load. */
+  static List<Reading> readings(Motor motor) {
+    var own = motor.figuresDoubt();
+    var doubt = own == null ? motor.figures().figureDoubt() : own;
+    return List.of(
+        new Reading(
+            Trait.WINDING,
+            motor.maker(),
+            motor.figures(),
+            1000 * MotorPriors.windingOhms(motor),
+            1000 * ClassPriors.usualWindingOhms(motor),
+            doubt,
+            own != null),
         // A current this small is read twice as badly (engineering estimate).
-        Figure.weighed(
-            "no-load current",
-            "A",
+        new Reading(
+            Trait.NO_LOAD,
+            motor.maker(),
+            motor.figures(),
             motor.noLoadCurrentAmps(),
             ClassPriors.usualNoLoadAmps(motor),
-            NO_LOAD_PRIOR_DEVIATION,
             2 * doubt,
-            motor.figures()));
+            own != null));
   }
 }

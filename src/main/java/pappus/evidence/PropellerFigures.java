@@ -1,5 +1,6 @@
 package pappus.evidence;
 
+import java.util.List;
 import pappus.evidence.prior.ClassPriors;
 import pappus.part.Propeller;
 import pappus.physics.propeller.BladeElements;
@@ -13,12 +14,10 @@ import pappus.quantity.Units;
  * @param merit figure of merit there
  */
 public record PropellerFigures(Figure thrust, Figure merit) {
-  /** Standard deviations of ln within a class (engineering estimates). */
-  private static final double THRUST_PRIOR_DEVIATION = 0.08;
+  /** How far above blade elements the figure of merit of measured blades goes (engineering estimate). */
+  private static final double CEILING_OVER_ELEMENTS = 1.10;
 
-  private static final double MERIT_PRIOR_DEVIATION = 0.07;
-
-  public static PropellerFigures of(Propeller propeller) {
+  static PropellerFigures of(Propeller propeller, Evidence evidence) {
     var test = propeller.test();
     if (test == null) {
       // What flies is the blade elements' curve, which stands in for a prior and has doubts of its
@@ -38,25 +37,51 @@ public record PropellerFigures(Figure thrust, Figure merit) {
               typical.figureOfMerit(),
               BladeElements.doubtLnFigureOfMerit(diameterM)));
     }
+    var readings = readings(propeller);
+    return new PropellerFigures(
+        evidence.weigh(propeller, readings.get(0)),
+        evidence.weigh(propeller, readings.get(1), ceiling(propeller, test)));
+  }
+
+  /** Thrust coefficient, then figure of merit; none of a propeller without a test. */
+  static List<Reading> readings(Propeller propeller) {
+    var test = propeller.test();
+    if (test == null) {
+      return List.of();
+    }
     var own = propeller.figuresDoubt();
     var doubt = own == null ? propeller.figures().figureDoubt() : own;
     var row = ClassPriors.middleRow(test);
-    return new PropellerFigures(
-        Figure.weighed(
-            "thrust coefficient",
-            "",
+    return List.of(
+        new Reading(
+            Trait.THRUST,
+            propeller.maker(),
+            propeller.figures(),
             row.thrustCoefficient(),
             ClassPriors.thrustCoefficient(propeller),
-            THRUST_PRIOR_DEVIATION,
             doubt,
-            propeller.figures()),
-        Figure.weighed(
-            "figure of merit",
-            "",
+            own != null),
+        new Reading(
+            Trait.MERIT,
+            propeller.maker(),
+            propeller.figures(),
             ClassPriors.figureOfMerit(row),
             ClassPriors.figureOfMerit(propeller),
-            MERIT_PRIOR_DEVIATION,
             doubt,
-            propeller.figures()));
+            own != null));
+  }
+
+  private static double ceiling(Propeller propeller, Propeller.StaticTest test) {
+    var diameterM = Units.inchesToMetres(propeller.diameterInches());
+    var pitchM = Units.inchesToMetres(propeller.pitchInches());
+    return BladeElements.holdFor(diameterM, pitchM, propeller.blades())
+        ? CEILING_OVER_ELEMENTS
+            * BladeElements.at(
+                    diameterM,
+                    pitchM,
+                    propeller.blades(),
+                    Units.rpmToRadPerS(propeller.rpm(ClassPriors.middleRow(test))))
+                .figureOfMerit()
+        : Double.POSITIVE_INFINITY;
   }
 }

@@ -8,6 +8,7 @@ import java.util.TreeMap;
 import java.util.function.Predicate;
 import pappus.catalog.ReadCatalog;
 import pappus.compatibility.Loners;
+import pappus.evidence.Evidence;
 import pappus.evidence.prior.Plausibility;
 import pappus.files.Problem;
 import pappus.part.Part;
@@ -58,6 +59,7 @@ public final class Inspection {
         warnings.add(warning(places, motor, motor.id() + ": " + why));
       }
     });
+    addDoubtful(read, asked, warnings);
     read.strangers().stream()
         .filter(stranger -> isAskedAbout.test(stranger.file()))
         .forEach(warnings::add);
@@ -67,6 +69,53 @@ public final class Inspection {
   /** Every warning on a scenario: ids the catalogue does not hold. */
   public static List<Problem> of(ReadScenario scenario, ReadCatalog read) {
     return scenario.problemsWith(read.catalog());
+  }
+
+  /** Makers and records that the catalogue itself makes doubtful. */
+  private static void addDoubtful(ReadCatalog read, List<Part> asked, List<Problem> warnings) {
+    var places = read.places();
+    var evidence = Evidence.of(read.catalog().parts());
+    for (var leaning : evidence.leaning()) {
+      asked.stream()
+          .filter(part -> part.kind() == leaning.kind() && part.maker().equals(leaning.maker()))
+          .findFirst()
+          .ifPresent(part -> warnings.add(warning(
+              places,
+              part,
+              "%s and others of %s: %s lies %s %% %s what such parts have, in the mean of %s records: each is drawn by that."
+                  .formatted(
+                      part.id(),
+                      leaning.maker(),
+                      leaning.figure(),
+                      percent(leaning.by()),
+                      leaning.by() > 0 ? "above" : "below",
+                      leaning.records()))));
+    }
+    for (var part : asked) {
+      if (evidence.isDerived(part)) {
+        warnings.add(
+            warning(
+                places,
+                part,
+                part.id()
+                    + ": its figures are called measured, but lie just as far from what is usual as those of another part of its maker: they count as worked out from it."));
+      }
+      for (var figure : evidence.stated(part)) {
+        if (figure.blunder() > 0.5) {
+          var away = StrictMath.log(figure.stated().orElse(figure.prior()) / figure.prior());
+          warnings.add(warning(
+              places,
+              part,
+              "%s: %s lies %s %% %s what such parts have, further than its doubt and the other records explain: maybe a slip."
+                  .formatted(
+                      part.id(), figure.name(), percent(away), away > 0 ? "above" : "below")));
+        }
+      }
+    }
+  }
+
+  private static long percent(double ln) {
+    return Math.round(100 * Math.abs(StrictMath.exp(ln) - 1));
   }
 
   /** One line for a fact that a file lacks, however many parts lack it. */

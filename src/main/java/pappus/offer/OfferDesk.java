@@ -50,7 +50,7 @@ public final class OfferDesk {
     this.isCounted = stock.isPresent();
     // What is short is told line by line, with what could take its place: the build itself stays as
     // it was asked for.
-    var sold = new Supply(supply.catalog(), outOfReach(supply), supply.flown())
+    var sold = new Supply(supply.catalog(), outOfReach(supply), supply.flown(), supply.evidence())
         .with(this.stock.priced(supply.catalog().parts()));
     this.catalog = sold.catalog();
     this.assessor = sold.assessor(scenario);

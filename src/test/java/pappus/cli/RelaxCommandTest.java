@@ -49,7 +49,7 @@ class RelaxCommandTest {
         .contains(
             "One demand alone leaves no build, even if nothing else were asked: a budget of EUR 170.",
             "The smallest change of each that helps by itself, and the best build then:\n- Budget 170 EUR → 179 EUR: Cottongrass 4, Spikerush 1303-3400, Ligule 4×1.9×2, Tidewell 2S 3400: ",
-            ", thrust over weight 2.3, EUR 179.",
+            ", thrust over weight 2.2, EUR 179.",
             "\n- propeller-clearance: 2 of 6 pairs of frame and propeller (33 %).",
             "Proven: what is called impossible was searched to the end, in ",
             "\n! A mass cap that is law (Below 250 g at take-off) is not yours to raise,");

@@ -12,12 +12,12 @@ import pappus.part.Known;
 
 class BoardFiguresTest {
   private static double share(Board board) {
-    return BoardFigures.of(board).rippleShare(Weighing.EXPECTED).orElse(1);
+    return Evidence.NONE.board(board).rippleShare(Weighing.EXPECTED).orElse(1);
   }
 
   @Test
   void aBoardOfWhichNothingIsKnownIsAsUsual() {
-    assertThat(BoardFigures.of(board()).rippleShare(Weighing.EXPECTED)).isEmpty();
+    assertThat(Evidence.NONE.board(board()).rippleShare(Weighing.EXPECTED)).isEmpty();
   }
 
   @Test
@@ -26,8 +26,8 @@ class BoardFiguresTest {
     var best = with(board(), "controllerLoss", 0.1);
     var measured = with(best, "controllerLossKnown", Known.MEASURED);
 
-    // ln of the share, by the squares of .35 and .10.
-    assertThat(share(good)).isCloseTo(Math.pow(0.3 / 0.39, 0.1225 / 0.1325), within(1e-12));
+    // ln of the share, by the squares of .35 and .25, and a slip once in a hundred.
+    assertThat(share(good)).isCloseTo(Math.pow(0.3 / 0.39, 0.1225 / 0.185), within(1e-3));
     assertThat(share(best)).isEqualTo(0.5);
     assertThat(share(measured)).isLessThan(0.4);
   }

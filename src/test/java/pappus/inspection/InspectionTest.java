@@ -72,6 +72,28 @@ final class InspectionTest {
   }
 
   @Test
+  void aMakerWhoseFiguresLieToOneSideIsNamedOnceAFigure() {
+    assertThat(SHIPPED.stream()
+            .filter(problem -> problem.text().contains(" and others of Havrekel: winding")))
+        .singleElement()
+        .satisfies(problem -> assertThat(problem.text())
+            .startsWith("cypsela-1103-11000 and others of Havrekel: winding resistance lies ")
+            .contains(" % below what such parts have, in the mean of 14 records"));
+  }
+
+  @Test
+  void aRecordThatTheOthersMakeDoubtfulIsNamed() throws IOException {
+    var from = "\"deliveredMilliampHours\": 275";
+
+    assertThat(afterChange("batteries.json", from, from.replace("275", "200")))
+        .anyMatch(problem -> problem
+            .text()
+            .startsWith("ebb-2s-300: charge delivered lies 30 % below what such parts have,"));
+    assertThat(afterChange("batteries.json", from, from))
+        .noneMatch(problem -> problem.text().startsWith("ebb-2s-300: charge delivered"));
+  }
+
+  @Test
   void whatIsMissingIsSaidOnceAFileWithWhatItCosts() {
     assertThat(SHIPPED.stream()
             .filter(problem -> problem.text().contains(" test is missing: it is flown by blade")))

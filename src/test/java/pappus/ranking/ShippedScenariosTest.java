@@ -14,12 +14,12 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import pappus.assessment.Assessment;
 import pappus.assessment.Assessor;
+import pappus.assessment.Supply;
 import pappus.assessment.flight.FlightEstimate;
+import pappus.catalog.Shelf;
 import pappus.catalog.Shipped;
-import pappus.compatibility.Rules;
 import pappus.doubt.Band;
 import pappus.doubt.Sampled;
-import pappus.fitting.Stock;
 import pappus.part.Battery;
 import pappus.part.Role;
 import pappus.scenario.reading.ScenarioReader;
@@ -57,7 +57,7 @@ class ShippedScenariosTest {
   void ranksBuildsThatNobodyWouldLaughAt(Path file) {
     var catalog = Shipped.CATALOG;
     var scenario = ScenarioReader.read(file, InputStream.nullInputStream()).scenario();
-    var assessor = new Assessor(scenario, Stock.of(List.copyOf(catalog.parts())), Rules.ALL);
+    var assessor = new Supply(catalog, Shelf.EMPTY).assessor(scenario);
     var question = Question.of(catalog, assessor);
     var incumbents = new Incumbents();
     var ending = new TimefoldSearch(question, 16_000).run(incumbents, done -> {});

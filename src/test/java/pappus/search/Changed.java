@@ -114,6 +114,7 @@ public final class Changed {
         from.burst(),
         from.rotor(),
         from.thrustLost(),
-        from.powerFactor());
+        from.powerFactor(),
+        from.figures());
   }
 }

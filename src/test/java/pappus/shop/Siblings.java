@@ -123,6 +123,10 @@ public final class Siblings {
     // It follows from the spacings.
     part.remove("diagonalMillimetres");
     part.remove("deliveredMilliampHours");
+    // Nobody measured what was moved.
+    if (part.has("figures")) {
+      part.put("figures", "estimated");
+    }
     moveAll(part, random);
   }
 

@@ -10,10 +10,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import pappus.assessment.Assessor;
+import pappus.assessment.Supply;
 import pappus.catalog.BuildText;
 import pappus.catalog.Catalog;
-import pappus.compatibility.Rules;
-import pappus.fitting.Stock;
 import pappus.part.Build;
 import pappus.part.Kind;
 import pappus.part.Part;
@@ -138,7 +137,7 @@ public final class SmallShop {
 
   /** Who judges builds of a catalogue for a scenario. */
   public static Assessor assessor(Catalog catalog, Scenario scenario) {
-    return new Assessor(scenario, Stock.of(List.copyOf(catalog.parts())), Rules.ALL);
+    return new Supply(catalog, pappus.catalog.Shelf.EMPTY).assessor(scenario);
   }
 
   /** What a search of a catalogue is asked. */

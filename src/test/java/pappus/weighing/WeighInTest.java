@@ -221,7 +221,7 @@ class WeighInTest {
     assertThatThrownBy(() -> of(List.of(), flight(charged)))
         .isInstanceOf(InputException.class)
         .hasMessage(
-            "f.csv:2: charged_mah must be what such a flight can take, but is %s where 712 are computed: no propeller is as good, or as bad. Maybe minutes are wrong."
+            "f.csv:2: charged_mah must be what such a flight can take, but is %s where 731 are computed: no propeller is as good, or as bad. Maybe minutes are wrong."
                 .formatted(charged));
   }
 

@@ -70,7 +70,7 @@ public final class AssessmentText {
       lines.say(Reasons.ending(flight));
       band.ifPresent(found -> lines.say(Reasons.doubt(found)));
       Reasons.cap(flight).ifPresent(lines::say);
-      Reasons.counted(assessment.build()).forEach(lines::item);
+      Reasons.counted(assessment.build(), flight.figures()).forEach(lines::item);
       Hints.of(assessment).forEach(lines::item);
       Journey.power(flight).ifPresent(lines::say);
       Cautions.windings(assessment, scenario).ifPresent(lines::say);

@@ -12,9 +12,9 @@ import pappus.compatibility.Verdict;
 import pappus.document.Spoken;
 import pappus.doubt.Band;
 import pappus.doubt.Doubt;
-import pappus.evidence.BoardFigures;
 import pappus.evidence.BuildFigures;
 import pappus.evidence.Figure;
+import pappus.evidence.Reason;
 import pappus.evidence.Weighing;
 import pappus.part.Build;
 import pappus.part.Kind;
@@ -201,7 +201,13 @@ public final class Reasons {
   /** What a candidate would reach with controllers as usual, to first order; as it is, if its board states no loss. */
   private static double withUsualBoard(Candidate candidate) {
     var board = candidate.assessment().build().board().orElseThrow();
-    var share = BoardFigures.of(board).rippleShare(Weighing.EXPECTED);
+    var share = candidate
+        .assessment()
+        .flight()
+        .orElseThrow()
+        .figures()
+        .board()
+        .rippleShare(Weighing.EXPECTED);
     var estimate = candidate.band().estimate();
     return board.controllerLoss() == null
         ? estimate
@@ -252,41 +258,49 @@ public final class Reasons {
   }
 
   /** Figures of a build that count otherwise than their records state, and why. */
-  public static List<String> counted(Build build) {
-    return BuildFigures.of(build).all(build).stream()
+  public static List<String> counted(Build build, BuildFigures figures) {
+    return figures.all(build).stream()
         .filter(one -> Math.abs(one.figure().change() - 1) >= TOLD_CHANGE)
         .map(one -> counted(one.part(), one.figure()))
         .toList();
   }
 
   /** In one line, each figure that counts otherwise than stated and as what; empty if all count as stated. */
-  public static Optional<String> countedBriefly(Build build) {
-    var changes = BuildFigures.of(build).all(build).stream()
+  public static Optional<String> countedBriefly(Build build, BuildFigures figures) {
+    var changes = figures.all(build).stream()
         .map(BuildFigures.Of::figure)
         .filter(figure -> Math.abs(figure.change() - 1) >= TOLD_CHANGE)
         .map(figure -> String.format(
             Locale.ROOT,
-            "%s %s as %s",
+            "%s %s as %s by %s",
             figure.name(),
             figure(figure.stated().orElse(figure.posterior()), figure.unit()),
-            figure(figure.posterior(), "")))
+            figure(figure.posterior(), ""),
+            drawnBy(figure)))
         .toList();
     return changes.isEmpty()
         ? Optional.empty()
-        : Optional.of("Drawn toward their class: " + String.join(", ", changes) + ".");
+        : Optional.of("Counted otherwise than stated: " + String.join("; ", changes) + ".");
   }
 
   private static String counted(Part part, Figure figure) {
     return String.format(
         Locale.ROOT,
-        "%s: its %s of %s counts as %s: %s %% doubt against %s %% spread of its class; %s would settle it.",
+        "%s: its %s of %s counts as %s, where %s is usual, drawn by %s: %s %% doubt against %s %% spread; %s would settle it.",
         part.name(),
         figure.name(),
         figure(figure.stated().orElse(figure.posterior()), figure.unit()),
         figure(figure.posterior(), figure.unit()),
+        figure(figure.prior(), ""),
+        drawnBy(figure),
         percent(figure.doubt()),
         percent(figure.priorDeviation()),
         part.kind() == Kind.BATTERY ? "a discharge" : "thrust-stand rows");
+  }
+
+  private static String drawnBy(Figure figure) {
+    var words = figure.drawnBy().stream().map(Reason::words).toList();
+    return words.isEmpty() ? Reason.CLASS.words() : String.join(", ", words);
   }
 
   private static String figure(double value, String unit) {

@@ -101,7 +101,7 @@ public record CalibrationRecords(List<Part> parts, List<String> remarks) {
 
   /** Whether the rows can be of this motor at all. */
   private static Optional<String> unlike(Motor motor, Calibration.MotorFit fit) {
-    var usual = MotorFigures.of(motor).loadedKv();
+    var usual = MotorFigures.loadedKv(motor);
     var found = fit.kvRpmPerVolt().value();
     return Math.abs(found / usual - 1) < LIKE_KV
         ? Optional.empty()

@@ -36,7 +36,10 @@ public final class WhyText {
     Heading.brief(scenario).forEach(lines::say);
     lines.blank().say(BuildWords.of(assessment)).say(new Against(scenario).of(assessment, best));
     lines.say(Reasons.binding(assessment));
-    assessment.flight().ifPresent(flight -> lines.say(Reasons.ending(flight)));
+    assessment.flight().ifPresent(flight -> {
+      lines.say(Reasons.ending(flight));
+      Reasons.counted(assessment.build(), flight.figures()).forEach(lines::item);
+    });
     Reasons.findings(assessment).forEach(lines::item);
     lines.blank().say("Room left:");
     for (var margin : why.margins()) {

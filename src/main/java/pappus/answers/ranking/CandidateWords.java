@@ -49,7 +49,7 @@ public final class CandidateWords {
     say(said, Reasons.binding(assessment));
     BuildLines.atHand(assessment).ifPresent(line -> say(said, line));
     say(said, Reasons.ending(flight) + " " + Reasons.doubt(candidate.band()));
-    Reasons.countedBriefly(assessment.build()).ifPresent(line -> say(said, line));
+    Reasons.countedBriefly(assessment.build(), flight.figures()).ifPresent(line -> say(said, line));
     Reasons.cap(flight).ifPresent(line -> say(said, line));
     say(
         said,

@@ -69,7 +69,7 @@ public record AssessmentJson(
         MassJson.of(assessment.mass(), scenario.massCap(), parts),
         CostJson.of(assessment.cost(), parts),
         assessment.flight().map(flight -> FlightJson.of(flight, assessment, scenario, planWith)),
-        assessment.flight().map(flight -> FigureJson.of(assessment.build())),
+        assessment.flight().map(flight -> FigureJson.of(assessment.build(), flight.figures())),
         assessment.whyNoFlight(),
         assessment.limits().stream().map(LimitJson::of).toList(),
         assessment.tightest().map(Limit::id),

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.annotation.JsonPropertyDescription;
 import java.util.List;
 import java.util.Optional;
 import pappus.evidence.BuildFigures;
+import pappus.evidence.Reason;
 import pappus.part.Build;
 
 /** An uncertain figure of a part: what its record states, its class has, and what counts. */
@@ -24,10 +25,14 @@ record FigureJson(
     double counted,
 
     @JsonPropertyDescription("One standard deviation of it, %.")
-    double deviationPercent) {
+    double deviationPercent,
+
+    @JsonPropertyDescription(
+        "What makes it count otherwise than stated: class, narrow-catalogue, scatter, maker, blunder, ceiling.")
+    List<String> drawnBy) {
   /** Of all parts of a build. */
-  static List<FigureJson> of(Build build) {
-    return BuildFigures.of(build).all(build).stream().map(FigureJson::of).toList();
+  static List<FigureJson> of(Build build, BuildFigures figures) {
+    return figures.all(build).stream().map(FigureJson::of).toList();
   }
 
   private static FigureJson of(BuildFigures.Of one) {
@@ -39,6 +44,7 @@ record FigureJson(
         figure.stated(),
         figure.prior(),
         figure.posterior(),
-        100 * figure.deviation());
+        100 * figure.deviation(),
+        figure.drawnBy().stream().map(Reason::key).toList());
   }
 }

@@ -2,6 +2,7 @@ package pappus.assessment.flight;
 
 import java.util.List;
 import java.util.Optional;
+import pappus.evidence.BuildFigures;
 import pappus.physics.flight.Endurance;
 import pappus.physics.flight.FullThrottle;
 import pappus.physics.flight.Hover;
@@ -30,6 +31,7 @@ import pappus.scenario.Goal;
  * @param rotor one motor with its propeller and controller, as flown
  * @param thrustLost share of the thrust that arms and body take away
  * @param powerFactor by which flights of the builder's own correct the propellers' power; 1 without any
+ * @param figures what counts of its parts' figures
  */
 public record FlightEstimate(
     Hover hover,
@@ -48,7 +50,8 @@ public record FlightEstimate(
     Limits burst,
     Rotor rotor,
     double thrustLost,
-    double powerFactor) {
+    double powerFactor,
+    BuildFigures figures) {
   public FlightEstimate {
     draws = List.copyOf(draws);
   }

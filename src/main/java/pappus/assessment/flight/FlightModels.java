@@ -5,6 +5,8 @@ import java.util.OptionalDouble;
 import java.util.concurrent.ConcurrentHashMap;
 import pappus.evidence.BatteryFigures;
 import pappus.evidence.BoardFigures;
+import pappus.evidence.BuildFigures;
+import pappus.evidence.Evidence;
 import pappus.evidence.MotorFigures;
 import pappus.evidence.PropellerFigures;
 import pappus.evidence.Weighing;
@@ -63,13 +65,19 @@ public final class FlightModels {
   private final Map<String, Cell> cells = new ConcurrentHashMap<>();
   private final Weighing weighing;
   private final double powerFactor;
+  private final Evidence evidence;
+  private final Map<String, MotorFigures> motorFigures = new ConcurrentHashMap<>();
+  private final Map<String, PropellerFigures> propellerFigures = new ConcurrentHashMap<>();
+  private final Map<String, BatteryFigures> batteryFigures = new ConcurrentHashMap<>();
 
   /**
    * @param weighing which number stands for an uncertain figure of a record
    * @param powerFactor power that propellers need over what is computed; it goes into their figure of merit, so that
    *     bounds and full throttle follow it
+   * @param evidence what the catalogue says of the figures of its records
    */
-  public FlightModels(Scenario scenario, Weighing weighing, double powerFactor) {
+  public FlightModels(Scenario scenario, Weighing weighing, double powerFactor, Evidence evidence) {
+    this.evidence = evidence;
     this.powerFactor = Require.positive("powerFactor", powerFactor);
     this.weighing = weighing;
     var place = scenario.air();
@@ -97,15 +105,51 @@ public final class FlightModels {
         packK, ageing, NOTHING_WITHHELD, volts == null ? 1 : chemistry.chargeAtVolts(volts));
   }
 
+  /** What counts of the parts of a build; of a board that it has not, nothing is known. */
+  BuildFigures figures(Build build) {
+    return new BuildFigures(
+        figures(build.motor().orElseThrow()),
+        figures(build.propeller().orElseThrow()),
+        figures(build.battery().orElseThrow()),
+        build.board().map(this::figures).orElse(BoardFigures.UNKNOWN));
+  }
+
+  private MotorFigures figures(Motor motor) {
+    return motorFigures.computeIfAbsent(motor.id(), id -> evidence.motor(motor));
+  }
+
+  private PropellerFigures figures(Propeller propeller) {
+    return propellerFigures.computeIfAbsent(propeller.id(), id -> evidence.propeller(propeller));
+  }
+
+  /** Current that a pack, its plug and its leads stand for some seconds, A. */
+  public double burstAmps(Battery battery) {
+    return Ratings.burstAmps(battery, figures(battery));
+  }
+
+  /** What counts of a pack. */
+  BatteryFigures figures(Battery battery) {
+    return batteryFigures.computeIfAbsent(battery.id(), id -> evidence.battery(battery));
+  }
+
+  private BoardFigures figures(Board board) {
+    return evidence.board(board);
+  }
+
   /** The air of the place. */
   public Air air() {
     return air;
   }
 
-  public Rotor rotor(Build build, Factors factors) {
+  /**
+   * The rotor of a build.
+   *
+   * @param loss ripple of its controllers over that of the law; absent: as the law says
+   */
+  Rotor rotor(Build build, OptionalDouble loss, Factors factors) {
     var motor = build.motor().orElseThrow();
     var propeller = build.propeller().orElseThrow();
-    var share = rippleShare(build.board().orElseThrow()).orElse(1) * factors.loss();
+    var share = loss.orElse(1) * factors.loss();
     return new Rotor(
         factors.thrust() == 1 && factors.merit() == 1 && factors.diameter() == 1
             ? propeller(propeller)
@@ -155,7 +199,7 @@ public final class FlightModels {
 
   /** Ripple of a board's controllers over that of the law, if anything is known of them. */
   public OptionalDouble rippleShare(Board board) {
-    return BoardFigures.of(board).rippleShare(weighing);
+    return figures(board).rippleShare(weighing);
   }
 
   /** Resistance that the law of part load is asked with, Ω: caution's extra would lower the ripple. */
@@ -164,7 +208,7 @@ public final class FlightModels {
     if (weighing != Weighing.CAUTIOUS) {
       return motor.referenceResistanceOhm();
     }
-    var winding = MotorFigures.of(part).winding();
+    var winding = figures(part).winding();
     return motor.referenceResistanceOhm() - (winding.by(weighing, 1) - winding.posterior()) / 1000;
   }
 
@@ -181,7 +225,7 @@ public final class FlightModels {
   }
 
   private MotorModel newMotor(Motor motor, Factors factors) {
-    var figures = MotorFigures.of(motor);
+    var figures = figures(motor);
     var path = figures.pathMilliohms() / 1000;
     return MotorModel.of(
         Units.rpmToRadPerS(figures.loadedKv()),
@@ -212,7 +256,7 @@ public final class FlightModels {
     if (test == null) {
       var computed =
           computed(diameterM, Units.inchesToMetres(propeller.pitchInches()), propeller.blades());
-      var merit = PropellerFigures.of(propeller).merit();
+      var merit = figures(propeller).merit();
       return weighing == Weighing.CAUTIOUS
           ? scaled(computed, 1, merit.by(weighing, -1) / merit.posterior())
           : computed;
@@ -236,7 +280,7 @@ public final class FlightModels {
             .toList());
     // How coefficients go with speed is the test's; their height is what counts of it. Whether a
     // larger C_T at the same figure of merit helps depends on the motor: it knows no caution.
-    var figures = PropellerFigures.of(propeller);
+    var figures = figures(propeller);
     return scaled(
         stated,
         figures.thrust().by(weighing, 0) / figures.thrust().by(Weighing.STATED, 0),
@@ -289,7 +333,7 @@ public final class FlightModels {
   }
 
   private Cell cell(Battery battery, Factors factors) {
-    var figures = BatteryFigures.of(battery);
+    var figures = figures(battery);
     var parallel = battery.cellsInParallel();
     return Cell.of(
         BatteryFigures.chemistry(battery),

@@ -3,6 +3,7 @@ package pappus.assessment.flight;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import pappus.evidence.Evidence;
 import pappus.evidence.Weighing;
 import pappus.fitting.Fitting;
 import pappus.part.Build;
@@ -26,15 +27,17 @@ public final class Flights {
   private final FlightModels models;
   private final CoursePlanner courses;
 
-  public Flights(Scenario scenario, Weighing weighing, double powerFactor) {
+  public Flights(Scenario scenario, Weighing weighing, double powerFactor, Evidence evidence) {
     this.scenario = scenario;
-    this.models = new FlightModels(scenario, weighing, powerFactor);
+    this.models = new FlightModels(scenario, weighing, powerFactor, evidence);
     this.courses = new CoursePlanner(scenario);
   }
 
   /** As it is rated, by the figures as they count. */
   public FlightEstimate fly(Fitting fitting, double grams) {
-    return fly(fitting, grams, Factors.NONE, Ratings.continuous(fitting.build()));
+    var build = fitting.build();
+    var pack = models.figures(build.battery().orElseThrow());
+    return fly(fitting, grams, Factors.NONE, Ratings.continuous(build, pack));
   }
 
   /**
@@ -45,14 +48,43 @@ public final class Flights {
    * @throws IllegalArgumentException if the physics refuses what is asked
    */
   public FlightEstimate fly(Fitting fitting, double grams, Factors factors, Limits continuous) {
-    var build = fitting.build();
+    return fly(
+        fitting.build(),
+        loss(fitting.build()),
+        grams,
+        Avionics.draws(fitting),
+        factors,
+        continuous);
+  }
+
+  /**
+   * Main parts by themselves: behind the pack's own lead alone, and without ratings.
+   *
+   * @param main has frame, motor, propeller and battery, and no other part that counts
+   * @param loss ripple of the controllers over that of the law; absent: as the law says
+   * @param grams all-up mass, g
+   * @param watts draw of everything but the motors at the battery, W
+   * @throws IllegalArgumentException if the physics refuses what is asked
+   */
+  public FlightEstimate fly(
+      Build main, OptionalDouble loss, double grams, double watts, Factors factors) {
+    var rest = List.of(new Draw("all else", watts));
+    return fly(main, loss, grams, rest, factors, Limits.NONE);
+  }
+
+  private FlightEstimate fly(
+      Build build,
+      OptionalDouble loss,
+      double grams,
+      List<Draw> draws,
+      Factors factors,
+      Limits continuous) {
     var battery = build.battery().orElseThrow();
-    var draws = Avionics.draws(fitting);
-    var aircraft = aircraft(fitting, grams, factors, draws);
+    var aircraft = aircraft(build, loss, grams, factors, draws);
     var steadily = models.steadily(aircraft, build);
     var hover = courses.hover(steadily, factors.wind());
     var pack = models.pack(build, factors).warmedBy(hover.steady().load());
-    var burst = Ratings.burst(build);
+    var burst = Ratings.burst(build, models.figures(battery));
     var floor = models.floorVolts(battery);
     var full = FullThrottle.of(aircraft, pack, thrustCharge(pack), floor, burst);
     var fresh = FullThrottle.of(aircraft, pack, pack.startCharge(), floor, burst);
@@ -82,11 +114,16 @@ public final class Flights {
         burst,
         aircraft.rotor(),
         aircraft.airframe().thrustLost(),
-        models.powerFactor());
+        models.powerFactor(),
+        models.figures(build));
   }
 
-  private Aircraft aircraft(Fitting fitting, double grams, Factors factors, List<Draw> draws) {
-    var build = fitting.build();
+  private OptionalDouble loss(Build build) {
+    return models.rippleShare(build.board().orElseThrow());
+  }
+
+  private Aircraft aircraft(
+      Build build, OptionalDouble loss, double grams, Factors factors, List<Draw> draws) {
     var frame = build.frame().orElseThrow();
     var kept = (1 - thrustLost(build)) * factors.thrustKept();
     var allUp = grams + factors.addedGrams();
@@ -94,7 +131,7 @@ public final class Flights {
     var airframe = new Airframe(allUp / 1000, Math.max(0, 1 - kept), factors.drag() * drag);
     var avionicsW =
         factors.avionics() * draws.stream().mapToDouble(Draw::watts).sum() + factors.addedWatts();
-    return new Aircraft(airframe, frame.rotors(), models.rotor(build, factors), avionicsW);
+    return new Aircraft(airframe, frame.rotors(), models.rotor(build, loss, factors), avionicsW);
   }
 
   private double thrustLost(Build build) {
@@ -112,7 +149,7 @@ public final class Flights {
     var build = fitting.build();
     var battery = build.battery().orElseThrow();
     var pack = models.pack(build, Factors.NONE).warmedBy(flown.hover().steady().load());
-    var aircraft = aircraft(fitting, grams, Factors.NONE, flown.draws());
+    var aircraft = aircraft(build, loss(build), grams, Factors.NONE, flown.draws());
     return FlightCurves.of(
         aircraft,
         models.steadily(aircraft, build),

@@ -68,7 +68,7 @@ public final class PartialBound {
     this.begun = begun;
     this.rotors = begun.count(Role.MOTOR);
     this.pack = models.bare(begun.battery().orElseThrow());
-    this.continuous = Ratings.continuous(begun);
+    this.continuous = Ratings.continuous(begun, models.figures(begun.battery().orElseThrow()));
     this.landing = models.landing(begun.battery().orElseThrow());
     this.diameterMm = begun.propeller().orElseThrow().diameterMillimetres();
   }
@@ -306,7 +306,7 @@ public final class PartialBound {
         behind,
         Math.min(scenario.flight().thrustAtChargeOrMidFlight(), behind.startCharge()),
         models.floorVolts(begun.battery().orElseThrow()),
-        Ratings.burst(begun));
+        Ratings.burst(begun, models.figures(begun.battery().orElseThrow())));
   }
 
   /** The limits on currents and throttle in hover: what breaks them with the least load is never feasible. */

@@ -54,20 +54,28 @@ public final class Ratings {
     return 2 * millimetres / 1000 * CopperWire.ohmPerM(gauge);
   }
 
-  /** Currents that hold without end, for hover; a board not chosen yet bounds none. */
-  public static Limits continuous(Build build) {
+  /**
+   * Currents that hold without end, for hover; a board not chosen yet bounds none.
+   *
+   * @param pack what counts of its battery
+   */
+  public static Limits continuous(Build build, BatteryFigures pack) {
     var motor = build.motor().orElseThrow().continuousAmps();
     var thinnest = thinnestWire(build);
     return new Limits(
         motor == null ? Double.POSITIVE_INFINITY : motor,
         build.board().map(Board::continuousAmpsPerMotor).orElse(Double.POSITIVE_INFINITY),
-        packContinuousAmps(build.battery().orElseThrow()),
+        packContinuousAmps(build.battery().orElseThrow(), pack),
         build.battery().orElseThrow().connector().continuousAmps(),
         thinnest.continuousAmps());
   }
 
-  /** Currents that hold for some seconds, for full throttle; a board not chosen yet bounds none. */
-  public static Limits burst(Build build) {
+  /**
+   * Currents that hold for some seconds, for full throttle; a board not chosen yet bounds none.
+   *
+   * @param pack what counts of its battery
+   */
+  public static Limits burst(Build build, BatteryFigures pack) {
     var battery = build.battery().orElseThrow();
     return new Limits(
         burstAmps(build.motor().orElseThrow()),
@@ -75,7 +83,7 @@ public final class Ratings {
             .board()
             .map(board -> burst(board.burstAmpsPerMotor(), board.continuousAmpsPerMotor()))
             .orElse(Double.POSITIVE_INFINITY),
-        packBurstAmps(battery),
+        packBurstAmps(battery, pack),
         battery.connector().burstAmps(),
         thinnestWire(build).burstAmps());
   }
@@ -86,9 +94,9 @@ public final class Ratings {
   }
 
   /** Current that a pack, its plug and its leads stand for some seconds, A. */
-  public static double burstAmps(Battery battery) {
+  static double burstAmps(Battery battery, BatteryFigures pack) {
     return Math.min(
-        Math.min(packBurstAmps(battery), battery.connector().burstAmps()),
+        Math.min(packBurstAmps(battery, pack), battery.connector().burstAmps()),
         Wire.ofGauge(battery.leadGauge()).burstAmps());
   }
 
@@ -100,12 +108,11 @@ public final class Ratings {
   }
 
   /** The smaller of half the label and what the cells' resistance honestly allows. */
-  private static double packContinuousAmps(Battery battery) {
+  private static double packContinuousAmps(Battery battery, BatteryFigures pack) {
     if (battery.continuousAmps() != null) {
       return battery.continuousAmps();
     }
-    var figures = BatteryFigures.of(battery);
-    var honest = 1000 * HONEST_SAG_VOLTS / figures.cellResistance().posterior();
+    var honest = 1000 * HONEST_SAG_VOLTS / pack.cellResistance().posterior();
     return battery.labelRating() == null
         ? honest
         : Math.min(
@@ -114,9 +121,9 @@ public final class Ratings {
   }
 
   /** Pouches are bounded by their floor volts; of cylinders no burst is known. */
-  private static double packBurstAmps(Battery battery) {
+  private static double packBurstAmps(Battery battery, BatteryFigures pack) {
     if (battery.chemistry().isLithiumIon()) {
-      return BURST_OVER_CONTINUOUS * packContinuousAmps(battery);
+      return BURST_OVER_CONTINUOUS * packContinuousAmps(battery, pack);
     }
     return battery.labelRating() == null
         ? Double.POSITIVE_INFINITY

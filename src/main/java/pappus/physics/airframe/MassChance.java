@@ -19,6 +19,15 @@ public final class MassChance {
         Require.inRange("confidence", confidence, 0.5, 0.9999));
   }
 
+  /**
+   * Standard deviations that a share of all stay below.
+   *
+   * @param share above 0 and below 1
+   */
+  public static double deviations(double share) {
+    return STANDARD.inverseCumulativeProbability(share);
+  }
+
   /** Probability that a mass is at most the cap; all in one unit. */
   public static double under(double cap, double mean, double deviation) {
     if (deviation <= 0) {

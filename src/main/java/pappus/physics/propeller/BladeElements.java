@@ -123,7 +123,7 @@ public final class BladeElements {
   }
 
   /** Whether the model holds for a geometry. */
-  static boolean holdFor(double diameterM, double pitchM, int blades) {
+  public static boolean holdFor(double diameterM, double pitchM, int blades) {
     return diameterM >= SMALLEST_INCH * INCH_M
         && diameterM <= LARGEST_M
         && pitchM >= LEAST_PITCH * diameterM
@@ -150,8 +150,16 @@ public final class BladeElements {
    * @throws IllegalArgumentException as {@link #propeller(double, double, int)}
    */
   public static StaticPoint typical(double diameterM, double pitchM, int blades) {
-    return checked(diameterM, pitchM, blades)
-        .at(TYPICAL_RPM_INCH / (diameterM / INCH_M) * Math.PI / 30);
+    return at(diameterM, pitchM, blades, TYPICAL_RPM_INCH / (diameterM / INCH_M) * Math.PI / 30);
+  }
+
+  /**
+   * Coefficients at a speed.
+   *
+   * @throws IllegalArgumentException as {@link #propeller(double, double, int)}
+   */
+  public static StaticPoint at(double diameterM, double pitchM, int blades, double speedRadPerS) {
+    return checked(diameterM, pitchM, blades).at(Require.positive("speedRadPerS", speedRadPerS));
   }
 
   /** One standard deviation of ln C_T; errors of C_T and C_P correlate by 0.95, those of ln FM do not. */

@@ -318,7 +318,7 @@ final class Boxes {
         Drain.of(pack, models.landing(part)),
         models.landing(part),
         models.floorVolts(part) * series,
-        Ratings.burstAmps(part),
+        models.burstAmps(part),
         Sizes.of(part),
         frames.under(Role.BATTERY, part),
         motorsWith(Role.BATTERY, part));

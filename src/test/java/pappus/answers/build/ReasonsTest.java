@@ -22,7 +22,7 @@ import pappus.document.Spoken;
 import pappus.doubt.Band;
 import pappus.doubt.Contribution;
 import pappus.doubt.Doubt;
-import pappus.evidence.BoardFigures;
+import pappus.evidence.Evidence;
 import pappus.evidence.Weighing;
 import pappus.part.Parts;
 import pappus.part.Role;
@@ -130,7 +130,7 @@ class ReasonsTest {
     var board = with(FIRST.build().board().orElseThrow(), "controllerLoss", 0.30);
     var own = ASSESSOR.assess(FIRST.build().with(Role.BOARD, board));
     var first = Changed.seconds(own, 2700);
-    var share = BoardFigures.of(board).rippleShare(Weighing.EXPECTED).orElseThrow();
+    var share = Evidence.NONE.board(board).rippleShare(Weighing.EXPECTED).orElseThrow();
     // So much that the usual loss costs a minute and a half.
     var effect = -90 / Math.log(1 / share) * 0.1;
 
@@ -152,7 +152,8 @@ class ReasonsTest {
         assessment,
         new Band(
             assessment.milliseconds() / 1000.0,
-            List.of(new Contribution(Doubt.LOSS, "loss", 0.1, effect, -effect, -effect))),
+            List.of(new Contribution(Doubt.LOSS, "loss", 0.1, effect, -effect, -effect)),
+            0.9),
         List.of(),
         false,
         Map.of(),
@@ -183,7 +184,8 @@ class ReasonsTest {
         List.of(
             new Contribution(Doubt.MASS, "a", 1, 1, 1, 1),
             new Contribution(Doubt.CELL_RESISTANCE, "b", 0.30, -5, 5, 5),
-            new Contribution(Doubt.RESISTANCE, "c", 0.05, 3, 3, 3)));
+            new Contribution(Doubt.RESISTANCE, "c", 0.05, 3, 3, 3)),
+        0.9);
 
     assertThat(Reasons.doubt(band))
         .isEqualTo(
@@ -198,7 +200,8 @@ class ReasonsTest {
         100,
         List.of(
             new Contribution(Doubt.CELL_RESISTANCE, "b", 0.30, -5, 5, 5),
-            new Contribution(Doubt.RESISTANCE, "c", 0.05, 0.5, 0.5, 0.5)));
+            new Contribution(Doubt.RESISTANCE, "c", 0.05, 0.5, 0.5, 0.5)),
+        0.9);
 
     assertThat(Reasons.doubt(band))
         .doesNotContain("thrust-stand rows")
@@ -234,21 +237,21 @@ class ReasonsTest {
             "Solder it.");
   }
 
-  /** By hand: laws of 417 mΩ and 0.464 A, weights of 0.9 and 0.8. */
+  /** By hand: laws of 417 mΩ and 0.464 A, weights of 0.9 and 0.8, and a slip once in a hundred. */
   @Test
   void tellsWhatOfARecordCountsAndWhatWouldSettleIt() {
-    var motor = with(Parts.motor(), "resistanceMilliohms", 100.0);
+    var motor = with(Parts.motor(), "resistanceMilliohms", 330.0);
     var battery = with(Parts.battery(), "deliveredMilliampHours", 840.0);
     var build = Parts.of(motor, Parts.propeller(), battery, Parts.board());
 
-    assertThat(Reasons.counted(build))
+    assertThat(Reasons.counted(build, Evidence.NONE.build(build)))
         .containsExactly(
-            "Motor: its winding resistance of 100 mΩ counts as 115 mΩ: 5 % doubt against 15 % spread of its class; thrust-stand rows would settle it.",
-            "Motor: its no-load current of 0.600 A counts as 0.570 A: 10 % doubt against 20 % spread of its class; thrust-stand rows would settle it.",
-            "Battery: its charge delivered of 840 mAh counts as 816 mAh: 5 % doubt against 3 % spread of its class; a discharge would settle it.");
-    assertThat(Reasons.countedBriefly(build))
+            "Motor: its winding resistance of 330 mΩ counts as 338 mΩ, where 417 is usual, drawn by its class: 5 % doubt against 15 % spread; thrust-stand rows would settle it.",
+            "Motor: its no-load current of 0.600 A counts as 0.569 A, where 0.464 is usual, drawn by its class: 10 % doubt against 20 % spread; thrust-stand rows would settle it.",
+            "Battery: its charge delivered of 840 mAh counts as 816 mAh, where 808 is usual, drawn by its class: 5 % doubt against 3 % spread; a discharge would settle it.");
+    assertThat(Reasons.countedBriefly(build, Evidence.NONE.build(build)))
         .contains(
-            "Drawn toward their class: winding resistance 100 mΩ as 115, no-load current 0.600 A as 0.570, charge delivered 840 mAh as 816.");
+            "Counted otherwise than stated: winding resistance 330 mΩ as 338 by its class; no-load current 0.600 A as 0.569 by its class; charge delivered 840 mAh as 816 by its class.");
   }
 
   @Test
@@ -256,8 +259,8 @@ class ReasonsTest {
     var motor = with(with(Parts.motor(), "figuresDoubt", 0.0), "noLoadCurrentAmps", 0.6);
     var build = Parts.of(motor, Parts.propeller(), Parts.battery(), Parts.board());
 
-    assertThat(Reasons.counted(build)).isEmpty();
-    assertThat(Reasons.countedBriefly(build)).isEmpty();
+    assertThat(Reasons.counted(build, Evidence.NONE.build(build))).isEmpty();
+    assertThat(Reasons.countedBriefly(build, Evidence.NONE.build(build))).isEmpty();
   }
 
   @Test
@@ -285,7 +288,8 @@ class ReasonsTest {
         assessment,
         new Band(
             assessment.milliseconds() / 1000.0,
-            unsure ? List.of(new Contribution(Doubt.MASS, "a", 1, 100, 100, 100)) : List.of()),
+            unsure ? List.of(new Contribution(Doubt.MASS, "a", 1, 100, 100, 100)) : List.of(),
+            0.9),
         List.of(),
         false,
         Map.of(),

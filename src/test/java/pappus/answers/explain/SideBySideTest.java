@@ -109,7 +109,7 @@ class SideBySideTest {
   void columnsStandBelowEachOther() {
     assertThat(said(100, FIRST, SMALLER)).startsWith("""
             battery                    Tidewell 2S 3500                    Tidewell 2S 3400
-            flight                     40.5 min                            39.5 min
+            flight                     39.5 min                            38.5 min
             all-up mass                190.9 g                             188.1 g
             """);
   }

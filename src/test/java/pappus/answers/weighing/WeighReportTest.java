@@ -63,7 +63,7 @@ class WeighReportTest {
   void tellsFlightsAloneAndWhatWasWritten() {
     assertThat(report(List.of(), FLIGHT).text(List.of("mine/flown.json", "b"), 200))
         .contains(
-            "- 10.0 min took 800 mAh by the charger, 712 by the estimate: ",
+            "- 10.0 min took 800 mAh by the charger, 731 by the estimate: ",
             "\nThe current sensor reads 20 % too little against the charger, which is trusted to 3 %: set it so that it shows 1.250 times what it shows now.\n",
             "\nWritten: mine/flown.json, b. Give the folder with --catalog, and all commands count with it.\n")
         .doesNotContain("estimate g")
@@ -100,7 +100,7 @@ class WeighReportTest {
 
     assertThat(rows).hasSize(5);
     assertThat(rows.get(1))
-        .startsWith("\"hover, =f.csv, line 2\",mAh,711.909")
+        .startsWith("\"hover, =f.csv, line 2\",mAh,731.223")
         .contains(",800,24,");
     assertThat(rows.get(2))
         .startsWith("\"hover, =f.csv, line 2\",V,")
@@ -108,7 +108,7 @@ class WeighReportTest {
     assertThat(rows.get(3)).startsWith("hover,times the power,1,,1.");
     assertThat(rows.get(4)).startsWith("current sensor,times its scale,1,,1.25,0.03,");
     assertThat(report.markdown().lines()).hasSize(6);
-    assertThat(report.text(List.of(), 200)).contains(": 1.16. It landed at 6.50 V, where");
+    assertThat(report.text(List.of(), 200)).contains(": 1.12. It landed at 6.50 V, where");
   }
 
   @Test

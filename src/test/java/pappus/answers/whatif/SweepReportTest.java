@@ -139,10 +139,10 @@ class SweepReportTest {
             In place of what the scenario says, varied here: payload.
 
             payload g   min    g  g needed  T/W   W  EUR     best build
-            0          45.0  191     196.7  2.3  31  200     Cottongrass 4, Spikerush 1303-3400, Ligule 4×1.9×2,
+            0          45.0  191     196.7  2.3  32  200     Cottongrass 4, Spikerush 1303-3400, Ligule 4×1.9×2,
                                                              Tidewell 2S 3500
-            20         40.0  191     196.7  2.3  31  200     the same
-            40         35.7  188     190.7  2.3  31  181  ?  battery Tidewell 2S 3400, camera Newteye 14
+            20         40.0  191     196.7  2.3  32  200     the same
+            40         35.7  188     190.7  2.2  32  181  ?  battery Tidewell 2S 3400, camera Newteye 14
             60                                            ?  nothing was found
             80                                               nothing is feasible
 
@@ -166,14 +166,14 @@ class SweepReportTest {
             payload g   min    g  g needed  T/W   W
                 EUR
                 best build
-            0          45.0  191     196.7  2.3  31
+            0          45.0  191     196.7  2.3  32
                 200
                 Cottongrass 4, Spikerush 1303-3400,
                 Ligule 4×1.9×2, Tidewell 2S 3500
-            20         40.0  191     196.7  2.3  31
+            20         40.0  191     196.7  2.3  32
                 200
                 the same
-            40         35.7  188     190.7  2.3  31
+            40         35.7  188     190.7  2.2  32
                 181  ?
                 battery Tidewell 2S 3400, camera
                 Newteye 14
@@ -204,9 +204,9 @@ class SweepReportTest {
 
             mass-cap g  budget EUR   min    g  g needed  T/W   W  EUR    best build
             190         150                                              nothing is feasible
-            190         200         45.0  191     196.7  2.3  31  200    Cottongrass 4, Spikerush 1303-3400, Ligule 4×1.9×2, Tidewell 2S 3500
-            200         150         35.7  188     190.7  2.3  31  181    Cottongrass 4, Spikerush 1303-3400, Ligule 4×1.9×2, Tidewell 2S 3400
-            200         200         45.0  191     196.7  2.3  31  200    battery Tidewell 2S 3500, camera Newteye 14 Feather
+            190         200         45.0  191     196.7  2.3  32  200    Cottongrass 4, Spikerush 1303-3400, Ligule 4×1.9×2, Tidewell 2S 3500
+            200         150         35.7  188     190.7  2.2  32  181    Cottongrass 4, Spikerush 1303-3400, Ligule 4×1.9×2, Tidewell 2S 3400
+            200         200         45.0  191     196.7  2.3  32  200    battery Tidewell 2S 3500, camera Newteye 14 Feather
 
             Proven at each step: no other combination in this catalogue does better. 4 steps took 3 searches; the others follow from looser ones.
 
@@ -226,16 +226,16 @@ class SweepReportTest {
 
             Against price, whatever the mass:
              min    g  g needed  T/W   W  EUR  build
-            45.0  191     196.7  2.3  31  200  Cottongrass 4, Spikerush 1303-3400, Ligule 4×1.9×2, Tidewell 2S
+            45.0  191     196.7  2.3  32  200  Cottongrass 4, Spikerush 1303-3400, Ligule 4×1.9×2, Tidewell 2S
                                                3500
-            35.7  188     190.7  2.3  31  181  Cottongrass 4, Spikerush 1303-3400, Ligule 4×1.9×2, Tidewell 2S
+            35.7  188     190.7  2.2  32  181  Cottongrass 4, Spikerush 1303-3400, Ligule 4×1.9×2, Tidewell 2S
                                                3400
 
             Against mass, whatever the price:
              min    g  g needed  T/W   W  EUR  build
-            45.0  191     196.7  2.3  31  200  Cottongrass 4, Spikerush 1303-3400, Ligule 4×1.9×2, Tidewell 2S
+            45.0  191     196.7  2.3  32  200  Cottongrass 4, Spikerush 1303-3400, Ligule 4×1.9×2, Tidewell 2S
                                                3500
-            35.7  188     190.7  2.3  31  181  Cottongrass 4, Spikerush 1303-3400, Ligule 4×1.9×2, Tidewell 2S
+            35.7  188     190.7  2.2  32  181  Cottongrass 4, Spikerush 1303-3400, Ligule 4×1.9×2, Tidewell 2S
                                                3400
 
             --format csv has all of them.
@@ -307,14 +307,14 @@ class SweepReportTest {
     assertThat(report(TWO, null, null).csv()).isEqualTo("""
             mass_cap_g,budget_eur,flight_min,all_up_g,needed_g,thrust_over_weight,flown_w,price_eur,proven,best,build
             190,150,,,,,,,,nothing is feasible,
-            190,200,45,190.90388509281703,196.651,2.2881355285256695,31.267924932447496,200,,"Cottongrass 4, Spikerush 1303-3400, Ligule 4×1.9×2, Tidewell 2S 3500","cottongrass-4,spikerush-1303-3400*4,ligule-4x1.9x2*4,tidewell-2s-3500,culvert-6-whole,newteye-14-feather,stipule-wire,dewpond-220-16"
-            200,150,35.666666666666664,188.20388509281705,190.663,2.2746143375445462,31.03592204986919,180.5,,"Cottongrass 4, Spikerush 1303-3400, Ligule 4×1.9×2, Tidewell 2S 3400","cottongrass-4,spikerush-1303-3400*4,ligule-4x1.9x2*4,tidewell-2s-3400,culvert-6-whole,newteye-14,stipule-wire,dewpond-220-16"
-            200,200,45,190.90388509281703,196.651,2.2881355285256695,31.267924932447496,200,,"battery Tidewell 2S 3500, camera Newteye 14 Feather","cottongrass-4,spikerush-1303-3400*4,ligule-4x1.9x2*4,tidewell-2s-3500,culvert-6-whole,newteye-14-feather,stipule-wire,dewpond-220-16"
+            190,200,45,190.90388509281703,196.651,2.252178751609624,32.083232388968405,200,,"Cottongrass 4, Spikerush 1303-3400, Ligule 4×1.9×2, Tidewell 2S 3500","cottongrass-4,spikerush-1303-3400*4,ligule-4x1.9x2*4,tidewell-2s-3500,culvert-6-whole,newteye-14-feather,stipule-wire,dewpond-220-16"
+            200,150,35.666666666666664,188.20388509281705,190.663,2.208380007671168,31.83837743713022,180.5,,"Cottongrass 4, Spikerush 1303-3400, Ligule 4×1.9×2, Tidewell 2S 3400","cottongrass-4,spikerush-1303-3400*4,ligule-4x1.9x2*4,tidewell-2s-3400,culvert-6-whole,newteye-14,stipule-wire,dewpond-220-16"
+            200,200,45,190.90388509281703,196.651,2.252178751609624,32.083232388968405,200,,"battery Tidewell 2S 3500, camera Newteye 14 Feather","cottongrass-4,spikerush-1303-3400*4,ligule-4x1.9x2*4,tidewell-2s-3500,culvert-6-whole,newteye-14-feather,stipule-wire,dewpond-220-16"
             """);
     assertThat(report(null, FRONT, null).csv()).isEqualTo("""
             flight_min,all_up_g,needed_g,thrust_over_weight,flown_w,price_eur,names,build
-            45,190.90388509281703,196.651,2.2881355285256695,31.267924932447496,200,"Cottongrass 4, Spikerush 1303-3400, Ligule 4×1.9×2, Tidewell 2S 3500","cottongrass-4,spikerush-1303-3400*4,ligule-4x1.9x2*4,tidewell-2s-3500,culvert-6-whole,newteye-14-feather,stipule-wire,dewpond-220-16"
-            35.666666666666664,188.20388509281705,190.663,2.2746143375445462,31.03592204986919,180.5,"Cottongrass 4, Spikerush 1303-3400, Ligule 4×1.9×2, Tidewell 2S 3400","cottongrass-4,spikerush-1303-3400*4,ligule-4x1.9x2*4,tidewell-2s-3400,culvert-6-whole,newteye-14,stipule-wire,dewpond-220-16"
+            45,190.90388509281703,196.651,2.252178751609624,32.083232388968405,200,"Cottongrass 4, Spikerush 1303-3400, Ligule 4×1.9×2, Tidewell 2S 3500","cottongrass-4,spikerush-1303-3400*4,ligule-4x1.9x2*4,tidewell-2s-3500,culvert-6-whole,newteye-14-feather,stipule-wire,dewpond-220-16"
+            35.666666666666664,188.20388509281705,190.663,2.208380007671168,31.83837743713022,180.5,"Cottongrass 4, Spikerush 1303-3400, Ligule 4×1.9×2, Tidewell 2S 3400","cottongrass-4,spikerush-1303-3400*4,ligule-4x1.9x2*4,tidewell-2s-3400,culvert-6-whole,newteye-14,stipule-wire,dewpond-220-16"
             """);
   }
 
@@ -323,17 +323,17 @@ class SweepReportTest {
     assertThat(report(PAYLOAD, null, null).markdown()).isEqualTo("""
             | payload g | min | g | g needed | T/W | W | EUR |  | best build |
             | --- | ---: | ---: | ---: | ---: | ---: | ---: | --- | --- |
-            | 0 | 45.0 | 191 | 196.7 | 2.3 | 31 | 200 |  | Cottongrass 4, Spikerush 1303-3400, Ligule 4×1.9×2, Tidewell 2S 3500 |
-            | 20 | 40.0 | 191 | 196.7 | 2.3 | 31 | 200 |  | the same |
-            | 40 | 35.7 | 188 | 190.7 | 2.3 | 31 | 181 | ? | battery Tidewell 2S 3400, camera Newteye 14 |
+            | 0 | 45.0 | 191 | 196.7 | 2.3 | 32 | 200 |  | Cottongrass 4, Spikerush 1303-3400, Ligule 4×1.9×2, Tidewell 2S 3500 |
+            | 20 | 40.0 | 191 | 196.7 | 2.3 | 32 | 200 |  | the same |
+            | 40 | 35.7 | 188 | 190.7 | 2.2 | 32 | 181 | ? | battery Tidewell 2S 3400, camera Newteye 14 |
             | 60 |  |  |  |  |  |  | ? | nothing was found |
             | 80 |  |  |  |  |  |  |  | nothing is feasible |
             """);
     assertThat(report(null, FRONT, null).markdown()).isEqualTo("""
             | min | g | g needed | T/W | W | EUR | build |
             | ---: | ---: | ---: | ---: | ---: | ---: | --- |
-            | 45.0 | 191 | 196.7 | 2.3 | 31 | 200 | Cottongrass 4, Spikerush 1303-3400, Ligule 4×1.9×2, Tidewell 2S 3500 |
-            | 35.7 | 188 | 190.7 | 2.3 | 31 | 181 | Cottongrass 4, Spikerush 1303-3400, Ligule 4×1.9×2, Tidewell 2S 3400 |
+            | 45.0 | 191 | 196.7 | 2.3 | 32 | 200 | Cottongrass 4, Spikerush 1303-3400, Ligule 4×1.9×2, Tidewell 2S 3500 |
+            | 35.7 | 188 | 190.7 | 2.2 | 32 | 181 | Cottongrass 4, Spikerush 1303-3400, Ligule 4×1.9×2, Tidewell 2S 3400 |
             """);
   }
 

@@ -72,8 +72,8 @@ class StepScalesTest {
         .isEqualTo("3.005, 2.995, 1.005, 1");
     assertThat(dial.steps()).isEqualTo(201);
     assertThat(at(dial, 1)).isEqualTo(Asking.hover(250, 2.995, ""));
-    // 3.005 - 0.72 is 2.285.
-    assertThat(dial.first(BUILD)).isEqualTo(72);
+    // 3.005 - 0.76 is 2.245.
+    assertThat(dial.first(BUILD)).isEqualTo(76);
     assertThat(StepScales.bound(LimitKind.THRUST_TO_WEIGHT, Asking.asked(Asking.hover(250, 1, "")))
             .steps())
         .isZero();

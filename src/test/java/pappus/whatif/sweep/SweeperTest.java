@@ -122,7 +122,7 @@ class SweeperTest {
     var sweep = sweep("thrust-to-weight=2:3:0.1");
 
     var found = assertEach(sweep, values -> best(FEW, thrust(PLAIN, values.get(0))));
-    assertOneSearchAWinner(sweep, found, 3);
+    assertOneSearchAWinner(sweep, found, 4);
   }
 
   @Test

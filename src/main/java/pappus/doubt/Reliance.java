@@ -1,0 +1,167 @@
+package pappus.doubt;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.Random;
+import pappus.assessment.Assessment;
+import pappus.assessment.Assessor;
+import pappus.assessment.flight.Draw;
+import pappus.assessment.flight.Factors;
+import pappus.assessment.flight.FlightEstimate;
+import pappus.evidence.Weighing;
+import pappus.part.Build;
+import pappus.part.Role;
+import pappus.part.VideoSender;
+import pappus.physics.airframe.MassChance;
+
+/**
+ * How much of an estimate can be relied on, worked out once for frame, motor, propeller, battery and where the
+ * controllers' loss is known from. They fly in one state that is the same for all builds with them, and all that
+ * differs from kit to kit is how doubtful its mass and its draw are, two variances.
+ *
+ * <p>Why: src/site/markdown/decisions.md#the-figure-to-plan-with-is-a-share-of-the-estimate
+ *
+ * @param ofMain variance of what the doubts of the main parts take, share of the flight
+ * @param perGram what a gram costs, share of the flight
+ * @param perWatt what a watt costs, share of the flight
+ */
+record Reliance(double ofMain, double perGram, double perWatt) {
+  /** Mass of everything but the main parts and the payload in that state, g (engineering estimate). */
+  private static final double OTHER_GRAMS = 24;
+
+  private static final double DIGITAL_GRAMS = 16;
+  private static final double GPS_GRAMS = 8;
+
+  /** What it draws, W (engineering estimate). */
+  private static final double OTHER_WATTS = 2.7;
+
+  private static final double DIGITAL_WATTS = 3.5;
+
+  /** One standard deviation of the mass there, share of it (engineering estimate). */
+  private static final double MASS_DOUBT = 0.016;
+
+  /** Flights drawn, a multiple of forty, and the seed of what is left to chance. */
+  private static final int FLIGHTS = 240;
+
+  private static final long SEED = 20_261;
+
+  /** One choice of main parts. */
+  private record Main(
+      Assessor assessor, Build build, OptionalDouble loss, double grams, double watts) {
+    FlightEstimate fly(Factors factors) {
+      return assessor.fly(build, loss, grams, watts, factors);
+    }
+  }
+
+  /**
+   * What one doubt does.
+   *
+   * @param harmful one standard deviation of it, with the sign that shortens the flight
+   * @param harmless the same the other way
+   * @param loss what is lost there, share of the flight
+   */
+  private record Share(Doubt doubt, double harmful, double harmless, double loss) {
+    static Share of(Doubts.Source source, Main main, double estimate) {
+      var more = main.fly(source.doubt().moved(Factors.NONE, source.more())).figure();
+      var less =
+          main.fly(source.doubt().moved(Factors.NONE, -source.deviation())).figure();
+      return new Share(
+          source.doubt(),
+          more < less ? source.more() : -source.deviation(),
+          more < less ? -source.deviation() : source.more(),
+          Math.max(0, 1 - Math.min(more, less) / estimate));
+    }
+
+    /** With so many standard deviations toward harm. */
+    Factors moved(Factors factors, double deviations) {
+      return doubt.moved(factors, deviations > 0 ? deviations * harmful : -deviations * harmless);
+    }
+  }
+
+  /**
+   * Of the main parts of a build that flies.
+   *
+   * @param doubts of main parts as they fly
+   * @param drawDoubt one standard deviation of ln of all that everything but the motors draws
+   */
+  static Reliance of(Assessor assessor, Assessment assessment, Doubts doubts, double drawDoubt) {
+    var build = assessment.build();
+    var parts = Build.empty()
+        .with(Role.FRAME, build.frame().orElseThrow())
+        .with(Role.MOTOR, build.motor().orElseThrow())
+        .with(Role.PROPELLER, build.propeller().orElseThrow())
+        .with(Role.BATTERY, build.battery().orElseThrow());
+    var scenario = assessor.scenario();
+    var family = scenario.pilotOrAny().video();
+    var isDigital = family != null && !family.equals(VideoSender.ANALOGUE);
+    var grams = scenario.payloadGrams()
+        + OTHER_GRAMS
+        + (isDigital ? DIGITAL_GRAMS : 0)
+        + (scenario.wants(Role.GPS) ? GPS_GRAMS : 0);
+    var watts = OTHER_WATTS + (isDigital ? DIGITAL_WATTS : 0);
+    for (var entry : parts.parts().entrySet()) {
+      grams += parts.count(entry.getKey()) * entry.getValue().mass().grams();
+    }
+    var figures = assessment.flight().orElseThrow().figures();
+    var main =
+        new Main(assessor, parts, figures.board().rippleShare(Weighing.EXPECTED), grams, watts);
+    var flown = main.fly(Factors.NONE);
+    var estimate = flown.figure();
+    if (estimate <= 0) {
+      return new Reliance(0, 0, 0);
+    }
+    var sources = doubts.sourcesOfMain(build, figures, flown);
+    sources.add(new Doubts.Source(Doubt.AVIONICS, "electronics", drawDoubt));
+    sources.add(new Doubts.Source(Doubt.MASS, "mass", MASS_DOUBT * grams));
+    var shares =
+        sources.stream().map(source -> Share.of(source, main, estimate)).toList();
+    var lost = Math.max(0, 1 - tenth(main, shares) / estimate) / Band.tenth(1);
+    var ofMass = shares.get(shares.size() - 1).loss;
+    var ofDraw = shares.get(shares.size() - 2).loss;
+    return new Reliance(
+        Math.max(0, lost * lost - ofMass * ofMass - ofDraw * ofDraw),
+        ofMass / MASS_DOUBT / grams,
+        ofDraw / drawDoubt / watts);
+  }
+
+  /**
+   * What nine of ten flights reach. Where a flight may end by one limit or another, doubts that are harmless one by one
+   * do harm together, so they are drawn together: evenly in the direction in which they do most, which is nearly all
+   * there is to them, and by chance across it.
+   */
+  private static double tenth(Main main, List<Share> shares) {
+    var variance = shares.stream().mapToDouble(share -> share.loss * share.loss).sum();
+    var random = new Random(SEED);
+    var figures = new double[FLIGHTS];
+    for (var i = 0; i < FLIGHTS; i++) {
+      var drawn = shares.stream().mapToDouble(share -> random.nextGaussian()).toArray();
+      var along = -MassChance.deviations((i + 0.5) / FLIGHTS);
+      for (var j = 0; j < drawn.length; j++) {
+        along -= drawn[j] * shares.get(j).loss / Math.sqrt(variance);
+      }
+      var factors = Factors.NONE;
+      for (var j = 0; j < drawn.length; j++) {
+        var share = shares.get(j);
+        factors = share.moved(factors, drawn[j] + along * share.loss / Math.sqrt(variance));
+      }
+      figures[i] = main.fly(factors).figure();
+    }
+    Arrays.sort(figures);
+    // The mean of those about the tenth: a single one is more chance.
+    return Arrays.stream(figures, FLIGHTS * 3 / 40, FLIGHTS * 5 / 40).average().orElseThrow();
+  }
+
+  /**
+   * Share of the estimate to plan with, 0 to 1.
+   *
+   * @param doubtGrams one standard deviation of the mass, g
+   * @param draws of everything but the motors
+   * @param drawDoubt one standard deviation of ln of all draws
+   */
+  double planWith(double doubtGrams, List<Draw> draws, double drawDoubt) {
+    var grams = perGram * doubtGrams;
+    var watts = perWatt * drawDoubt * draws.stream().mapToDouble(Draw::watts).sum();
+    return Band.reliance(ofMain + grams * grams + watts * watts);
+  }
+}

@@ -1,0 +1,56 @@
+package pappus.doubt;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import pappus.assessment.Supply;
+import pappus.catalog.Shelf;
+import pappus.catalog.Shipped;
+import pappus.scenario.reading.ScenarioReader;
+import pappus.search.Incumbents;
+import pappus.search.Question;
+import pappus.search.exact.ExactSearch;
+
+/** What is planned with against what nine of ten sampled flights reach, over the first rows of the shipped scenarios. */
+@Tag("slow")
+class PlanWithTest {
+  private static final int ROWS = 3;
+  private static final double APART = 0.007;
+
+  static List<Path> scenarios() throws IOException {
+    try (var files = Files.list(Path.of("scenarios"))) {
+      return files.sorted().toList();
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("scenarios")
+  void isTheTenthOfSampledFlights(Path file) {
+    var scenario = ScenarioReader.read(file, InputStream.nullInputStream()).scenario();
+    var catalog = Shipped.CATALOG;
+    var assessor = new Supply(catalog, Shelf.EMPTY).assessor(scenario);
+    var question = Question.of(catalog, assessor);
+    var doubts = new Doubts(assessor);
+    var found =
+        new ExactSearch(question, 1).run(ROWS, Long.MAX_VALUE, new Incumbents(), done -> {});
+    for (var row : found.rows()) {
+      var band = doubts.band(row.assessment());
+      var sampled = Sampled.of(assessor, row.assessment(), 2000).lowSeconds();
+      System.out.printf(
+          Locale.ROOT,
+          "%s: plan with %.4f of the estimate, sampled %.4f%n",
+          file.getFileName(),
+          band.planWith(),
+          sampled / band.estimate());
+      assertThat(band.low() / sampled).isBetween(1 - APART, 1 + APART);
+    }
+  }
+}
