@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
@@ -13,11 +14,14 @@ import pappus.answers.check.ImportJson;
 import pappus.catalog.OwnFolder;
 import pappus.catalog.Shelf;
 import pappus.catalog.ShelfEntry;
+import pappus.evidence.filling.Filling;
 import pappus.files.Problem;
 import pappus.files.Problems;
 import pappus.files.Shown;
 import pappus.files.Source;
+import pappus.files.json.JsonReader;
 import pappus.files.json.JsonText;
+import pappus.files.json.Listed;
 import pappus.part.Kind;
 import pappus.part.Part;
 import pappus.spreadsheet.RecordSheet;
@@ -94,7 +98,11 @@ final class ImportCommand implements Callable<Integer>, JsonAnswer {
   }
 
   private void addToShelf() {
-    var entries = values(read(Shelf.NAME, ShelfEntry.class, ShelfEntry::id));
+    var entries = values(read(
+        Shelf.NAME,
+        (source, problems) ->
+            JsonReader.readList(source, Shelf.NAME, Shelf.NAME, ShelfEntry.class, problems),
+        ShelfEntry::id));
     var own = OwnFolder.at(folder);
     own.addToShelf(entries, force);
     print(
@@ -104,7 +112,10 @@ final class ImportCommand implements Callable<Integer>, JsonAnswer {
   }
 
   private <P extends Part> void addParts(Kind kind, Class<P> record) {
-    var entries = read(kind.listName(), record, Part::id);
+    var entries = read(
+        kind.listName(),
+        (source, problems) -> Filling.read(source, kind, record, problems),
+        Part::id);
     var own = OwnFolder.at(folder);
     checkKinds(entries, own);
     own.add(values(entries), force);
@@ -133,10 +144,10 @@ final class ImportCommand implements Callable<Integer>, JsonAnswer {
 
   /** The records of the file; an id stands for one of them. */
   private <T> List<RecordSheet.Entry<T>> read(
-      String list, Class<T> record, Function<T, String> id) {
+      String list, BiFunction<Source, Problems, List<Listed<T>>> reading, Function<T, String> id) {
     var problems = new Problems();
     var entries = Source.find(file, System.in, problems)
-        .map(found -> RecordSheet.read(found, list, record, problems))
+        .map(found -> RecordSheet.read(found, list, reading, problems))
         .orElse(List.of());
     problems.throwIfAny();
     if (entries.isEmpty()) {

@@ -39,12 +39,26 @@ public record BatteryFigures(Figure cellResistance, Figure delivered) {
     };
   }
 
-  private static Figure cellResistance(Battery battery, Chemistry chemistry, double doubt) {
+  /** Resistance that a cell of such a pack usually has, mΩ, parallel cells counted as one. */
+  public static double usualCellMilliohms(Battery battery) {
     var cellCoulomb = battery.capacityMilliampHours() * 3.6 / battery.cellsInParallel();
-    var prior = 1000 * chemistry.classResistanceOhm(cellCoulomb) / battery.cellsInParallel();
+    return 1000 * chemistry(battery).classResistanceOhm(cellCoulomb) / battery.cellsInParallel();
+  }
+
+  private static Figure cellResistance(Battery battery, Chemistry chemistry, double doubt) {
+    var prior = usualCellMilliohms(battery);
     var resistance = battery.resistance();
     if (resistance == null) {
       return Figure.ofPrior("cell resistance", "mΩ", prior, chemistry.classResistanceDoubt());
+    }
+    var filled = battery.assumed("resistance");
+    if (filled.isPresent()) {
+      return Figure.filled(
+          "cell resistance",
+          "mΩ",
+          resistance.milliohmsPerCell(),
+          prior,
+          filled.get().spread());
     }
     var byCharger = resistance.reading() == Battery.Resistance.Reading.CHARGER;
     return Figure.weighed(

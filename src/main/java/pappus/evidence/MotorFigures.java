@@ -29,23 +29,40 @@ public record MotorFigures(double loadedKv, Figure winding, double pathMilliohms
         motor.speedConstantReading() == Motor.KvReading.LABEL
             ? motor.speedConstantRpmPerVolt() / MotorPriors.LABEL_OVER_LOADED
             : motor.speedConstantRpmPerVolt(),
-        Figure.weighed(
-            "winding resistance",
-            "mΩ",
-            winding,
-            1000 * ClassPriors.usualWindingOhms(motor),
-            WINDING_PRIOR_DEVIATION,
-            doubt,
-            motor.figures()),
+        winding(motor, winding, doubt),
         motor.resistanceReading() == Motor.ResistanceReading.FITTED
             ? motor.resistanceMilliohms() - winding
             : 0,
+        noLoad(motor, doubt));
+  }
+
+  private static Figure winding(Motor motor, double milliohms, double doubt) {
+    var usual = 1000 * ClassPriors.usualWindingOhms(motor);
+    return motor
+        .assumed("resistanceMilliohms")
+        .map(one -> Figure.filled("winding resistance", "mΩ", milliohms, usual, one.spread()))
+        .orElseGet(() -> Figure.weighed(
+            "winding resistance",
+            "mΩ",
+            milliohms,
+            usual,
+            WINDING_PRIOR_DEVIATION,
+            doubt,
+            motor.figures()));
+  }
+
+  private static Figure noLoad(Motor motor, double doubt) {
+    var usual = ClassPriors.usualNoLoadAmps(motor);
+    var amps = motor.noLoadCurrentAmps();
+    return motor
+        .assumed("noLoadCurrentAmps")
+        .map(one -> Figure.filled("no-load current", "A", amps, usual, one.spread()))
         // A current this small is read twice as badly (engineering estimate).
-        Figure.weighed(
+        .orElseGet(() -> Figure.weighed(
             "no-load current",
             "A",
-            motor.noLoadCurrentAmps(),
-            ClassPriors.usualNoLoadAmps(motor),
+            amps,
+            usual,
             NO_LOAD_PRIOR_DEVIATION,
             2 * doubt,
             motor.figures()));

@@ -7,7 +7,7 @@ import pappus.quantity.Require;
 /** The mass of one piece. */
 public record Mass(
     @JsonPropertyDescription("Mass, g, from 0.01 to 5000.") double grams,
-    @JsonPropertyDescription("How it is known.") Known known,
+    @JsonPropertyDescription("How it is known.") @ByClass Known known,
 
     @JsonPropertyDescription(
         "One standard deviation, g; absent: measured 0.1 g, maker's 3 %, estimated 10 % (common practice, no published source).")

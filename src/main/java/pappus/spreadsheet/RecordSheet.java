@@ -9,14 +9,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BiFunction;
 import java.util.regex.Pattern;
 import pappus.files.CsvTable;
 import pappus.files.Problem;
 import pappus.files.Problems;
 import pappus.files.Shown;
 import pappus.files.Source;
-import pappus.files.json.JsonReader;
 import pappus.files.json.JsonText;
+import pappus.files.json.Listed;
 import pappus.files.json.SchemaFields;
 
 /**
@@ -34,7 +35,7 @@ public final class RecordSheet<T> {
   private final CsvTable table;
   private final String file;
   private final String list;
-  private final Class<T> record;
+  private final BiFunction<Source, Problems, List<Listed<T>>> reading;
   private final Set<String> listPaths = new HashSet<>();
   private List<Column> columns = List.of();
 
@@ -49,11 +50,15 @@ public final class RecordSheet<T> {
    */
   public record Entry<T>(T value, int line, int row) {}
 
-  private RecordSheet(String file, CsvTable table, String list, Class<T> record) {
+  private RecordSheet(
+      String file,
+      CsvTable table,
+      String list,
+      BiFunction<Source, Problems, List<Listed<T>>> reading) {
     this.file = file;
     this.table = table;
     this.list = list;
-    this.record = record;
+    this.reading = reading;
   }
 
   /** The line that names every column a kind of record may have; of lists their first place. */
@@ -65,14 +70,18 @@ public final class RecordSheet<T> {
    * The records of a file in its order; what is wrong is added to the problems, and the records are then of no use.
    *
    * @param list name of the list in the JSON file of such records, which is also that of its schema
+   * @param reading of that file
    */
   public static <T> List<Entry<T>> read(
-      Source source, String list, Class<T> record, Problems problems) {
+      Source source,
+      String list,
+      BiFunction<Source, Problems, List<Listed<T>>> reading,
+      Problems problems) {
     var table = CsvTable.read(source, problems);
     if (table.header().isEmpty()) {
       return List.of();
     }
-    var sheet = new RecordSheet<>(source.name(), table, list, record);
+    var sheet = new RecordSheet<>(source.name(), table, list, reading);
     return sheet.read(problems);
   }
 
@@ -111,7 +120,7 @@ public final class RecordSheet<T> {
     }
     var json = JsonText.of(Map.of(list, records)).getBytes(StandardCharsets.UTF_8);
     var wrong = isFull ? Problems.counted() : new Problems();
-    var read = JsonReader.readList(Source.of(file, json), list, list, record, wrong);
+    var read = reading.apply(Source.of(file, json), wrong);
     wrong.sorted().forEach(problem -> inTable(problem, rows).ifPresent(problems::add));
     if (isFull) {
       return List.of();
