@@ -46,6 +46,7 @@ final class ArchitectureTest {
             "pappus.part",
             "pappus.evidence.prior",
             "pappus.files",
+            "pappus.evidence.filling",
             "pappus.catalog",
             "pappus.compatibility",
             "pappus.scenario.reading"),

@@ -18,7 +18,9 @@ public record Battery(
     @JsonPropertyDescription("How it is sold.") @ByClass Sale sold,
     @JsonPropertyDescription("Mass of one piece.") Mass mass,
     @JsonPropertyDescription("Kind of cells.") Chemistry chemistry,
-    @JsonPropertyDescription("Cells in series, 1 to 8.") int cellsInSeries,
+
+    @AlsoSaid("cells: 4S, 4S2P") @JsonPropertyDescription("Cells in series, 1 to 8.")
+    int cellsInSeries,
 
     @JsonPropertyDescription("Cells in parallel, 1 to 6.") @ByClass
     int cellsInParallel,
@@ -36,6 +38,7 @@ public record Battery(
     @Nullable
     Resistance resistance,
 
+    @AlsoSaid("C rating: 75C, 75C/150C")
     @JsonPropertyDescription("Continuous discharge on the label, in capacities an hour (C).")
     @Nullable
     Double labelRating,
@@ -55,7 +58,9 @@ public record Battery(
     @JsonPropertyDescription("Whether the mass has leads and plug in it.")
     boolean massIncludesLeads,
 
-    @JsonPropertyDescription("Longest side, mm.") @ByClass double lengthMillimetres,
+    @AlsoSaid("size: 75x35x18") @JsonPropertyDescription("Longest side, mm.") @ByClass
+    double lengthMillimetres,
+
     @JsonPropertyDescription("Second side, mm.") @ByClass double widthMillimetres,
     @JsonPropertyDescription("Third side, mm.") @ByClass double heightMillimetres,
 

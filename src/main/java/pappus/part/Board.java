@@ -21,11 +21,13 @@ public record Board(
     @JsonPropertyDescription("All in one, or a pair one above the other.")
     Layout layout,
 
-    @JsonPropertyDescription("Its holes.") MountingHoles mount,
+    @AlsoSaid("mounting: 25.5x25.5") @JsonPropertyDescription("Its holes.")
+    MountingHoles mount,
 
     @JsonPropertyDescription("Height of all of it, mm, 2 to 30.") @ByClass
     double heightMillimetres,
 
+    @AlsoSaid("cells: 3-6S is 3.0 V times 3 to 4.2 V times 6")
     @JsonPropertyDescription("Volts it stands at the battery pads.")
     VoltWindow input,
 

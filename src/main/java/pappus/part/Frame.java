@@ -44,6 +44,7 @@ public record Frame(
     @JsonPropertyDescription("Largest propeller the maker allows, inch, 1 to 8.")
     double largestPropellerInches,
 
+    @AlsoSaid("bolt pattern: 9x9/12x12")
     @JsonPropertyDescription(
         "Bolt circles the arms are drilled for; a slot is a span; empty: not known.")
     List<Span> motorBoltCirclesMillimetres,
@@ -51,6 +52,7 @@ public record Frame(
     @JsonPropertyDescription("Inner diameter of the motor guards, mm; absent: no guards.") @Nullable
     Double guardInnerMillimetres,
 
+    @AlsoSaid("mounting: 20x20/30.5x30.5")
     @JsonPropertyDescription("Places for boards, front to rear.")
     List<Position> positions,
 

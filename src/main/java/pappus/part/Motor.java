@@ -18,11 +18,14 @@ public record Motor(
     @JsonPropertyDescription("How it is sold.") @ByClass Sale sold,
     @JsonPropertyDescription("Mass of one piece.") Mass mass,
 
+    @AlsoSaid("stator: 1404 is 14 by 4 mm, 1303.5 is 13 by 3.5")
     @JsonPropertyDescription("Stator diameter, mm, 8 to 40.")
     double statorDiameterMillimetres,
 
     @JsonPropertyDescription("Stator height, mm, 2 to 20.") double statorHeightMillimetres,
-    @JsonPropertyDescription("Kv, rpm/V, 300 to 30000.") double speedConstantRpmPerVolt,
+
+    @AlsoSaid("KV: 3800") @JsonPropertyDescription("Kv, rpm/V, 300 to 30000.")
+    double speedConstantRpmPerVolt,
 
     @JsonPropertyDescription("Whether Kv is the label's or was read under load.") @ByClass
     KvReading speedConstantReading,
@@ -51,9 +54,10 @@ public record Motor(
     @Nullable
     Double burstAmps,
 
-    @JsonPropertyDescription("Cells in series the maker allows.") @ByClass
+    @AlsoSaid("cells: 2-4S") @JsonPropertyDescription("Cells in series the maker allows.") @ByClass
     CellRange cells,
 
+    @AlsoSaid("bolt pattern: 12x12 is one bolt circle, 16x19 both of one pattern, 9x9/12x12 either")
     @JsonPropertyDescription("Bolt circles, mm, each once: 12 by 12 mm is one; empty: not known.")
     List<Double> boltCirclesMillimetres,
 

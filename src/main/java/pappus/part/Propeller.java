@@ -18,7 +18,11 @@ public record Propeller(
     @JsonPropertyDescription("Price of one selling unit.") Money price,
     @JsonPropertyDescription("How it is sold.") @ByClass Sale sold,
     @JsonPropertyDescription("Mass of one piece.") Mass mass,
-    @JsonPropertyDescription("Diameter, inch, 1 to 8.") double diameterInches,
+
+    @AlsoSaid("size: 4x2.5x2 is diameter, pitch and blades; 75mm-3 diameter and blades")
+    @JsonPropertyDescription("Diameter, inch, 1 to 8.")
+    double diameterInches,
+
     @JsonPropertyDescription("Pitch, inch, 0.5 to 10.") double pitchInches,
     @JsonPropertyDescription("Blades, 2 to 8.") int blades,
     @JsonPropertyDescription("Seats it can be held on.") List<Seat> seats,

@@ -20,7 +20,9 @@ public record Transmitter(
     @JsonPropertyDescription("Analogue, or the digital family it belongs to.")
     String family,
 
-    @JsonPropertyDescription("Its holes; absent: none, it is taped.") @Nullable
+    @AlsoSaid("mounting: 20x20")
+    @JsonPropertyDescription("Its holes; absent: none, it is taped.")
+    @Nullable
     MountingHoles mount,
 
     @JsonPropertyDescription("Height, mm, 1 to 30.") @ByClass

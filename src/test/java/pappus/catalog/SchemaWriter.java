@@ -23,6 +23,7 @@ import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import pappus.files.json.JsonText;
+import pappus.part.AlsoSaid;
 import pappus.part.ByClass;
 import pappus.part.Kind;
 import pappus.part.Motor;
@@ -36,11 +37,11 @@ public final class SchemaWriter {
   private static final String DIALECT = "https://json-schema.org/draft/2020-12/schema";
   private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
 
-  private final SchemaGenerator generator = generator(SchemaWriter::isRequired);
+  private final SchemaGenerator generator = generator(SchemaWriter::isRequired, false);
 
   /** Of records in a catalogue, which may lack what their class can fill. */
   private final SchemaGenerator ofCatalogue = generator(
-      field -> isRequired(field) && !field.getRawMember().isAnnotationPresent(ByClass.class));
+      field -> isRequired(field) && !field.getRawMember().isAnnotationPresent(ByClass.class), true);
 
   /** The schema of a file that holds one list of records. */
   public String ofList(String list, Class<?> record) {
@@ -100,7 +101,7 @@ public final class SchemaWriter {
         .put("description", "Name of this schema, for editors.");
   }
 
-  private static SchemaGenerator generator(Predicate<FieldScope> isRequired) {
+  private static SchemaGenerator generator(Predicate<FieldScope> isRequired, boolean isTyped) {
     var config =
         new SchemaGeneratorConfigBuilder(SchemaVersion.DRAFT_2020_12, OptionPreset.PLAIN_JSON);
     // Before the module, which knows no way to forbid other fields beside unwrapped ones.
@@ -119,6 +120,17 @@ public final class SchemaWriter {
         .withRequiredCheck(isRequired::test)
         .withIgnoreCheck(SchemaWriter::isIgnored)
         .withDescriptionResolver(SchemaWriter::ofMoney);
+    if (isTyped) {
+      config.forFields().withInstanceAttributeOverride((node, field, context) -> {
+        var also = field.getRawMember().getAnnotation(AlsoSaid.class);
+        if (also != null) {
+          node.put(
+              "description",
+              node.path("description").asString("") + " In a spreadsheet also " + also.value()
+                  + ".");
+        }
+      });
+    }
     // As declared, which is the order a person would write them in.
     config.forTypesInGeneral().withPropertySorter(Comparator.comparingInt(SchemaWriter::position));
     return new SchemaGenerator(config.build());

@@ -233,10 +233,36 @@ class RecordSheetTest {
   }
 
   @Test
-  void refusesSemicolonsBetweenCells() {
-    assertThat(straps(TITLES.replace(',', ';') + "\n").problems)
-        .containsExactly(
-            "s.csv:1: must separate its cells by commas, but has semicolons. Maybe export it again with commas, and points in numbers.");
+  void takesSemicolonsWithDecimalCommas() {
+    var row = ROW.replace(',', ';').replace(";16;", ";16,5;");
+    var read = straps(TITLES.replace(',', ';') + "\n" + row.replaceAll("([0-9])\\.", "$1,") + "\n");
+    assertThat(read.problems).isEmpty();
+    assertThat(read.entries.get(0).value().widthMillimetres()).isEqualTo(16.5);
+  }
+
+  @Test
+  void refusesDecimalsThatCouldPartThousands() {
+    var row = ROW.replace(',', ';');
+    var read = straps(TITLES.replace(',', ';')
+        + "\n"
+        + row.replace(";16;", ";16,5;")
+        + "\n"
+        + row.replace("s1", "s2").replace(";200;", ";200.5;")
+        + "\n");
+    assertThat(read.problems)
+        .anyMatch(told -> told.contains("row 3 must write decimals as row 2 does, after a comma")
+            && told.contains("which could be 200,5 or 2005"));
+  }
+
+  @Test
+  void aRowWithoutAnIdGetsOneFromMakerAndName() {
+    var read = straps("maker,name,price (EUR),weight,width (mm),length (mm),note\n"
+        + "Öllå Weir,Reed 16/2,2.50,6.8 g / set of 8,16,200,slips a little\n");
+    assertThat(read.problems).isEmpty();
+    var strap = read.entries.get(0).value();
+    assertThat(strap.id()).isEqualTo("olla-weir-reed-16-2");
+    assertThat(strap.mass().grams()).isEqualTo(0.85);
+    assertThat(strap.source()).isEqualTo("slips a little");
   }
 
   @Test

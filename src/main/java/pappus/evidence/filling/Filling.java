@@ -5,7 +5,9 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 import java.io.ByteArrayOutputStream;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -28,11 +30,17 @@ import pappus.part.Part;
 import pappus.part.PartCopy;
 import tools.jackson.core.JacksonException;
 import tools.jackson.core.JsonToken;
+import tools.jackson.core.TokenStreamContext;
+import tools.jackson.databind.DeserializationFeature;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ObjectNode;
 
-/** Fills the records of one file of a catalogue. */
+/**
+ * Fills the records of one file of a catalogue.
+ *
+ * <p>Why: src/site/markdown/decisions.md#a-missing-fact-counts-half-a-spread-the-harmful-way
+ */
 public final class Filling {
   /** Of ln of a winding's resistance about the law of stator and Kv: 51 openly listed motors. */
   static final double WINDING_SPREAD = 0.30;
@@ -181,6 +189,33 @@ public final class Filling {
     return record;
   }
 
+  /** The fields of a record as it was read, by path, with their values in words. */
+  public static Map<String, String> stated(Part part) {
+    var fields = new LinkedHashMap<String, String>();
+    flatten("", tree(JsonText.of(asRead(part))), fields);
+    return Collections.unmodifiableMap(fields);
+  }
+
+  private static void flatten(String path, JsonNode node, Map<String, String> fields) {
+    if (node.isObject()) {
+      node.properties()
+          .forEach(field -> flatten(
+              path.isEmpty() ? field.getKey() : path + "." + field.getKey(),
+              field.getValue(),
+              fields));
+    } else if (node.isArray()) {
+      for (var i = 0; i < node.size(); i++) {
+        flatten(path + "[" + i + "]", node.get(i), fields);
+      }
+    } else {
+      fields.put(
+          path,
+          node.isNumber()
+              ? node.decimalValue().stripTrailingZeros().toPlainString()
+              : node.isBoolean() ? (node.booleanValue() ? "yes" : "no") : node.asString());
+    }
+  }
+
   private static void remove(ObjectNode record, String path) {
     JsonNode at = record;
     var steps = path.split("\\.", -1);
@@ -201,7 +236,7 @@ public final class Filling {
   static JsonNode tree(String json) {
     return MAPPER
         .reader()
-        .with(tools.jackson.databind.DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS)
+        .with(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS)
         .readTree(json);
   }
 
@@ -231,7 +266,7 @@ public final class Filling {
   }
 
   private static String path(
-      tools.jackson.core.TokenStreamContext context,
+      TokenStreamContext context,
       JsonToken token,
       ArrayDeque<String> paths,
       ArrayDeque<Integer> indexes) {
