@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.Function;
+import pappus.evidence.filling.Filling;
 import pappus.files.Closest;
 import pappus.files.Fingerprint;
 import pappus.files.Problem;
@@ -50,8 +51,7 @@ public final class CatalogReader {
       Source source, List<? extends Listed<? extends Part>> listed, Problems problems) {
     static ReadFile of(Kind kind, Source source) {
       var problems = new Problems();
-      var listed = JsonReader.readList(
-          source, kind.listName(), kind.listName(), kind.recordClass(), problems);
+      var listed = Filling.read(source, kind, kind.recordClass(), problems);
       return new ReadFile(source, listed, problems);
     }
   }

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import pappus.evidence.filling.Filling;
 import pappus.files.json.JsonText;
 import pappus.files.output.OutputFolder;
 import pappus.part.Flown;
@@ -70,7 +71,9 @@ public final class OwnFolder {
       parts.ofKind(kind).forEach(part -> byId.put(part.id(), part));
       added.stream().filter(part -> part.kind() == kind).forEach(part -> byId.put(part.id(), part));
       texts.put(
-          kind.fileName(), JsonText.of(Map.of(kind.listName(), new ArrayList<>(byId.values()))));
+          kind.fileName(),
+          JsonText.of(Map.of(
+              kind.listName(), byId.values().stream().map(Filling::asRead).toList())));
     }
     return texts;
   }

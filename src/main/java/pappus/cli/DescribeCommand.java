@@ -1,19 +1,24 @@
 package pappus.cli;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import pappus.answers.result.Answer;
+import pappus.catalog.CatalogReader;
 import pappus.catalog.Shelf;
 import pappus.document.CsvText;
 import pappus.files.Shown;
 import pappus.files.json.SchemaFields;
 import pappus.files.json.SchemaText;
+import pappus.inspection.RecordText;
 import pappus.offer.Shop;
 import pappus.part.Flown;
 import pappus.part.Kind;
+import pappus.part.Part;
 import pappus.spreadsheet.RecordSheet;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -25,7 +30,11 @@ import picocli.CommandLine.Spec;
     name = "describe",
     description =
         "Lists every field of a kind of part, of a scenario or of what --format json writes: unit, range, and what is assumed without it.",
-    footer = {"pappus describe motor", "pappus describe motor --columns"})
+    footer = {
+      "pappus describe motor",
+      "pappus describe cypsela-1404-2800",
+      "pappus describe motor --columns"
+    })
 final class DescribeCommand implements Callable<Integer> {
   private static final String SCENARIO = "scenario";
 
@@ -35,8 +44,11 @@ final class DescribeCommand implements Callable<Integer> {
   @Parameters(
       paramLabel = "KIND",
       description =
-          "A kind of part, such as motor or battery, or shelf, or scenario, or shop: the settings of an offer; or a document that is written, such as result, which is what recommend writes.")
+          "The id of a part, whose record is shown with what is assumed of it; or a kind of part, such as motor or battery, or shelf, or scenario, or shop: the settings of an offer; or a document that is written, such as result, which is what recommend writes.")
   private String kind;
+
+  @Mixin
+  private CatalogOptions catalogs = new CatalogOptions();
 
   @Option(names = "--schema", description = "Print the JSON Schema (2020-12), for editors.")
   private boolean asSchema;
@@ -49,6 +61,11 @@ final class DescribeCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    var part = isWord() ? Optional.<Part>empty() : part();
+    if (part.isPresent()) {
+      RecordText.of(part.get()).forEach(Printer.out(spec.commandLine())::line);
+      return ExitCode.OK;
+    }
     var format = format();
     var out = Printer.out(spec.commandLine());
     if (asColumns) {
@@ -89,6 +106,14 @@ final class DescribeCommand implements Callable<Integer> {
         .toList();
   }
 
+  private boolean isWord() {
+    return asColumns || asSchema || words().contains(kind);
+  }
+
+  private Optional<Part> part() {
+    return CatalogReader.read(catalogs.folders()).catalog().part(kind);
+  }
+
   /** Name of the schema of the kind. */
   private String format() {
     if (List.of(SCENARIO, Shelf.NAME, Flown.NAME, Shop.SCHEMA).contains(kind)
@@ -99,6 +124,7 @@ final class DescribeCommand implements Callable<Integer> {
         .map(Kind::listName)
         .orElseThrow(() -> new ParameterException(
             spec.commandLine(),
-            "KIND must be %s, but is %s.".formatted(Shown.choice(words()), kind)));
+            "KIND must be the id of a part of the catalogue or %s, but is %s."
+                .formatted(Shown.choice(words()), kind)));
   }
 }

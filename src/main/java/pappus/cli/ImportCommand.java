@@ -1,23 +1,33 @@
 package pappus.cli;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import pappus.answers.check.ImportJson;
 import pappus.catalog.OwnFolder;
 import pappus.catalog.Shelf;
 import pappus.catalog.ShelfEntry;
+import pappus.evidence.filling.Filling;
 import pappus.files.Problem;
 import pappus.files.Problems;
 import pappus.files.Shown;
 import pappus.files.Source;
+import pappus.files.json.JsonReader;
 import pappus.files.json.JsonText;
+import pappus.files.json.Listed;
+import pappus.inspection.RecordText;
 import pappus.part.Kind;
 import pappus.part.Part;
 import pappus.spreadsheet.RecordSheet;
@@ -35,6 +45,7 @@ import picocli.CommandLine.Spec;
         "Turns a spreadsheet saved as CSV into records of a catalogue folder; describe KIND --columns names the columns.",
     footer = {
       "pappus import motors.csv --kind motor --into my-parts",
+      "pappus import motors.csv --kind motor --preview",
       "pappus import shelf.csv --kind shelf --into my-parts"
     })
 final class ImportCommand implements Callable<Integer>, JsonAnswer {
@@ -53,18 +64,21 @@ final class ImportCommand implements Callable<Integer>, JsonAnswer {
   @Option(
       names = "--kind",
       paramLabel = "KIND",
-      required = true,
       description =
-          "What the rows are: a kind of part such as motor, or shelf for what is at hand, in stock and its price.")
-  private String kindKey;
+          "What the rows are: a kind of part such as motor, or shelf for what is at hand, in stock and its price; else a column kind says it.")
+  private @Nullable String kindKey;
 
   @Option(
       names = "--into",
       paramLabel = "FOLDER",
-      required = true,
       description =
           "Catalogue folder for the records; it may hold others, of which those with the same id are replaced.")
-  private Path folder;
+  private @Nullable Path folder;
+
+  @Option(
+      names = "--preview",
+      description = "Show what was understood and what is assumed of each row, and write nothing.")
+  private boolean preview;
 
   @Option(
       names = "--format",
@@ -84,34 +98,131 @@ final class ImportCommand implements Callable<Integer>, JsonAnswer {
 
   @Override
   public Integer call() {
-    if (kindKey.equals(Shelf.NAME)) {
+    if (!preview && folder == null) {
+      throw new ParameterException(
+          spec.commandLine(),
+          "--into must name a folder unless --preview is given, but is left out.");
+    }
+    if (kindKey != null && !kindKey.equals(Shelf.NAME)) {
+      kind(kindKey);
+    }
+    if (Shelf.NAME.equals(kindKey)) {
       addToShelf();
     } else {
-      var kind = kind();
-      addParts(kind, kind.recordClass());
+      addParts();
     }
     return ExitCode.OK;
   }
 
   private void addToShelf() {
-    var entries = values(read(Shelf.NAME, ShelfEntry.class, ShelfEntry::id));
+    var source = read();
+    var entries = values(checked(
+        source,
+        problems -> RecordSheet.read(
+            source,
+            Shelf.NAME,
+            (json, found) ->
+                JsonReader.readList(json, Shelf.NAME, Shelf.NAME, ShelfEntry.class, found),
+            problems),
+        ShelfEntry::id));
+    if (folder == null || preview) {
+      entries.forEach(entry -> Printer.out(spec.commandLine()).line(entry.id()));
+      return;
+    }
     var own = OwnFolder.at(folder);
     own.addToShelf(entries, force);
-    print(
-        own.file(Shelf.FILE_NAME),
-        entries.stream().map(ShelfEntry::id).toList(),
-        id -> own.shelf().entry(id).isPresent());
+    var ids = entries.stream().map(ShelfEntry::id).toList();
+    print(Map.of(own.file(Shelf.FILE_NAME), ids), id -> own.shelf().entry(id).isPresent());
   }
 
-  private <P extends Part> void addParts(Kind kind, Class<P> record) {
-    var entries = read(kind.listName(), record, Part::id);
+  private void addParts() {
+    var source = read();
+    var entries = checked(source, problems -> parts(source, problems), Part::id);
+    var parts = values(entries);
+    if (folder == null || preview) {
+      var out = Printer.out(spec.commandLine());
+      parts.forEach(part -> RecordText.of(part).forEach(out::line));
+      return;
+    }
     var own = OwnFolder.at(folder);
     checkKinds(entries, own);
-    own.add(values(entries), force);
-    print(
-        own.file(kind.fileName()),
-        values(entries).stream().map(Part::id).toList(),
-        id -> own.parts().part(id).isPresent());
+    own.add(parts, force);
+    var written = new LinkedHashMap<Path, List<String>>();
+    for (var kind : Kind.values()) {
+      var ids = parts.stream().filter(part -> part.kind() == kind).map(Part::id).toList();
+      if (!ids.isEmpty()) {
+        written.put(own.file(kind.fileName()), ids);
+      }
+    }
+    print(written, id -> own.parts().part(id).isPresent());
+  }
+
+  /** The parts of a file that holds one kind, or says in a column which each row is. */
+  private List<RecordSheet.Entry<Part>> parts(Source source, Problems problems) {
+    var key = kindKey;
+    var kinds = key == null ? List.of(Kind.values()) : List.of(kind(key));
+    var table = RecordSheet.table(source, problems);
+    if (table.header().isEmpty()) {
+      return List.of();
+    }
+    var at = table.columns().stream()
+        .map(title -> title.toLowerCase(Locale.ROOT))
+        .toList()
+        .indexOf(RecordSheet.KIND);
+    if (at < 0) {
+      if (key == null) {
+        throw new ParameterException(
+            spec.commandLine(),
+            "--kind must be given where no column is called kind, but is left out.");
+      }
+      return parts(
+          kinds.get(0),
+          (reading, found) -> RecordSheet.read(source, kinds.get(0).listName(), reading, found),
+          problems);
+    }
+    var words = kinds.stream().map(Kind::key).toList();
+    for (var row : table.rows()) {
+      var word = row.cells().get(at).toLowerCase(Locale.ROOT);
+      if (!words.contains(word)) {
+        problems.add(new Problem(
+            source.name(),
+            row.line(),
+            "row %s: kind must be %s, but is %s."
+                .formatted(
+                    row.number(), Shown.choice(words), Shown.text(row.cells().get(at)))));
+      }
+    }
+    var entries = new ArrayList<RecordSheet.Entry<Part>>();
+    for (var kind : kinds) {
+      var rows =
+          table.withRows(row -> row.cells().get(at).toLowerCase(Locale.ROOT).equals(kind.key()));
+      if (!rows.rows().isEmpty()) {
+        entries.addAll(parts(
+            kind,
+            (reading, found) ->
+                RecordSheet.read(source.name(), rows, kind.listName(), reading, found),
+            problems));
+      }
+    }
+    return entries;
+  }
+
+  private static List<RecordSheet.Entry<Part>> parts(
+      Kind kind,
+      BiFunction<
+              BiFunction<Source, Problems, List<Listed<Part>>>,
+              Problems,
+              List<RecordSheet.Entry<Part>>>
+          sheet,
+      Problems problems) {
+    return sheet.apply((source, found) -> parts(source, kind, kind.recordClass(), found), problems);
+  }
+
+  private static <P extends Part> List<Listed<Part>> parts(
+      Source source, Kind kind, Class<P> record, Problems problems) {
+    return Filling.read(source, kind, record, problems).stream()
+        .map(one -> new Listed<Part>(one.value(), one.index(), one.line(), one.offset()))
+        .toList();
   }
 
   @Override
@@ -119,8 +230,8 @@ final class ImportCommand implements Callable<Integer>, JsonAnswer {
     return format == TextOrJson.JSON;
   }
 
-  private Kind kind() {
-    return Kind.ofKey(kindKey)
+  private Kind kind(String key) {
+    return Kind.ofKey(key)
         .orElseThrow(() -> new ParameterException(
             spec.commandLine(),
             "--kind must be %s, but is %s."
@@ -128,20 +239,24 @@ final class ImportCommand implements Callable<Integer>, JsonAnswer {
                     Shown.choice(Stream.concat(
                             Stream.of(Kind.values()).map(Kind::key), Stream.of(Shelf.NAME))
                         .toList()),
-                    Shown.text(kindKey))));
+                    Shown.text(key))));
+  }
+
+  private Source read() {
+    var problems = new Problems();
+    var found = Source.find(file, System.in, problems);
+    problems.throwIfAny();
+    return found.orElseThrow();
   }
 
   /** The records of the file; an id stands for one of them. */
-  private <T> List<RecordSheet.Entry<T>> read(
-      String list, Class<T> record, Function<T, String> id) {
+  private <T> List<RecordSheet.Entry<T>> checked(
+      Source source, Function<Problems, List<RecordSheet.Entry<T>>> read, Function<T, String> id) {
     var problems = new Problems();
-    var entries = Source.find(file, System.in, problems)
-        .map(found -> RecordSheet.read(found, list, record, problems))
-        .orElse(List.of());
+    var entries = read.apply(problems);
     problems.throwIfAny();
     if (entries.isEmpty()) {
-      problems.add(
-          Problem.ofFile(file.toString(), "must have a row for each record, but has none."));
+      problems.add(Problem.ofFile(source.name(), "must have a row for each record, but has none."));
     }
     var rows = new HashMap<String, Integer>();
     for (var entry : entries) {
@@ -164,7 +279,7 @@ final class ImportCommand implements Callable<Integer>, JsonAnswer {
   }
 
   /** An id stands for a part of one kind; two of one folder would make it unreadable. */
-  private <P extends Part> void checkKinds(List<RecordSheet.Entry<P>> entries, OwnFolder own) {
+  private void checkKinds(List<RecordSheet.Entry<Part>> entries, OwnFolder own) {
     var problems = new Problems();
     for (var entry : entries) {
       var part = entry.value();
@@ -185,22 +300,28 @@ final class ImportCommand implements Callable<Integer>, JsonAnswer {
     problems.throwIfAny();
   }
 
-  private void print(Path written, List<String> ids, Predicate<String> wasThere) {
-    var replaced = ids.stream().filter(wasThere).toList();
-    var added = ids.stream().filter(wasThere.negate()).toList();
+  /** @param written ids by the file they went to */
+  private void print(Map<Path, List<String>> written, Predicate<String> wasThere) {
     var out = Printer.out(spec.commandLine());
     if (wantsJson()) {
-      out.document(JsonText.of(new ImportJson("written", written.toString(), added, replaced)));
+      var ids = written.values().stream().flatMap(List::stream).toList();
+      out.document(JsonText.of(new ImportJson(
+          "written",
+          written.keySet().stream().map(Path::toString).toList(),
+          ids.stream().filter(wasThere.negate()).toList(),
+          ids.stream().filter(wasThere).toList())));
     } else {
-      out.line(written.toString()
+      written.forEach((path, ids) -> out.line(path
           + ": "
-          + Stream.of(counted("added", added), counted("replaced", replaced))
+          + Stream.of(
+                  counted("added", ids.stream().filter(wasThere.negate()).toList()),
+                  counted("replaced", ids.stream().filter(wasThere).toList()))
               .flatMap(Optional::stream)
               .collect(Collectors.joining("; "))
-          + ".");
+          + "."));
     }
     if (!quiet) {
-      var name = folder.toString();
+      var name = String.valueOf(folder);
       Printer.err(spec.commandLine())
           .line("Use it with --catalog %s; check %s says what is doubtful in it."
               .formatted(name, name));

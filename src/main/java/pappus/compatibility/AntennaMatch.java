@@ -10,14 +10,18 @@ final class AntennaMatch {
 
   /** Why the antenna does not go on the port, if it does not. */
   static Optional<Verdict> obstacle(Antenna antenna, AntennaPort port) {
-    if (antenna.connector() != port.connector()) {
+    var plug = port.connector();
+    if (plug == null) {
+      return Optional.of(Verdict.unknown("the plug of the port for antenna %s", antenna.id()));
+    }
+    if (antenna.connector() != plug) {
       return Optional.of(Verdict.clashes(
-          antenna.connector().looksLike(port.connector())
+          antenna.connector().looksLike(plug)
               ? "Antenna %s has a %s plug, but the port is %s: they look alike and do not mate."
               : "Antenna %s has a %s plug, but the port is %s.",
           antenna.id(),
           antenna.connector().label(),
-          port.connector().label()));
+          plug.label()));
     }
     return antenna.band() == port.band()
         ? Optional.empty()

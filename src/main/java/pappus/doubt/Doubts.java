@@ -187,6 +187,7 @@ public final class Doubts {
         Math.min(frame.frontSpacingMillimetres(), frame.sideSpacingMillimetres()) / diameter - 1;
     var neighbour = 1 - NeighbouringDiscs.kept(gap);
     var arms = frame.armWidthMillimetres() == null
+            || frame.assumed("armWidthMillimetres").isPresent()
         ? ArmShadow.UNKNOWN_DOUBT
         : ArmShadow.DOUBT * flight.thrustLost();
     return StrictMath.hypot(arms, neighbour) / (1 - flight.thrustLost());

@@ -17,17 +17,27 @@ public record BatteryFigures(Figure cellResistance, Figure delivered) {
   /** A charger's or 1 kHz reading is 1.3 to 2.5 times too low (engineering estimate). */
   private static final double CHARGER_DOUBT = 0.30;
 
+  private static final String RESISTANCE_FIELD = "resistance";
+
   static BatteryFigures of(Battery battery, Evidence evidence) {
     var chemistry = chemistry(battery);
     var resistance = cellResistance(battery);
     var delivered = delivered(battery);
     return new BatteryFigures(
         resistance
-            .map(reading -> evidence.weigh(battery, reading))
+            .map(reading -> battery
+                .assumed(RESISTANCE_FIELD)
+                .map(one -> Figure.filled(
+                    reading.name(),
+                    reading.trait().unit(),
+                    reading.stated(),
+                    reading.prior(),
+                    one.spread()))
+                .orElseGet(() -> evidence.weigh(battery, reading)))
             .orElseGet(() -> Figure.ofPrior(
                 Trait.CELL_RESISTANCE.words(),
                 Trait.CELL_RESISTANCE.unit(),
-                usualMilliohms(battery),
+                usualCellMilliohms(battery),
                 chemistry.classResistanceDoubt())),
         delivered
             .map(reading -> evidence.weigh(battery, reading))
@@ -40,7 +50,10 @@ public record BatteryFigures(Figure cellResistance, Figure delivered) {
 
   /** What a record has of cell resistance and charge delivered. */
   static List<Reading> readings(Battery battery) {
-    return Stream.of(cellResistance(battery), delivered(battery))
+    var resistance = battery.assumed(RESISTANCE_FIELD).isEmpty()
+        ? cellResistance(battery)
+        : Optional.<Reading>empty();
+    return Stream.of(resistance, delivered(battery))
         .flatMap(Optional::stream)
         .toList();
   }
@@ -60,7 +73,8 @@ public record BatteryFigures(Figure cellResistance, Figure delivered) {
     };
   }
 
-  private static double usualMilliohms(Battery battery) {
+  /** Resistance that a cell of such a pack usually has, mΩ, parallel cells counted as one. */
+  public static double usualCellMilliohms(Battery battery) {
     var cellCoulomb = battery.capacityMilliampHours() * 3.6 / battery.cellsInParallel();
     return 1000 * chemistry(battery).classResistanceOhm(cellCoulomb) / battery.cellsInParallel();
   }
@@ -88,7 +102,7 @@ public record BatteryFigures(Figure cellResistance, Figure delivered) {
         battery.maker(),
         battery.figures(),
         resistance.milliohmsPerCell() * (byCharger ? Chemistry.METER_READING_FACTOR : 1),
-        usualMilliohms(battery),
+        usualCellMilliohms(battery),
         byCharger ? StrictMath.hypot(CHARGER_DOUBT, doubt) : doubt,
         battery.figuresDoubt() != null));
   }

@@ -66,7 +66,7 @@ public final class Evidence {
 
   private static List<Reading> readings(Part part) {
     if (part instanceof Motor motor) {
-      return MotorFigures.readings(motor);
+      return MotorFigures.stated(motor);
     }
     if (part instanceof Propeller propeller) {
       return PropellerFigures.readings(propeller);

@@ -135,6 +135,17 @@ public record Figure(
   }
 
   /**
+   * A figure that the record does not have and that its class filled: half a spread the harmful way.
+   *
+   * @param filled as it counts
+   * @param spread one standard deviation of ln within the class
+   */
+  static Figure filled(String name, String unit, double filled, double prior, double spread) {
+    return new Figure(
+        name, unit, Optional.empty(), prior, spread, spread, filled, spread, 0, List.of());
+  }
+
+  /**
    * The figure to compute with.
    *
    * @param harm 1 if a larger figure shortens flights, -1 if a smaller one does, 0 if it depends

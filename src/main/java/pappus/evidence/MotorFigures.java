@@ -1,6 +1,7 @@
 package pappus.evidence;
 
 import java.util.List;
+import java.util.stream.IntStream;
 import pappus.evidence.prior.ClassPriors;
 import pappus.evidence.prior.MotorPriors;
 import pappus.part.Motor;
@@ -14,16 +15,38 @@ import pappus.part.Motor;
  * @param noLoad current without load at the record's volts, A
  */
 public record MotorFigures(double loadedKv, Figure winding, double pathMilliohms, Figure noLoad) {
+  private static final String WINDING_FIELD = "resistanceMilliohms";
+  private static final String NO_LOAD_FIELD = "noLoadCurrentAmps";
+
   static MotorFigures of(Motor motor, Evidence evidence) {
     var winding = 1000 * MotorPriors.windingOhms(motor);
     var readings = readings(motor);
     return new MotorFigures(
         loadedKv(motor),
-        evidence.weigh(motor, readings.get(0)),
+        figure(motor, WINDING_FIELD, readings.get(0), evidence),
         motor.resistanceReading() == Motor.ResistanceReading.FITTED
             ? motor.resistanceMilliohms() - winding
             : 0,
-        evidence.weigh(motor, readings.get(1)));
+        figure(motor, NO_LOAD_FIELD, readings.get(1), evidence));
+  }
+
+  /** What counts of a reading; of one that its class filled, nothing else. */
+  private static Figure figure(Motor motor, String field, Reading reading, Evidence evidence) {
+    return motor
+        .assumed(field)
+        .map(one -> Figure.filled(
+            reading.name(), reading.trait().unit(), reading.stated(), reading.prior(), one.spread()))
+        .orElseGet(() -> evidence.weigh(motor, reading));
+  }
+
+  /** The readings that the record has of its own. */
+  static List<Reading> stated(Motor motor) {
+    var fields = List.of(WINDING_FIELD, NO_LOAD_FIELD);
+    var readings = readings(motor);
+    return IntStream.range(0, readings.size())
+        .filter(place -> motor.assumed(fields.get(place)).isEmpty())
+        .mapToObj(readings::get)
+        .toList();
   }
 
   /** Speed constant under load, rpm/V. */

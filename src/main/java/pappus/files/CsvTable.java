@@ -9,6 +9,8 @@ import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.function.UnaryOperator;
 import java.util.regex.Pattern;
 import pappus.quantity.Require;
 
@@ -23,8 +25,14 @@ public final class CsvTable {
   private final String file;
   private final Optional<Row> header;
   private final List<Row> rows;
+  private final boolean isBySemicolons;
 
   private CsvTable(String file, Optional<Row> header, List<Row> rows) {
+    this(file, header, rows, false);
+  }
+
+  private CsvTable(String file, Optional<Row> header, List<Row> rows, boolean isBySemicolons) {
+    this.isBySemicolons = isBySemicolons;
     this.file = file;
     this.header = header;
     this.rows = List.copyOf(rows);
@@ -46,15 +54,26 @@ public final class CsvTable {
 
   /** As above, but takes whatever columns there are; without columns it is empty after a problem. */
   public static CsvTable read(Source source, Problems problems) {
+    return read(source, false, problems);
+  }
+
+  /**
+   * As above.
+   *
+   * @param mayBeSemicolons whether semicolons may separate the cells: in a file whose first line has them and no comma
+   */
+  public static CsvTable read(Source source, boolean mayBeSemicolons, Problems problems) {
     if (!source.isText(problems)) {
       return new CsvTable(source.name(), Optional.empty(), List.of());
     }
     var text = source.text();
     // Spreadsheets put a byte order mark first.
     var content = text.startsWith("\uFEFF") ? text.substring(1) : text;
+    var isBySemicolons = mayBeSemicolons && isBySemicolons(content);
     Optional<Row> header = Optional.empty();
     var rows = new ArrayList<Row>();
     try (var reader = CsvReader.builder()
+        .fieldSeparator(isBySemicolons ? ';' : ',')
         .commentStrategy(CommentStrategy.READ)
         .skipEmptyLines(false)
         .allowUnclosedQuote(false)
@@ -100,7 +119,35 @@ public final class CsvTable {
       problems.add(
           Problem.ofFile(source.name(), "must name its columns in the first line, but is empty."));
     }
-    return new CsvTable(source.name(), header, rows);
+    return new CsvTable(source.name(), header, rows, isBySemicolons);
+  }
+
+  private static boolean isBySemicolons(String content) {
+    return content
+        .lines()
+        .filter(line -> !line.isBlank() && !line.startsWith("#"))
+        .findFirst()
+        .filter(line -> line.indexOf(';') >= 0 && line.indexOf(',') < 0)
+        .isPresent();
+  }
+
+  /** Whether semicolons separate its cells. */
+  public boolean isBySemicolons() {
+    return isBySemicolons;
+  }
+
+  /** The same with other texts in its cells. */
+  public CsvTable withCells(UnaryOperator<String> change) {
+    var changed = rows.stream()
+        .map(row ->
+            new Row(row.line(), row.number(), row.cells().stream().map(change).toList()))
+        .toList();
+    return new CsvTable(file, header, changed, isBySemicolons);
+  }
+
+  /** The same with some of its rows. */
+  public CsvTable withRows(Predicate<Row> kept) {
+    return new CsvTable(file, header, rows.stream().filter(kept).toList(), isBySemicolons);
   }
 
   /** What a line without a comma seems to separate its cells by. */

@@ -57,7 +57,7 @@ record MissingFact(String field, String cost) {
   }
 
   private static void addBattery(Battery battery, List<MissingFact> facts) {
-    if (battery.resistance() == null) {
+    if (battery.resistance() == null || battery.assumed("resistance").isPresent()) {
       facts.add(new MissingFact(
           "resistance", "as usual for its chemistry and size, with more doubt in the minutes."));
     }

@@ -1,5 +1,6 @@
 package pappus.part;
 
+import com.fasterxml.jackson.annotation.JsonIgnore;
 import com.fasterxml.jackson.annotation.JsonProperty;
 import com.fasterxml.jackson.annotation.JsonPropertyDescription;
 import java.util.List;
@@ -12,10 +13,10 @@ import pappus.quantity.Require;
  */
 public record Adapter(
     @JsonPropertyDescription("Catalogue key.") String id,
-    @JsonPropertyDescription("Who makes it.") String maker,
+    @JsonPropertyDescription("Who makes it.") @ByClass String maker,
     @JsonPropertyDescription("What it is called.") String name,
     @JsonPropertyDescription("Price of one selling unit.") Money price,
-    @JsonPropertyDescription("How it is sold.") Sale sold,
+    @JsonPropertyDescription("How it is sold.") @ByClass Sale sold,
     @JsonPropertyDescription("Mass of one piece.") Mass mass,
     @JsonPropertyDescription("What it adapts.") Purpose purpose,
 
@@ -34,11 +35,15 @@ public record Adapter(
     @JsonPropertyDescription("Height it adds to a column, mm, 0 to 10.")
     double heightMillimetres,
 
-    @JsonPropertyDescription("Where the numbers come from.") String source)
+    @JsonPropertyDescription("Where the numbers come from.") @ByClass
+    String source,
+
+    @JsonIgnore List<Assumed> assumed)
     implements Part {
 
   public Adapter {
     Part.check(id, maker, name, price, sold, mass, source);
+    assumed = Assumed.listOf(assumed);
     Require.present("purpose", purpose);
     Require.inRange("heightMillimetres", heightMillimetres, 0, 10);
     switch (purpose) {

@@ -1,5 +1,6 @@
 package pappus.part;
 
+import com.fasterxml.jackson.annotation.JsonIgnore;
 import com.fasterxml.jackson.annotation.JsonProperty;
 import com.fasterxml.jackson.annotation.JsonPropertyDescription;
 import java.util.List;
@@ -11,14 +12,18 @@ import pappus.quantity.Require;
 /** A pack as it flies. */
 public record Battery(
     @JsonPropertyDescription("Catalogue key.") String id,
-    @JsonPropertyDescription("Who makes it.") String maker,
+    @JsonPropertyDescription("Who makes it.") @ByClass String maker,
     @JsonPropertyDescription("What it is called.") String name,
     @JsonPropertyDescription("Price of one selling unit.") Money price,
-    @JsonPropertyDescription("How it is sold.") Sale sold,
+    @JsonPropertyDescription("How it is sold.") @ByClass Sale sold,
     @JsonPropertyDescription("Mass of one piece.") Mass mass,
     @JsonPropertyDescription("Kind of cells.") Chemistry chemistry,
-    @JsonPropertyDescription("Cells in series, 1 to 8.") int cellsInSeries,
-    @JsonPropertyDescription("Cells in parallel, 1 to 6.") int cellsInParallel,
+
+    @AlsoSaid("cells: 4S, 4S2P") @JsonPropertyDescription("Cells in series, 1 to 8.")
+    int cellsInSeries,
+
+    @JsonPropertyDescription("Cells in parallel, 1 to 6.") @ByClass
+    int cellsInParallel,
 
     @JsonPropertyDescription("Label capacity of the pack, mAh, 50 to 30000.")
     double capacityMilliampHours,
@@ -28,9 +33,12 @@ public record Battery(
     @Nullable
     Double deliveredMilliampHours,
 
-    @JsonPropertyDescription("Of one cell; absent: as usual for its chemistry and size.") @Nullable
+    @JsonPropertyDescription(
+        "Of one cell; absent: as usual for its chemistry and size, and half a spread more.")
+    @Nullable
     Resistance resistance,
 
+    @AlsoSaid("C rating: 75C, 75C/150C")
     @JsonPropertyDescription("Continuous discharge on the label, in capacities an hour (C).")
     @Nullable
     Double labelRating,
@@ -41,20 +49,22 @@ public record Battery(
 
     @JsonPropertyDescription("Its plug.") Connector connector,
 
-    @JsonPropertyDescription("Gauge of its two leads, AWG, 12 to 30.")
+    @JsonPropertyDescription("Gauge of its two leads, AWG, 12 to 30.") @ByClass
     int leadGauge,
 
-    @JsonPropertyDescription("Length of each lead, mm, 0 to 300.")
+    @JsonPropertyDescription("Length of each lead, mm, 0 to 300.") @ByClass
     double leadMillimetres,
 
     @JsonPropertyDescription("Whether the mass has leads and plug in it.")
     boolean massIncludesLeads,
 
-    @JsonPropertyDescription("Longest side, mm.") double lengthMillimetres,
-    @JsonPropertyDescription("Second side, mm.") double widthMillimetres,
-    @JsonPropertyDescription("Third side, mm.") double heightMillimetres,
+    @AlsoSaid("size: 75x35x18") @JsonPropertyDescription("Longest side, mm.") @ByClass
+    double lengthMillimetres,
 
-    @JsonPropertyDescription("How capacity and resistance are known.")
+    @JsonPropertyDescription("Second side, mm.") @ByClass double widthMillimetres,
+    @JsonPropertyDescription("Third side, mm.") @ByClass double heightMillimetres,
+
+    @JsonPropertyDescription("How capacity and resistance are known.") @ByClass
     Known figures,
 
     @JsonPropertyDescription(
@@ -62,11 +72,15 @@ public record Battery(
     @Nullable
     Double figuresDoubt,
 
-    @JsonPropertyDescription("Where the numbers come from.") String source)
+    @JsonPropertyDescription("Where the numbers come from.") @ByClass
+    String source,
+
+    @JsonIgnore List<Assumed> assumed)
     implements Part {
 
   public Battery {
     Part.check(id, maker, name, price, sold, mass, source);
+    assumed = Assumed.listOf(assumed);
     Require.present("chemistry", chemistry);
     Require.inRange("cellsInSeries", cellsInSeries, 1, 8);
     Require.inRange("cellsInParallel", cellsInParallel, 1, 6);

@@ -1,5 +1,6 @@
 package pappus.part;
 
+import com.fasterxml.jackson.annotation.JsonIgnore;
 import com.fasterxml.jackson.annotation.JsonProperty;
 import com.fasterxml.jackson.annotation.JsonPropertyDescription;
 import java.util.ArrayList;
@@ -11,20 +12,22 @@ import pappus.quantity.Require;
 /** A flight board with its speed controllers: all in one, or a stack of two. */
 public record Board(
     @JsonPropertyDescription("Catalogue key.") String id,
-    @JsonPropertyDescription("Who makes it.") String maker,
+    @JsonPropertyDescription("Who makes it.") @ByClass String maker,
     @JsonPropertyDescription("What it is called.") String name,
     @JsonPropertyDescription("Price of one selling unit.") Money price,
-    @JsonPropertyDescription("How it is sold.") Sale sold,
+    @JsonPropertyDescription("How it is sold.") @ByClass Sale sold,
     @JsonPropertyDescription("Mass of one piece.") Mass mass,
 
     @JsonPropertyDescription("All in one, or a pair one above the other.")
     Layout layout,
 
-    @JsonPropertyDescription("Its holes.") MountingHoles mount,
+    @AlsoSaid("mounting: 25.5x25.5") @JsonPropertyDescription("Its holes.")
+    MountingHoles mount,
 
-    @JsonPropertyDescription("Height of all of it, mm, 2 to 30.")
+    @JsonPropertyDescription("Height of all of it, mm, 2 to 30.") @ByClass
     double heightMillimetres,
 
+    @AlsoSaid("cells: 3-6S is 3.0 V times 3 to 4.2 V times 6")
     @JsonPropertyDescription("Volts it stands at the battery pads.")
     VoltWindow input,
 
@@ -56,15 +59,16 @@ public record Board(
     @Nullable
     Drive drive,
 
-    @JsonPropertyDescription("Rails it makes.") List<Regulator> regulators,
+    @JsonPropertyDescription("Rails it makes.") @ByClass List<Regulator> regulators,
 
-    @JsonPropertyDescription("Free full serial ports, 0 to 12.")
+    @JsonPropertyDescription("Free full serial ports, 0 to 12.") @ByClass
     int serialPorts,
 
     @JsonPropertyDescription("Whether it writes flight data over analogue video.")
     boolean overlay,
 
-    @JsonPropertyDescription("What it draws itself, W.") double watts,
+    @JsonPropertyDescription("What it draws itself, W.") @ByClass
+    double watts,
 
     @JsonPropertyDescription("Battery plug it comes with; absent: bare pads.") @Nullable
     PowerPlug plug,
@@ -75,12 +79,18 @@ public record Board(
     @JsonPropertyDescription("Video transmitter inside; absent: none.") @Nullable
     BuiltInTransmitter transmitter,
 
-    @JsonPropertyDescription("Whether a buzzer is on it.") boolean buzzer,
-    @JsonPropertyDescription("Where the numbers come from.") String source)
+    @JsonPropertyDescription("Whether a buzzer is on it.") @ByClass
+    boolean buzzer,
+
+    @JsonPropertyDescription("Where the numbers come from.") @ByClass
+    String source,
+
+    @JsonIgnore List<Assumed> assumed)
     implements Part {
 
   public Board {
     Part.check(id, maker, name, price, sold, mass, source);
+    assumed = Assumed.listOf(assumed);
     Require.present("layout", layout);
     Require.present("mount", mount);
     Require.inRange("heightMillimetres", heightMillimetres, 2, 30);

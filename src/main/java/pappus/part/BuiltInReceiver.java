@@ -8,9 +8,9 @@ import pappus.quantity.Require;
  */
 public record BuiltInReceiver(
     @JsonPropertyDescription("Radio link family it speaks.") String link,
-    @JsonPropertyDescription("Its antenna ports.") AntennaPort antenna,
+    @JsonPropertyDescription("Its antenna ports.") @ByClass AntennaPort antenna,
 
-    @JsonPropertyDescription("Whether its antennas are fixed to it.")
+    @JsonPropertyDescription("Whether its antennas are fixed to it.") @ByClass
     boolean antennaFixed)
     implements RadioReceiver {
   public BuiltInReceiver {

@@ -12,7 +12,7 @@ public record BuiltInTransmitter(
     @JsonPropertyDescription("Powers it can be set to, rising.")
     List<OutputPower> powers,
 
-    @JsonPropertyDescription("Its antenna ports.") AntennaPort antenna)
+    @JsonPropertyDescription("Its antenna ports.") @ByClass AntennaPort antenna)
     implements VideoSender {
   public BuiltInTransmitter {
     Require.name("family", family);

@@ -1,5 +1,6 @@
 package pappus.part;
 
+import com.fasterxml.jackson.annotation.JsonIgnore;
 import com.fasterxml.jackson.annotation.JsonProperty;
 import com.fasterxml.jackson.annotation.JsonPropertyDescription;
 import java.util.List;
@@ -12,17 +13,19 @@ import pappus.quantity.Require;
  */
 public record Frame(
     @JsonPropertyDescription("Catalogue key.") String id,
-    @JsonPropertyDescription("Who makes it.") String maker,
+    @JsonPropertyDescription("Who makes it.") @ByClass String maker,
     @JsonPropertyDescription("What it is called.") String name,
     @JsonPropertyDescription("Price of one selling unit.") Money price,
-    @JsonPropertyDescription("How it is sold.") Sale sold,
+    @JsonPropertyDescription("How it is sold.") @ByClass Sale sold,
     @JsonPropertyDescription("Mass of one piece.") Mass mass,
 
     @JsonPropertyDescription("Distance between the two front motor axes, across, mm, 40 to 400.")
+    @ByClass
     double frontSpacingMillimetres,
 
     @JsonPropertyDescription(
         "Distance between the front and rear motor axes of one side, mm, 40 to 400.")
+    @ByClass
     double sideSpacingMillimetres,
 
     @JsonPropertyDescription(
@@ -30,17 +33,18 @@ public record Frame(
     @Nullable
     Double diagonalMillimetres,
 
-    @JsonPropertyDescription("Plate under the motor, mm, 1 to 12.")
+    @JsonPropertyDescription("Plate under the motor, mm, 1 to 12.") @ByClass
     double armThicknessMillimetres,
 
     @JsonPropertyDescription(
-        "Width of an arm where it leaves the plate and under the motor, seen from above; absent: not known, 3.5 % of the thrust is taken as lost, and a drag area that is not stated goes with the mass alone.")
+        "Width of an arm where it leaves the plate and under the motor, seen from above; absent: as usual for its largest propeller and half a spread more, 1.69 and 1.25 mm an inch ± 16 %.")
     @Nullable
     ArmWidth armWidthMillimetres,
 
     @JsonPropertyDescription("Largest propeller the maker allows, inch, 1 to 8.")
     double largestPropellerInches,
 
+    @AlsoSaid("bolt pattern: 9x9/12x12")
     @JsonPropertyDescription(
         "Bolt circles the arms are drilled for; a slot is a span; empty: not known.")
     List<Span> motorBoltCirclesMillimetres,
@@ -48,37 +52,43 @@ public record Frame(
     @JsonPropertyDescription("Inner diameter of the motor guards, mm; absent: no guards.") @Nullable
     Double guardInnerMillimetres,
 
+    @AlsoSaid("mounting: 20x20/30.5x30.5")
     @JsonPropertyDescription("Places for boards, front to rear.")
     List<Position> positions,
 
     @JsonPropertyDescription(
         "Heights between the plates it can be ordered with; empty: no top plate anywhere.")
+    @ByClass
     List<PlateHeight> heights,
 
     @JsonPropertyDescription("Camera widths its cage takes without shims, mm; empty: not known.")
     List<Double> cameraWidthsMillimetres,
 
-    @JsonPropertyDescription("Where the camera sits, mm forward of the motor centre.")
+    @JsonPropertyDescription("Where the camera sits, mm forward of the motor centre.") @ByClass
     double cameraXMillimetres,
 
     @JsonPropertyDescription("Where the battery is strapped.")
     Bay bay,
 
-    @JsonPropertyDescription("Its own centre of mass, mm forward of the motor centre.")
+    @JsonPropertyDescription("Its own centre of mass, mm forward of the motor centre.") @ByClass
     double centreOfMassXMillimetres,
 
     @JsonPropertyDescription(
-        "Drag area CdA, m², 0.001 to 0.05; absent: what plates, arms and pack show, but no less than 0.006 at 250 g all-up, by mass to the power of 2/3; 0.0065 likewise where the width of the arms is not known.")
+        "Drag area CdA, m², 0.001 to 0.05; absent: what plates, arms and pack show, but no less than 0.006 at 250 g all-up, by mass to the power of 2/3.")
     @Nullable
     Double dragAreaSquareMetres,
 
-    @JsonPropertyDescription("Where the numbers come from.") String source)
+    @JsonPropertyDescription("Where the numbers come from.") @ByClass
+    String source,
+
+    @JsonIgnore List<Assumed> assumed)
     implements Part {
   /** Motors and propellers of every frame: a quad has four. */
   public static final int ROTORS = 4;
 
   public Frame {
     Part.check(id, maker, name, price, sold, mass, source);
+    assumed = Assumed.listOf(assumed);
     Require.inRange("frontSpacingMillimetres", frontSpacingMillimetres, 40, 400);
     Require.inRange("sideSpacingMillimetres", sideSpacingMillimetres, 40, 400);
     if (diagonalMillimetres != null) {
@@ -168,15 +178,16 @@ public record Frame(
 
   /** A place for boards; a column of parts of one pattern stands in it. */
   public record Position(
-      @JsonPropertyDescription("Front, middle, rear, ….") String name,
+      @JsonPropertyDescription("Front, middle, rear, ….") @ByClass
+      String name,
 
-      @JsonPropertyDescription("Its middle, mm forward of the motor centre.")
+      @JsonPropertyDescription("Its middle, mm forward of the motor centre.") @ByClass
       double xMillimetres,
 
       @JsonPropertyDescription("Hole patterns of the plate there.")
       List<MountingHoles> patterns,
 
-      @JsonPropertyDescription("Whether no plate is above it.")
+      @JsonPropertyDescription("Whether no plate is above it.") @ByClass
       boolean open) {
     public Position {
       Require.name("name", name);
@@ -203,20 +214,22 @@ public record Frame(
       @JsonPropertyDescription("Above the frame or under it.")
       Side place,
 
-      @JsonPropertyDescription("Between standoffs or strap slots, mm.")
+      @JsonPropertyDescription("Between standoffs or strap slots, mm.") @ByClass
       double widthMillimetres,
 
       @JsonPropertyDescription("Rear end of the supporting plate, mm forward of the motor centre.")
+      @ByClass
       double rearXMillimetres,
 
       @JsonPropertyDescription("Front end of the supporting plate, mm forward of the motor centre.")
+      @ByClass
       double frontXMillimetres,
 
       @JsonPropertyDescription("Room to the ground or to propellers, mm; absent: no bound.")
       @Nullable
       Double tallestMillimetres,
 
-      @JsonPropertyDescription("Widest strap its slots take, mm.")
+      @JsonPropertyDescription("Widest strap its slots take, mm.") @ByClass
       double strapWidthMillimetres) {
     /** Above or below the frame. */
     public enum Side {

@@ -6,8 +6,11 @@ import pappus.quantity.Require;
 
 /** The mass of one piece. */
 public record Mass(
-    @JsonPropertyDescription("Mass, g, from 0.01 to 5000.") double grams,
-    @JsonPropertyDescription("How it is known.") Known known,
+    @AlsoSaid("weight: 8.7 g, 8.7 g with 100 mm wire, 78 g without leads, 6.8 g / set of 8")
+    @JsonPropertyDescription("Mass, g, from 0.01 to 5000.")
+    double grams,
+
+    @JsonPropertyDescription("How it is known.") @ByClass Known known,
 
     @JsonPropertyDescription(
         "One standard deviation, g; absent: measured 0.1 g, maker's 3 %, estimated 10 % (common practice, no published source).")

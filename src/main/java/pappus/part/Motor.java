@@ -1,5 +1,6 @@
 package pappus.part;
 
+import com.fasterxml.jackson.annotation.JsonIgnore;
 import com.fasterxml.jackson.annotation.JsonProperty;
 import com.fasterxml.jackson.annotation.JsonPropertyDescription;
 import java.util.List;
@@ -11,31 +12,35 @@ import pappus.quantity.Require;
 /** A brushless motor. */
 public record Motor(
     @JsonPropertyDescription("Catalogue key.") String id,
-    @JsonPropertyDescription("Who makes it.") String maker,
+    @JsonPropertyDescription("Who makes it.") @ByClass String maker,
     @JsonPropertyDescription("What it is called.") String name,
     @JsonPropertyDescription("Price of one selling unit.") Money price,
-    @JsonPropertyDescription("How it is sold.") Sale sold,
+    @JsonPropertyDescription("How it is sold.") @ByClass Sale sold,
     @JsonPropertyDescription("Mass of one piece.") Mass mass,
 
+    @AlsoSaid("stator: 1404 is 14 by 4 mm, 1303.5 is 13 by 3.5")
     @JsonPropertyDescription("Stator diameter, mm, 8 to 40.")
     double statorDiameterMillimetres,
 
     @JsonPropertyDescription("Stator height, mm, 2 to 20.") double statorHeightMillimetres,
-    @JsonPropertyDescription("Kv, rpm/V, 300 to 30000.") double speedConstantRpmPerVolt,
 
-    @JsonPropertyDescription("Whether Kv is the label's or was read under load.")
+    @AlsoSaid("KV: 3800") @JsonPropertyDescription("Kv, rpm/V, 300 to 30000.")
+    double speedConstantRpmPerVolt,
+
+    @JsonPropertyDescription("Whether Kv is the label's or was read under load.") @ByClass
     KvReading speedConstantReading,
 
-    @JsonPropertyDescription("Resistance between two leads, mΩ, 10 to 2000.")
+    @JsonPropertyDescription("Resistance between two leads, mΩ, 10 to 2000.") @ByClass
     double resistanceMilliohms,
 
     @JsonPropertyDescription("The winding alone, or fitted on a bench with controller and leads.")
+    @ByClass
     ResistanceReading resistanceReading,
 
-    @JsonPropertyDescription("No-load current, A, 0.05 to 5.")
+    @JsonPropertyDescription("No-load current, A, 0.05 to 5.") @ByClass
     double noLoadCurrentAmps,
 
-    @JsonPropertyDescription("Volts at which it was read, V, 1 to 30.")
+    @JsonPropertyDescription("Volts at which it was read, V, 1 to 30.") @ByClass
     double noLoadVolts,
 
     @JsonPropertyDescription("Exponent of its growth with speed, 0 to 1; absent: 0.33.") @Nullable
@@ -49,9 +54,10 @@ public record Motor(
     @Nullable
     Double burstAmps,
 
-    @JsonPropertyDescription("Cells in series the maker allows.")
+    @AlsoSaid("cells: 2-4S") @JsonPropertyDescription("Cells in series the maker allows.") @ByClass
     CellRange cells,
 
+    @AlsoSaid("bolt pattern: 12x12 is one bolt circle, 16x19 both of one pattern, 9x9/12x12 either")
     @JsonPropertyDescription("Bolt circles, mm, each once: 12 by 12 mm is one; empty: not known.")
     List<Double> boltCirclesMillimetres,
 
@@ -60,8 +66,10 @@ public record Motor(
     @Nullable
     CirclesNeeded boltCirclesNeeded,
 
-    @JsonPropertyDescription("Screws that hold it, 2 to 6.") int screwCount,
-    @JsonPropertyDescription("Their thread.") ScrewThread screw,
+    @JsonPropertyDescription("Screws that hold it, 2 to 6.") @ByClass
+    int screwCount,
+
+    @JsonPropertyDescription("Their thread.") @ByClass ScrewThread screw,
 
     @JsonPropertyDescription(
         "Deepest a screw may reach into it, mm; absent: as usual for the thread.")
@@ -70,18 +78,19 @@ public record Motor(
 
     @JsonPropertyDescription("What holds the propeller.") Seat propellerSeat,
 
-    @JsonPropertyDescription("Outer diameter of the bell, mm, 8 to 50.")
+    @JsonPropertyDescription("Outer diameter of the bell, mm, 8 to 50.") @ByClass
     double bellDiameterMillimetres,
 
-    @JsonPropertyDescription("Height without the shaft, mm, 5 to 50.")
+    @JsonPropertyDescription("Height without the shaft, mm, 5 to 50.") @ByClass
     double heightMillimetres,
 
-    @JsonPropertyDescription("Length of the three wires its mass includes, mm; 0: none.")
+    @JsonPropertyDescription("Length of the three wires its mass includes, mm; 0: none.") @ByClass
     double leadsIncludedMillimetres,
 
-    @JsonPropertyDescription("Their gauge, AWG, 14 to 34.") int leadGauge,
+    @JsonPropertyDescription("Their gauge, AWG, 14 to 34.") @ByClass
+    int leadGauge,
 
-    @JsonPropertyDescription("How Kv, resistance and no-load current are known.")
+    @JsonPropertyDescription("How Kv, resistance and no-load current are known.") @ByClass
     Known figures,
 
     @JsonPropertyDescription(
@@ -89,11 +98,15 @@ public record Motor(
     @Nullable
     Double figuresDoubt,
 
-    @JsonPropertyDescription("Where the numbers come from.") String source)
+    @JsonPropertyDescription("Where the numbers come from.") @ByClass
+    String source,
+
+    @JsonIgnore List<Assumed> assumed)
     implements Part {
 
   public Motor {
     Part.check(id, maker, name, price, sold, mass, source);
+    assumed = Assumed.listOf(assumed);
     Require.inRange("statorDiameterMillimetres", statorDiameterMillimetres, 8, 40);
     Require.inRange("statorHeightMillimetres", statorHeightMillimetres, 2, 20);
     Require.inRange("speedConstantRpmPerVolt", speedConstantRpmPerVolt, 300, 30_000);

@@ -7,11 +7,12 @@ import pappus.quantity.Require;
 public record MountingHoles(
     @JsonPropertyDescription("Side of the square.") StackPattern pattern,
 
-    @JsonPropertyDescription("Diameter of a hole, mm, 1 to 6.")
+    @JsonPropertyDescription("Diameter of a hole, mm, 1 to 6.") @ByClass
     double holeMillimetres,
 
     @JsonPropertyDescription(
         "True if the square stands on its corner, its holes on the centre lines.")
+    @ByClass
     boolean turned) {
   public MountingHoles {
     Require.present("pattern", pattern);

@@ -10,7 +10,8 @@ public record OutputPower(
     @JsonPropertyDescription("Power radiated, mW, 0.1 to 5000.")
     double milliwatts,
 
-    @JsonPropertyDescription("Power drawn, W, 0.1 to 40.") double watts) {
+    @JsonPropertyDescription("Power drawn, W, 0.1 to 40.") @ByClass
+    double watts) {
   /** Below this multiple of what it radiates, what it draws is a data error (engineering estimate). */
   private static final double LEAST_DRAWN = 1.8;
 

@@ -2,6 +2,7 @@ package pappus.part;
 
 import com.fasterxml.jackson.annotation.JsonIgnore;
 import java.util.List;
+import java.util.Optional;
 import pappus.quantity.Money;
 import pappus.quantity.Require;
 
@@ -46,6 +47,14 @@ public sealed interface Part
 
   /** Where the numbers come from. */
   String source();
+
+  /** What its record left out and its class filled; empty if nothing. */
+  List<Assumed> assumed();
+
+  /** What was assumed of a field, if it was left out. */
+  default Optional<Assumed> assumed(String path) {
+    return assumed().stream().filter(one -> one.path().equals(path)).findFirst();
+  }
 
   /** The kind of part, which is also its file. */
   @JsonIgnore

@@ -1,5 +1,6 @@
 package pappus.part;
 
+import com.fasterxml.jackson.annotation.JsonIgnore;
 import com.fasterxml.jackson.annotation.JsonPropertyDescription;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -9,10 +10,10 @@ import pappus.quantity.Require;
 /** A camera that is carried for what it records, above the pilot's own. */
 public record PayloadCamera(
     @JsonPropertyDescription("Catalogue key.") String id,
-    @JsonPropertyDescription("Who makes it.") String maker,
+    @JsonPropertyDescription("Who makes it.") @ByClass String maker,
     @JsonPropertyDescription("What it is called.") String name,
     @JsonPropertyDescription("Price of one selling unit.") Money price,
-    @JsonPropertyDescription("How it is sold.") Sale sold,
+    @JsonPropertyDescription("How it is sold.") @ByClass Sale sold,
     @JsonPropertyDescription("Mass of one piece.") Mass mass,
 
     @JsonPropertyDescription("Its length along the aircraft, with its mount, mm, 5 to 100.")
@@ -30,11 +31,15 @@ public record PayloadCamera(
     @JsonPropertyDescription("What it draws while it records, W, 0 to 15; 0 with its own cell.")
     double watts,
 
-    @JsonPropertyDescription("Where the numbers come from.") String source)
+    @JsonPropertyDescription("Where the numbers come from.") @ByClass
+    String source,
+
+    @JsonIgnore List<Assumed> assumed)
     implements Part {
 
   public PayloadCamera {
     Part.check(id, maker, name, price, sold, mass, source);
+    assumed = Assumed.listOf(assumed);
     Require.inRange("lengthMillimetres", lengthMillimetres, 5, 100);
     Require.inRange("widthMillimetres", widthMillimetres, 5, 100);
     Require.inRange("heightMillimetres", heightMillimetres, 5, 100);

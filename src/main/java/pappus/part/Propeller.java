@@ -1,5 +1,6 @@
 package pappus.part;
 
+import com.fasterxml.jackson.annotation.JsonIgnore;
 import com.fasterxml.jackson.annotation.JsonPropertyDescription;
 import java.util.List;
 import java.util.Locale;
@@ -12,24 +13,28 @@ import pappus.quantity.Units;
 /** A propeller; mass is that of one. */
 public record Propeller(
     @JsonPropertyDescription("Catalogue key.") String id,
-    @JsonPropertyDescription("Who makes it.") String maker,
+    @JsonPropertyDescription("Who makes it.") @ByClass String maker,
     @JsonPropertyDescription("What it is called.") String name,
     @JsonPropertyDescription("Price of one selling unit.") Money price,
-    @JsonPropertyDescription("How it is sold.") Sale sold,
+    @JsonPropertyDescription("How it is sold.") @ByClass Sale sold,
     @JsonPropertyDescription("Mass of one piece.") Mass mass,
-    @JsonPropertyDescription("Diameter, inch, 1 to 8.") double diameterInches,
+
+    @AlsoSaid("size: 4x2.5x2 is diameter, pitch and blades; 75mm-3 diameter and blades")
+    @JsonPropertyDescription("Diameter, inch, 1 to 8.")
+    double diameterInches,
+
     @JsonPropertyDescription("Pitch, inch, 0.5 to 10.") double pitchInches,
     @JsonPropertyDescription("Blades, 2 to 8.") int blades,
     @JsonPropertyDescription("Seats it can be held on.") List<Seat> seats,
 
-    @JsonPropertyDescription("Thickness of the hub, mm, 1 to 15.")
+    @JsonPropertyDescription("Thickness of the hub, mm, 1 to 15.") @ByClass
     double hubThicknessMillimetres,
 
     @JsonPropertyDescription("Coefficients measured at rest; absent: only the geometry is known.")
     @Nullable
     StaticTest test,
 
-    @JsonPropertyDescription("How the coefficients are known.")
+    @JsonPropertyDescription("How the coefficients are known.") @ByClass
     Known figures,
 
     @JsonPropertyDescription(
@@ -37,13 +42,17 @@ public record Propeller(
     @Nullable
     Double figuresDoubt,
 
-    @JsonPropertyDescription("Where the numbers come from.") String source)
+    @JsonPropertyDescription("Where the numbers come from.") @ByClass
+    String source,
+
+    @JsonIgnore List<Assumed> assumed)
     implements Part {
   /** Speed times diameter of usual propellers at full throttle: an engineering estimate. */
   private static final double FULL_THROTTLE_RPM_INCHES = 110_000;
 
   public Propeller {
     Part.check(id, maker, name, price, sold, mass, source);
+    assumed = Assumed.listOf(assumed);
     Require.inRange("diameterInches", diameterInches, 1, 8, "Maybe it was written in millimetres.");
     Require.inRange("pitchInches", pitchInches, 0.5, 10);
     Require.inRange("blades", blades, 2, 8);

@@ -1,5 +1,6 @@
 package pappus.part;
 
+import com.fasterxml.jackson.annotation.JsonIgnore;
 import com.fasterxml.jackson.annotation.JsonProperty;
 import com.fasterxml.jackson.annotation.JsonPropertyDescription;
 import java.util.List;
@@ -9,10 +10,10 @@ import pappus.quantity.Require;
 /** A screw; mass is that of one. */
 public record Screw(
     @JsonPropertyDescription("Catalogue key.") String id,
-    @JsonPropertyDescription("Who makes it.") String maker,
+    @JsonPropertyDescription("Who makes it.") @ByClass String maker,
     @JsonPropertyDescription("What it is called.") String name,
     @JsonPropertyDescription("Price of one selling unit.") Money price,
-    @JsonPropertyDescription("How it is sold.") Sale sold,
+    @JsonPropertyDescription("How it is sold.") @ByClass Sale sold,
     @JsonPropertyDescription("Mass of one piece.") Mass mass,
     @JsonPropertyDescription("Its thread.") ScrewThread thread,
 
@@ -20,11 +21,16 @@ public record Screw(
     double lengthMillimetres,
 
     @JsonPropertyDescription("What it is made of.") Material material,
-    @JsonPropertyDescription("Where the numbers come from.") String source)
+
+    @JsonPropertyDescription("Where the numbers come from.") @ByClass
+    String source,
+
+    @JsonIgnore List<Assumed> assumed)
     implements Part {
 
   public Screw {
     Part.check(id, maker, name, price, sold, mass, source);
+    assumed = Assumed.listOf(assumed);
     Require.present("thread", thread);
     Require.inRange("lengthMillimetres", lengthMillimetres, 2, 50);
     Require.present("material", material);

@@ -1,5 +1,6 @@
 package pappus.part;
 
+import com.fasterxml.jackson.annotation.JsonIgnore;
 import com.fasterxml.jackson.annotation.JsonPropertyDescription;
 import java.util.ArrayList;
 import java.util.List;
@@ -10,38 +11,48 @@ import pappus.quantity.Require;
 /** A video transmitter, alone or sold with its camera. */
 public record Transmitter(
     @JsonPropertyDescription("Catalogue key.") String id,
-    @JsonPropertyDescription("Who makes it.") String maker,
+    @JsonPropertyDescription("Who makes it.") @ByClass String maker,
     @JsonPropertyDescription("What it is called.") String name,
     @JsonPropertyDescription("Price of one selling unit.") Money price,
-    @JsonPropertyDescription("How it is sold.") Sale sold,
+    @JsonPropertyDescription("How it is sold.") @ByClass Sale sold,
     @JsonPropertyDescription("Mass of one piece.") Mass mass,
 
     @JsonPropertyDescription("Analogue, or the digital family it belongs to.")
     String family,
 
-    @JsonPropertyDescription("Its holes; absent: none, it is taped.") @Nullable
+    @AlsoSaid("mounting: 20x20")
+    @JsonPropertyDescription("Its holes; absent: none, it is taped.")
+    @Nullable
     MountingHoles mount,
 
-    @JsonPropertyDescription("Height, mm, 1 to 30.") double heightMillimetres,
+    @JsonPropertyDescription("Height, mm, 1 to 30.") @ByClass
+    double heightMillimetres,
+
     @JsonPropertyDescription("Volts it stands.") VoltWindow input,
 
     @JsonPropertyDescription("Powers it can be set to, rising.")
     List<OutputPower> powers,
 
-    @JsonPropertyDescription("Its antenna ports.") AntennaPort antenna,
-    @JsonPropertyDescription("The port its control needs.") SerialNeed serial,
+    @JsonPropertyDescription("Its antenna ports.") @ByClass AntennaPort antenna,
+
+    @JsonPropertyDescription("The port its control needs.") @ByClass
+    SerialNeed serial,
 
     @JsonPropertyDescription("Camera it is sold with; absent: none.") @Nullable
     BundledCamera camera,
 
-    @JsonPropertyDescription("Whether its antenna is in the box and in the mass.")
+    @JsonPropertyDescription("Whether its antenna is in the box and in the mass.") @ByClass
     boolean antennaIncluded,
 
-    @JsonPropertyDescription("Where the numbers come from.") String source)
+    @JsonPropertyDescription("Where the numbers come from.") @ByClass
+    String source,
+
+    @JsonIgnore List<Assumed> assumed)
     implements Part, VideoSender {
 
   public Transmitter {
     Part.check(id, maker, name, price, sold, mass, source);
+    assumed = Assumed.listOf(assumed);
     Require.name("family", family);
     Require.inRange("heightMillimetres", heightMillimetres, 1, 30);
     Require.present("input", input);

@@ -31,8 +31,20 @@ final class Columns {
   private final List<Leaf> leaves = new ArrayList<>();
   private final Map<String, Leaf> byName = new LinkedHashMap<>();
   private final Map<String, Leaf> byPath = new HashMap<>();
+  private final String list;
+  private final boolean isOfOneKind;
 
+  /** Those of a spreadsheet whose rows are all of one kind. */
   Columns(String schema) {
+    this(schema, true);
+  }
+
+  /**
+   * @param isOfOneKind otherwise a column without a cell is that of another kind, whatever it is called
+   */
+  Columns(String schema, boolean isOfOneKind) {
+    this.list = schema;
+    this.isOfOneKind = isOfOneKind;
     var required = new HashMap<String, Boolean>();
     for (var field : SchemaFields.of(schema)) {
       var around = field.path().contains(".")
@@ -57,17 +69,47 @@ final class Columns {
     return leaves.stream().filter(leaf -> !isCurrency(leaf)).map(Leaf::title).toList();
   }
 
+  /**
+   * The columns of a table.
+   *
+   * @param plain those that hold one field
+   * @param trade those titled as in shops
+   */
+  record Found(List<Column> plain, List<Trade> trade) {}
+
+  /**
+   * A column titled as in shops.
+   *
+   * @param index from 0
+   */
+  record Trade(int index, String title, TradeWord word) {
+    String letters() {
+      return Column.letters(index);
+    }
+  }
+
   /** The columns of a table by their place in it; what is wrong with them is added to the problems. */
-  List<Column> of(String file, CsvTable table, Problems problems) {
+  Found of(String file, CsvTable table, Problems problems) {
     var header = table.header().orElseThrow();
     var columns = new ArrayList<Column>();
+    var trade = new ArrayList<Trade>();
     var byPathHere = new HashMap<String, Column>();
     var meant = new HashSet<String>();
     for (var i = 0; i < header.cells().size(); i++) {
       var index = i;
       var title = header.cells().get(i);
-      if (title.isEmpty()
+      if ((title.isEmpty() || !isOfOneKind)
           && table.rows().stream().allMatch(row -> row.cells().get(index).isEmpty())) {
+        continue;
+      }
+      if (title.equalsIgnoreCase(RecordSheet.KIND)) {
+        continue;
+      }
+      var word = TradeWord.of(title, list)
+          .filter(
+              one -> !byName.containsKey(Leaf.key(title)) && !byPath.containsKey(Leaf.key(title)));
+      if (word.isPresent()) {
+        trade.add(new Trade(i, title, word.get()));
         continue;
       }
       meant(title).ifPresent(leaf -> meant.add(leaf.path()));
@@ -86,19 +128,28 @@ final class Columns {
             "column %s %s %s".formatted(Column.letters(i), Shown.text(title), refused.predicate)));
       }
     }
-    addMissing(file, header.line(), columns, meant, problems);
-    return columns;
+    addMissing(file, header.line(), columns, trade, meant, problems);
+    return new Found(columns, trade);
   }
 
   /** @param meant paths of columns that are there in some way: a misspelt one is not missing too */
   private void addMissing(
-      String file, int line, List<Column> columns, Set<String> meant, Problems problems) {
+      String file,
+      int line,
+      List<Column> columns,
+      List<Trade> trade,
+      Set<String> meant,
+      Problems problems) {
+    var said = trade.stream().flatMap(each -> each.word().fields(list).stream()).toList();
     for (var leaf : leaves) {
-      var isThere = columns.stream()
-          .anyMatch(column -> column.leaf().equals(leaf)
-              || (isCurrency(leaf)
-                  && column.currency().isPresent()
-                  && parent(column.leaf().path()).equals(parent(leaf.path()))));
+      var isThere = (leaf.path().equals("id") && !list.equals("shelf"))
+          || said.stream()
+              .anyMatch(path -> leaf.path().equals(path) || leaf.path().startsWith(path + "."))
+          || columns.stream()
+              .anyMatch(column -> column.leaf().equals(leaf)
+                  || (isCurrency(leaf)
+                      && column.currency().isPresent()
+                      && parent(column.leaf().path()).equals(parent(leaf.path()))));
       if (leaf.isRequired()
           && !isThere
           && !meant.contains(leaf.path())

@@ -22,6 +22,16 @@ final class JsonObject {
     at.put(steps[steps.length - 1], value);
   }
 
+  /** Sets a value where there is none; objects around it are made. */
+  static void putNew(Map<String, Object> object, String path, Object value) {
+    var steps = path.split("\\.", -1);
+    var at = object;
+    for (var i = 0; i < steps.length - 1; i++) {
+      at = inner(at, steps[i]);
+    }
+    at.putIfAbsent(steps[steps.length - 1], value);
+  }
+
   /** Sets a value where there is none; not inside an object that is not there. */
   static void putIfAbsent(Map<String, Object> object, String path, Object value) {
     var steps = path.split("\\.", -1);

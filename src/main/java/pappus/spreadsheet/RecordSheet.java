@@ -1,22 +1,25 @@
 package pappus.spreadsheet;
 
 import java.nio.charset.StandardCharsets;
+import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BiFunction;
 import java.util.regex.Pattern;
 import pappus.files.CsvTable;
 import pappus.files.Problem;
 import pappus.files.Problems;
 import pappus.files.Shown;
 import pappus.files.Source;
-import pappus.files.json.JsonReader;
 import pappus.files.json.JsonText;
+import pappus.files.json.Listed;
 import pappus.files.json.SchemaFields;
 
 /**
@@ -28,15 +31,24 @@ import pappus.files.json.SchemaFields;
  * <p>Why: src/site/markdown/decisions.md#a-spreadsheets-row-becomes-json
  */
 public final class RecordSheet<T> {
+  /** Title of the column that says what each row is. */
+  public static final String KIND = "kind";
+
+  private static final int LONGEST_ID = 64;
+
+  private static final Pattern COMMA = Pattern.compile("(?<=[0-9]),(?=[0-9])");
+
   /** Rows made into JSON together, which bounds the memory. */
   private static final int AT_A_TIME = 5000;
 
   private final CsvTable table;
   private final String file;
   private final String list;
-  private final Class<T> record;
+  private final BiFunction<Source, Problems, List<Listed<T>>> reading;
   private final Set<String> listPaths = new HashSet<>();
+  private final boolean isOfOneKind;
   private List<Column> columns = List.of();
+  private List<Columns.Trade> trade = List.of();
 
   /** Paths of cells that could not be read, by the index of their record among those read together. */
   private final Map<Integer, Set<String>> unreadable = new HashMap<>();
@@ -49,11 +61,17 @@ public final class RecordSheet<T> {
    */
   public record Entry<T>(T value, int line, int row) {}
 
-  private RecordSheet(String file, CsvTable table, String list, Class<T> record) {
+  private RecordSheet(
+      String file,
+      CsvTable table,
+      String list,
+      BiFunction<Source, Problems, List<Listed<T>>> reading,
+      boolean isOfOneKind) {
+    this.isOfOneKind = isOfOneKind;
     this.file = file;
     this.table = table;
     this.list = list;
-    this.record = record;
+    this.reading = reading;
   }
 
   /** The line that names every column a kind of record may have; of lists their first place. */
@@ -65,20 +83,75 @@ public final class RecordSheet<T> {
    * The records of a file in its order; what is wrong is added to the problems, and the records are then of no use.
    *
    * @param list name of the list in the JSON file of such records, which is also that of its schema
+   * @param reading of that file
    */
   public static <T> List<Entry<T>> read(
-      Source source, String list, Class<T> record, Problems problems) {
-    var table = CsvTable.read(source, problems);
-    if (table.header().isEmpty()) {
-      return List.of();
+      Source source,
+      String list,
+      BiFunction<Source, Problems, List<Listed<T>>> reading,
+      Problems problems) {
+    var table = table(source, problems);
+    return table.header().isEmpty()
+        ? List.of()
+        : new RecordSheet<>(source.name(), table, list, reading, true).read(problems);
+  }
+
+  /** As above, of a table of several kinds, of which those of one were picked. */
+  public static <T> List<Entry<T>> read(
+      String file,
+      CsvTable ofKind,
+      String list,
+      BiFunction<Source, Problems, List<Listed<T>>> reading,
+      Problems problems) {
+    return new RecordSheet<>(file, ofKind, list, reading, false).read(problems);
+  }
+
+  /**
+   * A spreadsheet's cells. Where semicolons separate them, decimals may stand after commas, in the whole file or nowhere:
+   * a point among them could part thousands.
+   */
+  public static CsvTable table(Source source, Problems problems) {
+    var table = CsvTable.read(source, true, problems);
+    if (!table.isBySemicolons()) {
+      return table;
     }
-    var sheet = new RecordSheet<>(source.name(), table, list, record);
-    return sheet.read(problems);
+    var commas = new ArrayList<CsvTable.Row>();
+    for (var row : table.rows()) {
+      if (row.cells().stream().anyMatch(RecordSheet::hasDecimalComma)) {
+        commas.add(row);
+      }
+    }
+    if (commas.isEmpty()) {
+      return table;
+    }
+    for (var row : table.rows()) {
+      for (var cell : row.cells()) {
+        if (CsvTable.isPlainNumber(cell) && cell.contains(".")) {
+          problems.add(new Problem(
+              source.name(),
+              row.line(),
+              "row %s must write decimals as row %s does, after a comma, but has %s, which could be %s or %s."
+                  .formatted(
+                      row.number(),
+                      commas.get(0).number(),
+                      Shown.text(cell),
+                      cell.replace('.', ','),
+                      cell.replace(".", ""))));
+        }
+      }
+    }
+    return table.withCells(cell -> COMMA.matcher(cell).replaceAll("."));
+  }
+
+  private static boolean hasDecimalComma(String cell) {
+    return COMMA.matcher(cell).find();
   }
 
   private List<Entry<T>> read(Problems problems) {
     var wrongColumns = new Problems();
-    columns = new Columns(list).of(file, table, wrongColumns);
+    var found = new Columns(list, isOfOneKind).of(file, table, wrongColumns);
+    columns = found.plain();
+    trade = found.trade();
     if (!wrongColumns.isEmpty()) {
       // Every cell of a column that is not understood would be a problem of its own.
       problems.addAll(wrongColumns);
@@ -111,7 +184,7 @@ public final class RecordSheet<T> {
     }
     var json = JsonText.of(Map.of(list, records)).getBytes(StandardCharsets.UTF_8);
     var wrong = isFull ? Problems.counted() : new Problems();
-    var read = JsonReader.readList(Source.of(file, json), list, list, record, wrong);
+    var read = reading.apply(Source.of(file, json), wrong);
     wrong.sorted().forEach(problem -> inTable(problem, rows).ifPresent(problems::add));
     if (isFull) {
       return List.of();
@@ -152,9 +225,45 @@ public final class RecordSheet<T> {
                 object, column.path().replaceFirst("amount$", "currency"), currency));
       }
     }
+    for (var column : trade) {
+      var cell = row.cells().get(column.index());
+      if (cell.isEmpty()) {
+        continue;
+      }
+      var values = column.word().read(list, cell);
+      if (values.isEmpty()) {
+        unreadable
+            .computeIfAbsent(index, key -> new HashSet<>())
+            .addAll(column.word().fields(list));
+        problems.add(new Problem(
+            file,
+            row.line(),
+            "%s must be %s, but is %s."
+                .formatted(place(row, column), column.word().expected(), Shown.text(cell))));
+      } else {
+        // A column that is titled as the field itself says it more exactly.
+        values.get().forEach((path, value) -> JsonObject.putNew(object, path, value));
+      }
+    }
+    if (!list.equals("shelf") && !object.containsKey("id")) {
+      id(object).ifPresent(id -> object.put("id", id));
+    }
     // A list without a cell is an empty one; whether it may be is the record's to say.
     listPaths.forEach(path -> JsonObject.putIfAbsent(object, path, List.of()));
     return object;
+  }
+
+  /** Maker and name in the letters of an id; none if no letter is left. */
+  private static Optional<String> id(Map<String, Object> object) {
+    var said = (object.getOrDefault("maker", "") + " " + object.getOrDefault("name", ""));
+    var plain = Normalizer.normalize(said, Normalizer.Form.NFKD)
+        .replaceAll("\\p{M}", "")
+        .toLowerCase(Locale.ROOT)
+        .replaceAll("[^a-z0-9.]+", "-")
+        .replaceAll("\\.{2,}", ".")
+        .replaceAll("^[-.]+|[-.]+$", "");
+    var id = plain.length() > LONGEST_ID ? plain.substring(0, LONGEST_ID) : plain;
+    return Optional.of(id).filter(text -> !text.isEmpty());
   }
 
   /** A problem of the JSON as one of the table; none if its cell was refused already. */
@@ -185,8 +294,32 @@ public final class RecordSheet<T> {
                     Shown.text(row.cells().get(each.index())),
                     path,
                     told.group(3)))
+        .or(() -> said(path)
+            .filter(each -> !row.cells().get(each.index()).isEmpty())
+            .map(each -> "%s is %s: %s %s"
+                .formatted(
+                    place(row, each),
+                    Shown.text(row.cells().get(each.index())),
+                    path,
+                    told.group(3))))
         .orElse("row %s: %s %s".formatted(row.number(), path, told.group(3)));
     return Optional.of(new Problem(file, row.line(), sentence));
+  }
+
+  /** The column titled as in shops that a field comes from, if any does. */
+  private Optional<Columns.Trade> said(String path) {
+    return trade.stream()
+        .filter(each -> each.word().fields(list).stream()
+            .anyMatch(field -> path.equals(field)
+                || path.startsWith(field + ".")
+                || path.startsWith(field + "[")
+                || field.startsWith(path + ".")))
+        .findFirst();
+  }
+
+  private static String place(CsvTable.Row row, Columns.Trade column) {
+    return "row %s, column %s %s,"
+        .formatted(row.number(), column.letters(), Shown.text(column.title()));
   }
 
   private static String place(CsvTable.Row row, Column column) {

@@ -25,6 +25,7 @@ import pappus.part.Flown;
 import pappus.part.Known;
 import pappus.part.Mass;
 import pappus.part.Part;
+import pappus.part.PartCopy;
 import pappus.part.Role;
 import pappus.quantity.Require;
 import pappus.quantity.Root;
@@ -217,12 +218,7 @@ public record WeighIn(
     if (part instanceof Battery) {
       changes.put("massIncludesLeads", true);
     }
-    return Altered.record(recordOf(part), part, changes);
-  }
-
-  @SuppressWarnings("unchecked")
-  private static Class<Part> recordOf(Part part) {
-    return (Class<Part>) part.kind().recordClass();
+    return PartCopy.with(part, changes);
   }
 
   /**

@@ -348,7 +348,7 @@ class CatalogReaderTest {
           {"from": 2, "to": 4}       | {"from": 2, "to": 4, "$schema": "x"} | 17: motors[0].cells.$schema is not a field.
           "resistanceMilliohms": 120 | "resistanceMilliohms": 0.12 | 13: motors[0].resistanceMilliohms must be from 10 to 2000, but is 0.12. Maybe it was written in ohms.
           "id": "m",                 | "$schema": "x", "id": "m", | 3: motors[0].$schema is not a field.
-          "heightMillimetres": 15,   | ``                      | 2: motors[0].heightMillimetres is missing.
+          "propellerSeat": "nut-m5",   | ``                      | 2: motors[0].propellerSeat is missing.
           """)
   void tellsWhatIsWrongWithAMotor(String part, String change, String lines) throws IOException {
     write("motors.json", file("motors", motor("m").replace(part, change)));

@@ -1,6 +1,7 @@
 package pappus.catalog;
 
 import com.fasterxml.classmate.ResolvedType;
+import com.fasterxml.jackson.annotation.JsonIgnore;
 import com.fasterxml.jackson.annotation.JsonUnwrapped;
 import com.github.victools.jsonschema.generator.CustomDefinition;
 import com.github.victools.jsonschema.generator.FieldScope;
@@ -18,9 +19,12 @@ import java.lang.reflect.Type;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import pappus.files.json.JsonText;
+import pappus.part.AlsoSaid;
+import pappus.part.ByClass;
 import pappus.part.Kind;
 import pappus.part.Motor;
 import pappus.part.Part;
@@ -33,11 +37,15 @@ public final class SchemaWriter {
   private static final String DIALECT = "https://json-schema.org/draft/2020-12/schema";
   private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
 
-  private final SchemaGenerator generator = generator();
+  private final SchemaGenerator generator = generator(SchemaWriter::isRequired, false);
+
+  /** Of records in a catalogue, which may lack what their class can fill. */
+  private final SchemaGenerator ofCatalogue = generator(
+      field -> isRequired(field) && !field.getRawMember().isAnnotationPresent(ByClass.class), true);
 
   /** The schema of a file that holds one list of records. */
   public String ofList(String list, Class<?> record) {
-    var element = generator.generateSchema(record);
+    var element = ofCatalogue.generateSchema(record);
     element.remove("$schema");
     var definitions = NODES.objectNode();
     definitions.set(record.getSimpleName(), element);
@@ -93,7 +101,7 @@ public final class SchemaWriter {
         .put("description", "Name of this schema, for editors.");
   }
 
-  private static SchemaGenerator generator() {
+  private static SchemaGenerator generator(Predicate<FieldScope> isRequired, boolean isTyped) {
     var config =
         new SchemaGeneratorConfigBuilder(SchemaVersion.DRAFT_2020_12, OptionPreset.PLAIN_JSON);
     // Before the module, which knows no way to forbid other fields beside unwrapped ones.
@@ -109,8 +117,20 @@ public final class SchemaWriter {
     config
         .forFields()
         .withTargetTypeOverridesResolver(SchemaWriter::held)
-        .withRequiredCheck(SchemaWriter::isRequired)
+        .withRequiredCheck(isRequired::test)
+        .withIgnoreCheck(SchemaWriter::isIgnored)
         .withDescriptionResolver(SchemaWriter::ofMoney);
+    if (isTyped) {
+      config.forFields().withInstanceAttributeOverride((node, field, context) -> {
+        var also = field.getRawMember().getAnnotation(AlsoSaid.class);
+        if (also != null) {
+          node.put(
+              "description",
+              node.path("description").asString("") + " In a spreadsheet also " + also.value()
+                  + ".");
+        }
+      });
+    }
     // As declared, which is the order a person would write them in.
     config.forTypesInGeneral().withPropertySorter(Comparator.comparingInt(SchemaWriter::position));
     return new SchemaGenerator(config.build());
@@ -133,6 +153,7 @@ public final class SchemaWriter {
     var declared = new MemberScope.DeclarationDetails(type, members);
     var fields = Stream.of(members.getMemberFields())
         .map(field -> context.getTypeContext().createFieldScope(field, declared))
+        .filter(field -> !isIgnored(field))
         .sorted(Comparator.comparingInt(SchemaWriter::position))
         .toList();
     for (var field : fields) {
@@ -188,6 +209,10 @@ public final class SchemaWriter {
   private static @Nullable List<ResolvedType> held(FieldScope field) {
     var type = field.getType();
     return type != null && type.getErasedType() == Optional.class ? type.getTypeParameters() : null;
+  }
+
+  private static boolean isIgnored(FieldScope field) {
+    return field.getRawMember().isAnnotationPresent(JsonIgnore.class);
   }
 
   private static boolean isRequired(FieldScope field) {

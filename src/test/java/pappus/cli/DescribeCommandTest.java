@@ -28,7 +28,7 @@ final class DescribeCommandTest {
     assertThat(run("describe", "motor")).isEqualTo(ExitCode.OK);
     assertThat(out.toString().lines())
         .contains(
-            "statorDiameterMillimetres (number, required): Stator diameter, mm, 8 to 40.",
+            "statorDiameterMillimetres (number, required): Stator diameter, mm, 8 to 40. In a spreadsheet also stator: 1404 is 14 by 4 mm, 1303.5 is 13 by 3.5.",
             "noLoadGrowth (number, may be left out): Exponent of its growth with speed, 0 to 1; absent: 0.33.")
         .anyMatch(line -> line.startsWith("mass.grams (number, required): "));
   }
@@ -55,7 +55,8 @@ final class DescribeCommandTest {
   @Test
   void aWordThatIsNoKindIsWrongUsage() {
     assertThat(run("describe", "rotor")).isEqualTo(ExitCode.USAGE);
-    assertThat(err.toString()).contains("KIND must be frame, motor, ");
+    assertThat(err.toString())
+        .contains("KIND must be the id of a part of the catalogue or frame, motor, ");
   }
 
   @ParameterizedTest
@@ -64,5 +65,14 @@ final class DescribeCommandTest {
     assertThat(SchemaFields.of(kind.listName()))
         .hasSizeGreaterThan(7)
         .allSatisfy(field -> assertThat(field.description()).as(field.path()).isNotBlank());
+  }
+
+  @Test
+  void anIdShowsItsRecordWithWhatIsAssumed() {
+    assertThat(run("describe", "ebb-2s-660")).isEqualTo(ExitCode.OK);
+    assertThat(out.toString().lines())
+        .contains("ebb-2s-660, a battery", "stated   cellsInSeries: 2")
+        .anyMatch(line -> line.startsWith("assumed  resistance: cell resistance ")
+            && line.endsWith(", from chemistry and capacity"));
   }
 }

@@ -12,6 +12,8 @@ import org.junit.jupiter.api.io.TempDir;
 import pappus.catalog.CatalogFolder;
 import pappus.catalog.CatalogReader;
 import pappus.catalog.ReadCatalog;
+import pappus.part.Motor;
+import pappus.part.Propeller;
 import pappus.part.Strap;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -146,5 +148,55 @@ class ImportCommandTest {
     assertThat(run.exitCode()).isZero();
     assertThat(CommandRun.of("describe", "scenario", "--columns").exitCode())
         .isEqualTo(ExitCode.USAGE);
+  }
+
+  private static final String PAGE = """
+      kind,name,price (EUR),weight,stator,KV,bolt pattern,propeller seat,size,blades,seats,note
+      motor,Shop 1404 3800,14.90,9.3 g with 100 mm wire,1404,3800KV,9x9/12x12,screws-1.5mm,,,,
+      propeller,Shop 4x2.5,3.90,2.1 g,,,,,4x2.5x2,,screws-1.5mm,seen on the page
+      """;
+
+  private CommandRun page(String... options) throws IOException {
+    var file =
+        CommandRun.typed(Files.writeString(folder.resolve("page.csv"), PAGE)).toString();
+    var args = new ArrayList<>(List.of("import", file));
+    args.addAll(List.of(options));
+    return CommandRun.of(args);
+  }
+
+  @Test
+  void oneFileHoldsAllKindsInTheWordsOfShops() throws IOException {
+    var run = page("--into", CommandRun.typed(folder.resolve("mine")).toString());
+    assertThat(run.err()).doesNotContain("page.csv");
+    assertThat(run.exitCode()).isZero();
+    assertThat(run.out().lines()).hasSize(2);
+    var motor = mine().catalog().part("shop-1404-3800", Motor.class).orElseThrow();
+    assertThat(motor.leadsIncludedMillimetres()).isEqualTo(100);
+    assertThat(motor.boltPatterns()).hasSize(2);
+    assertThat(motor.assumed("resistanceMilliohms")).isPresent();
+    var propeller = mine().catalog().part("shop-4x2.5", Propeller.class).orElseThrow();
+    assertThat(propeller.sold().pieces()).isEqualTo(4);
+    assertThat(propeller.source()).isEqualTo("seen on the page");
+    // What was assumed is worked out anew at each reading: it is no fact of the record.
+    assertThat(Files.readString(folder.resolve("mine/motors.json")))
+        .doesNotContain("resistance")
+        .doesNotContain("assumed");
+  }
+
+  @Test
+  void aPreviewWritesNothing() throws IOException {
+    var run = page("--preview");
+    assertThat(run.exitCode()).isZero();
+    assertThat(run.out())
+        .contains("shop-1404-3800, a motor\n")
+        .contains("stated   statorDiameterMillimetres: 14\n")
+        .contains("assumed  resistanceMilliohms: winding resistance ")
+        .contains(", from stator and Kv\n");
+    assertThat(folder.resolve("mine")).doesNotExist();
+  }
+
+  @Test
+  void aFolderOrAPreviewMustBeAskedFor() throws IOException {
+    assertThat(page().exitCode()).isEqualTo(ExitCode.USAGE);
   }
 }

@@ -3,6 +3,7 @@ package pappus.compatibility;
 import static org.assertj.core.api.Assertions.assertThat;
 import static pappus.compatibility.Bench.FITS;
 import static pappus.part.Parts.build;
+import static pappus.part.Parts.transmitter;
 import static pappus.part.Parts.videoAntenna;
 import static pappus.part.Parts.with;
 
@@ -19,6 +20,15 @@ final class VideoAntennaRuleTest {
   @Test
   void fitsTheSamePlugAndBand() {
     assertThat(Bench.plain().says(rule, build())).isEqualTo(FITS);
+  }
+
+  @Test
+  void doesNotKnowAPortWhosePlugIsNotStated() {
+    var port = with(transmitter().antenna(), "connector", null);
+    var sender = with(transmitter(), "antenna", port);
+
+    assertThat(Bench.plain().says(rule, build().with(Role.TRANSMITTER, sender)))
+        .isEqualTo("unknown: the plug of the port for antenna video-antenna");
   }
 
   @Test

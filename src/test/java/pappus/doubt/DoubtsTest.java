@@ -171,7 +171,8 @@ class DoubtsTest {
         propeller.test(),
         known,
         null,
-        propeller.source());
+        propeller.source(),
+        List.of());
     // An assessor of its own: one keeps what counts of a part by its id.
     return SmallShop.assessor(FEW, "").assess(FIRST.build().with(Role.PROPELLER, changed));
   }

@@ -116,7 +116,8 @@ public final class Parts {
         new Frame.Bay(Frame.Bay.Side.TOP, 40, -50, 50, null, 20),
         0,
         null,
-        SOURCE);
+        SOURCE,
+        List.of());
   }
 
   /** A plain hole circle, mm. */
@@ -167,7 +168,8 @@ public final class Parts {
         26,
         Known.MAKER,
         null,
-        SOURCE);
+        SOURCE,
+        List.of());
   }
 
   public static Propeller propeller() {
@@ -186,7 +188,8 @@ public final class Parts {
         null,
         Known.MAKER,
         null,
-        SOURCE);
+        SOURCE,
+        List.of());
   }
 
   public static Battery battery() {
@@ -214,7 +217,8 @@ public final class Parts {
         28,
         Known.MAKER,
         null,
-        SOURCE);
+        SOURCE,
+        List.of());
   }
 
   public static Board board() {
@@ -243,7 +247,8 @@ public final class Parts {
         null,
         null,
         false,
-        SOURCE);
+        SOURCE,
+        List.of());
   }
 
   public static Transmitter transmitter() {
@@ -263,7 +268,8 @@ public final class Parts {
         SerialNeed.HALF,
         null,
         false,
-        SOURCE);
+        SOURCE,
+        List.of());
   }
 
   public static Camera camera() {
@@ -280,7 +286,8 @@ public final class Parts {
         0,
         0.8,
         new VoltWindow(4.5, 20),
-        SOURCE);
+        SOURCE,
+        List.of());
   }
 
   public static Receiver receiver() {
@@ -297,7 +304,8 @@ public final class Parts {
         new AntennaPort(AntennaConnector.U_FL, Band.GHZ_2_4, 1),
         false,
         0.5,
-        SOURCE);
+        SOURCE,
+        List.of());
   }
 
   public static Antenna videoAntenna() {
@@ -311,7 +319,8 @@ public final class Parts {
         AntennaConnector.U_FL,
         Band.GHZ_5_8,
         Polarisation.RIGHT,
-        SOURCE);
+        SOURCE,
+        List.of());
   }
 
   public static Antenna radioAntenna() {
@@ -325,7 +334,8 @@ public final class Parts {
         AntennaConnector.U_FL,
         Band.GHZ_2_4,
         Polarisation.LINEAR,
-        SOURCE);
+        SOURCE,
+        List.of());
   }
 
   public static Gps gps() {
@@ -339,7 +349,8 @@ public final class Parts {
         false,
         new VoltWindow(3.3, 5.5),
         0.2,
-        SOURCE);
+        SOURCE,
+        List.of());
   }
 
   public static Buzzer buzzer() {
@@ -352,7 +363,8 @@ public final class Parts {
         Mass.of(2, Known.MEASURED),
         false,
         0.1,
-        SOURCE);
+        SOURCE,
+        List.of());
   }
 
   /** Fed from 5 V. */
@@ -378,7 +390,8 @@ public final class Parts {
         20,
         input,
         watts,
-        SOURCE);
+        SOURCE,
+        List.of());
   }
 
   public static Capacitor capacitor() {
@@ -391,7 +404,8 @@ public final class Parts {
         Mass.of(2, Known.MEASURED),
         470,
         35,
-        SOURCE);
+        SOURCE,
+        List.of());
   }
 
   /** From one plug to another; without a plug at the board it is a pigtail. */
@@ -408,7 +422,8 @@ public final class Parts {
         18,
         80,
         null,
-        SOURCE);
+        SOURCE,
+        List.of());
   }
 
   public static Screw screw(
@@ -424,7 +439,8 @@ public final class Parts {
         thread,
         millimetres,
         material,
-        SOURCE);
+        SOURCE,
+        List.of());
   }
 
   public static Strap strap(
@@ -438,7 +454,8 @@ public final class Parts {
         Mass.of(grams, Known.MEASURED),
         widthMillimetres,
         lengthMillimetres,
-        SOURCE);
+        SOURCE,
+        List.of());
   }
 
   public static Adapter stackPlate(String id, StackPattern stack, StackPattern part, double grams) {
@@ -487,7 +504,8 @@ public final class Parts {
         cageMillimetres,
         cameraMillimetres,
         heightMillimetres,
-        SOURCE);
+        SOURCE,
+        List.of());
   }
 
   public static Sundry sundry(Sundry.Purpose purpose, double grams) {
@@ -499,7 +517,8 @@ public final class Parts {
         Sale.EACH,
         Mass.of(grams, Known.MEASURED),
         purpose,
-        SOURCE);
+        SOURCE,
+        List.of());
   }
 
   /** Screws of the motors and a strap: what a build cannot do without. */

@@ -104,7 +104,8 @@ final class Batteries {
                 ? "The label promises several times what its resistance allows."
                 : name.equals(BARGAIN)
                     ? "The cheap line of the shelf, and yet the lowest resistance of its size we have read."
-                    : ""));
+                    : ""),
+        List.of());
   }
 
   /** A measured pack's own charge: 95 % of the label, ±3 %; a draw of its own leaves the others as they are. */

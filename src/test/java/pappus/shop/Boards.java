@@ -107,7 +107,8 @@ final class Boards {
         receiver,
         transmitter(extras, draw),
         extras.contains("b"),
-        Sources.withNote(Sources.of(known, "ratings as the maker prints them", draw), row[12]));
+        Sources.withNote(Sources.of(known, "ratings as the maker prints them", draw), row[12]),
+        List.of());
   }
 
   /** Flight board by its outline, controllers by their current, spacers. */

@@ -107,7 +107,8 @@ final class CylinderPacks {
             Sources.of(known, figuresText(figures), draw),
             name.equals(TALL_LABEL)
                 ? "The shrink-wrap boasts of twice what the cell maker allows."
-                : ""));
+                : ""),
+        List.of());
   }
 
   private static @Nullable Double label(String name, Cell cell, Draw draw) {

@@ -122,7 +122,8 @@ final class Frames {
             Sources.of(known, "distances from the maker's drawing", draw),
             soft
                 ? "Saves some grams by thin arms; the maker warns against hard landings."
-                : below ? "The pack hangs below, between high legs." : ""));
+                : below ? "The pack hangs below, between high legs." : ""),
+        List.of());
   }
 
   /** Wider on heavy frames, narrower toward the motor; drawn apart, so that nothing else moves. */

@@ -182,7 +182,8 @@ final class Motors {
           gauge,
           figures,
           null,
-          Sources.withNote(Sources.of(known, figuresText(label), draw), note));
+          Sources.withNote(Sources.of(known, figuresText(label), draw), note),
+          List.of());
     }
 
     private String figuresText(int label) {

@@ -46,6 +46,7 @@ final class PayloadCameras {
             ? null
             : new VoltWindow(Double.parseDouble(volts[0]), Double.parseDouble(volts[1])),
         Double.parseDouble(row[6]),
-        Sources.withNote(Sources.mass(known, draw), row[9]));
+        Sources.withNote(Sources.mass(known, draw), row[9]),
+        List.of());
   }
 }

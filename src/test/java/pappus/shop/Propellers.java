@@ -88,7 +88,8 @@ final class Propellers {
         figures == Known.ESTIMATED ? null : test(name, figures, diameter, pitch, blades, draw),
         figures,
         null,
-        Sources.withNote(Sources.of(known, figuresText(figures, draw), draw), note(name)));
+        Sources.withNote(Sources.of(known, figuresText(figures, draw), draw), note(name)),
+        List.of());
   }
 
   private static String figuresText(Known figures, Draw draw) {

@@ -134,7 +134,8 @@ final class Radio {
                     "current read while it was linked to the radio",
                     "current as usual for its chip")),
                 draw),
-            row[11]));
+            row[11]),
+        List.of());
   }
 
   private static Antenna antenna(String[] row) {
@@ -152,7 +153,8 @@ final class Radio {
         AntennaConnector.valueOf(row[2]),
         Band.valueOf(row[3]),
         Polarisation.valueOf(row[4]),
-        Sources.withNote(Sources.mass(known, draw), row[7]));
+        Sources.withNote(Sources.mass(known, draw), row[7]),
+        List.of());
   }
 
   private static Gps gps(String[] row) {
@@ -168,6 +170,7 @@ final class Radio {
         row[2].equals("y"),
         Video.window(row[3]),
         Double.parseDouble(row[4]),
-        Sources.of(known, "current from the maker's sheet", draw));
+        Sources.of(known, "current from the maker's sheet", draw),
+        List.of());
   }
 }

@@ -56,7 +56,8 @@ final class Screws {
         material,
         known == Known.MEASURED
             ? "Twenty weighed together on a 0.1 g scale and divided."
-            : "Mass of a hundred from the maker's list of 2025, divided.");
+            : "Mass of a hundred from the maker's list of 2025, divided.",
+        List.of());
   }
 
   /** Head and shank of a steel screw, g. */

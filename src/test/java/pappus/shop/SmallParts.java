@@ -130,7 +130,8 @@ final class SmallParts {
               Shelf.mass(Double.parseDouble(row[4]), known),
               row[2].equals("y"),
               Double.parseDouble(row[3]),
-              Sources.mass(known, draw));
+              Sources.mass(known, draw),
+              List.of());
         })
         .toList();
   }
@@ -149,7 +150,8 @@ final class SmallParts {
               Shelf.mass(Double.parseDouble(row[4]), known),
               Double.parseDouble(row[2]),
               Double.parseDouble(row[3]),
-              Sources.mass(known, draw));
+              Sources.mass(known, draw),
+              List.of());
         })
         .toList();
   }
@@ -180,7 +182,8 @@ final class SmallParts {
         gauge,
         millimetres,
         null,
-        Sources.withNote(Sources.mass(known, draw), row[7]));
+        Sources.withNote(Sources.mass(known, draw), row[7]),
+        List.of());
   }
 
   static List<Strap> straps() {
@@ -198,7 +201,8 @@ final class SmallParts {
               Shelf.mass(Double.parseDouble(row[4]), known),
               Double.parseDouble(row[2]),
               Double.parseDouble(row[3]),
-              Sources.mass(known, draw));
+              Sources.mass(known, draw),
+              List.of());
         })
         .toList();
   }
@@ -223,7 +227,8 @@ final class SmallParts {
               shims ? Double.valueOf(row[3]) : null,
               shims ? Double.valueOf(row[4]) : null,
               Double.parseDouble(row[5]),
-              Sources.mass(known, draw));
+              Sources.mass(known, draw),
+              List.of());
         })
         .toList();
   }
@@ -246,7 +251,8 @@ final class SmallParts {
               Sale.EACH,
               Shelf.mass(Double.parseDouble(row[3]), known),
               Sundry.Purpose.valueOf(row[2]),
-              Sources.mass(known, draw));
+              Sources.mass(known, draw),
+              List.of());
         })
         .toList();
   }

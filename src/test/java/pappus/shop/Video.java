@@ -149,7 +149,8 @@ final class Video {
         SerialNeed.valueOf(row[9]),
         camera,
         boxed,
-        Sources.withNote(Sources.of(known, powersText(name, draw), draw), row[13]));
+        Sources.withNote(Sources.of(known, powersText(name, draw), draw), row[13]),
+        List.of());
   }
 
   private static String powersText(String name, Draw draw) {
@@ -219,7 +220,8 @@ final class Video {
             known,
             draw.pick(List.of(
                 "width by caliper", "the rest from the maker's drawing", "current from the sheet")),
-            draw));
+            draw),
+        List.of());
   }
 
   static VoltWindow window(String text) {

@@ -8,6 +8,7 @@ import pappus.assessment.Disbelief;
 import pappus.assessment.flight.Course;
 import pappus.assessment.flight.FlightEstimate;
 import pappus.assessment.flight.FrameAir;
+import pappus.part.Assumed;
 import pappus.part.Build;
 import pappus.physics.motor.PartLoadLaw;
 import pappus.scenario.Flight;
@@ -20,6 +21,9 @@ import pappus.scenario.Flight;
 public final class Hints {
   /** So near to its top speed a flight is worth a word. */
   private static final double NEAR_TOP_SPEED = 0.7;
+
+  /** A narrower spread is worth no word. */
+  private static final double TOLD_SPREAD = 0.1;
 
   private Hints() {}
 
@@ -34,6 +38,7 @@ public final class Hints {
             "The propellers' power counts %.2f times what is computed, by flights of your own.",
             flight.powerFactor()));
       }
+      hints.addAll(assumed(assessment.build()));
       hints.addAll(knownBadly(assessment.build(), flight));
       flight.course().ifPresent(course -> {
         hints.addAll(drag(assessment));
@@ -74,6 +79,33 @@ public final class Hints {
             flight.volts(), build.motor().orElseThrow().statorDiameterMillimetres())) {
       hints.add(
           "The loss of speed controllers at part load was measured at 7.2 to 11.9 V on stators of 11 to 22 mm; this build is outside, and may lose more.");
+    }
+    return hints;
+  }
+
+  /** What was filled by class where records say nothing: what a flight depends on, and how much else. */
+  private static List<String> assumed(Build build) {
+    var hints = new ArrayList<String>();
+    for (var part : build.parts().values().stream().distinct().toList()) {
+      var told = part.assumed().stream()
+          .filter(one -> one.spread() >= TOLD_SPREAD)
+          .map(Assumed::inWords)
+          .toList();
+      var others = part.assumed().size() - told.size();
+      if (!part.assumed().isEmpty()) {
+        hints.add("%s, assumed: %s%s."
+            .formatted(
+                part.name(),
+                told.isEmpty() ? "" : String.join(", ", told),
+                others == 0
+                    ? ""
+                    : (told.isEmpty() ? "" : "; ")
+                        + others
+                        + (told.isEmpty() ? " facts" : " more")
+                        + ", which describe "
+                        + part.id()
+                        + " names"));
+      }
     }
     return hints;
   }

@@ -7,12 +7,14 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Supplier;
 import pappus.calibration.BenchRow;
 import pappus.calibration.Calibration;
 import pappus.calibration.Calibration.Figure;
 import pappus.catalog.Catalog;
 import pappus.evidence.MotorFigures;
+import pappus.part.Assumed;
 import pappus.part.Kind;
 import pappus.part.Known;
 import pappus.part.Motor;
@@ -191,7 +193,16 @@ public record CalibrationRecords(List<Part> parts, List<String> remarks) {
             relative(fit.resistanceOhm()),
             // A record's no-load current is taken to be twice as doubtful as its resistance.
             relative(fit.noLoadCurrentA()) / 2),
-        source + rest(motor.source()));
+        source + rest(motor.source()),
+        Assumed.without(
+            motor.assumed(),
+            Set.of(
+                "speedConstantReading",
+                "resistanceMilliohms",
+                "resistanceReading",
+                "noLoadCurrentAmps",
+                "figures",
+                "source")));
   }
 
   /** At volts instead of at a speed; the speed depends a little on the current itself. */
@@ -245,7 +256,8 @@ public record CalibrationRecords(List<Part> parts, List<String> remarks) {
         new Propeller.StaticTest(rows, rounded(fit.airDensityKgPerCubicMetre(), 4), null),
         Known.MEASURED,
         doubt(fit.thrustDoubt(), fit.meritDoubt()),
-        source + rest(propeller.source()));
+        source + rest(propeller.source()),
+        Assumed.without(propeller.assumed(), Set.of("figures", "source")));
   }
 
   /** Never surer than a bench is, whatever the fit says of its own errors. */

@@ -8,8 +8,8 @@ public record ImportJson(
     @JsonPropertyDescription("What the answer is, in a word.")
     String status,
 
-    @JsonPropertyDescription("The catalogue file that was written.")
-    String file,
+    @JsonPropertyDescription("The catalogue files that were written.")
+    List<String> files,
 
     @JsonPropertyDescription("Ids that were not there before.")
     List<String> added,

@@ -254,11 +254,12 @@ final class Wiring {
       Optional<Antenna> antenna,
       String without,
       List<List<Object>> rows) {
+    var plug = port.connector();
     for (var i = 1; i <= port.count(); i++) {
       rows.add(List.of(
           label,
           i,
-          port.connector().label(),
+          plug == null ? "not known" : plug.label(),
           port.band().label(),
           antenna.map(part -> part.polarisation().label()).orElse(""),
           antenna.map(BenchTable::named).orElse(without)));

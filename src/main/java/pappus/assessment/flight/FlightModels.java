@@ -202,14 +202,20 @@ public final class FlightModels {
     return figures(board).rippleShare(weighing);
   }
 
-  /** Resistance that the law of part load is asked with, Ω: caution's extra would lower the ripple. */
+  /**
+   * Resistance that the law of part load is asked with, Ω: caution's extra would lower the ripple, and of a winding
+   * that no record states, less of it is the harmful way.
+   */
   public double lossOhm(Motor part) {
-    var motor = motor(part);
-    if (weighing != Weighing.CAUTIOUS) {
-      return motor.referenceResistanceOhm();
-    }
+    var reference = motor(part).referenceResistanceOhm();
     var winding = figures(part).winding();
-    return motor.referenceResistanceOhm() - (winding.by(weighing, 1) - winding.posterior()) / 1000;
+    if (winding.stated().isEmpty()) {
+      var less = winding.prior() * StrictMath.exp(-0.5 * winding.deviation());
+      return reference - (winding.by(weighing, 1) - less) / 1000;
+    }
+    return weighing == Weighing.CAUTIOUS
+        ? reference - (winding.by(weighing, 1) - winding.posterior()) / 1000
+        : reference;
   }
 
   /** At a kept figure of merit C_P goes with C_T to the power of 1.5; none becomes better than the ideal one. */

@@ -2,6 +2,7 @@ package pappus.evidence.prior;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import pappus.part.Battery;
 import pappus.part.Battery.Resistance;
 import pappus.part.Chemistry;
@@ -34,7 +35,7 @@ final class BatteryPriors {
     if (!pack.chemistry().isLithiumIon()) {
       addPouch(pack, grams, ampHours, 1000 * wattHours / grams, remarks);
     }
-    var resistance = pack.resistance();
+    var resistance = stated(pack);
     if (resistance != null) {
       resistanceBounds(pack.chemistry(), ampHours)
           .remark("resistance times capacity of a cell", product(resistance, ampHours), " mΩ·Ah")
@@ -89,9 +90,14 @@ final class BatteryPriors {
         .ifPresent(remarks::add);
   }
 
+  /** Nothing is to be said of what was filled by class. */
+  private static @Nullable Resistance stated(Battery pack) {
+    return pack.assumed("resistance").isPresent() ? null : pack.resistance();
+  }
+
   private static void addLabel(Battery pack, double ampHours, List<String> remarks) {
     var label = pack.labelRating();
-    var resistance = pack.resistance();
+    var resistance = stated(pack);
     var amps = pack.continuousAmps();
     if (label == null) {
       return;

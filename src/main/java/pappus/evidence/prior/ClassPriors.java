@@ -18,6 +18,11 @@ public final class ClassPriors {
     return MotorPriors.usualNoLoadAmps(motor);
   }
 
+  /** Input of a video transmitter, its camera included where it is digital, W. */
+  public static double usualSenderWatts(boolean isAnalogue, double milliwatts) {
+    return VideoPriors.usualWatts(isAnalogue, milliwatts / 1000);
+  }
+
   /** T/(ρ n² D⁴) at rest, at the speed of the middle row of a test. */
   public static double thrustCoefficient(Propeller propeller) {
     return PropellerPriors.thrustLaw(propeller);

@@ -28,7 +28,11 @@ final class RadioPriors {
   }
 
   private static boolean hasThreadedPort(Receiver receiver) {
-    return switch (receiver.antenna().connector()) {
+    var plug = receiver.antenna().connector();
+    if (plug == null) {
+      return false;
+    }
+    return switch (plug) {
       case SMA, RP_SMA -> true;
       case U_FL, SMALL_U_FL, MMCX, SOLDERED -> false;
     };

@@ -48,13 +48,17 @@ final class VideoPriors {
         continue;
       }
       var bounds = analogue
-          ? Bounds.about(0.57 + radiated / 0.14, DEVIATION, 0, 40)
-          : Bounds.about(4.0 + radiated / 0.20, DEVIATION, 2, 14);
+          ? Bounds.about(usualWatts(true, radiated), DEVIATION, 0, 40)
+          : Bounds.about(usualWatts(false, radiated), DEVIATION, 2, 14);
       bounds
           .remark("power drawn" + at, power.watts() + (analogue ? 0 : cameraWatts), " W")
           .ifPresent(remarks::add);
     }
     return List.copyOf(remarks);
+  }
+
+  static double usualWatts(boolean isAnalogue, double radiated) {
+    return isAnalogue ? 0.57 + radiated / 0.14 : 4.0 + radiated / 0.20;
   }
 
   static List<String> remarks(Camera camera) {

@@ -3,6 +3,7 @@ package pappus.files.json;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import pappus.files.Problems;
 import pappus.files.Source;
 import tools.jackson.core.JacksonException;
@@ -33,6 +34,27 @@ public final class JsonReader {
       return readListQuickly(source, list, record);
     } catch (JacksonException e) {
       return new JsonDiagnosis(source, schema, problems).readList(list, record);
+    }
+  }
+
+  /**
+   * As above, of a file whose records may lack what can be put in.
+   *
+   * @param completed the file with that put in and every line where it was; asked only of a file that is refused
+   */
+  public static <T> List<Listed<T>> readList(
+      Source source,
+      String list,
+      Class<T> record,
+      UnaryOperator<Source> completed,
+      Problems problems) {
+    if (!source.isText(problems)) {
+      return List.of();
+    }
+    try {
+      return readListQuickly(source, list, record);
+    } catch (JacksonException e) {
+      return readList(completed.apply(source), list, list, record, problems);
     }
   }
 

@@ -2,6 +2,7 @@ package pappus.files.json;
 
 import static java.nio.charset.StandardCharsets.ISO_8859_1;
 
+import com.fasterxml.jackson.annotation.JsonIgnore;
 import java.math.BigDecimal;
 import java.util.Arrays;
 import org.jspecify.annotations.Nullable;
@@ -125,6 +126,7 @@ public final class StrictMapper {
     return JsonMapper.builder(factory)
         .disable(MapperFeature.ALLOW_COERCION_OF_SCALARS)
         .enable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES)
+        .enable(DeserializationFeature.FAIL_ON_IGNORED_PROPERTIES)
         .enable(DeserializationFeature.FAIL_ON_NULL_FOR_PRIMITIVES)
         .disable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
         .withCoercionConfigDefaults(coercion -> Arrays.stream(CoercionInputShape.values())
@@ -152,7 +154,8 @@ public final class StrictMapper {
       if (member instanceof AnnotatedParameter parameter
           && parameter.getDeclaringClass().isRecord()) {
         var component = parameter.getDeclaringClass().getRecordComponents()[parameter.getIndex()];
-        return !component.getAnnotatedType().isAnnotationPresent(Nullable.class);
+        return !component.getAnnotatedType().isAnnotationPresent(Nullable.class)
+            && !component.getAccessor().isAnnotationPresent(JsonIgnore.class);
       }
       return super.hasRequiredMarker(config, member);
     }

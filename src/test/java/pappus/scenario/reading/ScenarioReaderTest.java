@@ -71,7 +71,8 @@ class ScenarioReaderTest {
           Mass.of(4, Known.MEASURED),
           15,
           200,
-          "an example"),
+          "an example",
+          List.of()),
       new Antenna(
           "antenna",
           "Example",
@@ -82,7 +83,8 @@ class ScenarioReaderTest {
           AntennaConnector.U_FL,
           Band.GHZ_5_8,
           Polarisation.LEFT,
-          "an example")));
+          "an example",
+          List.of())));
 
   @TempDir
   private Path folder;
