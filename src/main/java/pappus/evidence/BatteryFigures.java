@@ -53,9 +53,7 @@ public record BatteryFigures(Figure cellResistance, Figure delivered) {
     var resistance = battery.assumed(RESISTANCE_FIELD).isEmpty()
         ? cellResistance(battery)
         : Optional.<Reading>empty();
-    return Stream.of(resistance, delivered(battery))
-        .flatMap(Optional::stream)
-        .toList();
+    return Stream.of(resistance, delivered(battery)).flatMap(Optional::stream).toList();
   }
 
   /** One standard deviation of ln of what minutes of current add to the cells' resistance. */

@@ -35,7 +35,11 @@ public record MotorFigures(double loadedKv, Figure winding, double pathMilliohms
     return motor
         .assumed(field)
         .map(one -> Figure.filled(
-            reading.name(), reading.trait().unit(), reading.stated(), reading.prior(), one.spread()))
+            reading.name(),
+            reading.trait().unit(),
+            reading.stated(),
+            reading.prior(),
+            one.spread()))
         .orElseGet(() -> evidence.weigh(motor, reading));
   }
 

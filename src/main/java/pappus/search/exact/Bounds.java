@@ -13,7 +13,11 @@ import pappus.assessment.flight.PartialBound;
 import pappus.assessment.flight.PartialBound.Trade;
 import pappus.part.Build;
 
-/** What holds for every build of a question: the cap, the budget, and how far rounding may lead astray. */
+/**
+ * What holds for every build of a question: the cap, the budget, and how far rounding may lead astray.
+ *
+ * <p>Why: src/site/markdown/decisions.md#what-cannot-be-bounded-is-said
+ */
 final class Bounds {
   /** By so much a limit may be missed that the assessment still finds kept. */
   private static final double EDGE = 1e-6;

@@ -27,7 +27,11 @@ import pappus.part.Motor;
 import pappus.part.Part;
 import pappus.part.Role;
 
-/** The frames of a question, the lightest first, and which parts go on which. */
+/**
+ * The frames of a question, the lightest first, and which parts go on which.
+ *
+ * <p>Why: src/site/markdown/decisions.md#frames-count-with-what-fastens-motors-to-them
+ */
 final class Frames {
   /** Wire shorter than this is not counted, g: see the planner of small hardware. */
   private static final double UNCOUNTED_GRAMS = 0.05;

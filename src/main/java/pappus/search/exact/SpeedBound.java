@@ -20,7 +20,7 @@ import pappus.scenario.Scenario;
  * least power, whatever the order. Where an aircraft chooses its speed, the best of all speeds counts: for range that
  * with the least t p, for time the largest quotient λ for which Σ t (1 − λp) can be as much as none.
  *
- * <p>Why: src/site/markdown/decisions.md#what-cannot-be-bounded-is-said
+ * <p>Why: src/site/markdown/decisions.md#a-round-takes-its-share-of-the-time-at-the-least-power
  */
 final class SpeedBound {
   /** Electrical watts at the battery that a watt at the shafts takes at least: motors lose some, controllers gain. */

@@ -307,14 +307,14 @@ class SweepReportTest {
     assertThat(report(TWO, null, null).csv()).isEqualTo("""
             mass_cap_g,budget_eur,flight_min,all_up_g,needed_g,thrust_over_weight,flown_w,price_eur,proven,best,build
             190,150,,,,,,,,nothing is feasible,
-            190,200,45,190.90388509281703,196.651,2.252178751609624,32.083232388968405,200,,"Cottongrass 4, Spikerush 1303-3400, Ligule 4×1.9×2, Tidewell 2S 3500","cottongrass-4,spikerush-1303-3400*4,ligule-4x1.9x2*4,tidewell-2s-3500,culvert-6-whole,newteye-14-feather,stipule-wire,dewpond-220-16"
-            200,150,35.666666666666664,188.20388509281705,190.663,2.208380007671168,31.83837743713022,180.5,,"Cottongrass 4, Spikerush 1303-3400, Ligule 4×1.9×2, Tidewell 2S 3400","cottongrass-4,spikerush-1303-3400*4,ligule-4x1.9x2*4,tidewell-2s-3400,culvert-6-whole,newteye-14,stipule-wire,dewpond-220-16"
-            200,200,45,190.90388509281703,196.651,2.252178751609624,32.083232388968405,200,,"battery Tidewell 2S 3500, camera Newteye 14 Feather","cottongrass-4,spikerush-1303-3400*4,ligule-4x1.9x2*4,tidewell-2s-3500,culvert-6-whole,newteye-14-feather,stipule-wire,dewpond-220-16"
+            190,200,45,190.90388509281703,196.651,2.252178751608614,32.083232388972206,200,,"Cottongrass 4, Spikerush 1303-3400, Ligule 4×1.9×2, Tidewell 2S 3500","cottongrass-4,spikerush-1303-3400*4,ligule-4x1.9x2*4,tidewell-2s-3500,culvert-6-whole,newteye-14-feather,stipule-wire,dewpond-220-16"
+            200,150,35.666666666666664,188.20388509281705,190.663,2.208380007669629,31.83837743713375,180.5,,"Cottongrass 4, Spikerush 1303-3400, Ligule 4×1.9×2, Tidewell 2S 3400","cottongrass-4,spikerush-1303-3400*4,ligule-4x1.9x2*4,tidewell-2s-3400,culvert-6-whole,newteye-14,stipule-wire,dewpond-220-16"
+            200,200,45,190.90388509281703,196.651,2.252178751608614,32.083232388972206,200,,"battery Tidewell 2S 3500, camera Newteye 14 Feather","cottongrass-4,spikerush-1303-3400*4,ligule-4x1.9x2*4,tidewell-2s-3500,culvert-6-whole,newteye-14-feather,stipule-wire,dewpond-220-16"
             """);
     assertThat(report(null, FRONT, null).csv()).isEqualTo("""
             flight_min,all_up_g,needed_g,thrust_over_weight,flown_w,price_eur,names,build
-            45,190.90388509281703,196.651,2.252178751609624,32.083232388968405,200,"Cottongrass 4, Spikerush 1303-3400, Ligule 4×1.9×2, Tidewell 2S 3500","cottongrass-4,spikerush-1303-3400*4,ligule-4x1.9x2*4,tidewell-2s-3500,culvert-6-whole,newteye-14-feather,stipule-wire,dewpond-220-16"
-            35.666666666666664,188.20388509281705,190.663,2.208380007671168,31.83837743713022,180.5,"Cottongrass 4, Spikerush 1303-3400, Ligule 4×1.9×2, Tidewell 2S 3400","cottongrass-4,spikerush-1303-3400*4,ligule-4x1.9x2*4,tidewell-2s-3400,culvert-6-whole,newteye-14,stipule-wire,dewpond-220-16"
+            45,190.90388509281703,196.651,2.252178751608614,32.083232388972206,200,"Cottongrass 4, Spikerush 1303-3400, Ligule 4×1.9×2, Tidewell 2S 3500","cottongrass-4,spikerush-1303-3400*4,ligule-4x1.9x2*4,tidewell-2s-3500,culvert-6-whole,newteye-14-feather,stipule-wire,dewpond-220-16"
+            35.666666666666664,188.20388509281705,190.663,2.208380007669629,31.83837743713375,180.5,"Cottongrass 4, Spikerush 1303-3400, Ligule 4×1.9×2, Tidewell 2S 3400","cottongrass-4,spikerush-1303-3400*4,ligule-4x1.9x2*4,tidewell-2s-3400,culvert-6-whole,newteye-14,stipule-wire,dewpond-220-16"
             """);
   }
 
