@@ -117,7 +117,7 @@ public final class SchemaWriter {
     config
         .forFields()
         .withTargetTypeOverridesResolver(SchemaWriter::held)
-        .withRequiredCheck(isRequired::test)
+        .withRequiredCheck(isRequired)
         .withIgnoreCheck(SchemaWriter::isIgnored)
         .withDescriptionResolver(SchemaWriter::ofMoney);
     if (isTyped) {

@@ -256,8 +256,10 @@ class RecordSheetTest {
 
   @Test
   void aRowWithoutAnIdGetsOneFromMakerAndName() {
-    var read = straps("maker,name,price (EUR),weight,width (mm),length (mm),note\n"
-        + "Öllå Weir,Reed 16/2,2.50,6.8 g / set of 8,16,200,slips a little\n");
+    var read = straps("""
+        maker,name,price (EUR),weight,width (mm),length (mm),note
+        Öllå Weir,Reed 16/2,2.50,6.8 g / set of 8,16,200,slips a little
+        """);
     assertThat(read.problems).isEmpty();
     var strap = read.entries.get(0).value();
     assertThat(strap.id()).isEqualTo("olla-weir-reed-16-2");

@@ -10,6 +10,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import pappus.evidence.BatteryFigures;
@@ -290,7 +291,7 @@ public final class Filling {
       JsonNode is,
       String path,
       Map<String, Integer> ends,
-      TreeMap<Integer, String> insertions) {
+      SortedMap<Integer, String> insertions) {
     if (was instanceof ObjectNode object) {
       var more = is.properties().stream()
           .filter(field -> !object.has(field.getKey()))
@@ -315,7 +316,7 @@ public final class Filling {
     }
   }
 
-  private static byte[] put(Source source, TreeMap<Integer, String> insertions) {
+  private static byte[] put(Source source, SortedMap<Integer, String> insertions) {
     var bytes = source.bytes();
     var filled = new ByteArrayOutputStream(bytes.length + 1024);
     var from = 0;
