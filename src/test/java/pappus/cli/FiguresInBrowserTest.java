@@ -122,8 +122,8 @@ final class FiguresInBrowserTest {
     assertThat(CommandRun.of(args).err().lines())
         .as("lines for the shop alone")
         .allMatch(
-            line -> line.matches("[AB] costs EUR .*, above the scenario's budget of EUR 350\\."))
-        .hasSize(2);
+            line -> line.matches("[ABC] costs EUR .*, above the scenario's budget of EUR 350\\."))
+        .hasSize(3);
 
     look("offer", "Offer", 0);
     assertThat(sheets(Files.readAllBytes(folder.resolve("offer.pdf")))).isBetween(1, 2);

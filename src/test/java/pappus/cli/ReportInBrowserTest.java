@@ -161,7 +161,7 @@ final class ReportInBrowserTest {
     assertThat(browser.one("#picked").getText())
         .contains(
             "No build of the front keeps both.",
-            "The front is proven down to a flight of 23.5 min: whether anything that flies less keeps both was not looked for.");
+            "The front is proven down to a flight of 22.0 min: whether anything that flies less keeps both was not looked for.");
 
     browser.slide("#dial-budget", 200);
     browser.slide("#dial-mass", 240);

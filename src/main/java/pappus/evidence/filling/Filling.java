@@ -55,6 +55,8 @@ public final class Filling {
   private static final double ROOT_MM_PER_INCH = 1.69;
   private static final double TIP_MM_PER_INCH = 1.25;
 
+  private static final int MOST_OBJECTS = 500_000;
+
   private static final JsonMapper MAPPER = JsonMapper.shared();
 
   private final Kind kind;
@@ -80,9 +82,12 @@ public final class Filling {
 
   /**
    * The file with what its records lack put in, each at the end of its object, so that every line stays where it was;
-   * the file itself if it is no JSON or nothing was lacking that its class can fill.
+   * the file itself if it is no JSON, larger than any catalogue, or nothing was lacking that its class can fill.
    */
   Source completed(Source source) {
+    if (hasTooMany(source.bytes())) {
+      return source;
+    }
     JsonNode root;
     JsonNode whole;
     Map<String, Integer> ends;
@@ -106,6 +111,15 @@ public final class Filling {
     var insertions = new TreeMap<Integer, String>();
     compare(root, whole, "", ends, insertions);
     return insertions.isEmpty() ? source : Source.of(source.name(), put(source, insertions));
+  }
+
+  /** Whether a file has more objects than the largest catalogue, which only memory would be spent on. */
+  private static boolean hasTooMany(byte[] bytes) {
+    var objects = 0;
+    for (var each : bytes) {
+      objects += each == '{' ? 1 : 0;
+    }
+    return objects > MOST_OBJECTS;
   }
 
   /** A record of the file as it counts, with what was assumed of it. */

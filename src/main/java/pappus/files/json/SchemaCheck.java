@@ -19,6 +19,9 @@ import tools.jackson.databind.JsonNode;
  * refused.
  */
 final class SchemaCheck {
+  /** Letters by which a name is known again. */
+  private static final int BEGINS = 4;
+
   private final Schema schema;
 
   SchemaCheck(String name) {
@@ -69,10 +72,17 @@ final class SchemaCheck {
     }
 
     private void unknown(Error error) {
-      var names = new ArrayList<>(around(error).path("properties").propertyNames());
+      var all = List.copyOf(around(error).path("properties").propertyNames());
+      var names = new ArrayList<>(all);
       var typed = error.getProperty();
       var path = path(error.getInstanceLocation());
       names.removeIf(name -> places.place(JsonPlaces.field(path, name)).isPresent());
+      if (Closest.to(typed, names).isEmpty()) {
+        // One that is there may have been filled in for it: then it begins like it.
+        all.stream()
+            .filter(name -> typed.length() > BEGINS && name.startsWith(typed.substring(0, BEGINS)))
+            .forEach(names::add);
+      }
       Closest.to(typed, names).ifPresent(name -> explained.add(JsonPlaces.field(path, name)));
       places.refuse(
           JsonPlaces.field(path, typed), "is not a field." + Closest.advice(typed, names));
