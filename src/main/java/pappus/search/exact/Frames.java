@@ -354,7 +354,9 @@ final class Frames {
    * are about as long, the shortest has the least.
    */
   Fastening fastening(Motor motor) {
+    // Of another sort, it goes on other frames.
     var looks = Stream.<Object>of(
+            pairing(Role.MOTOR).sort(motor),
             motor.screw(),
             String.valueOf(motor.threadDepthMillimetres()),
             motor.screwCount(),
@@ -377,7 +379,10 @@ final class Frames {
   /** Mass, g, and price of the strap that a battery asks for on any frame at least: it depends on the frame's slots. */
   Small leastStrap(Battery battery) {
     return strapped.computeIfAbsent(
-        List.of(battery.widthMillimetres(), battery.heightMillimetres()),
+        List.of(
+            pairing(Role.BATTERY).sort(battery),
+            battery.widthMillimetres(),
+            battery.heightMillimetres()),
         fresh -> least(strapping, Role.BATTERY, battery));
   }
 

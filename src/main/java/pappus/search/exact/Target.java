@@ -59,7 +59,8 @@ final class Target {
    */
   Target of(Aim other, Adds least) {
     var grams = STEP_GRAMS * Math.floor(least.grams() / STEP_GRAMS);
-    return new Target(other, least.weighing(grams), grams, trades);
+    // What a gram is worth was looked up within the limits of the aim that it was looked up for.
+    return new Target(other, least.weighing(grams), grams, other == aim ? trades : new HashMap<>());
   }
 
   Aim aim() {

@@ -2,14 +2,21 @@ package pappus.search.exact;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import pappus.assessment.Assessment;
 import pappus.assessment.Assessor;
+import pappus.catalog.Catalog;
+import pappus.files.json.Altered;
 import pappus.part.Build;
+import pappus.part.Motor;
+import pappus.part.Part;
 import pappus.part.Role;
 import pappus.search.Question;
+import pappus.shop.SmallShop;
 
 /** Every bound on the way to a build is at least what the build reaches. */
 @Tag("slow")
@@ -35,6 +42,27 @@ class BoundsTest {
     }
     assertThat(looked).isGreaterThan(CATALOGUES);
     assertThat(seen).as("builds whose pack makes their drag").isGreaterThan(BUILDS);
+  }
+
+  /** Screws and wire of a motor are its own, whatever another that looks alike goes on. */
+  @Test
+  void aMotorThatGoesOnNoFrameSaysNothingOfItsTwin() {
+    var few = SmallShop.few();
+    var motor = (Motor) few.part("spikerush-1303-3400").orElseThrow();
+    var stranger = Altered.record(
+        Motor.class, motor, Map.of("id", "a-stranger", "boltCirclesMillimetres", List.of(25.0)));
+    var parts = new ArrayList<Part>(few.parts());
+    parts.add(stranger);
+    var alone = new Frames(new Goods(SmallShop.question(few, "")));
+    var both = new Frames(new Goods(SmallShop.question(Catalog.of(parts), "")));
+    both.fastening(stranger);
+
+    for (var frame = 0; frame < alone.size(); frame++) {
+      assertThat(both.fastening(motor).on(frame))
+          .isEqualTo(alone.fastening(motor).on(frame));
+    }
+    assertThat(alone.fastening(motor).on(0))
+        .isNotEqualTo(both.fastening(stranger).on(0));
   }
 
   private static boolean isDragSeen(Assessor assessor, Assessment assessment) {
