@@ -32,6 +32,7 @@ import pappus.part.Part;
 import pappus.part.Role;
 import pappus.physics.airframe.MassChance;
 import pappus.physics.flight.Limits;
+import pappus.reliance.Reliances;
 import pappus.scenario.Outlook;
 import pappus.scenario.Scenario;
 import pappus.scenario.Waiver;
@@ -59,6 +60,7 @@ public final class Assessor {
   private final Fitter fitter;
   private final Flights flights;
   private final Flights expected;
+  private final Reliances reliances;
   private final Purse purse;
   private final double deviations;
 
@@ -104,6 +106,7 @@ public final class Assessor {
     this.flights = scenario.outlookOrExpected() == Outlook.CAUTIOUS
         ? new Flights(scenario, Weighing.CAUTIOUS, powerFactor, evidence)
         : expected;
+    this.reliances = new Reliances(scenario, expected);
     this.purse = new Purse(Set.copyOf(scenario.choice().ownedIds()), shelf);
     this.deviations = MassChance.deviationsFor(scenario.massCap().confidenceOrUsual());
   }
@@ -303,18 +306,12 @@ public final class Assessor {
     return factors -> expected.fly(fitting, grams, factors, Limits.NONE).figure();
   }
 
-  /**
-   * Main parts by themselves by the likeliest figures, whatever the outlook, and without ratings.
-   *
-   * @param main has frame, motor, propeller and battery, and no other part that counts
-   * @param loss ripple of the controllers over that of the law; absent: as the law says
-   * @param grams all-up mass, g
-   * @param watts draw of everything but the motors at the battery, W
-   * @throws IllegalArgumentException if the physics refuses what is asked
-   */
-  public FlightEstimate fly(
-      Build main, OptionalDouble loss, double grams, double watts, Factors factors) {
-    return expected.fly(main, loss, grams, watts, factors);
+  /** Share of the estimate to plan with of an assessed build that flies, 0 to 1. */
+  public double planWith(Assessment assessment) {
+    var flight = assessment.flight().orElseThrow();
+    return reliances
+        .of(assessment.build(), flight.figures())
+        .planWith(assessment.mass().doubtGrams(), flight.draws());
   }
 
   /** An assessed build's flight in curves; empty without a flight. */

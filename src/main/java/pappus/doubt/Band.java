@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import pappus.quantity.Require;
+import pappus.reliance.Doubt;
+import pappus.reliance.Reliance;
 
 /**
  * How sure an endurance or a range is: nine of ten builds like this one are expected to fly longer or farther than
@@ -18,25 +20,12 @@ import pappus.quantity.Require;
  * @param planWith the figure to plan with over the estimate, 0 to 1
  */
 public record Band(double estimate, List<Contribution> contributions, double planWith) {
-  /** Standard deviations of a normal distribution at its 10 and 90 % points. */
-  private static final double TENTH = 1.2815515655446004;
-
   /** Thousandths of a second or of a metre are what is told of the figure to plan with. */
   private static final double GRAIN = 1000;
 
   public Band {
     contributions = List.copyOf(contributions);
     Require.inRange("planWith", planWith, 0, 1);
-  }
-
-  /** What is relied on of an estimate, 0 to 1, whose losses at one standard deviation are independent shares of it. */
-  public static double reliance(double varianceOfLosses) {
-    return Math.max(0, 1 - TENTH * Math.sqrt(varianceOfLosses));
-  }
-
-  /** What nine of ten stay below of something with such a standard deviation, over its expectation. */
-  public static double tenth(double deviation) {
-    return TENTH * deviation;
   }
 
   /** One standard deviation. */
@@ -71,7 +60,7 @@ public record Band(double estimate, List<Contribution> contributions, double pla
   private double halfWidth(ToDoubleFunction<Contribution> share) {
     var loss = root(one -> share.applyAsDouble(one) * one.loss());
     var gain = root(one -> share.applyAsDouble(one) * one.gain());
-    return estimate > 0 ? TENTH * (loss + gain) / 2 / estimate : 0;
+    return estimate > 0 ? Reliance.TENTH * (loss + gain) / 2 / estimate : 0;
   }
 
   /** The measurements that narrow it by half a percent or more, the one that narrows it most first. */
@@ -89,7 +78,7 @@ public record Band(double estimate, List<Contribution> contributions, double pla
 
   /** High end. */
   public double high() {
-    return estimate + TENTH * root(Contribution::gain);
+    return estimate + Reliance.TENTH * root(Contribution::gain);
   }
 
   /** The contributions, largest first. */

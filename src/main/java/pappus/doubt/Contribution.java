@@ -1,5 +1,7 @@
 package pappus.doubt;
 
+import pappus.reliance.Doubt;
+
 /**
  * What one uncertain number does to what builds are ranked by: seconds of flight, or metres over ground.
  *

@@ -1,6 +1,7 @@
 package pappus.doubt;
 
 import pappus.part.Known;
+import pappus.reliance.Doubt;
 
 /** What a builder can measure to be surer of an estimate, and how sure the numbers then are. */
 public enum Measurement {

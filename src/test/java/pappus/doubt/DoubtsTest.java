@@ -12,6 +12,8 @@ import pappus.catalog.Catalog;
 import pappus.part.Known;
 import pappus.part.Propeller;
 import pappus.part.Role;
+import pappus.reliance.Doubt;
+import pappus.reliance.Reliance;
 import pappus.shop.SmallShop;
 
 class DoubtsTest {
@@ -119,7 +121,7 @@ class DoubtsTest {
     var band = new Band(
         100,
         List.of(new Contribution(Doubt.MERIT, "a", 0.1, 10, 10, 10)),
-        Band.reliance(0.1 * 0.1));
+        Reliance.ofLosses(0.1 * 0.1));
 
     assertThat(band.low()).isCloseTo(100 - 12.816, within(0.001));
     assertThat(band.high()).isCloseTo(100 + 12.816, within(0.001));
@@ -130,7 +132,7 @@ class DoubtsTest {
     assertThat(new Band(100, List.of(), 0.8765432).low()).isEqualTo(87.654);
     assertThat(new Band(0, List.of(), 0.9).low()).isZero();
     // No flight is shorter than none.
-    assertThat(Band.reliance(1)).isZero();
+    assertThat(Reliance.ofLosses(1)).isZero();
   }
 
   @Test

@@ -11,7 +11,6 @@ import pappus.assessment.flight.FlightEstimate;
 import pappus.compatibility.Verdict;
 import pappus.document.Spoken;
 import pappus.doubt.Band;
-import pappus.doubt.Doubt;
 import pappus.evidence.BuildFigures;
 import pappus.evidence.Figure;
 import pappus.evidence.Reason;
@@ -24,6 +23,7 @@ import pappus.physics.flight.Ending;
 import pappus.physics.flight.ThrottleLimit;
 import pappus.quantity.Sentence;
 import pappus.ranking.Candidate;
+import pappus.reliance.Doubt;
 
 /** Why a build stands where it stands, in sentences. */
 public final class Reasons {

@@ -6,7 +6,8 @@ import pappus.assessment.Assessment;
 import pappus.assessment.Heat;
 import pappus.assessment.flight.FlightCurves;
 import pappus.doubt.Band;
-import pappus.doubt.Doubt;
+import pappus.reliance.Doubt;
+import pappus.reliance.Reliance;
 import pappus.scenario.Scenario;
 import pappus.weighing.FlightFit;
 import pappus.weighing.StyleFit;
@@ -84,7 +85,7 @@ public final class FirstFlight {
         "mass ready to fly",
         assessment.mass().grams(),
         "g",
-        Band.tenth(assessment.mass().doubtGrams()),
+        Reliance.tenth(assessment.mass().doubtGrams()),
         "doubt of the masses",
         "more solder, glue or wire than counted, or one heavy part: weigh part by part",
         "a part is missing or lighter than listed, or the scale: check it with a coin"));

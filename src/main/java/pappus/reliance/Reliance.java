@@ -1,19 +1,20 @@
-package pappus.doubt;
+package pappus.reliance;
 
 import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Random;
-import pappus.assessment.Assessment;
-import pappus.assessment.Assessor;
 import pappus.assessment.flight.Draw;
 import pappus.assessment.flight.Factors;
 import pappus.assessment.flight.FlightEstimate;
+import pappus.assessment.flight.Flights;
+import pappus.evidence.BuildFigures;
 import pappus.evidence.Weighing;
 import pappus.part.Build;
 import pappus.part.Role;
 import pappus.part.VideoSender;
 import pappus.physics.airframe.MassChance;
+import pappus.scenario.Scenario;
 
 /**
  * How much of an estimate can be relied on, worked out once for frame, motor, propeller, battery and where the
@@ -26,7 +27,13 @@ import pappus.physics.airframe.MassChance;
  * @param perGram what a gram costs, share of the flight
  * @param perWatt what a watt costs, share of the flight
  */
-record Reliance(double ofMain, double perGram, double perWatt) {
+public record Reliance(double ofMain, double perGram, double perWatt) {
+  /** Standard deviations of a normal distribution at its 10 and 90 % points. */
+  public static final double TENTH = 1.2815515655446004;
+
+  /** Of what the electronics draw, of which records do not say how it is known (engineering estimate). */
+  public static final double AVIONICS = 0.25;
+
   /** Mass of everything but the main parts and the payload in that state, g (engineering estimate). */
   private static final double OTHER_GRAMS = 24;
 
@@ -48,9 +55,9 @@ record Reliance(double ofMain, double perGram, double perWatt) {
 
   /** One choice of main parts. */
   private record Main(
-      Assessor assessor, Build build, OptionalDouble loss, double grams, double watts) {
+      Flights flights, Build build, OptionalDouble loss, double grams, double watts) {
     FlightEstimate fly(Factors factors) {
-      return assessor.fly(build, loss, grams, watts, factors);
+      return flights.fly(build, loss, grams, watts, factors);
     }
   }
 
@@ -62,7 +69,7 @@ record Reliance(double ofMain, double perGram, double perWatt) {
    * @param loss what is lost there, share of the flight
    */
   private record Share(Doubt doubt, double harmful, double harmless, double loss) {
-    static Share of(Doubts.Source source, Main main, double estimate) {
+    static Share of(Source source, Main main, double estimate) {
       var more = main.fly(source.doubt().moved(Factors.NONE, source.more())).figure();
       var less =
           main.fly(source.doubt().moved(Factors.NONE, -source.deviation())).figure();
@@ -80,19 +87,18 @@ record Reliance(double ofMain, double perGram, double perWatt) {
   }
 
   /**
-   * Of the main parts of a build that flies.
+   * Of the main parts of a build.
    *
-   * @param doubts of main parts as they fly
-   * @param drawDoubt one standard deviation of ln of all that everything but the motors draws
+   * @param flights by the likeliest figures
+   * @param build has main parts and a board
+   * @param figures what counts of its parts
    */
-  static Reliance of(Assessor assessor, Assessment assessment, Doubts doubts, double drawDoubt) {
-    var build = assessment.build();
+  public static Reliance of(Scenario scenario, Flights flights, Build build, BuildFigures figures) {
     var parts = Build.empty()
         .with(Role.FRAME, build.frame().orElseThrow())
         .with(Role.MOTOR, build.motor().orElseThrow())
         .with(Role.PROPELLER, build.propeller().orElseThrow())
         .with(Role.BATTERY, build.battery().orElseThrow());
-    var scenario = assessor.scenario();
     var family = scenario.pilotOrAny().video();
     var isDigital = family != null && !family.equals(VideoSender.ANALOGUE);
     var grams = scenario.payloadGrams()
@@ -103,26 +109,26 @@ record Reliance(double ofMain, double perGram, double perWatt) {
     for (var entry : parts.parts().entrySet()) {
       grams += parts.count(entry.getKey()) * entry.getValue().mass().grams();
     }
-    var figures = assessment.flight().orElseThrow().figures();
     var main =
-        new Main(assessor, parts, figures.board().rippleShare(Weighing.EXPECTED), grams, watts);
+        new Main(flights, parts, figures.board().rippleShare(Weighing.EXPECTED), grams, watts);
     var flown = main.fly(Factors.NONE);
     var estimate = flown.figure();
     if (estimate <= 0) {
       return new Reliance(0, 0, 0);
     }
-    var sources = doubts.sourcesOfMain(build, figures, flown);
-    sources.add(new Doubts.Source(Doubt.AVIONICS, "electronics", drawDoubt));
-    sources.add(new Doubts.Source(Doubt.MASS, "mass", MASS_DOUBT * grams));
+    var sources =
+        Sources.of(build, figures, flown, flights.asksForDrag(), scenario.air().windOrCalm() > 0);
+    sources.add(new Source(Doubt.AVIONICS, "electronics", AVIONICS));
+    sources.add(new Source(Doubt.MASS, "mass", MASS_DOUBT * grams));
     var shares =
         sources.stream().map(source -> Share.of(source, main, estimate)).toList();
-    var lost = Math.max(0, 1 - tenth(main, shares) / estimate) / Band.tenth(1);
+    var lost = Math.max(0, 1 - tenth(main, shares) / estimate) / TENTH;
     var ofMass = shares.get(shares.size() - 1).loss;
     var ofDraw = shares.get(shares.size() - 2).loss;
     return new Reliance(
         Math.max(0, lost * lost - ofMass * ofMass - ofDraw * ofDraw),
         ofMass / MASS_DOUBT / grams,
-        ofDraw / drawDoubt / watts);
+        ofDraw / AVIONICS / watts);
   }
 
   /**
@@ -157,11 +163,20 @@ record Reliance(double ofMain, double perGram, double perWatt) {
    *
    * @param doubtGrams one standard deviation of the mass, g
    * @param draws of everything but the motors
-   * @param drawDoubt one standard deviation of ln of all draws
    */
-  double planWith(double doubtGrams, List<Draw> draws, double drawDoubt) {
+  public double planWith(double doubtGrams, List<Draw> draws) {
     var grams = perGram * doubtGrams;
-    var watts = perWatt * drawDoubt * draws.stream().mapToDouble(Draw::watts).sum();
-    return Band.reliance(ofMain + grams * grams + watts * watts);
+    var watts = perWatt * AVIONICS * draws.stream().mapToDouble(Draw::watts).sum();
+    return ofLosses(ofMain + grams * grams + watts * watts);
+  }
+
+  /** What is relied on of an estimate, 0 to 1, whose losses at one standard deviation are independent shares of it. */
+  public static double ofLosses(double variance) {
+    return Math.max(0, 1 - TENTH * Math.sqrt(variance));
+  }
+
+  /** What nine of ten stay below of something with such a standard deviation, over its expectation. */
+  public static double tenth(double deviation) {
+    return TENTH * deviation;
   }
 }

@@ -1,4 +1,4 @@
-package pappus.doubt;
+package pappus.reliance;
 
 import pappus.assessment.flight.Factors;
 
@@ -37,7 +37,7 @@ public enum Doubt {
    *
    * @param by ln of the factor on it (of the thrust lost: of the inverse of what is kept); for the mass, grams
    */
-  Factors moved(Factors factors, double by) {
+  public Factors moved(Factors factors, double by) {
     var factor = StrictMath.exp(by);
     return factors.with(values -> {
       switch (this) {

@@ -1,0 +1,55 @@
+package pappus.reliance;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.concurrent.ConcurrentHashMap;
+import pappus.assessment.flight.Flights;
+import pappus.evidence.BuildFigures;
+import pappus.evidence.Figure;
+import pappus.evidence.Weighing;
+import pappus.part.Build;
+import pappus.scenario.Scenario;
+
+/** The reliances of a scenario's builds, each worked out when it is first asked for. Safe for several threads. */
+public final class Reliances {
+  private final Scenario scenario;
+  private final Flights flights;
+  private final Map<Main, Reliance> known = new ConcurrentHashMap<>();
+
+  /**
+   * What one reliance holds for.
+   *
+   * @param ids of frame, motor, propeller and battery
+   * @param loss ripple of the controllers over that of the law; absent: as the law says
+   * @param doubt about that; absent: about the law
+   */
+  private record Main(List<String> ids, OptionalDouble loss, Optional<Double> doubt) {}
+
+  /**
+   * @param flights by the likeliest figures
+   */
+  public Reliances(Scenario scenario, Flights flights) {
+    this.scenario = scenario;
+    this.flights = flights;
+  }
+
+  /**
+   * That of a build.
+   *
+   * @param build has main parts and a board
+   * @param figures what counts of its parts
+   */
+  public Reliance of(Build build, BuildFigures figures) {
+    var main = new Main(
+        List.of(
+            build.frame().orElseThrow().id(),
+            build.motor().orElseThrow().id(),
+            build.propeller().orElseThrow().id(),
+            build.battery().orElseThrow().id()),
+        figures.board().rippleShare(Weighing.EXPECTED),
+        figures.board().controllerLoss().map(Figure::deviation));
+    return known.computeIfAbsent(main, fresh -> Reliance.of(scenario, flights, build, figures));
+  }
+}
