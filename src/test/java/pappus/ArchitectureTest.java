@@ -338,7 +338,8 @@ final class ArchitectureTest {
             "pappus.assessment",
             "pappus.search",
             "pappus.ranking",
-            "pappus.change"),
+            "pappus.change",
+            "pappus.whatif.relax"),
         Layer.of(
             "pappus.scenario.reading",
             "pappus.quantity",

@@ -106,7 +106,7 @@ public record Assessment(
   /** The limit with the least room relative to its bound: the one that binds. */
   public Optional<Limit> tightest() {
     return limits.stream()
-        .filter(limit -> !limit.met() || !limit.isCount())
+        .filter(limit -> !limit.met() || limit.hasRoom())
         .min(Comparator.comparingDouble(Limit::relativeMargin).thenComparing(Limit::id));
   }
 }

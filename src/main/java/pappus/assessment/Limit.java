@@ -42,6 +42,11 @@ public record Limit(
     return unit.equals(PIECES);
   }
 
+  /** Whether to keep it just so is a want of room: not where it is kept or not, or counted. */
+  public boolean hasRoom() {
+    return !isCount() && !is(LimitKind.PACK_THROTTLE);
+  }
+
   /** How much is left, in the unit; below zero where it is broken. */
   public double margin() {
     return most ? bound - value : value - bound;

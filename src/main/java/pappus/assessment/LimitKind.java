@@ -27,6 +27,9 @@ public enum LimitKind {
   PACK_CURRENT("pack-current", "pack current %s", "A", Way.AT_MOST, null),
   PLUG_CURRENT("plug-current", "plug current %s", "A", Way.AT_MOST, null),
   LEAD_CURRENT("lead-current", "lead current %s", "A", Way.AT_MOST, null),
+  /** Where a scenario asks that motor output needs no limit for the pack's sake. */
+  PACK_THROTTLE(
+      "pack-throttle", "throttle that pack, plug and leads stand", "", Way.AT_LEAST, null),
   HOVER_THROTTLE("hover-throttle", "throttle in hover at half charge", "", Way.AT_MOST, null),
   /** What is above it no aircraft of its mass reaches: a figure of some part must be wrong. */
   HOVER_EFFICIENCY("hover-efficiency", "efficiency in hover", "", Way.AT_MOST, null),

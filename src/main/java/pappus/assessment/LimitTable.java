@@ -38,6 +38,9 @@ final class LimitTable {
     // A speed that cannot be flown is the cause of the currents told after it.
     flight.course().ifPresent(course -> addSpeeds(course, limits));
     addCurrents(flight, mass.grams() / 1000, limits);
+    if (scenario.flight().asksForFullThrottle()) {
+      limits.add(LimitKind.PACK_THROTTLE.limit(flight.packThrottle(), 1));
+    }
     return limits;
   }
 

@@ -5,6 +5,8 @@ import pappus.quantity.Money;
 
 /** Numbers as a person reads them: minutes to a half, grams to one, whole euros. */
 public final class Spoken {
+  private static final String RAISED = "⁰¹²³⁴⁵⁶⁷⁸⁹";
+
   private Spoken() {}
 
   /** Minutes to the half. */
@@ -16,6 +18,17 @@ public final class Spoken {
   public static String number(double value, int decimals) {
     var text = String.format(Locale.ROOT, "%." + decimals + "f", value);
     return text.matches("-0(\\.0*)?") ? text.substring(1) : text;
+  }
+
+  /** A whole number however large: in full below a million, else a figure times a power of ten. */
+  public static String large(double value) {
+    if (value < 1e6) {
+      return String.format(Locale.ROOT, "%,.0f", value);
+    }
+    var parts = String.format(Locale.ROOT, "%.1e", value).split("e\\+0*", 2);
+    var power = new StringBuilder();
+    parts[1].chars().forEach(digit -> power.append(RAISED.charAt(digit - '0')));
+    return parts[0] + " × 10" + power;
   }
 
   /** With a capital, as the first of a sentence. */

@@ -8,15 +8,15 @@ public final class Closest {
   private Closest() {}
 
   /**
-   * The name with the fewest letters to change, if they are few: a third of its length, and two at
-   * least. Of equals
-   * the first by alphabet.
+   * The name with the fewest letters to change, if they are few: a third of its length, and two at least, but never
+   * more than half of what is there, or any two letters would be any other two. Of equals the first by alphabet.
    */
   public static Optional<String> to(String typed, Collection<String> names) {
     var best = Optional.<String>empty();
     var least = Integer.MAX_VALUE;
     for (var name : names) {
-      var most = Math.min(least, Math.max(2, name.length() / 3));
+      var half = Math.max(name.length(), typed.length()) / 2;
+      var most = Math.min(least, Math.min(half, Math.max(2, name.length() / 3)));
       if (Math.abs(name.length() - typed.length()) > most) {
         continue;
       }

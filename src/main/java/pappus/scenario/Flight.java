@@ -64,10 +64,15 @@ public record Flight(
     @JsonPropertyDescription(
         "How long full throttle is held at once, s, 1 to 60, for the motors' heat; absent: 5.")
     @Nullable
-    Double burstSeconds) {
+    Double burstSeconds,
+
+    @JsonPropertyDescription(
+        "Whether pack, plug and leads must stand full throttle, on a full pack and where thrust is judged, so that motor output needs no limit for their sake; absent: no.")
+    @Nullable
+    Boolean packStandsFullThrottle) {
   /** Standing in calm air, all else usual. */
-  public static final Flight HOVERING =
-      new Flight(Style.HOVER, null, null, null, null, null, null, null, null, null, null, null);
+  public static final Flight HOVERING = new Flight(
+      Style.HOVER, null, null, null, null, null, null, null, null, null, null, null, null);
 
   static final double MOST_AIRSPEED = 60;
 
@@ -164,6 +169,11 @@ public record Flight(
       Require.refuse("%s must be left out unless the style is %s, but the style is %s."
           .formatted(name, needed.word(), style.word()));
     }
+  }
+
+  /** Whether pack, plug and leads must stand full throttle. */
+  public boolean asksForFullThrottle() {
+    return packStandsFullThrottle != null && packStandsFullThrottle;
   }
 
   /** Whether the wind of the place is that of the flight: a cruise and legs have their own. */

@@ -48,6 +48,9 @@ class LimitKindTest {
     var met = Stream.of(
             assess(SmallShop.scenario(BUDGET), counted),
             assess(SmallShop.flying(cruise, ""), Shelf.EMPTY),
+            assess(
+                SmallShop.flying("{\"style\": \"hover\", \"packStandsFullThrottle\": true}", ""),
+                Shelf.EMPTY),
             Desk.assess(build()))
         .flatMap(assessment -> assessment.limits().stream())
         .toList();

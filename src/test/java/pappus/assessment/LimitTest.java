@@ -14,6 +14,7 @@ import pappus.part.Connector;
 import pappus.physics.flight.ThrottleLimit;
 import pappus.scenario.MassCap;
 import pappus.scenario.Payload;
+import pappus.scenario.Scenarios;
 
 final class LimitTest {
   private static final double EVEN_ODDS = 0.5;
@@ -83,6 +84,41 @@ final class LimitTest {
         .isNotEmpty()
         .allMatch(Limit::met);
     assertThat(capped.broken()).isEmpty();
+  }
+
+  /** A plug that passes less than the motors take is no fault, unless the scenario asks that it passes all. */
+  @Test
+  void aPackThatDoesNotStandFullThrottleIsBrokenWhereThatIsAskedFor() {
+    var asking = with(
+        Scenarios.plain(),
+        "flight",
+        with(Scenarios.plain().flight(), "packStandsFullThrottle", true));
+    var weak = build(with(battery(), "labelRating", 5.0));
+    var strong = build(with(motor(), "speedConstantRpmPerVolt", 2000.0));
+
+    assertThat(Desk.assess(weak).limits()).noneMatch(limit -> limit.is(LimitKind.PACK_THROTTLE));
+    var broken = Desk.limit(Desk.assess(weak, asking), "pack-throttle");
+    assertThat(broken.met()).isFalse();
+    assertThat(broken.value())
+        .isEqualTo(Desk.assess(weak).flight().orElseThrow().fresh().duty());
+    assertThat(broken.bound()).isEqualTo(1);
+    var kept = Desk.assess(strong, asking);
+    assertThat(Desk.limit(kept, "pack-throttle").met()).isTrue();
+    // Nothing is left of it, and nothing has to be.
+    assertThat(kept.tightest().orElseThrow().id()).isNotEqualTo("pack-throttle");
+  }
+
+  /** What motors or controllers do not stand is not the pack's doing. */
+  @Test
+  void aMotorsLimitIsNoneOfThePack() {
+    var asking = with(
+        Scenarios.plain(),
+        "flight",
+        with(Scenarios.plain().flight(), "packStandsFullThrottle", true));
+    var capped = Desk.assess(build(with(motor(), "burstAmps", 5.0)), asking);
+
+    assertThat(capped.flight().orElseThrow().motorOutputPercent()).isLessThan(100);
+    assertThat(Desk.limit(capped, "pack-throttle").met()).isTrue();
   }
 
   /** The scenario's thrust over weight is judged on what is left. */

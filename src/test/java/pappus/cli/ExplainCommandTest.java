@@ -41,7 +41,7 @@ class ExplainCommandTest {
         .contains(
             " The best build of this scenario, proven, reaches 43.0 min, 3.6 min more. The limit with the least room is ",
             " Room left:",
-            "\n- thrust in mid-flight: 48.14 gf left of 381.8 gf at least.",
+            "\n- thrust in mid-flight: 429.9 gf of at least 381.8 gf, 48.14 gf to spare.",
             " One gram more costs 13 s, one watt more beside the motors 1.4 min.",
             " No part swapped for a dearer one flies longer. Cheapest to give up: Newteye 14 in place of Newteye 14 Feather saves EUR 9 for 6.2 s.",
             " Grams to save, the cheapest first:",

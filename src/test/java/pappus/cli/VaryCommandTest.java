@@ -56,11 +56,11 @@ class VaryCommandTest {
     assertThat(run.err()).isEmpty();
     assertThat(run.out()).isEqualTo("""
             marsh: Below 250.0 g (Below 250 g at take-off) with 95 % confidence; thrust over weight at least
-            2.0; 5 m.
+            2.0; at 5 m altitude.
             In place of what the scenario says, varied here: mass-cap.
 
             mass-cap g   min    g  g needed  T/W   W  EUR    best build
-            190                                              nothing is feasible
+            190                                              nothing is feasible: in the way is below 190 g
             194         38.3  188     190.6  2.2  32  188    Cottongrass 4, Spikerush 1303-3400, Ligule 4×1.9×2,
                                                              Tidewell 2S 3400
             198         39.4  191     196.7  2.3  32  190    battery Tidewell 2S 3500
@@ -85,9 +85,14 @@ class VaryCommandTest {
       var build = best(175 + 10 * i);
       var line = lines.get(i + 1);
       assertThat(line).startsWith((175 + 10 * i) + ",");
-      assertThat(line).endsWith(build.isEmpty() ? ",nothing is feasible," : ",\"" + build + "\"");
+      assertThat(line)
+          .endsWith(
+              build.isEmpty()
+                  ? ",nothing is feasible: in the way is a budget of EUR " + (175 + 10 * i) + ","
+                  : ",\"" + build + "\"");
     }
-    assertThat(lines.get(1)).isEqualTo("175,,,,,,,,nothing is feasible,");
+    assertThat(lines.get(1))
+        .isEqualTo("175,,,,,,,,nothing is feasible: in the way is a budget of EUR 175,");
     assertThat(lines.get(5)).contains("thistledown-5");
   }
 
@@ -99,8 +104,8 @@ class VaryCommandTest {
     assertThat(run.out()).isEqualTo("""
             | mass-cap g | budget EUR | min | g | g needed | T/W | W | EUR |  | best build |
             | --- | --- | ---: | ---: | ---: | ---: | ---: | ---: | --- | --- |
-            | 190 | 180 |  |  |  |  |  |  |  | nothing is feasible |
-            | 190 | 220 |  |  |  |  |  |  |  | nothing is feasible |
+            | 190 | 180 |  |  |  |  |  |  |  | nothing is feasible&#58; in the way is below 190 g |
+            | 190 | 220 |  |  |  |  |  |  |  | nothing is feasible&#58; in the way is below 190 g |
             | 200 | 180 | 38.2 | 188 | 190.7 | 2.2 | 32 | 179 |  | Cottongrass 4, Spikerush 1303-3400, Ligule 4×1.9×2, Tidewell 2S 3400 |
             | 200 | 220 | 39.4 | 191 | 196.7 | 2.3 | 32 | 190 |  | battery Tidewell 2S 3500, camera Newteye 14 Feather |
             """);

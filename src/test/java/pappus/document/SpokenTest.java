@@ -22,6 +22,19 @@ class SpokenTest {
     assertThat(Spoken.number(value, decimals)).isEqualTo(text);
   }
 
+  @ParameterizedTest(name = "{0} is {1}")
+  @CsvSource(delimiter = '|', textBlock = """
+      48      | 48
+      999999  | 999,999
+      1e6     | 1.0 × 10⁶
+      1.35e19 | 1.4 × 10¹⁹
+      9.99e19 | 1.0 × 10²⁰
+      1e100   | 1.0 × 10¹⁰⁰
+      """)
+  void largeNumbersAreTimesAPowerOfTen(double value, String text) {
+    assertThat(Spoken.large(value)).isEqualTo(text);
+  }
+
   @Test
   void pricesAreWholeUnits() {
     assertThat(Spoken.price(19_433, "EUR")).isEqualTo("EUR 194");

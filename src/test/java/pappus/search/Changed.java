@@ -21,7 +21,7 @@ public final class Changed {
     var flight = from.flight().orElseThrow();
     var endurance =
         new Endurance(seconds, flight.endurance().ending(), flight.endurance().discharge());
-    return with(from, from.cost(), flight(flight, endurance, flight.full()));
+    return with(from, from.cost(), flight(flight, endurance, flight.full(), flight.fresh()));
   }
 
   /** Costs so many cents. */
@@ -38,23 +38,32 @@ public final class Changed {
   public static FlightEstimate ending(FlightEstimate from, Ending ending) {
     var endurance =
         new Endurance(from.endurance().seconds(), ending, from.endurance().discharge());
-    return flight(from, endurance, from.full());
+    return flight(from, endurance, from.full(), from.fresh());
   }
 
   /** Has its full throttle capped by something, at a share of full opening. */
   public static FlightEstimate cap(FlightEstimate from, ThrottleLimit limit, double duty) {
-    var full = from.full();
     return flight(
         from,
         from.endurance(),
-        new FullThrottle(
-            full.thrustN(),
-            duty,
-            limit,
-            full.point(),
-            full.busCurrentA(),
-            full.busVolts(),
-            full.isBeyondTest()));
+        capped(from.full(), limit, duty),
+        capped(from.fresh(), ThrottleLimit.FULL_DUTY, 1));
+  }
+
+  /** Has its full throttle on a fresh pack capped by something, at a share of full opening. */
+  public static FlightEstimate capFresh(FlightEstimate from, ThrottleLimit limit, double duty) {
+    return flight(from, from.endurance(), from.full(), capped(from.fresh(), limit, duty));
+  }
+
+  private static FullThrottle capped(FullThrottle full, ThrottleLimit limit, double duty) {
+    return new FullThrottle(
+        full.thrustN(),
+        duty,
+        limit,
+        full.point(),
+        full.busCurrentA(),
+        full.busVolts(),
+        full.isBeyondTest());
   }
 
   /** Stands to its limits so. */
@@ -96,7 +105,7 @@ public final class Changed {
   }
 
   private static FlightEstimate flight(
-      FlightEstimate from, Endurance endurance, FullThrottle full) {
+      FlightEstimate from, Endurance endurance, FullThrottle full, FullThrottle fresh) {
     return new FlightEstimate(
         from.hover(),
         from.volts(),
@@ -110,6 +119,7 @@ public final class Changed {
         from.thrustToWeight(),
         from.freshThrustToWeight(),
         full,
+        fresh,
         from.continuous(),
         from.burst(),
         from.rotor(),

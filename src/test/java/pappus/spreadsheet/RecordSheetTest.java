@@ -187,6 +187,15 @@ class RecordSheetTest {
             "s.csv:1: column N \"remark\" is not known.");
   }
 
+  /** Of two letters, two others are not a slip. */
+  @Test
+  void guessesNoOtherWordOfTwoLetters() {
+    assertThat(straps(TITLES + ",KV,ide\n" + ROW + ",4,x\n").problems)
+        .containsExactly(
+            "s.csv:1: column L \"KV\" is not known.",
+            "s.csv:1: column M \"ide\" is not known. Maybe id was meant.");
+  }
+
   @Test
   void namesColumnsThatAreMissing() {
     assertThat(straps("id,maker,price (EUR)\na,b,1\n").problems)

@@ -240,6 +240,7 @@ class WeighInTest {
         null,
         null,
         PackAge.TIRED,
+        null,
         null);
     var hover = new Flight(
         Flight.Style.HOVER,
@@ -253,6 +254,7 @@ class WeighInTest {
         null,
         null,
         PackAge.TIRED,
+        null,
         null);
     var row = Parts.with(flight(880), "age", Optional.empty());
     var fit =

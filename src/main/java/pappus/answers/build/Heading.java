@@ -52,9 +52,9 @@ public final class Heading {
         + " % confidence; thrust over weight at least "
         + Spoken.number(scenario.leastThrustToWeight(), 1)
         + (scenario.budget() == null ? "" : "; budget " + Spoken.price(scenario.budget()))
-        + "; "
+        + "; at "
         + Spoken.number(scenario.air().altitudeMetres(), 0)
-        + " m"
+        + " m altitude"
         + (scenario.goalOrEndurance() == Goal.RANGE ? "; ranked by range over ground." : ".");
   }
 

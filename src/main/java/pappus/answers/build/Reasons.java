@@ -20,6 +20,7 @@ import pappus.part.Kind;
 import pappus.part.Part;
 import pappus.part.Role;
 import pappus.physics.flight.Ending;
+import pappus.physics.flight.FullThrottle;
 import pappus.physics.flight.ThrottleLimit;
 import pappus.quantity.Sentence;
 import pappus.ranking.Candidate;
@@ -44,12 +45,15 @@ public final class Reasons {
         .orElse("Nothing could be computed.");
   }
 
-  /** How much room a limit leaves. */
+  /** How much of a limit is used, and how much room is left. */
   public static String room(Limit limit) {
-    return amount(limit, limit.margin())
-        + " left of "
+    var used = amount(limit, limit.value());
+    var isNone = limit.most() && used.equals(amount(limit, 0));
+    return (isNone ? "none" : used)
+        + " of at "
+        + (limit.most() ? "most " : "least ")
         + amount(limit, limit.bound())
-        + (limit.most() ? "" : " at least");
+        + (isNone ? "" : ", " + amount(limit, limit.margin()) + " to spare");
   }
 
   /** What is wrong with a broken limit, with both numbers. */
@@ -102,30 +106,38 @@ public final class Reasons {
     };
   }
 
-  /** What the throttle is capped by, if it is. */
+  /** To what motor output has to be limited, and for whose sake, where full throttle overtaxes a part. */
   public static Optional<String> cap(FlightEstimate flight) {
-    var full = flight.full();
-    if (full.limit() == ThrottleLimit.FULL_DUTY) {
-      return Optional.empty();
-    }
-    var what = switch (full.limit()) {
-      case FULL_DUTY -> "nothing";
-      case MOTOR -> "the motors' burst current";
-      case CONTROLLER -> "the controllers' burst current";
-      case PACK -> "the pack's burst current";
-      case CONNECTOR -> "the plug's burst current";
-      case LEAD -> "the leads' burst current";
-      case FLOOR_VOLTS -> "the floor volts of the pack";
+    return flight.capped().map(least -> {
+      var isFresh = flight.fresh().limit() != ThrottleLimit.FULL_DUTY
+          && flight.fresh().duty() <= flight.full().duty();
+      return "Limit motor output to %s %% in the flight firmware: above that, %s %s.%s"
+          .formatted(
+              flight.motorOutputPercent(),
+              overtaxed(least.limit()),
+              isFresh ? "on a fresh pack" : "in mid-flight",
+              isFresh ? inMidFlight(flight.full()) : "");
+    });
+  }
+
+  private static String overtaxed(ThrottleLimit limit) {
+    return switch (limit) {
+      case FULL_DUTY -> "nothing is overtaxed";
+      case MOTOR -> "the motors pass their burst current";
+      case CONTROLLER -> "the controllers pass their burst current";
+      case PACK -> "the pack passes its burst current";
+      case CONNECTOR -> "the plug passes its burst current";
+      case LEAD -> "the leads pass their burst current";
+      case FLOOR_VOLTS -> "the pack sags below its floor volts";
     };
-    var cannotBeSet = full.limit() == ThrottleLimit.PACK
-        || full.limit() == ThrottleLimit.CONNECTOR
-        || full.limit() == ThrottleLimit.LEAD;
-    return Optional.of(String.format(
-        Locale.ROOT,
-        "Full throttle is judged at %.0f %% of full opening, where %s is met%s.",
-        full.duty() * 100,
-        what,
-        cannotBeSet ? "; no setting holds that, so mind the stick" : "; set the board to hold it"));
+  }
+
+  /** Thrust over weight is not that of the limit set for a fresh pack. */
+  private static String inMidFlight(FullThrottle full) {
+    return full.limit() == ThrottleLimit.FULL_DUTY
+        ? " In mid-flight, where thrust is judged, the parts stand full throttle."
+        : " In mid-flight, where thrust is judged, that is so above %s %%."
+            .formatted((int) (100 * full.duty()));
   }
 
   /** Which parts could stand in the place of one, since they are the same in every number; a few of many. */

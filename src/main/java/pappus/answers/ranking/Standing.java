@@ -3,6 +3,7 @@ package pappus.answers.ranking;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import pappus.assessment.Assessment;
+import pappus.document.Spoken;
 import pappus.ranking.Ranking;
 import pappus.scenario.Goal;
 import pappus.search.Ending;
@@ -27,11 +28,11 @@ public final class Standing {
     var proof = coverage.proof();
     var counts = String.format(
         Locale.ROOT,
-        "%,d %s assessed, %,d of them feasible, out of %.1e ways to fill the roles",
+        "%,d %s assessed, %,d of them feasible, out of %s ways to fill the roles",
         coverage.assessed(),
         coverage.assessed() == 1 ? "build" : "builds",
         coverage.feasible(),
-        coverage.combinations());
+        Spoken.large(coverage.combinations()));
     if (coverage.isProof()) {
       return ranking.candidates().isEmpty()
           ? "Proven: no combination in this catalogue keeps every rule and limit; " + counts + "."

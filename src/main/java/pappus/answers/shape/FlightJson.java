@@ -43,6 +43,11 @@ public record FlightJson(
 
     @JsonPropertyDescription("The same with a full pack.") double freshThrustToWeight,
     @JsonPropertyDescription("At full throttle.") FullThrottle fullThrottle,
+
+    @JsonPropertyDescription(
+        "To what motor output has to be limited in the flight firmware, so that no part is overtaxed on a full pack or where thrust is judged, %; 100: it need not be.")
+    int motorOutputPercent,
+
     @JsonPropertyDescription("How warm the motors get.") Warmth heat,
 
     @JsonPropertyDescription("Continuous ratings, of those that are known.")
@@ -166,6 +171,7 @@ public record FlightJson(
         flight.thrustToWeight(),
         flight.freshThrustToWeight(),
         FullThrottle.of(flight),
+        flight.motorOutputPercent(),
         Warmth.of(Heat.of(scenario, assessment)),
         Ratings.of(flight.continuous()),
         Ratings.of(flight.burst()));

@@ -96,10 +96,7 @@ public record BenchSheet(
   private static List<String> cautions(Assessment assessment, Scenario scenario) {
     var cautions = new ArrayList<>(Cautions.of(assessment, scenario));
     cautions.addAll(Reasons.findings(assessment));
-    assessment.flight().ifPresent(flight -> {
-      Reasons.cap(flight).ifPresent(cautions::add);
-      cautions.addAll(Hints.of(assessment));
-    });
+    assessment.flight().ifPresent(flight -> cautions.addAll(Hints.of(assessment)));
     return cautions;
   }
 

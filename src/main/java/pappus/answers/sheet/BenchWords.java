@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import pappus.answers.build.Reasons;
 import pappus.assessment.Assessment;
 import pappus.assessment.flight.Draw;
 import pappus.assessment.flight.FlightEstimate;
@@ -205,6 +206,7 @@ public final class BenchWords {
         .ifPresent(
             turned -> steps.add(
                 "A board stands on its corner: tell the flight software, then tilt the aircraft by hand and see the picture tilt alike."));
+    assessment.flight().flatMap(Reasons::cap).ifPresent(steps::add);
     steps.add(
         "Take the limiter out: motors draw more than it lets through, and who gets used to it at work no longer heeds it. Then the motors: spin them one at a time from the flight software, and note order and direction; swap any two of a motor's three wires, or tell its controller, where it turns the wrong way.");
     steps.add(

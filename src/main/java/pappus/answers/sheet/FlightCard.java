@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import pappus.answers.build.Journey;
+import pappus.answers.build.Reasons;
 import pappus.assessment.Assessment;
 import pappus.assessment.flight.FlightCurves;
 import pappus.assessment.flight.FlightEstimate;
@@ -62,7 +63,20 @@ final class FlightCard {
                 Table.Column.number("V", "volts", 1),
                 Table.Column.number("V a cell", "volts_per_cell", 2)),
             rows),
-        List.of(FirstFlight.THROTTLE));
+        hoverWords());
+  }
+
+  private List<String> hoverWords() {
+    return Reasons.cap(flight)
+        .filter(cap -> flight.motorOutputPercent() > 0)
+        .map(cap -> List.of(FirstFlight.THROTTLE, cap, stick(flight.motorOutputPercent())))
+        .orElse(List.of(FirstFlight.THROTTLE));
+  }
+
+  /** What is limited is spread over all of the stick's way. */
+  private static String stick(int percent) {
+    return "With that limit set, the stick stands at the throttle divided by %s."
+        .formatted(Spoken.number(percent / 100.0, 2));
   }
 
   private List<Object> hover(String pack, FlightCurves.HoverPoint point) {

@@ -78,7 +78,16 @@ public record SweepJson(
       Optional<Double> neededGrams,
 
       @JsonPropertyDescription("Roles that differ from the step before.")
-      List<SwapJson.Difference> changed) {}
+      List<SwapJson.Difference> changed,
+
+      @JsonPropertyDescription(
+          "Where no build is feasible: demands that together leave none, whatever else is given up; empty if no parts go together at all.")
+      Optional<List<InTheWay>> inTheWay) {}
+
+  /** A demand that is in the way. */
+  record InTheWay(
+      @JsonPropertyDescription("Which.") String id,
+      @JsonPropertyDescription("In words.") String text) {}
 
   /** A build on the front. */
   record Point(
@@ -125,7 +134,11 @@ public record SweepJson(
         best.build().map(build -> needed(build, deviations)),
         step.changed().stream()
             .map(changed -> SwapJson.Difference.of(changed, parts))
-            .toList());
+            .toList(),
+        step.inTheWay()
+            .map(demands -> demands.stream()
+                .map(demand -> new InTheWay(demand.id(), demand.text()))
+                .toList()));
   }
 
   private static double needed(Assessment build, double deviations) {

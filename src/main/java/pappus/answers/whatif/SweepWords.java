@@ -13,6 +13,7 @@ import pappus.part.Part;
 import pappus.part.Role;
 import pappus.ranking.ParetoFront;
 import pappus.scenario.Scenario;
+import pappus.whatif.relax.Demand;
 import pappus.whatif.sweep.Axis;
 import pappus.whatif.sweep.Step;
 import pappus.whatif.sweep.Sweep;
@@ -37,7 +38,9 @@ public final class SweepWords {
   /** What the best build of a step is, beside the step before. */
   public static String winner(Step step, boolean isFirst) {
     if (step.best().build().isEmpty()) {
-      return step.best().isProof() ? "nothing is feasible" : "nothing was found";
+      return step.best().isProof()
+          ? "nothing is feasible" + step.inTheWay().map(SweepWords::inTheWay).orElse("")
+          : "nothing was found";
     }
     if (isFirst) {
       return step.best().build().get().build().parts().entrySet().stream()
@@ -48,6 +51,17 @@ public final class SweepWords {
     return step.changed().isEmpty()
         ? "the same"
         : changes(step.changed(), step.best().build().get());
+  }
+
+  /** What leaves no build, whatever else is given up. */
+  private static String inTheWay(List<Demand> demands) {
+    return switch (demands.size()) {
+      case 0 -> ": no parts of the catalogue go together";
+      case 1 -> ": in the way is " + demands.get(0).text();
+      default ->
+        ": in the way are "
+            + demands.stream().map(Demand::text).collect(Collectors.joining(" with "));
+    };
   }
 
   /** In what a build of the same frame, motor, propeller and battery differs from the one before. */

@@ -1,13 +1,16 @@
 package pappus.assessment.flight;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import pappus.evidence.BuildFigures;
 import pappus.physics.flight.Endurance;
 import pappus.physics.flight.FullThrottle;
 import pappus.physics.flight.Hover;
 import pappus.physics.flight.Limits;
 import pappus.physics.flight.Rotor;
+import pappus.physics.flight.ThrottleLimit;
 import pappus.quantity.Units;
 import pappus.scenario.Goal;
 
@@ -26,6 +29,7 @@ import pappus.scenario.Goal;
  * @param thrustToWeight at the charge the scenario names
  * @param freshThrustToWeight on a full pack
  * @param full full throttle at the charge the scenario names
+ * @param fresh full throttle on a full pack
  * @param continuous currents the parts stand without end, A
  * @param burst currents they stand for some seconds, A
  * @param rotor one motor with its propeller and controller, as flown
@@ -46,6 +50,7 @@ public record FlightEstimate(
     double thrustToWeight,
     double freshThrustToWeight,
     FullThrottle full,
+    FullThrottle fresh,
     Limits continuous,
     Limits burst,
     Rotor rotor,
@@ -59,6 +64,30 @@ public record FlightEstimate(
   /** Speed of the propellers in hover, rpm. */
   public double hoverRpm() {
     return Units.radPerSToRpm(hover.steady().point().speedRadPerS());
+  }
+
+  /**
+   * Full throttle, on a full pack or at the charge the scenario names, where some part keeps it from all that the
+   * controllers could open; of two the one that allows less. Empty where the parts stand all of it.
+   */
+  public Optional<FullThrottle> capped() {
+    return Stream.of(fresh, full)
+        .filter(throttle -> throttle.limit() != ThrottleLimit.FULL_DUTY)
+        .min(Comparator.comparingDouble(FullThrottle::duty));
+  }
+
+  /** To how much of full opening motor output has to be limited, so that no part is overtaxed, whole %, 0 to 100. */
+  public int motorOutputPercent() {
+    return capped().map(throttle -> (int) (100 * throttle.duty())).orElse(100);
+  }
+
+  /** Share of full opening that pack, plug, leads and floor volts stand, whatever motors and controllers do, 0 to 1. */
+  public double packThrottle() {
+    return Stream.of(fresh, full)
+        .filter(throttle -> throttle.limit().isOfPack())
+        .mapToDouble(FullThrottle::duty)
+        .min()
+        .orElse(1);
   }
 
   /** Whole milliseconds of flight, rounded down. */

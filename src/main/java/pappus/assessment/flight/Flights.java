@@ -110,6 +110,7 @@ public final class Flights {
         full.thrustToWeight(aircraft.airframe()),
         fresh.thrustToWeight(aircraft.airframe()),
         full,
+        fresh,
         continuous,
         burst,
         aircraft.rotor(),

@@ -10,5 +10,10 @@ public enum ThrottleLimit {
   CONNECTOR,
   LEAD,
   /** The battery's terminals are down to the volts that must not be passed. */
-  FLOOR_VOLTS
+  FLOOR_VOLTS;
+
+  /** Whether it is the pack or what joins it to the board that allows no more, and no motor or controller. */
+  public boolean isOfPack() {
+    return this == PACK || this == CONNECTOR || this == LEAD || this == FLOOR_VOLTS;
+  }
 }

@@ -165,6 +165,13 @@ final class Demands {
           StepScales.payload(asked),
           "payload");
     }
+    if (flight.asksForFullThrottle()) {
+      drop(
+          LimitKind.PACK_THROTTLE.id(),
+          "a pack that stands full throttle",
+          "limit motor output in the flight firmware",
+          "flight.packStandsFullThrottle");
+    }
     var airspeed = flight.airspeedMetresPerSecond();
     if (airspeed != null) {
       dial(

@@ -44,6 +44,13 @@ public final class Relaxer {
     this.finder = finder;
   }
 
+  /** Those of its demands that have one of these names, as they stand. */
+  public static List<Demand> demands(Asked asked, List<String> ids) {
+    return Demands.of(asked).stream()
+        .filter(demand -> ids.contains(demand.id()))
+        .toList();
+  }
+
   /** Finds all of it; on a feasible scenario the best build alone. */
   public Relaxation relax() {
     var best = best(asked);
@@ -68,6 +75,17 @@ public final class Relaxer {
         isProof && !finder.isStopped(),
         finder.isStopped(),
         searches);
+  }
+
+  /**
+   * Demands of a scenario that has no feasible build which together leave none, and no one of which can be taken out
+   * without one becoming possible, all others set aside. Empty if no build goes together even without any demand.
+   *
+   * @return absent where that could not be proven
+   */
+  public Optional<List<Demand>> conflict() {
+    var conflict = conflict(Demands.of(asked));
+    return isProof && !finder.isStopped() ? Optional.of(conflict) : Optional.empty();
   }
 
   private Best best(Asked one) {

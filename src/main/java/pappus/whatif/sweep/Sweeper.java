@@ -15,6 +15,8 @@ import pappus.ranking.Best;
 import pappus.ranking.Finder;
 import pappus.search.Ending;
 import pappus.search.Proof;
+import pappus.whatif.relax.Demand;
+import pappus.whatif.relax.Relaxer;
 
 /**
  * Finds the best build at each step of a sweep. The loosest steps come first: where a proven winner keeps a tighter
@@ -40,8 +42,17 @@ public final class Sweeper {
     this.progress = progress;
   }
 
-  /** A build that was found, and whether that took no search. */
-  private record Found(Best best, boolean isCarriedOver) {}
+  /**
+   * A build that was found.
+   *
+   * @param isCarriedOver whether that took no search
+   * @param inTheWay demands in conflict where there is none; absent where that is not known
+   */
+  private record Found(Best best, boolean isCarriedOver, Optional<List<Demand>> inTheWay) {
+    static Found of(Best best, boolean isCarriedOver) {
+      return new Found(best, isCarriedOver, Optional.empty());
+    }
+  }
 
   /**
    * Finds all of it.
@@ -66,7 +77,8 @@ public final class Sweeper {
           values,
           now.best(),
           isFirst ? List.of() : changed(before, now.best()),
-          now.isCarriedOver()));
+          now.isCarriedOver(),
+          now.inTheWay()));
       before = Optional.of(now.best());
     }
     return new Sweep(axes, steps, searches);
@@ -122,24 +134,35 @@ public final class Sweeper {
   }
 
   private Found find(List<String> values, Map<List<String>, Found> known) {
-    var question = at(values).question();
+    var here = at(values);
+    var question = here.question();
     for (var entry : known.entrySet()) {
       var looser = entry.getValue().best();
       if (isWithin(values, entry.getKey()) && looser.isProof()) {
         if (looser.build().isEmpty()) {
-          return new Found(looser, true);
+          return new Found(looser, true, stillInTheWay(here, entry.getValue()));
         }
-        var here = question.assessor().assess(looser.build().get().build());
-        if (here.isFeasible()) {
-          return new Found(new Best(Optional.of(here), looser.proof()), true);
+        var same = question.assessor().assess(looser.build().get().build());
+        if (same.isFeasible()) {
+          return Found.of(new Best(Optional.of(same), looser.proof()), true);
         }
       }
     }
     if (finder.isStopped()) {
-      return new Found(new Best(Optional.empty(), Proof.of(Ending.INTERRUPTED)), false);
+      return Found.of(new Best(Optional.empty(), Proof.of(Ending.INTERRUPTED)), false);
     }
     searches++;
-    return new Found(finder.best(question), false);
+    var best = finder.best(question);
+    return best.build().isEmpty() && best.isProof()
+        ? new Found(best, false, new Relaxer(here, finder).conflict())
+        : Found.of(best, false);
+  }
+
+  /** What leaves no build leaves none where one of it is asked for more strictly. */
+  private static Optional<List<Demand>> stillInTheWay(Asked here, Found looser) {
+    return looser
+        .inTheWay()
+        .map(demands -> Relaxer.demands(here, demands.stream().map(Demand::id).toList()));
   }
 
   private boolean isWithin(List<String> values, List<String> looser) {

@@ -62,7 +62,7 @@ class CourseReportTest {
     var text = new RankingText(RANGE, 1000).of(RANKING);
 
     assertThat(text)
-        .contains("; 5 m; ranked by range over ground.\n")
+        .contains("; at 5 m altitude; ranked by range over ground.\n")
         .contains("\n #      km  plan on    min      g   T/W  mean W  price\n")
         .contains("Farthest found, not proven: ")
         .containsPattern(

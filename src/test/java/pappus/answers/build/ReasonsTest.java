@@ -49,9 +49,10 @@ class ReasonsTest {
 
     assertThat(Reasons.binding(Changed.limits(FIRST, List.of(mass, thrust))))
         .isEqualTo(
-            "The limit with the least room is thrust over weight: 0.25 left of 2.00 at least.");
+            "The limit with the least room is thrust over weight: 2.25 of at least 2.00, 0.25 to spare.");
     assertThat(Reasons.binding(Changed.limits(FIRST, List.of(mass))))
-        .isEqualTo("The limit with the least room is all-up mass: 70.00 g left of 250.0 g.");
+        .isEqualTo(
+            "The limit with the least room is all-up mass: 180.0 g of at most 250.0 g, 70.00 g to spare.");
   }
 
   @Test
@@ -64,6 +65,12 @@ class ReasonsTest {
             "Broken: price of what has to be bought is 210.0 EUR, but must be at most 180.0 EUR.");
     assertThat(Reasons.binding(Changed.limits(FIRST, List.of(thrust))))
         .isEqualTo("Broken: thrust over weight is 1.50, but must be at least 2.00.");
+  }
+
+  @Test
+  void saysWhereNothingOfALimitIsUsed() {
+    assertThat(Reasons.room(new Limit("pack-overhang", "reach", "mm", 0, 15, true, true)))
+        .isEqualTo("none of at most 15.00 mm");
   }
 
   @Test
@@ -91,16 +98,33 @@ class ReasonsTest {
 
   @ParameterizedTest(name = "{0}")
   @CsvSource(delimiter = '|', textBlock = """
-      MOTOR       | the motors' burst current is met; set the board to hold it.
-      CONTROLLER  | the controllers' burst current is met; set the board to hold it.
-      PACK        | the pack's burst current is met; no setting holds that, so mind the stick.
-      CONNECTOR   | the plug's burst current is met; no setting holds that, so mind the stick.
-      LEAD        | the leads' burst current is met; no setting holds that, so mind the stick.
-      FLOOR_VOLTS | the floor volts of the pack is met; set the board to hold it.
+      MOTOR       | the motors pass their burst current
+      CONTROLLER  | the controllers pass their burst current
+      PACK        | the pack passes its burst current
+      CONNECTOR   | the plug passes its burst current
+      LEAD        | the leads pass their burst current
+      FLOOR_VOLTS | the pack sags below its floor volts
       """, quoteCharacter = '"')
-  void saysWhatCapsTheThrottle(ThrottleLimit limit, String end) {
-    assertThat(Reasons.cap(Changed.cap(FLIGHT, limit, 0.842)))
-        .contains("Full throttle is judged at 84 % of full opening, where " + end);
+  void saysToWhatMotorOutputIsLimited(ThrottleLimit limit, String overtaxed) {
+    assertThat(Reasons.cap(Changed.cap(FLIGHT, limit, 0.848)))
+        .contains("Limit motor output to 84 % in the flight firmware: above that, " + overtaxed
+            + " in mid-flight.");
+  }
+
+  /** Its volts are the highest, and so are its currents. */
+  @Test
+  void aFreshPackMayTakeALowerLimitThanMidFlight() {
+    var onlyFresh =
+        Changed.capFresh(Changed.cap(FLIGHT, ThrottleLimit.FULL_DUTY, 1), ThrottleLimit.PACK, 0.9);
+    var both =
+        Changed.capFresh(Changed.cap(FLIGHT, ThrottleLimit.PACK, 0.97), ThrottleLimit.PACK, 0.9);
+
+    var limit =
+        "Limit motor output to 90 % in the flight firmware: above that, the pack passes its burst current on a fresh pack.";
+    assertThat(Reasons.cap(onlyFresh))
+        .contains(limit + " In mid-flight, where thrust is judged, the parts stand full throttle.");
+    assertThat(Reasons.cap(both))
+        .contains(limit + " In mid-flight, where thrust is judged, that is so above 97 %.");
   }
 
   @Test

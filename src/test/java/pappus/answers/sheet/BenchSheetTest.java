@@ -235,7 +235,19 @@ final class BenchSheetTest {
     var legs =
         List.of(new Leg(500.0, null, null, null, null), new Leg(null, 30.0, null, null, null));
     var flight = new Flight(
-        Flight.Style.PROFILE, null, null, null, null, null, null, null, legs, null, null, null);
+        Flight.Style.PROFILE,
+        null,
+        null,
+        null,
+        null,
+        null,
+        null,
+        null,
+        legs,
+        null,
+        null,
+        null,
+        null);
     var assessor = new Assessor(
         with(Scenarios.plain(), "flight", flight), Stock.of(Parts.hardware()), Rules.ALL);
 
@@ -243,6 +255,24 @@ final class BenchSheetTest {
 
     assertThat(says(sheet, "landmarks")).contains(FirstFlight.WAY_HOME);
     assertThat(says(sheet(Parts.build()), "landmarks")).doesNotContain(FirstFlight.WAY_HOME);
+  }
+
+  /** Whoever sets the limit does so at the bench, and reads the stick by it in the air. */
+  @Test
+  void tellsToWhatMotorOutputIsLimitedAtTheBenchAndInTheAir() {
+    var weak = Parts.build(with(Parts.battery(), "labelRating", 20.0));
+    var percent = sheet(weak).assessment().flight().orElseThrow().motorOutputPercent();
+    assertThat(percent).isBetween(1, 99);
+
+    var limit = "Limit motor output to " + percent + " % in the flight firmware: ";
+    assertThat(sheet(weak).steps()).anyMatch(step -> step.startsWith(limit));
+    assertThat(says(sheet(weak), "hover"))
+        .anyMatch(said -> said.startsWith(limit))
+        .contains(
+            "With that limit set, the stick stands at the throttle divided by 0." + percent + ".");
+    assertThat(sheet(Parts.build(with(Parts.motor(), "speedConstantRpmPerVolt", 2000.0)))
+            .steps())
+        .noneMatch(step -> step.startsWith("Limit motor output"));
   }
 
   @Test

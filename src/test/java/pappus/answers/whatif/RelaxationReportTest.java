@@ -86,7 +86,7 @@ class RelaxationReportTest {
     var all = relaxation(List.of(GPS, CAP), List.of(NO_GPS, LIGHTER), List.of(), List.of(CLASH));
 
     assertThat(text(all, 2000)).startsWith("""
-        marsh: Below 250.0 g (Below 250 g at take-off) with 95 %% confidence; thrust over weight at least 2.0; 5 m.
+        marsh: Below 250.0 g (Below 250 g at take-off) with 95 %% confidence; thrust over weight at least 2.0; at 5 m altitude.
 
         These demands together leave no build, even if nothing else were asked; of these alone, any one less would leave one: a GPS; below 190 g.
 
@@ -162,7 +162,7 @@ class RelaxationReportTest {
   @Test
   void saysThatNothingIsInTheWay() {
     assertThat(text(found(Ending.PROVEN), 2000)).isEqualTo("""
-        marsh: Below 250.0 g (Below 250 g at take-off) with 95 %% confidence; thrust over weight at least 2.0; 5 m.
+        marsh: Below 250.0 g (Below 250 g at take-off) with 95 %% confidence; thrust over weight at least 2.0; at 5 m altitude.
 
         Nothing stands in the way: %s
         Proven: no other combination in this catalogue does better.

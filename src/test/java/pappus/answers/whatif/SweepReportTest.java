@@ -76,7 +76,7 @@ class SweepReportTest {
     var changed = before == null || best.build().isEmpty()
         ? List.<pappus.change.Changed>of()
         : pappus.change.Changed.between(before.build(), best.build().get().build());
-    return new Step(List.of(values), best, changed, false);
+    return new Step(List.of(values), best, changed, false, Optional.empty());
   }
 
   private static final Sweep PAYLOAD = new Sweep(
@@ -135,7 +135,7 @@ class SweepReportTest {
   void aTerminalOfAHundredColumnsHasATable() {
     assertThat(report(PAYLOAD, null, null).text(100)).isEqualTo("""
             marsh: Below 250.0 g (Below 250 g at take-off) with 95 % confidence; thrust over weight at least
-            2.0; 5 m.
+            2.0; at 5 m altitude.
             In place of what the scenario says, varied here: payload.
 
             payload g   min    g  g needed  T/W   W  EUR     best build
@@ -159,7 +159,8 @@ class SweepReportTest {
     assertThat(report(PAYLOAD, null, null).text(40)).isEqualTo("""
             marsh: Below 250.0 g (Below 250 g at
             take-off) with 95 % confidence; thrust
-            over weight at least 2.0; 5 m.
+            over weight at least 2.0; at 5 m
+            altitude.
             In place of what the scenario says,
             varied here: payload.
 
@@ -199,7 +200,7 @@ class SweepReportTest {
   @Test
   void aWideOneHasEachStepInALine() {
     assertThat(report(TWO, null, null).text(200)).isEqualTo("""
-            marsh: Below 250.0 g (Below 250 g at take-off) with 95 % confidence; thrust over weight at least 2.0; 5 m.
+            marsh: Below 250.0 g (Below 250 g at take-off) with 95 % confidence; thrust over weight at least 2.0; at 5 m altitude.
             In place of what the scenario says, varied here: mass-cap, budget.
 
             mass-cap g  budget EUR   min    g  g needed  T/W   W  EUR    best build
@@ -218,7 +219,7 @@ class SweepReportTest {
   void whatIsTradedStandsAgainstPriceAndMass() {
     assertThat(report(null, FRONT, null).text(100)).isEqualTo("""
             marsh: Below 250.0 g (Below 250 g at take-off) with 95 % confidence; thrust over weight at least
-            2.0; 5 m.
+            2.0; at 5 m altitude.
 
             2 builds that no other surpasses in flight, mass and price at once; mass is what is needed at the
             confidence asked for.
@@ -249,7 +250,7 @@ class SweepReportTest {
   void adviceOnAFrameFollowsItsSweep() {
     assertThat(report(null, null, ADVICE).text(100)).isEqualTo("""
             marsh: Below 250.0 g (Below 250 g at take-off) with 95 % confidence; thrust over weight at least
-            2.0; 5 m.
+            2.0; at 5 m altitude.
 
             Cottongrass 4 as it is drawn, 41.0 g: 45.0 min with its best build, proven.
             Each gram less of it gives 17 s.

@@ -21,6 +21,8 @@ import pappus.ranking.ParetoFront;
 import pappus.search.Ending;
 import pappus.search.Proof;
 import pappus.shop.SmallShop;
+import pappus.whatif.relax.Demand;
+import pappus.whatif.relax.Relaxer;
 import pappus.whatif.sweep.Axes;
 import pappus.whatif.sweep.Step;
 import pappus.whatif.sweep.Sweep;
@@ -39,7 +41,11 @@ class SweepWordsTest {
 
   private static Step step(String value, @Nullable Assessment build, Ending ending) {
     return new Step(
-        List.of(value), new Best(Optional.ofNullable(build), proof(ending)), List.of(), false);
+        List.of(value),
+        new Best(Optional.ofNullable(build), proof(ending)),
+        List.of(),
+        false,
+        Optional.empty());
   }
 
   private static Sweep sweep(String over, int searches, Step... steps) {
@@ -72,9 +78,11 @@ class SweepWordsTest {
         new Changed(Role.BATTERY, Optional.empty(), FEW.part("tidewell-2s-3400")),
         new Changed(Role.LEAD, FEW.part("newteye-14"), Optional.empty()));
 
-    assertThat(SweepWords.winner(new Step(List.of("1"), best, changed, true), false))
+    assertThat(
+            SweepWords.winner(new Step(List.of("1"), best, changed, true, Optional.empty()), false))
         .isEqualTo("battery Tidewell 2S 3400, no battery lead");
-    assertThat(SweepWords.winner(new Step(List.of("1"), best, List.of(), true), false))
+    assertThat(SweepWords.winner(
+            new Step(List.of("1"), best, List.of(), true, Optional.empty()), false))
         .isEqualTo("the same");
   }
 
@@ -86,6 +94,26 @@ class SweepWordsTest {
       assertThat(SweepWords.winner(step("0", null, Ending.EFFORT), isFirst))
           .isEqualTo("nothing was found");
     }
+  }
+
+  @Test
+  void whatLeavesNothingIsNamed() {
+    var asked =
+        new Asked(SmallShop.scenario(", \"wants\": [\"gps\"]"), new Supply(FEW, Shelf.EMPTY));
+    var demands = Relaxer.demands(asked, List.of("mass-cap", "wants-gps"));
+    var none = step("0", null, Ending.PROVEN).best();
+
+    assertThat(inTheWay(none, List.of()))
+        .isEqualTo("nothing is feasible: no parts of the catalogue go together");
+    assertThat(inTheWay(none, demands.subList(0, 1)))
+        .isEqualTo("nothing is feasible: in the way is a GPS");
+    assertThat(inTheWay(none, demands))
+        .isEqualTo("nothing is feasible: in the way are a GPS with below 250 g");
+  }
+
+  private static String inTheWay(Best none, List<Demand> demands) {
+    return SweepWords.winner(
+        new Step(List.of("0"), none, List.of(), false, Optional.of(demands)), true);
   }
 
   /** By hand: 600 s over 40 g are 15 s each. */

@@ -62,6 +62,7 @@ final class CourseTest {
         List.of(legs),
         null,
         null,
+        null,
         null);
   }
 

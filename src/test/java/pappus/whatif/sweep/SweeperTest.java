@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 import static pappus.part.Parts.with;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -13,6 +14,7 @@ import java.util.function.Function;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import pappus.assessment.Assessment;
+import pappus.assessment.LimitKind;
 import pappus.assessment.Supply;
 import pappus.catalog.Catalog;
 import pappus.catalog.Shelf;
@@ -30,6 +32,7 @@ import pappus.search.Ending;
 import pappus.search.Enumeration;
 import pappus.search.Question;
 import pappus.shop.SmallShop;
+import pappus.whatif.relax.Demand;
 
 /** Each step against trying every build for it. */
 class SweeperTest {
@@ -334,5 +337,55 @@ class SweeperTest {
     assertThatThrownBy(() -> sweep("mass-cap=181:201:1", "budget=181:200:1"))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessage("must have at most 400 steps in all, but has 420.");
+  }
+
+  /** Of a step that has no build: the demands that it names leave none together, and any fewer of them leave one. */
+  @Test
+  void whatIsInTheWayLeavesNothingAndLessOfItDoes() {
+    var scenario = SmallShop.scenario(", \"budget\": {\"amount\": 300, \"currency\": \"EUR\"}");
+    var asked = new Asked(scenario, new Supply(FEW, Shelf.EMPTY));
+    var infeasible = 0;
+    for (var step :
+        sweep(scenario, FEW, finder(), "mass-cap=150:200:10", "budget=170,190").steps()) {
+      assertThat(step.inTheWay().isPresent()).isEqualTo(step.best().build().isEmpty());
+      var here = asked
+          .with(LimitKind.MASS_CAP, new BigDecimal(step.values().get(0)))
+          .with(LimitKind.BUDGET, new BigDecimal(step.values().get(1)));
+      for (var demands : step.inTheWay().stream().toList()) {
+        infeasible++;
+        var ids = demands.stream().map(Demand::id).toList();
+        assertThat(ids).isNotEmpty();
+        assertThat(Enumeration.best(only(here, ids).question())).isEmpty();
+        if (!step.isCarriedOver()) {
+          for (var id : ids) {
+            var fewer = ids.stream().filter(other -> !other.equals(id)).toList();
+            assertThat(Enumeration.best(only(here, fewer).question())).as(id).isPresent();
+          }
+        }
+      }
+    }
+    assertThat(infeasible).isGreaterThan(6);
+  }
+
+  /** With only some of its demands left. */
+  private static Asked only(Asked asked, List<String> ids) {
+    var left = asked;
+    for (var limit : LimitKind.stated().toList()) {
+      if (!ids.contains(limit.id())) {
+        left = left.with(limit.field().givenUp());
+      }
+    }
+    return left;
+  }
+
+  /** What is carried over from a looser step is told by what the tighter one asks for. */
+  @Test
+  void whatIsInTheWayIsToldAsItStandsAtEachStep() {
+    var steps = sweep("mass-cap=100,120").steps();
+
+    assertThat(steps).allSatisfy(step -> assertThat(step.best().build()).isEmpty());
+    assertThat(steps.get(0).isCarriedOver()).isTrue();
+    assertThat(steps.stream().map(step -> step.inTheWay().orElseThrow().get(0).text()))
+        .containsExactly("below 100 g", "below 120 g");
   }
 }
