@@ -17,7 +17,8 @@ import pappus.part.Build;
  * @param fitting how they go together
  * @param findings one a fit rule
  * @param mass what it weighs
- * @param cost what it costs
+ * @param cost what counts of its price: to fly once, or with what the scenario buys beside it
+ * @param outlay all that is bought with it; empty where the scenario buys nothing beside a build
  * @param flight how it flies; empty if a main part is missing or the flight cannot be computed
  * @param whyNoFlight why there is no flight; empty where there is one
  * @param limits every limit
@@ -28,6 +29,7 @@ public record Assessment(
     List<Finding> findings,
     MassTable mass,
     CostTable cost,
+    Optional<CostTable> outlay,
     Optional<FlightEstimate> flight,
     Optional<String> whyNoFlight,
     List<Limit> limits) {

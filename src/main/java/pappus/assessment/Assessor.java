@@ -107,7 +107,8 @@ public final class Assessor {
         ? new Flights(scenario, Weighing.CAUTIOUS, powerFactor, evidence)
         : expected;
     this.reliances = new Reliances(scenario, expected);
-    this.purse = new Purse(Set.copyOf(scenario.choice().ownedIds()), shelf);
+    this.purse = new Purse(
+        Set.copyOf(scenario.choice().ownedIds()), shelf, scenario.alsoBuyOrNothing());
     this.deviations = MassChance.deviationsFor(scenario.massCap().confidenceOrUsual());
   }
 
@@ -131,11 +132,14 @@ public final class Assessor {
     var findings = rules.stream().map(rule -> find(rule, fitting)).toList();
     var mass = MassTable.of(fitting, scenario.payloadGrams());
     var cost = CostTable.of(fitting, purse);
+    var outlay = scenario.alsoBuy() == null
+        ? Optional.<CostTable>empty()
+        : Optional.of(CostTable.whole(fitting, purse));
     var missing =
         Role.FLYING.stream().filter(role -> build.part(role).isEmpty()).findFirst();
     if (missing.isPresent()) {
       return grounded(
-          build, fitting, findings, mass, cost, "there is no " + missing.get().label());
+          build, fitting, findings, mass, cost, outlay, "there is no " + missing.get().label());
     }
     FlightEstimate flight;
     try {
@@ -143,7 +147,7 @@ public final class Assessor {
     } catch (IllegalArgumentException outsideTheModel) {
       // The physics refuses what it was not made for; the reader sees its reason.
       return grounded(
-          build, fitting, findings, mass, cost, String.valueOf(outsideTheModel.getMessage()));
+          build, fitting, findings, mass, cost, outlay, String.valueOf(outsideTheModel.getMessage()));
     }
     return new Assessment(
         build,
@@ -151,6 +155,7 @@ public final class Assessor {
         findings,
         mass,
         cost,
+        outlay,
         Optional.of(flight),
         Optional.empty(),
         LimitTable.of(scenario, deviations, mass, cost, purse, flight));
@@ -162,9 +167,10 @@ public final class Assessor {
       List<Finding> findings,
       MassTable mass,
       CostTable cost,
+      Optional<CostTable> outlay,
       String why) {
     return new Assessment(
-        build, fitting, findings, mass, cost, Optional.empty(), Optional.of(why), List.of());
+        build, fitting, findings, mass, cost, outlay, Optional.empty(), Optional.of(why), List.of());
   }
 
   /**

@@ -2,75 +2,128 @@ package pappus.assessment;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import pappus.fitting.Fitting;
 import pappus.part.Part;
+import pappus.scenario.AlsoBuy;
+import pappus.scenario.OwnLine;
 
 /**
- * What has to be bought to fly once, in whole selling units, without spares.
+ * What has to be bought, in whole selling units: to fly once, or with all that a scenario buys beside a build.
  *
  * @param lines one a part
+ * @param own what is no part
  * @param cents sum, whole cents
  */
-public record CostTable(List<Line> lines, long cents) {
+public record CostTable(List<Line> lines, List<OwnLine> own, long cents) {
   /**
    * One line of what is bought.
    *
    * @param label what it is
    * @param part the part
    * @param pieces how many fly
-   * @param fromHand how many of them are at hand
+   * @param spares how many are wanted beyond those
+   * @param fromHand how many of all of them are at hand
    * @param units selling units to buy
    * @param cents price of them, whole cents; 0 if owned
    * @param owned whether the builder has all of them already
    */
   public record Line(
-      String label, Part part, int pieces, int fromHand, int units, long cents, boolean owned) {}
+      String label,
+      Part part,
+      int pieces,
+      int spares,
+      int fromHand,
+      int units,
+      long cents,
+      boolean owned) {
+    /** Selling units to buy beyond what flies. */
+    public int spareUnits() {
+      return owned ? 0 : units - part.sold().unitsFor(Math.max(0, pieces - fromHand));
+    }
+
+    /** Price of those, whole cents. */
+    public long spareCents() {
+      return spareUnits() * part.price().cents();
+    }
+
+    /** Selling units that have to be paid. */
+    public int unitsToBuy() {
+      return owned ? 0 : units;
+    }
+  }
 
   public CostTable {
     lines = List.copyOf(lines);
-  }
-
-  static CostTable of(List<Line> lines) {
-    return new CostTable(lines, lines.stream().mapToLong(Line::cents).sum());
+    own = List.copyOf(own);
   }
 
   /**
-   * Everything a build as it goes together is bought from.
+   * What counts of everything a build as it goes together is bought from: what else a scenario buys is in it if that
+   * counts against the budget.
    *
    * @param purse what of it costs nothing
    */
   static CostTable of(Fitting fitting, Purse purse) {
+    return of(fitting, purse, purse.alsoBuy().counts() ? purse.alsoBuy() : AlsoBuy.NOTHING);
+  }
+
+  /** Everything that is bought, what a scenario buys beside a build included, whether that counts or not. */
+  static CostTable whole(Fitting fitting, Purse purse) {
+    return of(fitting, purse, purse.alsoBuy());
+  }
+
+  private static CostTable of(Fitting fitting, Purse purse, AlsoBuy also) {
     var build = fitting.build();
     var lines = new ArrayList<Line>();
     var taken = new HashMap<String, Integer>();
     build
         .parts()
-        .forEach(
-            (role, part) -> lines.add(line(role.label(), part, build.count(role), purse, taken)));
+        .forEach((role, part) ->
+            lines.add(line(role.label(), part, build.count(role), purse, also, taken)));
+    var spared = new HashSet<String>();
     for (var item : fitting.hardware().items()) {
-      item.part()
-          .ifPresent(part -> lines.add(line(item.label(), part, item.pieces(), purse, taken)));
+      item.part().ifPresent(part -> {
+        // Two columns of a stack may each need one: their spares are bought once.
+        var with = spared.add(item.label() + part.id()) ? also : AlsoBuy.NOTHING;
+        lines.add(line(item.label(), part, item.pieces(), purse, with, taken));
+      });
     }
-    return of(lines);
+    var own = also.ownLines();
+    return new CostTable(
+        lines,
+        own,
+        lines.stream().mapToLong(Line::cents).sum()
+            + own.stream().mapToLong(line -> line.price().cents()).sum());
   }
 
   /** @param taken pieces at hand that went into lines before, by part */
   private static Line line(
-      String label, Part part, int pieces, Purse purse, Map<String, Integer> taken) {
-    if (purse.hasAny(part)) {
-      return new Line(label, part, pieces, pieces, part.sold().unitsFor(pieces), 0, true);
+      String label, Part part, int pieces, Purse purse, AlsoBuy also, Map<String, Integer> taken) {
+    var spares = also.spares(label, part);
+    var there = purse.hasAny(part) ? pieces : 0;
+    var wanted = pieces + spares - there;
+    if (wanted == 0) {
+      return new Line(label, part, pieces, spares, there, part.sold().unitsFor(pieces), 0, true);
     }
     var before = taken.getOrDefault(part.id(), 0);
-    var fromShelf = Math.min(pieces, Math.max(0, purse.shelf().owned(part) - before));
+    var fromShelf = Math.min(wanted, Math.max(0, purse.shelf().owned(part) - before));
     if (fromShelf > 0) {
       taken.put(part.id(), before + fromShelf);
     }
-    var units = part.sold().unitsFor(pieces - fromShelf);
+    var units = part.sold().unitsFor(wanted - fromShelf);
     return new Line(
-        label, part, pieces, fromShelf, units, units * part.price().cents(), fromShelf == pieces);
+        label,
+        part,
+        pieces,
+        spares,
+        there + fromShelf,
+        units,
+        units * part.price().cents(),
+        fromShelf == wanted);
   }
 
   /** Pieces of each part that fly, whatever they serve as. */

@@ -9,6 +9,7 @@ import pappus.part.Part;
 import pappus.part.Propeller;
 import pappus.part.Role;
 import pappus.part.Seat;
+import pappus.part.SmallThing;
 
 /** The propeller must sit on what the motor has for it. */
 public final class PropellerSeatRule implements CompatibilityRule {
@@ -58,7 +59,7 @@ public final class PropellerSeatRule implements CompatibilityRule {
     if (!propeller.seats().contains(seat)) {
       if (HardwarePlanner.needsReducingRings(build)
           && fitting.hardware().items().stream()
-              .anyMatch(item -> item.label().equals("reducing rings"))) {
+              .anyMatch(item -> item.label().equals(SmallThing.REDUCING_RINGS.label()))) {
         return Verdict.fitsBut(
             "Propeller %s sits on motor %s with reducing rings.", propeller.id(), motor.id());
       }

@@ -11,6 +11,7 @@ import pappus.part.Motor;
 import pappus.part.Part;
 import pappus.part.Screw;
 import pappus.part.Seat;
+import pappus.part.SmallThing;
 import pappus.part.Strap;
 import pappus.part.Sundry;
 import pappus.part.Wire;
@@ -51,21 +52,25 @@ public final class HardwarePlanner {
     var items = new ArrayList<Hardware.Item>();
     var screw = motorScrew(build);
     screw.ifPresent(found -> items.add(Hardware.Item.of(
-        "motor screws",
+        SmallThing.MOTOR_SCREWS.label(),
         found,
         build.frame().map(Frame::rotors).orElse(4)
             * build.motor().map(Motor::screwCount).orElse(4))));
     addPropellerHardware(build, items);
     var columns = stack.map(plan -> plan.columns().size()).orElse(1);
-    items.add(
-        sundry("stack screws and spacers", Sundry.Purpose.STACK_HARDWARE, columns, STACK_GRAMS));
+    items.add(sundry(
+        SmallThing.STACK_HARDWARE.label(), Sundry.Purpose.STACK_HARDWARE, columns, STACK_GRAMS));
     stack.ifPresent(plan -> plan.adapters()
-        .forEach(adapter -> items.add(Hardware.Item.of("stack adapter", adapter, 1))));
-    cameraShims(build).ifPresent(shims -> items.add(Hardware.Item.of("camera shims", shims, 1)));
+        .forEach(
+            adapter -> items.add(Hardware.Item.of(SmallThing.STACK_ADAPTER.label(), adapter, 1))));
+    cameraShims(build)
+        .ifPresent(shims -> items.add(Hardware.Item.of(SmallThing.CAMERA_SHIMS.label(), shims, 1)));
     var strap = strap(build);
-    strap.ifPresent(found -> items.add(Hardware.Item.of("battery strap", found, 1)));
-    items.add(sundry("battery pad", Sundry.Purpose.BATTERY_PAD, 1, PAD_GRAMS));
-    items.add(sundry("solder, heat-shrink, ties", Sundry.Purpose.SOLDER_AND_TIES, 1, SOLDER_GRAMS));
+    strap.ifPresent(
+        found -> items.add(Hardware.Item.of(SmallThing.BATTERY_STRAP.label(), found, 1)));
+    items.add(sundry(SmallThing.BATTERY_PAD.label(), Sundry.Purpose.BATTERY_PAD, 1, PAD_GRAMS));
+    items.add(sundry(
+        SmallThing.SOLDER_AND_TIES.label(), Sundry.Purpose.SOLDER_AND_TIES, 1, SOLDER_GRAMS));
     var wire = motorWire(build);
     wire.ifPresent(found -> addMotorWire(found, items));
     build.battery().ifPresent(battery -> addPackLeads(battery, items));
@@ -123,15 +128,22 @@ public final class HardwarePlanner {
     var seat = build.motor().get().propellerSeat();
     if (seat.isScrewed()) {
       items.add(sundry(
-          "propeller screws", Sundry.Purpose.PROPELLER_SCREWS, 1, 4 * PROPELLER_SCREW_GRAMS));
+          SmallThing.PROPELLER_SCREWS.label(),
+          Sundry.Purpose.PROPELLER_SCREWS,
+          1,
+          4 * PROPELLER_SCREW_GRAMS));
     } else if (seat == Seat.NUT_M5) {
-      items.add(
-          sundry("propeller nuts", Sundry.Purpose.PROPELLER_NUTS, 1, 4 * PROPELLER_NUT_GRAMS));
+      items.add(sundry(
+          SmallThing.PROPELLER_NUTS.label(),
+          Sundry.Purpose.PROPELLER_NUTS,
+          1,
+          4 * PROPELLER_NUT_GRAMS));
     }
     if (needsReducingRings(build)) {
       stock
           .adapter(Adapter.Purpose.REDUCING_RINGS, adapter -> true)
-          .ifPresent(rings -> items.add(Hardware.Item.of("reducing rings", rings, 1)));
+          .ifPresent(
+              rings -> items.add(Hardware.Item.of(SmallThing.REDUCING_RINGS.label(), rings, 1)));
     }
   }
 

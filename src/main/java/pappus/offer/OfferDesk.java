@@ -3,6 +3,7 @@ package pappus.offer;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -10,7 +11,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
-import org.jspecify.annotations.Nullable;
 import pappus.assessment.Assessment;
 import pappus.assessment.Assessor;
 import pappus.assessment.Supply;
@@ -23,6 +23,7 @@ import pappus.doubt.Doubts;
 import pappus.part.Build;
 import pappus.part.Part;
 import pappus.part.Role;
+import pappus.scenario.AlsoBuy;
 import pappus.scenario.Scenario;
 import pappus.search.Incumbents;
 import pappus.search.Question;
@@ -177,32 +178,38 @@ public final class OfferDesk {
   /** One line a part, whatever it serves as. */
   private List<OfferLine> lines(Assessment assessment) {
     var pieces = new LinkedHashMap<Part, Integer>();
+    var spares = new HashMap<Part, Integer>();
     var labels = new LinkedHashMap<Part, String>();
-    var owned = new HashSet<Part>();
+    var spared = new HashSet<String>();
     for (var line : assessment.cost().lines()) {
       pieces.merge(line.part(), line.pieces(), Integer::sum);
-      labels.putIfAbsent(line.part(), line.label());
-      if (line.owned()) {
-        owned.add(line.part());
+      if (spared.add(line.label() + line.part().id())) {
+        spares.merge(line.part(), spares(line.label(), line.part()), Integer::sum);
       }
+      labels.putIfAbsent(line.part(), line.label());
     }
     var lines = new ArrayList<OfferLine>();
-    pieces.forEach((part, count) ->
-        lines.add(line(labels.get(part), part, count, owned.contains(part), assessment.build())));
+    pieces.forEach((part, count) -> lines.add(
+        line(String.valueOf(labels.get(part)), part, count, spares.getOrDefault(part, 0))));
     return lines;
   }
 
-  private OfferLine line(
-      @Nullable String label, Part part, int pieces, boolean owned, Build build) {
-    var what = String.valueOf(label);
-    if (owned) {
+  /** Pieces beyond what flies: by the shop's settings where they name the thing, else as the scenario wants. */
+  private int spares(String label, Part part) {
+    var settings = shop.settings().sparesOrNone();
+    return settings.stream().anyMatch(spare -> spare.label().equals(label))
+        ? AlsoBuy.pieces(settings, label, part)
+        : assessor.scenario().alsoBuyOrNothing().spares(label, part);
+  }
+
+  private OfferLine line(String what, Part part, int pieces, int spares) {
+    // What the customer has serves one build; more of it is sold.
+    var owned = assessor.scenario().choice().ownedIds().contains(part.id());
+    var wanted = owned ? spares : pieces + spares;
+    if (wanted == 0) {
       return new OfferLine(what, part, pieces, 0, 0, 0, OfferLine.Standing.CUSTOMERS, 0);
     }
-    var spare = build.parts().entrySet().stream()
-        .filter(entry -> entry.getValue().equals(part))
-        .mapToInt(entry -> shop.settings().spareUnits(entry.getKey()))
-        .sum();
-    var units = part.sold().unitsFor(pieces) + spare;
+    var units = part.sold().unitsFor(wanted);
     var there = stock.entry(part.id()).map(ShelfEntry::stock).orElse(null);
     var standing = !isCounted
         ? OfferLine.Standing.NOT_COUNTED
@@ -214,7 +221,7 @@ public final class OfferDesk {
         part,
         pieces,
         units,
-        spare,
+        units - part.sold().unitsFor(owned ? 0 : pieces),
         units * part.price().cents(),
         standing,
         there == null ? 0 : there);

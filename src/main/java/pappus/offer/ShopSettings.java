@@ -4,9 +4,10 @@ import com.fasterxml.jackson.annotation.JsonPropertyDescription;
 import java.math.BigDecimal;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import pappus.part.Role;
 import pappus.quantity.Money;
 import pappus.quantity.Require;
+import pappus.scenario.OwnLine;
+import pappus.scenario.Spare;
 
 /** What a shop says of itself and of how it sells; the same for all its offers. */
 public record ShopSettings(
@@ -36,13 +37,15 @@ public record ShopSettings(
     @JsonPropertyDescription("How many days an offer holds, 1 to 365.")
     int validDays,
 
-    @JsonPropertyDescription("What is sold beyond what flies; absent: no spares.") @Nullable
+    @JsonPropertyDescription(
+        "What is sold beyond what flies; of what is not named here, what the scenario wants beside the build.")
+    @Nullable
     List<Spare> spares,
 
     @JsonPropertyDescription(
         "What the shop adds to each build, such as building it; absent: nothing.")
     @Nullable
-    List<Extra> extras,
+    List<OwnLine> extras,
 
     @JsonPropertyDescription(
         "What is not in the price; absent: radio, goggles, charger, soldering and postage.")
@@ -92,43 +95,13 @@ public record ShopSettings(
     }
   }
 
-  /** Selling units sold beyond what flies. */
-  public record Spare(
-      @JsonPropertyDescription("What of, such as propeller.")
-      Role role,
-
-      @JsonPropertyDescription("Selling units more, 1 to 20.")
-      int units) {
-    public Spare {
-      Require.present("role", role);
-      Require.inRange("units", units, 1, 20);
-    }
-  }
-
-  /** Something the shop adds. */
-  public record Extra(
-      @JsonPropertyDescription("What it is.") String text,
-
-      @JsonPropertyDescription("What it costs, with or without tax as all prices.")
-      Money price) {
-    public Extra {
-      Require.text("text", text);
-      Require.present("price", price);
-    }
-  }
-
-  /** Selling units of a role beyond what flies. */
-  public int spareUnits(Role role) {
-    return spares == null
-        ? 0
-        : spares.stream()
-            .filter(spare -> spare.role() == role)
-            .mapToInt(Spare::units)
-            .sum();
+  /** What is sold beyond what flies. */
+  public List<Spare> sparesOrNone() {
+    return spares == null ? List.of() : spares;
   }
 
   /** What the shop adds to each build. */
-  public List<Extra> added() {
+  public List<OwnLine> added() {
     return extras == null ? List.of() : extras;
   }
 

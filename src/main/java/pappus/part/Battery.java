@@ -47,6 +47,11 @@ public record Battery(
     @Nullable
     Double continuousAmps,
 
+    @JsonPropertyDescription(
+        "Charging current in capacities an hour (C), 0.1 to 10; absent: 1 for LiPo, 0.5 for Li-ion (common practice, no published source).")
+    @Nullable
+    Double chargeRate,
+
     @JsonPropertyDescription("Its plug.") Connector connector,
 
     @JsonPropertyDescription("Gauge of its two leads, AWG, 12 to 30.") @ByClass
@@ -99,6 +104,9 @@ public record Battery(
     if (continuousAmps != null) {
       Require.inRange("continuousAmps", continuousAmps, 0.5, 300);
     }
+    if (chargeRate != null) {
+      Require.inRange("chargeRate", chargeRate, 0.1, 10, "Maybe it was written in amperes.");
+    }
     Require.present("connector", connector);
     Require.inRange("leadGauge", leadGauge, 12, 30);
     Require.inRange("leadMillimetres", leadMillimetres, 0, 300);
@@ -128,6 +136,11 @@ public record Battery(
   @Override
   public List<Role> fills() {
     return List.of(Role.BATTERY);
+  }
+
+  /** Charging current in capacities an hour. */
+  public double chargeRateOrUsual() {
+    return chargeRate == null ? chemistry.usualChargeRate() : chargeRate;
   }
 
   /** Resistance of one cell of the pack at 25 °C. */

@@ -69,6 +69,11 @@ public enum Chemistry {
     return reserve;
   }
 
+  /** Capacities an hour at which packs are charged where nothing else is known. */
+  public double usualChargeRate() {
+    return isLithiumIon() ? 0.5 : 1;
+  }
+
   /** Whether the cells are cylindrical Li-ion. */
   public boolean isLithiumIon() {
     return this == LI_ION_POWER || this == LI_ION_ENERGY;

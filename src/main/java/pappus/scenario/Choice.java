@@ -18,7 +18,8 @@ public record Choice(
     @JsonPropertyDescription("Ids that no build may use; absent: none.") @Nullable
     List<String> excluded,
 
-    @JsonPropertyDescription("Ids the builder has already, which cost nothing; absent: none.")
+    @JsonPropertyDescription(
+        "Ids of which the builder has what one build needs, which costs nothing; absent: none.")
     @Nullable
     List<String> owned) {
   /** Everything in the catalogue. */

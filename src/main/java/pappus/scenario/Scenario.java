@@ -72,7 +72,15 @@ public record Scenario(
     @JsonPropertyDescription(
         "In how many of frame, motor, propeller and battery each candidate differs at least from every earlier one, 1 or 2; absent: 2.")
     @Nullable
-    Integer candidatesDifferIn) {
+    Integer candidatesDifferIn,
+
+    @JsonPropertyDescription("What is bought beside one build; absent: nothing.") @Nullable
+    AlsoBuy alsoBuy,
+
+    @JsonPropertyDescription(
+        "A day of flying, for which packs and charges are counted; absent: none is.")
+    @Nullable
+    Workday workday) {
   private static final int USUAL_CANDIDATES = 10;
   private static final int USUAL_DIFFERENCES = 2;
 
@@ -129,6 +137,8 @@ public record Scenario(
         null,
         new Air(0, null, null, null, null),
         Flight.HOVERING,
+        null,
+        null,
         null,
         null,
         null,
@@ -201,6 +211,11 @@ public record Scenario(
   /** In how many main parts each candidate differs at least from every earlier one, 1 or 2. */
   public int differences() {
     return candidatesDifferIn == null ? USUAL_DIFFERENCES : candidatesDifferIn;
+  }
+
+  /** What is bought beside one build. */
+  public AlsoBuy alsoBuyOrNothing() {
+    return alsoBuy == null ? AlsoBuy.NOTHING : alsoBuy;
   }
 
   /** What to do with a part of which the catalogue does not say enough. */

@@ -127,6 +127,7 @@ final class AssessorTest {
         findings,
         real.mass(),
         real.cost(),
+        real.outlay(),
         flight,
         Optional.empty(),
         limits);

@@ -208,6 +208,7 @@ public final class Parts {
         null,
         75.0,
         null,
+        null,
         Connector.XT30,
         18,
         60,

@@ -28,6 +28,8 @@ public final class Scenarios {
         null,
         null,
         null,
+        null,
+        null,
         null);
   }
 

@@ -26,7 +26,10 @@ public final class Changed {
 
   /** Costs so many cents. */
   public static Assessment cents(Assessment from, long cents) {
-    return with(from, new CostTable(from.cost().lines(), cents), from.flight().orElseThrow());
+    return with(
+        from,
+        new CostTable(from.cost().lines(), from.cost().own(), cents),
+        from.flight().orElseThrow());
   }
 
   /** Flies so many seconds and costs so many cents. */
@@ -74,6 +77,7 @@ public final class Changed {
         from.findings(),
         from.mass(),
         from.cost(),
+        from.outlay(),
         from.flight(),
         from.whyNoFlight(),
         limits);
@@ -87,6 +91,7 @@ public final class Changed {
         findings,
         from.mass(),
         from.cost(),
+        from.outlay(),
         from.flight(),
         from.whyNoFlight(),
         from.limits());
@@ -99,6 +104,7 @@ public final class Changed {
         from.findings(),
         from.mass(),
         cost,
+        from.outlay(),
         Optional.of(flight),
         from.whyNoFlight(),
         from.limits());

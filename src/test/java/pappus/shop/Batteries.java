@@ -89,6 +89,7 @@ final class Batteries {
         figures == Known.ESTIMATED ? null : resistance(product / ampHours, charger),
         label(name, product, Double.parseDouble(row[3]), draw),
         null,
+        null,
         connector,
         gauge,
         leadMillimetres,

@@ -94,6 +94,7 @@ final class CylinderPacks {
             : Batteries.resistance(product / (capacity / 1000.0), figures == Known.MAKER),
         label(name, cell, draw),
         name.equals(TALL_LABEL) ? 10.0 : cell.amps() * parallel,
+        null,
         connector,
         gauge,
         leadMillimetres,

@@ -79,6 +79,8 @@ public final class AssessmentText {
     BuildLines.details(assessment).forEach(line -> lines.row(line, 2));
     lines.blank();
     massTable(assessment, lines);
+    OutlayWords.of(assessment, scenario, band.map(Band::planWith).orElse(1.0))
+        .forEach(line -> lines.row(line, 2));
     lines.blank();
     limitTable(assessment, lines);
     lines.blank();

@@ -95,8 +95,9 @@ public final class BuildLines {
   public static Optional<String> atHand(Assessment assessment) {
     var taken = assessment.cost().lines().stream()
         .filter(line -> line.fromHand() > 0)
-        .map(line ->
-            "%s of %s %s".formatted(line.fromHand(), line.pieces(), line.part().id()))
+        .map(line -> "%s of %s %s"
+            .formatted(
+                line.fromHand(), line.pieces() + line.spares(), line.part().id()))
         .toList();
     return taken.isEmpty()
         ? Optional.empty()

@@ -23,6 +23,11 @@ public final class Heading {
     if (!unusual.isEmpty()) {
       lines.add("Counted with " + String.join("; ", unusual) + ".");
     }
+    if (scenario.alsoBuyOrNothing().counts()) {
+      lines.add("Prices and the budget hold what is bought beside the build: "
+          + OutlayWords.named(scenario.alsoBuyOrNothing())
+          + ".");
+    }
     if (scenario.outlookOrExpected() == Outlook.CAUTIOUS) {
       lines.add(
           "Cautious: every uncertain figure of a part counts half its deviation worse than is told below, except the thrust coefficient; limits too are judged so. Bands and what to plan with are by the likeliest figures.");

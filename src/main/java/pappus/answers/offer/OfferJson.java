@@ -9,10 +9,10 @@ import pappus.answers.shape.FlightJson;
 import pappus.files.json.JsonText;
 import pappus.offer.Offer;
 import pappus.offer.OfferLine;
-import pappus.offer.ShopSettings;
 import pappus.offer.StandIn;
 import pappus.part.Role;
 import pappus.scenario.Goal;
+import pappus.scenario.OwnLine;
 import pappus.scenario.Scenario;
 
 /** An offer with every digit. */
@@ -44,12 +44,17 @@ public record OfferJson(
     List<Added> added,
 
     @JsonPropertyDescription("What is not included.") List<String> notIncluded,
+
+    @JsonPropertyDescription(
+        "What the scenario buys beside a build otherwise than this offer; left out where there is no such thing.")
+    Optional<String> besides,
+
     @JsonPropertyDescription("To heed before building.") List<String> cautions) {
   /** What comes on top. */
   record Added(
       @JsonPropertyDescription("What it is.") String text,
       @JsonPropertyDescription("Its price, cents.") long cents) {
-    static Added of(ShopSettings.Extra extra) {
+    static Added of(OwnLine extra) {
       return new Added(extra.text(), extra.price().cents());
     }
   }
@@ -171,6 +176,7 @@ public record OfferJson(
         settings.pricesIncludeTax(),
         settings.added().stream().map(Added::of).toList(),
         settings.leftOut(),
+        report.besides(),
         report.cautions()));
   }
 

@@ -26,7 +26,9 @@ import pappus.part.Role;
 import pappus.part.Sale;
 import pappus.quantity.Money;
 import pappus.scenario.Goal;
+import pappus.scenario.OwnLine;
 import pappus.scenario.Scenario;
+import pappus.scenario.Spare;
 
 /** An offer for a terminal, for a machine, and for the shop's till. */
 public final class OfferReport {
@@ -106,12 +108,20 @@ public final class OfferReport {
   /** For the shop alone: builds that cost more than the scenario allows; empty where none does. */
   public List<String> overBudget() {
     var budget = scenario.budget();
+    var also = scenario.alsoBuyOrNothing();
+    var elsewhere = also.counts()
+        ? also.ownLines().stream().mapToLong(line -> line.price().cents()).sum()
+        : 0;
     var over = new ArrayList<String>();
     for (var i = 0; i < offer.builds().size(); i++) {
       var gross = offer.builds().get(i).totals().gross();
-      if (budget != null && gross > budget.cents()) {
-        over.add("%s costs %s, above the scenario's budget of %s."
-            .formatted(letter(i), price(gross), Spoken.price(budget)));
+      if (budget != null && gross + elsewhere > budget.cents()) {
+        over.add("%s costs %s%s, above the scenario's budget of %s."
+            .formatted(
+                letter(i),
+                price(gross),
+                elsewhere == 0 ? "" : ", and what is bought elsewhere " + price(elsewhere),
+                Spoken.price(budget)));
       }
     }
     return over;
@@ -168,6 +178,7 @@ public final class OfferReport {
           .map(one -> "%s %s".formatted(one.getKey(), one.getValue()))
           .collect(Collectors.joining(", ", "Spares among them, in the units sold: ", ".")));
     }
+    besides().ifPresent(notes::add);
     if (settings.tax() != null) {
       notes.add("Single prices are%s.".formatted(taxed()));
     }
@@ -221,6 +232,25 @@ public final class OfferReport {
     var cautions = new LinkedHashSet<String>();
     offer.builds().forEach(build -> cautions.addAll(Cautions.of(build.assessment(), scenario)));
     return List.copyOf(cautions);
+  }
+
+  /** What the scenario buys beside a build otherwise than this offer; empty where there is no such thing. */
+  public Optional<String> besides() {
+    var also = scenario.alsoBuyOrNothing();
+    var ours = settings.sparesOrNone().stream().map(Spare::label).toList();
+    var said = new ArrayList<String>();
+    var overruled =
+        also.allSpares().stream().map(Spare::label).filter(ours::contains).toList();
+    if (!overruled.isEmpty()) {
+      said.add("Spares of %s are as the shop sells them, not as the scenario wants them."
+          .formatted(String.join(", ", overruled)));
+    }
+    if (!also.ownLines().isEmpty()) {
+      said.add("Bought elsewhere, and in no price here: %s."
+          .formatted(
+              also.ownLines().stream().map(OwnLine::text).collect(Collectors.joining(", "))));
+    }
+    return said.isEmpty() ? Optional.empty() : Optional.of(String.join(" ", said));
   }
 
   /** How a part is sold. */

@@ -6,6 +6,7 @@ import java.util.Optional;
 import pappus.answers.build.BuildLines;
 import pappus.answers.build.Hints;
 import pappus.answers.build.Journey;
+import pappus.answers.build.OutlayWords;
 import pappus.answers.build.Reasons;
 import pappus.assessment.Assessment;
 import pappus.document.Spoken;
@@ -48,6 +49,8 @@ public final class CandidateWords {
     Journey.of(flight, candidate.band().planWith()).forEach(line -> say(said, line));
     say(said, Reasons.binding(assessment));
     BuildLines.atHand(assessment).ifPresent(line -> say(said, line));
+    OutlayWords.of(assessment, scenario, candidate.band().planWith())
+        .forEach(line -> say(said, line));
     say(said, Reasons.ending(flight) + " " + Reasons.doubt(candidate.band()));
     Reasons.countedBriefly(assessment.build(), flight.figures()).ifPresent(line -> say(said, line));
     Reasons.cap(flight).ifPresent(line -> say(said, line));

@@ -141,23 +141,40 @@ public final class RankingPage {
         Cautions.of(build, scenario));
   }
 
-  /** What it is bought from. */
+  /** What it is bought from, with all that is bought beside it. */
   private static Table parts(Assessment build) {
     var currency = BuildLines.currency(build);
+    var hasSpares = build.outlay().isPresent();
+    var bought = build.outlay().orElse(build.cost());
     var rows = new ArrayList<List<Object>>();
-    for (var line : build.cost().lines()) {
-      rows.add(List.of(
-          line.label(), line.part().name(), line.part().id(), line.pieces(), line.cents() / 100.0));
+    for (var line : bought.lines()) {
+      var row = new ArrayList<Object>(
+          List.of(line.label(), line.part().name(), line.part().id(), line.pieces()));
+      if (hasSpares) {
+        row.add(line.spares());
+      }
+      row.add(line.cents() / 100.0);
+      rows.add(row);
     }
-    rows.add(List.of("all of it", "", "", "", FrontCharts.price(build)));
-    return new Table(
-        List.of(
-            Table.Column.text("what", "what"),
-            Table.Column.text("part", "part"),
-            Table.Column.text("id", "id"),
-            Table.Column.number("pieces", "pieces", 0),
-            Table.Column.number(currency, "price", 2)),
-        rows);
+    for (var own : bought.own()) {
+      rows.add(List.of(own.text(), "", "", "", "", own.price().cents() / 100.0));
+    }
+    var total = new ArrayList<Object>(List.of("all of it", "", "", ""));
+    if (hasSpares) {
+      total.add("");
+    }
+    total.add(bought.cents() / 100.0);
+    rows.add(total);
+    var columns = new ArrayList<>(List.of(
+        Table.Column.text("what", "what"),
+        Table.Column.text("part", "part"),
+        Table.Column.text("id", "id"),
+        Table.Column.number("pieces", "pieces", 0)));
+    if (hasSpares) {
+      columns.add(Table.Column.number("spare", "spares", 0));
+    }
+    columns.add(Table.Column.number(currency, "price", 2));
+    return new Table(columns, rows);
   }
 
   private Table margins(Assessment build) {

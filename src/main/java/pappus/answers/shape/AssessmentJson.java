@@ -8,6 +8,7 @@ import java.util.Optional;
 import pappus.answers.build.Cautions;
 import pappus.answers.build.Hints;
 import pappus.answers.build.Journey;
+import pappus.answers.build.OutlayWords;
 import pappus.answers.build.Reasons;
 import pappus.assessment.Assessment;
 import pappus.assessment.Limit;
@@ -32,6 +33,13 @@ public record AssessmentJson(
 
     @JsonPropertyDescription("What it weighs at take-off.") MassJson mass,
     @JsonPropertyDescription("What it costs.") CostJson cost,
+
+    @JsonPropertyDescription(
+        "All that is bought, what the scenario buys beside the build included; left out where it buys nothing so.")
+    Optional<CostJson> outlay,
+
+    @JsonPropertyDescription("What a day of flying takes; left out where none is asked for.")
+    Optional<WorkdayJson> workday,
 
     @JsonPropertyDescription("How it flies; left out where that cannot be computed.")
     Optional<FlightJson> flight,
@@ -68,6 +76,8 @@ public record AssessmentJson(
         range(assessment),
         MassJson.of(assessment.mass(), scenario.massCap(), parts),
         CostJson.of(assessment.cost(), parts),
+        assessment.outlay().map(outlay -> CostJson.of(outlay, parts)),
+        OutlayWords.workload(assessment, scenario, planWith).map(WorkdayJson::of),
         assessment.flight().map(flight -> FlightJson.of(flight, assessment, scenario, planWith)),
         assessment.flight().map(flight -> FigureJson.of(assessment.build(), flight.figures())),
         assessment.whyNoFlight(),
@@ -75,13 +85,14 @@ public record AssessmentJson(
         assessment.tightest().map(Limit::id),
         assessment.findings().stream().map(FindingJson::of).toList(),
         InstallationJson.of(assessment),
-        reasons(assessment, planWith),
+        reasons(assessment, scenario, planWith),
         Cautions.of(assessment, scenario));
   }
 
-  private static List<String> reasons(Assessment assessment, double planWith) {
+  private static List<String> reasons(Assessment assessment, Scenario scenario, double planWith) {
     var reasons = new ArrayList<String>();
     reasons.add(Reasons.binding(assessment));
+    reasons.addAll(OutlayWords.of(assessment, scenario, planWith));
     assessment.flight().ifPresent(flight -> {
       reasons.addAll(Journey.of(flight, planWith));
       reasons.add(Reasons.ending(flight));

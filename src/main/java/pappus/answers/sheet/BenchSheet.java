@@ -71,7 +71,7 @@ public record BenchSheet(
         heading,
         all,
         List.of(
-                weighing.purchases(),
+                weighing.purchases(band.map(Band::planWith).orElse(1.0)),
                 weighing.section(),
                 mounting.stack(),
                 mounting.screws(),

@@ -15,6 +15,7 @@ import pappus.fitting.StackPlan;
 import pappus.part.Adapter;
 import pappus.part.Part;
 import pappus.part.Role;
+import pappus.part.SmallThing;
 import pappus.part.Sundry;
 import pappus.quantity.Sentence;
 
@@ -168,7 +169,7 @@ final class Mounting {
         .hardware()
         .strap()
         .ifPresent(strap -> rows.add(List.of(
-            "battery strap",
+            SmallThing.BATTERY_STRAP.label(),
             "",
             strap.lengthMillimetres(),
             1,

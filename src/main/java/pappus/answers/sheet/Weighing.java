@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import pappus.answers.build.BuildLines;
+import pappus.answers.build.OutlayWords;
 import pappus.assessment.Assessment;
 import pappus.assessment.MassTable;
 import pappus.document.Spoken;
@@ -20,6 +21,9 @@ import pappus.weighing.WeighIn;
 
 /** What everything should weigh, with room for what the scale says. */
 final class Weighing {
+  /** Where spares stand among the columns of what is bought. */
+  private static final int SPARES = 2;
+
   private final Assessment assessment;
 
   Weighing(Assessment assessment) {
@@ -110,44 +114,67 @@ final class Weighing {
     return List.of(what, "", pieces, "", Double.parseDouble(Spoken.number(expected, 2)));
   }
 
-  /** What has to be bought, in whole selling units. */
-  SheetSection purchases() {
+  /**
+   * What has to be bought, in whole selling units.
+   *
+   * @param planWith share of the estimate to plan with
+   */
+  SheetSection purchases(double planWith) {
+    var bought = assessment.outlay().orElse(assessment.cost());
     var rows = new ArrayList<List<Object>>();
-    for (var line : assessment.cost().lines()) {
+    for (var line : bought.lines()) {
       var part = line.part();
-      rows.add(List.of(
+      rows.add(row(
           line.label(),
           line.pieces(),
+          line.spares(),
           line.fromHand(),
-          line.owned() ? 0 : line.units(),
+          line.unitsToBuy(),
           BenchWords.unit(part.sold()),
           Money.sum(line.cents()),
           BenchTable.named(part)));
     }
+    for (var own : bought.own()) {
+      rows.add(row(own.text(), "", "", "", 1, "", Money.sum(own.price().cents()), ""));
+    }
     var currency = rows.isEmpty() ? "" : BuildLines.currency(assessment);
     if (!rows.isEmpty()) {
-      rows.add(List.of("in all", "", "", "", "", Money.sum(assessment.cost().cents()), ""));
+      rows.add(row("in all", "", "", "", "", "", Money.sum(bought.cents()), ""));
     }
-    return new SheetSection(
-        "purchases",
-        "To buy",
-        new Table(
-            List.of(
-                Table.Column.text("what", "what"),
-                Table.Column.number("fly", "pieces", 0),
-                Table.Column.number("at hand", "at_hand", 0),
-                Table.Column.number("buy", "units", 0),
-                Table.Column.text("unit", "unit"),
-                Table.Column.number(currency, "price", 2),
-                Table.Column.text("part", "part")),
-            rows),
-        says());
+    var columns = new ArrayList<>(List.of(
+        Table.Column.text("what", "what"),
+        Table.Column.number("fly", "pieces", 0),
+        Table.Column.number("at hand", "at_hand", 0),
+        Table.Column.number("buy", "units", 0),
+        Table.Column.text("unit", "unit"),
+        Table.Column.number(currency, "price", 2),
+        Table.Column.text("part", "part")));
+    if (hasSpares()) {
+      columns.add(SPARES, Table.Column.number("spare", "spares", 0));
+    }
+    return new SheetSection("purchases", "To buy", new Table(columns, rows), says(planWith));
   }
 
-  private List<String> says() {
+  private boolean hasSpares() {
+    return assessment.outlay().isPresent();
+  }
+
+  /** Cells of a row, without that on spares where nothing is bought beside the build. */
+  private List<Object> row(Object... cells) {
+    var row = new ArrayList<Object>(List.of(cells));
+    if (!hasSpares()) {
+      row.remove(SPARES);
+    }
+    return row;
+  }
+
+  private List<String> says(double planWith) {
     var says = new ArrayList<String>();
     assessment.fitting().hardware().motorWire().flatMap(BenchWords::wireToBuy).ifPresent(says::add);
-    says.add(BenchWords.SPARES);
+    says.addAll(OutlayWords.of(assessment, assessment.fitting().scenario(), planWith));
+    if (!hasSpares()) {
+      says.add(BenchWords.SPARES);
+    }
     return says;
   }
 }

@@ -24,6 +24,7 @@ import pappus.part.Role;
 import pappus.part.Transmitter;
 import pappus.scenario.Choice;
 import pappus.scenario.FixedParts;
+import pappus.scenario.OwnLine;
 import pappus.scenario.Scenario;
 
 /**
@@ -232,7 +233,20 @@ public record ReadScenario(Scenario scenario, Fingerprint input, JsonPlaces plac
           "must be that of the catalogue, %s, but is %s."
               .formatted(currencies.get(0), budget.currency())));
     }
+    for (var i = 0; currencies.size() == 1 && i < ownLines().size(); i++) {
+      var currency = ownLines().get(i).price().currency();
+      if (!currencies.contains(currency)) {
+        problems.add(places.problem(
+            "alsoBuy.lines[" + i + "].price.currency",
+            "must be that of the catalogue, %s, but is %s."
+                .formatted(currencies.get(0), currency)));
+      }
+    }
     return problems;
+  }
+
+  private List<OwnLine> ownLines() {
+    return scenario.alsoBuyOrNothing().ownLines();
   }
 
   private void checkIds(String path, List<String> ids, Catalog catalog, List<Problem> problems) {

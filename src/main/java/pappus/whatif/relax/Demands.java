@@ -34,6 +34,7 @@ final class Demands {
     demands.addPilot();
     demands.addFlight();
     demands.addStock();
+    demands.addOutlay();
     demands.addLimits();
     return demands.demands;
   }
@@ -198,6 +199,16 @@ final class Demands {
           "what is in stock",
           "order what is not in stock",
           without -> new Asked(without.scenario(), without.supply().uncounted()));
+    }
+  }
+
+  private void addOutlay() {
+    if (scenario.budget() != null && scenario.alsoBuyOrNothing().counts()) {
+      drop(
+          "also-buy",
+          "packs, spares and whatever else is bought in the budget",
+          "pay what is bought beside the build outside the budget",
+          "alsoBuy.countsAgainstBudget");
     }
   }
 

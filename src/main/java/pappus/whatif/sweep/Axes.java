@@ -48,7 +48,9 @@ public final class Axes {
         "payload",
         (id, values, asked) -> open(id, "g", values, Axes::payload),
         "cells",
-        (id, values, asked) -> open(id, "", values, Axes::cells)));
+        (id, values, asked) -> open(id, "", values, Axes::cells),
+        "packs",
+        (id, values, asked) -> open(id, "", values, field("alsoBuy.packs"))));
     LimitKind.stated()
         .forEach(limit -> makers.put(
             limit.id(),

@@ -37,6 +37,22 @@ class ExactSearchTest {
     assertThat(feasible).isGreaterThanOrEqualTo(CATALOGUES / 2);
   }
 
+  /** Packs, spares and lines of one's own within the budget, parts at hand. */
+  @Tag("slow")
+  @Test
+  void ranksTheWholeOutlayOfTwoHundredCataloguesAsTryingEveryBuildDoes() {
+    var bound = 0;
+    for (var seed = 0; seed < CATALOGUES; seed++) {
+      var question = RandomQuestions.buyingBeside(seed);
+      var all = new Incumbents();
+      Enumeration.feasible(question).forEach(all::offer);
+      bound += question.assessor().scenario().budget() == null ? 0 : 1;
+
+      assertThat(exact(question, 2)).as("catalogue %s", seed).isEqualTo(enumerated(question, all));
+    }
+    assertThat(bound).isGreaterThanOrEqualTo(CATALOGUES / 2);
+  }
+
   @Tag("slow")
   @Test
   void oneTwoAndEightThreadsGiveTheSame() {

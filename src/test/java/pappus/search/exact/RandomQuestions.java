@@ -5,9 +5,13 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import pappus.assessment.Assessment;
+import pappus.assessment.Supply;
 import pappus.catalog.Catalog;
+import pappus.catalog.Shelf;
+import pappus.catalog.ShelfEntry;
 import pappus.part.Battery;
 import pappus.part.Frame;
 import pappus.part.Kind;
@@ -16,7 +20,13 @@ import pappus.part.Motor.CirclesNeeded;
 import pappus.part.Part;
 import pappus.part.Parts;
 import pappus.part.Propeller;
+import pappus.part.Role;
+import pappus.part.SmallThing;
 import pappus.quantity.Money;
+import pappus.scenario.AlsoBuy;
+import pappus.scenario.Choice;
+import pappus.scenario.OwnLine;
+import pappus.scenario.Spare;
 import pappus.search.Enumeration;
 import pappus.search.Incumbents;
 import pappus.search.Question;
@@ -74,6 +84,71 @@ public final class RandomQuestions {
   /** A random handful of the shop's parts and a scenario, both fixed by the seed; made once a process. */
   public static synchronized Question of(int seed) {
     return QUESTIONS.computeIfAbsent(seed, RandomQuestions::draw);
+  }
+
+  /**
+   * That question with packs, spares and lines of its own that count against a budget which only some builds keep, and
+   * some pieces of some parts at hand.
+   */
+  static Question buyingBeside(int seed) {
+    var plain = of(seed);
+    var random = new Random(31L * seed + 7);
+    var spares = new ArrayList<Spare>();
+    for (var role : Role.values()) {
+      if (role != Role.BATTERY && random.nextInt(3) == 0) {
+        spares.add(
+            random.nextBoolean()
+                ? Spare.pieces(role, 1 + random.nextInt(6))
+                : new Spare(role, null, null, 1 + random.nextInt(3)));
+      }
+    }
+    for (var small : SmallThing.values()) {
+      if (random.nextInt(3) == 0) {
+        spares.add(new Spare(null, small, 1 + random.nextInt(20), null));
+      }
+    }
+    var also = new AlsoBuy(
+        1 + random.nextInt(4),
+        spares,
+        List.of(new OwnLine("charger", Money.ofCents(random.nextInt(5000), "EUR"))),
+        true);
+    var parts = new TreeMap<String, Part>();
+    for (var role : Role.values()) {
+      plain.options(role).forEach(part -> {
+        parts.put(part.id(), part);
+        plain.twins(part).forEach(twin -> parts.put(twin.id(), twin));
+      });
+    }
+    var shelf = new ArrayList<ShelfEntry>();
+    var owned = new ArrayList<String>();
+    for (var part : parts.values()) {
+      if (random.nextInt(4) == 0) {
+        shelf.add(new ShelfEntry(part.id(), random.nextInt(7), null, null, null));
+      }
+      if (random.nextInt(8) == 0) {
+        owned.add(part.id());
+      }
+    }
+    ALL.parts().stream()
+        .filter(part -> part.fills().isEmpty() && !parts.containsKey(part.id()))
+        .filter(part -> part.kind() != Kind.ANTENNA)
+        .forEach(part -> parts.put(part.id(), part));
+    var scenario = plain.assessor().scenario();
+    var choice = scenario.partsOrAny();
+    scenario = Parts.with(
+        scenario, "parts", new Choice(choice.fixed(), choice.allowed(), choice.excluded(), owned));
+    scenario = Parts.with(Parts.with(scenario, "alsoBuy", also), "budget", null);
+    var supply = new Supply(Catalog.of(parts.values()), Shelf.of(shelf));
+    var open = Question.of(supply.catalog(), supply.assessor(scenario));
+    var prices = Enumeration.feasible(open).stream()
+        .mapToLong(build -> build.cost().cents())
+        .sorted()
+        .toArray();
+    if (prices.length == 0) {
+      return open;
+    }
+    var budget = Money.ofCents(prices[random.nextInt(1 + prices.length / 2)], "EUR");
+    return Question.of(supply.catalog(), supply.assessor(Parts.with(scenario, "budget", budget)));
   }
 
   /** Every feasible build of that question, tried once a process. */

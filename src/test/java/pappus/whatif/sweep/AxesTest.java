@@ -115,7 +115,7 @@ class AxesTest {
   @Test
   void anUnknownNameHasAdvice() {
     var known =
-        "must be over altitude, budget, cells, mass-cap, payload, temperature, thrust-to-weight, transmitter-power or a frame.PROPERTY, but is over ";
+        "must be over altitude, budget, cells, mass-cap, packs, payload, temperature, thrust-to-weight, transmitter-power or a frame.PROPERTY, but is over ";
     assertRefused("mas-cap=1,2", known + "\"mas-cap\". Maybe mass-cap was meant.");
     assertRefused("weather=1,2", known + "\"weather\".");
     assertRefused("=1,2", known + "\"\".");
@@ -126,6 +126,7 @@ class AxesTest {
             "budget",
             "cells",
             "mass-cap",
+            "packs",
             "payload",
             "temperature",
             "thrust-to-weight",
@@ -140,6 +141,7 @@ class AxesTest {
       altitude=100          | m   | NEITHER
       temperature=20        | °C  | NEITHER
       transmitter-power=25  | mW  | NEITHER
+      packs=2               | ''  | NEITHER
       payload=10            | g   | NEITHER
       cells=2               | ''  | NEITHER
       """)
