@@ -107,8 +107,8 @@ public final class Assessor {
         ? new Flights(scenario, Weighing.CAUTIOUS, powerFactor, evidence)
         : expected;
     this.reliances = new Reliances(scenario, expected);
-    this.purse = new Purse(
-        Set.copyOf(scenario.choice().ownedIds()), shelf, scenario.alsoBuyOrNothing());
+    this.purse =
+        new Purse(Set.copyOf(scenario.choice().ownedIds()), shelf, scenario.alsoBuyOrNothing());
     this.deviations = MassChance.deviationsFor(scenario.massCap().confidenceOrUsual());
   }
 
@@ -139,7 +139,13 @@ public final class Assessor {
         Role.FLYING.stream().filter(role -> build.part(role).isEmpty()).findFirst();
     if (missing.isPresent()) {
       return grounded(
-          build, fitting, findings, mass, cost, outlay, "there is no " + missing.get().label());
+          build,
+          fitting,
+          findings,
+          mass,
+          cost,
+          outlay,
+          "there is no " + missing.get().label());
     }
     FlightEstimate flight;
     try {
@@ -147,7 +153,13 @@ public final class Assessor {
     } catch (IllegalArgumentException outsideTheModel) {
       // The physics refuses what it was not made for; the reader sees its reason.
       return grounded(
-          build, fitting, findings, mass, cost, outlay, String.valueOf(outsideTheModel.getMessage()));
+          build,
+          fitting,
+          findings,
+          mass,
+          cost,
+          outlay,
+          String.valueOf(outsideTheModel.getMessage()));
     }
     return new Assessment(
         build,
@@ -170,7 +182,15 @@ public final class Assessor {
       Optional<CostTable> outlay,
       String why) {
     return new Assessment(
-        build, fitting, findings, mass, cost, outlay, Optional.empty(), Optional.of(why), List.of());
+        build,
+        fitting,
+        findings,
+        mass,
+        cost,
+        outlay,
+        Optional.empty(),
+        Optional.of(why),
+        List.of());
   }
 
   /**

@@ -97,7 +97,7 @@ public record CostTable(List<Line> lines, List<OwnLine> own, long cents) {
         lines,
         own,
         lines.stream().mapToLong(Line::cents).sum()
-            + own.stream().mapToLong(line -> line.price().cents()).sum());
+            + own.stream().mapToLong(line -> line.cents()).sum());
   }
 
   /** @param taken pieces at hand that went into lines before, by part */

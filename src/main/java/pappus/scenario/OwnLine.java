@@ -15,4 +15,9 @@ public record OwnLine(
     Require.text("text", text);
     Require.present("price", price);
   }
+
+  /** What it costs, whole cents. */
+  public long cents() {
+    return price.cents();
+  }
 }

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import pappus.quantity.Money;
 import pappus.shop.SmallShop;
 
 /** What is bought beside a build, through every command that tells of it. */
@@ -22,7 +23,7 @@ class OutlayCommandTest {
   @TempDir
   private Path folder;
 
-  private Path typed;
+  private Path typed = Path.of("");
 
   private CommandRun recommend(String fields, String... more) throws IOException {
     CommandRun.write(folder, SmallShop.catalog(SmallShop.ONE_BUILD), fields);
@@ -84,8 +85,8 @@ class OutlayCommandTest {
   }
 
   private static String budget(long cents) {
-    return ", \"budget\": {\"amount\": %s.%02d, \"currency\": \"EUR\"}"
-        .formatted(cents / 100, cents % 100);
+    return ", \"budget\": {\"amount\": %s, \"currency\": \"EUR\"}"
+        .formatted(Money.ofCents(cents, "EUR").amount().toPlainString());
   }
 
   @Test

@@ -41,10 +41,8 @@ public final class OutlayWords {
           more.add(spare(line, currency));
         }
       }
-      outlay
-          .own()
-          .forEach(own -> more.add(own.text() + " " + cents(own.price().cents(), currency)));
-      var beside = outlay.own().stream().mapToLong(own -> own.price().cents()).sum()
+      outlay.own().forEach(own -> more.add(own.text() + " " + cents(own.cents(), currency)));
+      var beside = outlay.own().stream().mapToLong(own -> own.cents()).sum()
           + outlay.lines().stream().mapToLong(CostTable.Line::spareCents).sum();
       return "Outlay in all %s: to fly once %s%s; %s."
           .formatted(

@@ -55,7 +55,7 @@ public record OfferJson(
       @JsonPropertyDescription("What it is.") String text,
       @JsonPropertyDescription("Its price, cents.") long cents) {
     static Added of(OwnLine extra) {
-      return new Added(extra.text(), extra.price().cents());
+      return new Added(extra.text(), extra.cents());
     }
   }
 

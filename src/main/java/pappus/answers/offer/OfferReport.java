@@ -109,9 +109,8 @@ public final class OfferReport {
   public List<String> overBudget() {
     var budget = scenario.budget();
     var also = scenario.alsoBuyOrNothing();
-    var elsewhere = also.counts()
-        ? also.ownLines().stream().mapToLong(line -> line.price().cents()).sum()
-        : 0;
+    var elsewhere =
+        also.counts() ? also.ownLines().stream().mapToLong(line -> line.cents()).sum() : 0;
     var over = new ArrayList<String>();
     for (var i = 0; i < offer.builds().size(); i++) {
       var gross = offer.builds().get(i).totals().gross();
@@ -193,7 +192,7 @@ public final class OfferReport {
   /** What the shop adds to each build, with its price. */
   public List<String> added() {
     return settings.added().stream()
-        .map(extra -> extra.text() + ": " + price(extra.price().cents()) + taxed())
+        .map(extra -> extra.text() + ": " + price(extra.cents()) + taxed())
         .toList();
   }
 

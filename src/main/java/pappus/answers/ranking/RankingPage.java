@@ -157,7 +157,7 @@ public final class RankingPage {
       rows.add(row);
     }
     for (var own : bought.own()) {
-      rows.add(List.of(own.text(), "", "", "", "", own.price().cents() / 100.0));
+      rows.add(List.of(own.text(), "", "", "", "", own.cents() / 100.0));
     }
     var total = new ArrayList<Object>(List.of("all of it", "", "", ""));
     if (hasSpares) {

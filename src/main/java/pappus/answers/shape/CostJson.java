@@ -18,7 +18,7 @@ record CostJson(
       @JsonPropertyDescription("What it is.") String text,
       @JsonPropertyDescription("Its price, cents.") long cents) {
     static Own of(OwnLine line) {
-      return new Own(line.text(), line.price().cents());
+      return new Own(line.text(), line.cents());
     }
   }
 

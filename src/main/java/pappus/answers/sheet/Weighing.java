@@ -135,7 +135,7 @@ final class Weighing {
           BenchTable.named(part)));
     }
     for (var own : bought.own()) {
-      rows.add(row(own.text(), "", "", "", 1, "", Money.sum(own.price().cents()), ""));
+      rows.add(row(own.text(), "", "", "", 1, "", Money.sum(own.cents()), ""));
     }
     var currency = rows.isEmpty() ? "" : BuildLines.currency(assessment);
     if (!rows.isEmpty()) {
