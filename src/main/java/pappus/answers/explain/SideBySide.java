@@ -85,6 +85,12 @@ public final class SideBySide {
         flown("of it avionics", flight -> Spoken.number(flight.split().avionicsW(), 1) + " W"));
     rows.add(flown("throttle in hover", flight -> Spoken.number(100 * flight.duty(), 0) + " %"));
     rows.add(row("price", build -> Spoken.price(build.cost().cents(), BuildLines.currency(build))));
+    if (builds.stream().anyMatch(build -> build.outlay().isPresent())) {
+      rows.add(row(
+          "outlay in all",
+          build -> Spoken.price(
+              build.outlay().orElse(build.cost()).cents(), BuildLines.currency(build))));
+    }
     rows.add(row("binds", build -> build.tightest().map(SideBySide::binding).orElse(NOTHING)));
     rows.add(flown("what ends it", Reasons::ending));
   }
