@@ -15,18 +15,21 @@ public final class Alternatives {
   private Alternatives() {}
 
   /**
-   * Every other part of the catalogue for a role, whatever the scenario fixes or allows there, but for what it
-   * excludes: what asks least of the builder first, then what flies longest.
+   * Every other part of the catalogue for a role that meets the scenario's wishes, whatever it fixes or allows there,
+   * but for what it excludes: what asks least of the builder first, then what flies longest.
    *
    * @param base the quad
    */
   public static List<Alternative> of(
       Assessment base, Role role, Catalog catalog, Question question) {
     var swapper = new Swapper(question);
-    var excluded = question.assessor().scenario().choice().excludedIds();
+    var scenario = question.assessor().scenario();
+    var excluded = scenario.choice().excludedIds();
+    var where = scenario.whereOrAny();
     return catalog.parts().stream()
         .filter(part -> serves(part, role, base)
             && !excluded.contains(part.id())
+            && where.admits(role, part)
             && !base.build().part(role).map(Part::id).filter(part.id()::equals).isPresent())
         .map(part -> Alternative.of(
             swapper.swap(base, role, part),

@@ -18,6 +18,7 @@ import pappus.ranking.Finder;
 import pappus.scenario.Choice;
 import pappus.scenario.FixedParts;
 import pappus.scenario.Scenario;
+import pappus.scenario.Where;
 import pappus.search.Question;
 
 /**
@@ -28,6 +29,7 @@ import pappus.search.Question;
  * @param part the part
  * @param role what it would be for
  * @param isLeftOut whether the scenario itself leaves it out, by exclusion, a list of others or another part fixed
+ * @param unmet wishes by property that it, or what is built into it, does not meet
  * @param isOutOfStock whether there are too few of it
  * @param swap the build with the part put in, and nothing more changed than has to be
  * @param cures for each rule that it breaks there, parts that would cure that
@@ -38,12 +40,14 @@ public record WhyNot(
     Part part,
     Role role,
     boolean isLeftOut,
+    List<Where.Wished> unmet,
     boolean isOutOfStock,
     Swap swap,
     List<Cure> cures,
     Best best,
     List<Loosened> loosened) {
   public WhyNot {
+    unmet = List.copyOf(unmet);
     cures = List.copyOf(cures);
     loosened = List.copyOf(loosened);
   }
@@ -118,6 +122,7 @@ public record WhyNot(
         part,
         role,
         isLeftOut(scenario, part, role, supply),
+        scenario.whereOrAny().unmet(role, part),
         !open.assessor().purse().canHave(part, role.pieces()),
         swap,
         cures(part, role, swap, open),
@@ -141,6 +146,8 @@ public record WhyNot(
   private static Scenario fixed(Scenario scenario, Part part, Role role, Supply supply) {
     var changes = new TreeMap<String, Object>();
     changes.put("parts", fixing(scenario, part, role, supply));
+    var where = scenario.whereOrAny();
+    changes.put("where", where.without(where.unmet(role, part)));
     if (role == Role.FRAME) {
       changes.put("draftFrame", null);
     }

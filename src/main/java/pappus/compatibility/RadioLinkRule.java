@@ -36,10 +36,10 @@ public final class RadioLinkRule implements CompatibilityRule {
     var build = fitting.build();
     var radio = build.radioReceiver();
     var wanted = fitting.scenario().pilotOrAny().radio();
-    if (radio.isEmpty() || wanted == null || radio.get().link().equals(wanted)) {
+    if (radio.isEmpty() || wanted == null || wanted.admit(radio.get().link())) {
       return Verdict.FITS;
     }
     return Verdict.clashes(
-        "The pilot's radio speaks %s, but the receiver %s.", wanted, radio.get().link());
+        "The pilot's radio speaks %s, but the receiver %s.", wanted.inWords(), radio.get().link());
   }
 }

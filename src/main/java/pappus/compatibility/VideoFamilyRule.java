@@ -63,14 +63,15 @@ public final class VideoFamilyRule implements CompatibilityRule {
     }
     var goggles = fitting.scenario().pilotOrAny().video();
     if (goggles != null) {
-      if (sender.isPresent() && !sender.get().family().equals(goggles)) {
+      if (sender.isPresent() && !goggles.admit(sender.get().family())) {
         return Verdict.clashes(
             "The goggles are %s, but the transmitter is %s.",
-            goggles, sender.get().family());
+            goggles.inWords(), sender.get().family());
       }
-      if (camera.isPresent() && !camera.get().family().equals(goggles)) {
+      if (camera.isPresent() && !goggles.admit(camera.get().family())) {
         return Verdict.clashes(
-            "The goggles are %s, but the camera is %s.", goggles, camera.get().family());
+            "The goggles are %s, but the camera is %s.",
+            goggles.inWords(), camera.get().family());
       }
     }
     if (build.board().isPresent()

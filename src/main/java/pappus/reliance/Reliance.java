@@ -12,7 +12,6 @@ import pappus.evidence.BuildFigures;
 import pappus.evidence.Weighing;
 import pappus.part.Build;
 import pappus.part.Role;
-import pappus.part.VideoSender;
 import pappus.physics.airframe.MassChance;
 import pappus.scenario.Scenario;
 
@@ -100,7 +99,7 @@ public record Reliance(double ofMain, double perGram, double perWatt) {
         .with(Role.PROPELLER, build.propeller().orElseThrow())
         .with(Role.BATTERY, build.battery().orElseThrow());
     var family = scenario.pilotOrAny().video();
-    var isDigital = family != null && !family.equals(VideoSender.ANALOGUE);
+    var isDigital = family != null && family.areDigital();
     var grams = scenario.payloadGrams()
         + OTHER_GRAMS
         + (isDigital ? DIGITAL_GRAMS : 0)

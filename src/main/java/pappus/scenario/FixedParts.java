@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BiPredicate;
 import pappus.catalog.Catalog;
 import pappus.part.Battery;
 import pappus.part.Board;
@@ -32,24 +33,35 @@ public final class FixedParts {
     this.together = Build.of(firsts);
   }
 
+  /** Those of a scenario that a catalogue holds. */
+  public static FixedParts of(Scenario scenario, Catalog catalog) {
+    return of(
+        scenario.choice().fixedIds().stream().flatMap(id -> catalog.part(id).stream()).toList(),
+        scenario::permits,
+        catalog);
+  }
+
   /** Those of a choice that a catalogue holds. */
   public static FixedParts of(Choice choice, Catalog catalog) {
     return of(
         choice.fixedIds().stream().flatMap(id -> catalog.part(id).stream()).toList(),
-        choice,
+        (role, part) -> choice.permits(role, part.id()),
         catalog);
   }
 
   /**
    * Some parts in the roles that they are allowed for. What is for several roles leaves those to others that have but
    * one.
+   *
+   * @param permits whether a part may fill a role
    */
-  public static FixedParts of(Collection<Part> fixed, Choice choice, Catalog catalog) {
+  public static FixedParts of(
+      Collection<Part> fixed, BiPredicate<Role, Part> permits, Catalog catalog) {
     var roles = new LinkedHashMap<Part, Set<Role>>();
     var taken = EnumSet.noneOf(Role.class);
     for (var part : fixed) {
       var each = catalog.roles(part);
-      each.removeIf(role -> !choice.permits(role, part.id()));
+      each.removeIf(role -> !permits.test(role, part));
       roles.put(part, each);
       if (each.size() == 1) {
         taken.addAll(each);
@@ -74,10 +86,15 @@ public final class FixedParts {
     return roles.getOrDefault(fixed, Set.of());
   }
 
+  /** Whether each of them may fill some role. */
+  public boolean haveRoles() {
+    return roles.values().stream().noneMatch(Set::isEmpty);
+  }
+
   /** Whether one build can have all of them. */
   public boolean goTogether() {
     return byRole.values().stream().allMatch(parts -> parts.size() == 1)
-        && roles.values().stream().noneMatch(Set::isEmpty)
+        && haveRoles()
         && keeps(together);
   }
 

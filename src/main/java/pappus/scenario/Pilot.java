@@ -3,17 +3,18 @@ package pappus.scenario;
 import com.fasterxml.jackson.annotation.JsonPropertyDescription;
 import org.jspecify.annotations.Nullable;
 import pappus.part.Polarisation;
-import pappus.quantity.Require;
 
 /** What the pilot has on the ground, which the aircraft must match. */
 public record Pilot(
     @JsonPropertyDescription(
-        "Video family of the goggles: analogue, or a digital family; absent: any.")
+        "Video family of the goggles: analogue, a digital family, a list of them, or digital for any of those; absent: any.")
     @Nullable
-    String video,
+    Families video,
 
-    @JsonPropertyDescription("Radio link family of the radio; absent: any.") @Nullable
-    String radio,
+    @JsonPropertyDescription(
+        "Radio link family of the radio, a list of them, or digital for any but analogue; absent: any.")
+    @Nullable
+    Families radio,
 
     @JsonPropertyDescription("Polarisation of the antennas on the ground; absent: any.") @Nullable
     Polarisation polarisation) {
@@ -22,10 +23,10 @@ public record Pilot(
 
   public Pilot {
     if (video != null) {
-      Require.name("video", video);
+      video.check("video");
     }
     if (radio != null) {
-      Require.name("radio", radio);
+      radio.check("radio");
     }
   }
 }

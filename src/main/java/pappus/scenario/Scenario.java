@@ -5,6 +5,7 @@ import com.fasterxml.jackson.annotation.JsonPropertyDescription;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import pappus.part.Frame;
+import pappus.part.Part;
 import pappus.part.Role;
 import pappus.quantity.Money;
 import pappus.quantity.Require;
@@ -40,6 +41,11 @@ public record Scenario(
 
     @JsonPropertyDescription("Which parts may be used; absent: all.") @Nullable
     Choice parts,
+
+    @JsonPropertyDescription(
+        "What the fields of whatever fills a role must hold, by role and field; absent: anything.")
+    @Nullable
+    Where where,
 
     @JsonPropertyDescription(
         "A frame of the designer's own that every build is to have, not in any catalogue; absent: none.")
@@ -150,6 +156,7 @@ public record Scenario(
         null,
         null,
         null,
+        null,
         null);
   }
 
@@ -166,6 +173,16 @@ public record Scenario(
   /** Which parts may be used as it is written, without the draft frame. */
   public Choice partsOrAny() {
     return parts == null ? Choice.ANY : parts;
+  }
+
+  /** Wishes by property. */
+  public Where whereOrAny() {
+    return where == null ? Where.ANY : where;
+  }
+
+  /** Whether a build may have a part in a role, by its id and by its properties. */
+  public boolean permits(Role role, Part part) {
+    return choice().permits(role, part.id()) && whereOrAny().admits(role, part);
   }
 
   /** What the pilot has. */

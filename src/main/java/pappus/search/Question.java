@@ -18,7 +18,7 @@ import pappus.scenario.FixedParts;
 /**
  * What a search is to find: the parts it may use in each role, and who judges them.
  *
- * <p>Fixed, allowed and excluded parts apply here, before anything is searched. A role with one part
+ * <p>Fixed, allowed and excluded parts and wishes by property apply here, before anything is searched. A role with one part
  * left is decided; one without any is left empty. Of parts that are the same in every number, the first by id stands
  * for all.
  *
@@ -40,7 +40,7 @@ public final class Question {
   public static Question of(Catalog catalog, Assessor assessor) {
     var options = new EnumMap<Role, List<Part>>(Role.class);
     var twins = new TreeMap<String, List<Part>>();
-    var fixed = FixedParts.of(assessor.scenario().choice(), catalog);
+    var fixed = FixedParts.of(assessor.scenario(), catalog);
     for (var role : Role.values()) {
       var each = Duplicates.of(role, options(role, catalog, assessor, fixed), assessor);
       options.put(role, List.copyOf(each.keySet()));
@@ -56,16 +56,19 @@ public final class Question {
 
   private static List<Part> options(
       Role role, Catalog catalog, Assessor assessor, FixedParts fixed) {
+    if (!fixed.haveRoles()) {
+      // What every build must have may be in none.
+      return List.of();
+    }
     if (!fixed.in(role).isEmpty()) {
       return fixed.in(role);
     }
     var scenario = assessor.scenario();
-    var choice = scenario.choice();
     var fitting = new ArrayList<Part>();
     var soldOut = new ArrayList<Part>();
     for (var part : catalog.parts()) {
       if (catalog.roles(part).contains(role)
-          && choice.permits(role, part.id())
+          && scenario.permits(role, part)
           && !fixed.areDisplacedBy(part)) {
         (assessor.purse().canHave(part, role.pieces()) ? fitting : soldOut).add(part);
       }
@@ -94,19 +97,19 @@ public final class Question {
   /**
    * Passes an assessment on that is to be part of an answer.
    *
-   * @throws IllegalStateException if it lacks a fixed part, or has one that is excluded or not allowed: a bug of ours
+   * @throws IllegalStateException if it lacks a fixed part, or has one that is excluded, not allowed or not wished for: a bug of ours
    */
   public Assessment held(Assessment answer) {
-    var choice = assessor.scenario().choice();
+    var scenario = assessor.scenario();
     var parts = answer.build().parts();
     var ids = parts.values().stream().map(Part::id).collect(Collectors.toSet());
-    for (var id : choice.fixedIds()) {
+    for (var id : scenario.choice().fixedIds()) {
       if (!ids.contains(id)) {
         throw new IllegalStateException("A build is to have " + id + ": " + answer.build());
       }
     }
     parts.forEach((role, part) -> {
-      if (!choice.permits(role, part.id())) {
+      if (!scenario.permits(role, part)) {
         throw new IllegalStateException("A build is not to have %s as %s: %s"
             .formatted(part.id(), role.label(), answer.build()));
       }

@@ -29,6 +29,9 @@ import pappus.part.Kind;
 import pappus.part.Motor;
 import pappus.part.Part;
 import pappus.quantity.Money;
+import pappus.scenario.Condition;
+import pappus.scenario.Families;
+import pappus.scenario.Where;
 import tools.jackson.databind.node.JsonNodeFactory;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -106,6 +109,7 @@ public final class SchemaWriter {
         new SchemaGeneratorConfigBuilder(SchemaVersion.DRAFT_2020_12, OptionPreset.PLAIN_JSON);
     // Before the module, which knows no way to forbid other fields beside unwrapped ones.
     config.forTypesInGeneral().withCustomDefinitionProvider(SchemaWriter::unwrapped);
+    config.forTypesInGeneral().withCustomDefinitionProvider(SchemaWriter::written);
     config
         .with(new JacksonSchemaModule(JacksonOption.FLATTENED_ENUMS_FROM_JSONPROPERTY))
         .with(
@@ -134,6 +138,53 @@ public final class SchemaWriter {
     // As declared, which is the order a person would write them in.
     config.forTypesInGeneral().withPropertySorter(Comparator.comparingInt(SchemaWriter::position));
     return new SchemaGenerator(config.build());
+  }
+
+  /** What a person may write in more than one way. */
+  private static @Nullable CustomDefinition written(
+      ResolvedType type, SchemaGenerationContext context) {
+    if (type.getErasedType() == Families.class) {
+      return new CustomDefinition(oneOrMany("string"));
+    }
+    if (type.getErasedType() == Condition.class) {
+      var condition = oneOrMany("string", "number", "boolean");
+      condition.withArray("type").add("object");
+      var bounds = condition.putObject("properties");
+      bounds.putObject("atLeast").put("type", "number").put("description", "The least, included.");
+      bounds.putObject("atMost").put("type", "number").put("description", "The most, included.");
+      var none = bounds.putObject("noneOf");
+      none.put("type", "array").put("description", "What it must not be.");
+      none.set("items", types("string", "number", "boolean"));
+      return new CustomDefinition(condition.put("additionalProperties", false));
+    }
+    if (type.getErasedType() == Where.class) {
+      var fields = NODES.objectNode().put("type", "object");
+      fields.set(
+          "additionalProperties",
+          context.createDefinitionReference(context.getTypeContext().resolve(Condition.class)));
+      var roles = NODES.objectNode().put("type", "object");
+      roles.set("additionalProperties", fields);
+      return new CustomDefinition(roles);
+    }
+    return null;
+  }
+
+  private static ObjectNode oneOrMany(String... types) {
+    var written = NODES.objectNode();
+    var all = written.putArray("type");
+    Stream.of(types).forEach(all::add);
+    all.add("array");
+    written.set("items", types(types));
+    return written;
+  }
+
+  private static ObjectNode types(String... types) {
+    var node = NODES.objectNode();
+    if (types.length == 1) {
+      return node.put("type", types[0]);
+    }
+    Stream.of(types).forEach(node.putArray("type")::add);
+    return node;
   }
 
   /** A record whose fields are in part those of records within it. */

@@ -30,12 +30,13 @@ public final class Scenarios {
         null,
         null,
         null,
+        null,
         null);
   }
 
   /** What a pilot of analogue video has. */
   public static Pilot pilot() {
-    return new Pilot("analogue", "link-a", Polarisation.RIGHT);
+    return new Pilot(Families.of("analogue"), Families.of("link-a"), Polarisation.RIGHT);
   }
 
   /** A waiver for one part. */

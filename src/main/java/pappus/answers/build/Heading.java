@@ -8,6 +8,7 @@ import pappus.scenario.Goal;
 import pappus.scenario.Outlook;
 import pappus.scenario.PackAge;
 import pappus.scenario.Scenario;
+import pappus.scenario.Where;
 
 /** What a scenario asks for, at the head of an answer. */
 public final class Heading {
@@ -19,6 +20,7 @@ public final class Heading {
     lines.add(scenario.name());
     lines.add(scenario.note());
     lines.add(limits(scenario));
+    addWishes(scenario, lines);
     var unusual = unusual(scenario);
     if (!unusual.isEmpty()) {
       lines.add("Counted with " + String.join("; ", unusual) + ".");
@@ -39,11 +41,20 @@ public final class Heading {
   public static List<String> brief(Scenario scenario) {
     var lines = new ArrayList<String>();
     lines.add(scenario.name() + ": " + limits(scenario));
+    addWishes(scenario, lines);
     var unusual = unusual(scenario);
     if (!unusual.isEmpty()) {
       lines.add("Counted with " + String.join("; ", unusual) + ".");
     }
     return lines;
+  }
+
+  private static void addWishes(Scenario scenario, List<String> lines) {
+    var wishes =
+        scenario.whereOrAny().wishes().stream().map(Where.Wished::inWords).toList();
+    if (!wishes.isEmpty()) {
+      lines.add("Where " + String.join("; ", wishes) + ".");
+    }
   }
 
   private static String limits(Scenario scenario) {

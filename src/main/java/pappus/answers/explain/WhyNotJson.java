@@ -16,6 +16,7 @@ import pappus.change.WhyNot;
 import pappus.part.Role;
 import pappus.ranking.Best;
 import pappus.scenario.Scenario;
+import pappus.scenario.Where;
 
 /** Why a part is not in a build, with every digit. */
 public record WhyNotJson(
@@ -27,6 +28,9 @@ public record WhyNotJson(
 
     @JsonPropertyDescription("Whether the scenario leaves it out.")
     boolean leftOutByTheScenario,
+
+    @JsonPropertyDescription("Where the wishes by property stand that it does not meet.")
+    List<String> unmetWishes,
 
     @JsonPropertyDescription("Whether there are too few of it.")
     boolean outOfStock,
@@ -115,6 +119,7 @@ public record WhyNotJson(
         parts.id(why.part()),
         why.role(),
         why.isLeftOut(),
+        why.unmet().stream().map(Where.Wished::path).toList(),
         why.isOutOfStock(),
         BriefJson.of(base, scenario, parts),
         SwapJson.of(why.swap(), scenario, parts),

@@ -37,6 +37,10 @@ public final class WhyNots {
     if (why.isIn()) {
       return List.of(name + " is in this build already.");
     }
+    for (var wish : why.unmet()) {
+      sentences.add("The scenario asks for %s: of %s it is %s. What follows is as if it did not."
+          .formatted(wish.inWords(), name, wish.found(why.part())));
+    }
     if (why.isLeftOut()) {
       sentences.add(
           "The scenario itself leaves %s out, or has nothing to choose here; what follows is as if it did not."

@@ -100,7 +100,7 @@ final class SchemaCheck {
       var around = schemas.get(schemas.size() - 1);
       refuse(
           path(error.getInstanceLocation()),
-          around.has("enum") ? words(around) : inWords(around.path("type").asString()),
+          around.has("enum") ? words(around) : types(around.path("type")),
           error.getInstanceNode().isNull() && isOptional(error, schemas)
               ? " Maybe leave it out."
               : "");
@@ -178,6 +178,12 @@ final class SchemaCheck {
     var words = new ArrayList<String>();
     schema.path("enum").forEach(word -> words.add(word.asString()));
     return words.isEmpty() ? schema.path("const").asString() : Shown.choice(words);
+  }
+
+  private static String types(JsonNode type) {
+    return type.isArray()
+        ? Shown.choice(type.valueStream().map(one -> inWords(one.asString())).toList())
+        : inWords(type.asString());
   }
 
   private static String inWords(String type) {

@@ -94,11 +94,19 @@ public final class SchemaFields {
     if (!words.isEmpty()) {
       return Shown.choice(words);
     }
-    return switch (node.path("type").asString("")) {
+    if (node.path("type").isArray()) {
+      return Shown.choice(node.path("type").valueStream().map(SchemaFields::plain).toList());
+    }
+    return plain(node.path("type"));
+  }
+
+  private static String plain(JsonNode type) {
+    return switch (type.asString("")) {
       case "number" -> "number";
       case "integer" -> "whole number";
       case "string" -> "text";
       case "boolean" -> "true or false";
+      case "array" -> "list";
       default -> "object";
     };
   }

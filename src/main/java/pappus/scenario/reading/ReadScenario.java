@@ -19,13 +19,16 @@ import pappus.part.Antenna;
 import pappus.part.Board;
 import pappus.part.Camera;
 import pappus.part.Part;
+import pappus.part.Property;
 import pappus.part.Receiver;
 import pappus.part.Role;
 import pappus.part.Transmitter;
 import pappus.scenario.Choice;
+import pappus.scenario.Families;
 import pappus.scenario.FixedParts;
 import pappus.scenario.OwnLine;
 import pappus.scenario.Scenario;
+import pappus.scenario.Where;
 
 /**
  * A scenario and what it was read from.
@@ -33,6 +36,9 @@ import pappus.scenario.Scenario;
  * @param places where everything stands in its file
  */
 public record ReadScenario(Scenario scenario, Fingerprint input, JsonPlaces places) {
+
+  /** More words than these are not told one by one. */
+  private static final int MOST_LISTED = 12;
 
   /** A problem for every id that the catalogue does not hold, or that cannot fill its role. */
   public List<Problem> problemsWith(Catalog catalog) {
@@ -60,8 +66,9 @@ public record ReadScenario(Scenario scenario, Fingerprint input, JsonPlaces plac
       checkIds("waivers[" + i + "].parts", scenario.waived().get(i).parts(), catalog, problems);
     }
     var pilot = scenario.pilotOrAny();
-    checkWord("pilot.video", pilot.video(), videoFamilies(catalog), problems);
-    checkWord("pilot.radio", pilot.radio(), radioLinks(catalog), problems);
+    checkFamilies("pilot.video", pilot.video(), videoFamilies(catalog), problems);
+    checkFamilies("pilot.radio", pilot.radio(), radioLinks(catalog), problems);
+    scenario.whereOrAny().wishes().forEach(wish -> checkTexts(wish, catalog, problems));
     return problems.stream().sorted().toList();
   }
 
@@ -82,8 +89,9 @@ public record ReadScenario(Scenario scenario, Fingerprint input, JsonPlaces plac
           "must be an id that no part of the catalogue has, but is the text %s."
               .formatted(Shown.text(draft.id()))));
     }
-    var taken = FixedParts.of(fixed.values(), choice, catalog);
-    fixed.forEach((path, part) -> against(part, taken, choice, catalog)
+    var taken = FixedParts.of(fixed.values(), scenario::permits, catalog);
+    fixed.forEach((path, part) -> unmet(part, catalog)
+        .or(() -> against(part, taken, choice, catalog))
         .ifPresent(wrong -> problems.add(places.problem(path, wrong))));
     for (var i = 0; i < scenario.partsOrAny().fixedIds().size(); i++) {
       var id = scenario.partsOrAny().fixedIds().get(i);
@@ -91,7 +99,27 @@ public record ReadScenario(Scenario scenario, Fingerprint input, JsonPlaces plac
         problems.add(places.problem("parts.fixed[" + i + "]", excluded(id)));
       }
     }
+    for (var i = 0; i < choice.ownedIds().size(); i++) {
+      var path = "parts.owned[" + i + "]";
+      catalog
+          .part(choice.ownedIds().get(i))
+          .flatMap(part -> unmet(part, catalog))
+          .ifPresent(wrong -> problems.add(places.problem(path, wrong)));
+    }
     return problems.stream().sorted().toList();
+  }
+
+  /** A wish that keeps a part out of every role that it could fill, if one does. */
+  private Optional<String> unmet(Part part, Catalog catalog) {
+    var where = scenario.whereOrAny();
+    var roles = catalog.roles(part);
+    return roles.stream().anyMatch(role -> where.admits(role, part))
+        ? Optional.empty()
+        : roles.stream()
+            .flatMap(role -> where.unmet(role, part).stream())
+            .findFirst()
+            .map(wish -> "must meet %s, %s, but of %s it is %s."
+                .formatted(wish.path(), wish.condition().inWords(), part.id(), wish.found(part)));
   }
 
   /** Fixed parts by where they stand: the draft frame first, then each once that the catalogue holds. */
@@ -186,14 +214,42 @@ public record ReadScenario(Scenario scenario, Fingerprint input, JsonPlaces plac
     return words;
   }
 
+  private void checkFamilies(
+      String path, @Nullable Families families, Set<String> known, List<Problem> problems) {
+    if (families == null) {
+      return;
+    }
+    for (var i = 0; i < families.names().size(); i++) {
+      var name = families.names().get(i);
+      if (!name.equals(Families.DIGITAL)) {
+        checkWord(families.isList() ? path + "[" + i + "]" : path, name, known, problems);
+      }
+    }
+  }
+
+  /** Texts that a wish names must be those of some part. */
+  private void checkTexts(Where.Wished wish, Catalog catalog, List<Problem> problems) {
+    var property = wish.property();
+    if (property.type() != Property.Type.TEXT) {
+      return;
+    }
+    var known = Where.texts(wish.role(), property, catalog);
+    wish.condition()
+        .named()
+        .forEach((place, text) ->
+            checkWord(wish.path() + place, String.valueOf(text), known, problems));
+  }
+
   /** A word that no part knows is a slip, not a wish. */
-  private void checkWord(
-      String path, @Nullable String word, Set<String> known, List<Problem> problems) {
-    if (word != null && !known.isEmpty() && !known.contains(word)) {
+  private void checkWord(String path, String word, Set<String> known, List<Problem> problems) {
+    if (!known.isEmpty() && !known.contains(word)) {
       problems.add(places.problem(
           path,
-          "must be one that a part of the catalogue has, %s, but is the text %s.%s"
-              .formatted(String.join(", ", known), Shown.text(word), Closest.advice(word, known))));
+          "must be one that a part of the catalogue has%s, but is the text %s.%s"
+              .formatted(
+                  known.size() > MOST_LISTED ? "" : ", " + String.join(", ", known),
+                  Shown.text(word),
+                  Closest.advice(word, known))));
     }
   }
 

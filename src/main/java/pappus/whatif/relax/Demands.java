@@ -30,6 +30,7 @@ final class Demands {
   static List<Demand> of(Asked asked) {
     var demands = new Demands(asked);
     demands.addWishes();
+    demands.addProperties();
     demands.addChoice();
     demands.addPilot();
     demands.addFlight();
@@ -59,6 +60,20 @@ final class Demands {
   private static List<Wish> wishes(Asked asked) {
     var wants = asked.scenario().wants();
     return wants == null ? List.of() : wants;
+  }
+
+  private void addProperties() {
+    for (var wish : scenario.whereOrAny().wishes()) {
+      add(
+          "where-" + wish.role().key() + "-" + wish.field(),
+          wish.inWords(),
+          "take any " + wish.role().key() + "." + wish.field(),
+          without -> {
+            var left = new HashMap<String, Object>();
+            left.put("where", without.scenario().whereOrAny().without(List.of(wish)));
+            return without.with(left);
+          });
+    }
   }
 
   private void addChoice() {
@@ -134,14 +149,14 @@ final class Demands {
     if (pilot.video() != null) {
       drop(
           "pilot-video",
-          "video for " + pilot.video() + " goggles",
+          "video for " + pilot.video().inWords() + " goggles",
           "fly with other goggles",
           "pilot.video");
     }
     if (pilot.radio() != null) {
       drop(
           "pilot-radio",
-          "a receiver for a radio that speaks " + pilot.radio(),
+          "a receiver for a radio that speaks " + pilot.radio().inWords(),
           "fly with another radio",
           "pilot.radio");
     }

@@ -86,9 +86,13 @@ public final class Axes {
     if (FrameAxes.isOne(id)) {
       return FrameAxes.of(id, values, asked);
     }
+    if (WhereAxes.isOne(id)) {
+      return WhereAxes.of(id, values, asked);
+    }
     var maker = MAKERS.get(id);
     if (maker == null) {
-      throw new IllegalArgumentException("must be over %s or a frame.PROPERTY, but is over %s.%s"
+      throw new IllegalArgumentException(
+          "must be over %s, a frame.PROPERTY or a where.ROLE.FIELD, but is over %s.%s"
           .formatted(
               String.join(", ", names()), Shown.text(id), Closest.advice(id, MAKERS.keySet())));
     }

@@ -56,7 +56,15 @@ class WhyNotsTest {
     return new WhyNots(
             SmallShop.scenario(""),
             new WhyNot(
-                swap.part(), Role.BATTERY, isLeftOut, false, swap, cures, best, List.of(loosened)))
+                swap.part(),
+                Role.BATTERY,
+                isLeftOut,
+                List.of(),
+                false,
+                swap,
+                cures,
+                best,
+                List.of(loosened)))
         .all();
   }
 

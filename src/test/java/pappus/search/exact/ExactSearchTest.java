@@ -127,7 +127,7 @@ class ExactSearchTest {
         "");
   }
 
-  private static List<String> exact(Question question, int threads) {
+  static List<String> exact(Question question, int threads) {
     return run(question, threads).rows().stream()
         .map(row -> text(row.assessment(), row.variants()))
         .toList();
@@ -138,7 +138,7 @@ class ExactSearchTest {
         .run(ROWS, Long.MAX_VALUE, new Incumbents(), done -> {});
   }
 
-  private static List<String> enumerated(Question question, Incumbents all) {
+  static List<String> enumerated(Question question, Incumbents all) {
     return new Ranker(question, all)
         .rank(ROWS, Ending.MOVES).candidates().stream()
             .map(candidate -> text(candidate.assessment(), candidate.variants()))

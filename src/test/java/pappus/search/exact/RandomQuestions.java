@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Random;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -77,6 +78,7 @@ public final class RandomQuestions {
         {"seconds": 15, "airspeedMetresPerSecond": 0}]}""");
 
   private static final Map<Integer, Question> QUESTIONS = new HashMap<>();
+  private static final Map<Question, Catalog> CATALOGS = new HashMap<>();
   private static final Map<Integer, List<Assessment>> FEASIBLE = new HashMap<>();
 
   private RandomQuestions() {}
@@ -151,6 +153,11 @@ public final class RandomQuestions {
     return Question.of(supply.catalog(), supply.assessor(Parts.with(scenario, "budget", budget)));
   }
 
+  /** The parts of that question, those that its scenario leaves out among them. */
+  public static synchronized Catalog catalog(int seed) {
+    return Objects.requireNonNull(CATALOGS.get(of(seed)));
+  }
+
   /** Every feasible build of that question, tried once a process. */
   public static synchronized List<Assessment> feasible(int seed) {
     return FEASIBLE.computeIfAbsent(seed, fresh -> Enumeration.feasible(of(fresh)));
@@ -192,7 +199,10 @@ public final class RandomQuestions {
   }
 
   private static Question question(Catalog catalog, String flying, String limits) {
-    return Question.of(catalog, SmallShop.assessor(catalog, SmallShop.flying(flying, limits)));
+    var question =
+        Question.of(catalog, SmallShop.assessor(catalog, SmallShop.flying(flying, limits)));
+    CATALOGS.put(question, catalog);
+    return question;
   }
 
   /** Some frames are tall and broad, so that their drag area is what is seen of them; of some nothing is known. */
