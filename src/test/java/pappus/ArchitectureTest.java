@@ -463,7 +463,12 @@ final class ArchitectureTest {
         Layer.of("pappus.physics.airframe", "pappus.quantity", HIPPARCHUS),
         Layer.of("pappus.fitting", "pappus.quantity", "pappus.part", "pappus.scenario"),
         Layer.of(
-            "pappus.scenario", "pappus.quantity", "pappus.part", "pappus.catalog", ANNOTATIONS),
+            "pappus.scenario",
+            "pappus.quantity",
+            "pappus.part",
+            "pappus.files",
+            "pappus.catalog",
+            ANNOTATIONS),
         Layer.of(
             "pappus.catalog",
             "pappus.quantity",

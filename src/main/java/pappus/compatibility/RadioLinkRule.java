@@ -40,6 +40,7 @@ public final class RadioLinkRule implements CompatibilityRule {
       return Verdict.FITS;
     }
     return Verdict.clashes(
-        "The pilot's radio speaks %s, but the receiver %s.", wanted.inWords(), radio.get().link());
+        "The pilot's radio speaks %s, but the receiver %s.",
+        wanted.inWords(), radio.get().link());
   }
 }

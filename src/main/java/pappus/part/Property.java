@@ -155,10 +155,8 @@ public record Property(String path, Type type, List<String> words) {
 
   private static String word(Enum<?> constant) {
     try {
-      var written = constant
-          .getDeclaringClass()
-          .getField(constant.name())
-          .getAnnotation(JsonProperty.class);
+      var written =
+          constant.getDeclaringClass().getField(constant.name()).getAnnotation(JsonProperty.class);
       return written == null ? constant.name() : written.value();
     } catch (NoSuchFieldException e) {
       throw new IllegalStateException("Every constant has its field.", e);
@@ -168,7 +166,8 @@ public record Property(String path, Type type, List<String> words) {
   private static Map<Role, Map<String, Property>> byRole() {
     var byRole = new EnumMap<Role, Map<String, Property>>(Role.class);
     for (var role : Role.values()) {
-      var kind = Role.ANTENNAS.contains(role) ? Kind.ANTENNA : Kind.ofKey(role.key()).orElseThrow();
+      var kind =
+          Role.ANTENNAS.contains(role) ? Kind.ANTENNA : Kind.ofKey(role.key()).orElseThrow();
       var properties = new LinkedHashMap<String, Property>();
       addFields(kind.recordClass(), "", properties);
       byRole.put(role, Collections.unmodifiableMap(properties));
@@ -176,8 +175,7 @@ public record Property(String path, Type type, List<String> words) {
     return byRole;
   }
 
-  private static void addFields(
-      Class<?> record, String before, Map<String, Property> properties) {
+  private static void addFields(Class<?> record, String before, Map<String, Property> properties) {
     for (var component : record.getRecordComponents()) {
       if (!component.getAccessor().isAnnotationPresent(JsonIgnore.class)) {
         add(component.getGenericType(), before + component.getName(), properties);

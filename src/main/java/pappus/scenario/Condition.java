@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import pappus.files.Closest;
 import pappus.files.Shown;
 import pappus.part.Property;
@@ -36,8 +37,7 @@ public record Condition(@JsonValue Object written) {
   public boolean isMetBy(Said said) {
     var noneOf = noneOf();
     if (!noneOf.isEmpty()
-        && (!said.isComplete()
-            || said.values().stream().anyMatch(value -> holds(noneOf, value)))) {
+        && (!said.isComplete() || said.values().stream().anyMatch(value -> holds(noneOf, value)))) {
       return false;
     }
     return said.values().stream().anyMatch(this::isMetBy);
@@ -50,14 +50,14 @@ public record Condition(@JsonValue Object written) {
     return isWithin(value, bounds.get(AT_LEAST), 1) && isWithin(value, bounds.get(AT_MOST), -1);
   }
 
-  private static boolean isWithin(Object value, Object bound, int side) {
+  private static boolean isWithin(Object value, @Nullable Object bound, int side) {
     return bound == null
         || (value instanceof BigDecimal number && side * number.compareTo(decimal(bound)) >= 0);
   }
 
   private static boolean holds(List<Object> values, Object value) {
     return values.stream()
-        .anyMatch(each -> each instanceof Number && value instanceof BigDecimal number
+        .anyMatch(each -> (each instanceof Number && value instanceof BigDecimal number)
             ? number.compareTo(decimal(each)) == 0
             : each.equals(value));
   }
@@ -118,7 +118,8 @@ public record Condition(@JsonValue Object written) {
       words.add("at most " + word(bounds.get(AT_MOST)));
     }
     if (bounds.containsKey(NONE_OF)) {
-      words.add("none of " + noneOf().stream().map(Condition::word).collect(Collectors.joining(", ")));
+      words.add(
+          "none of " + noneOf().stream().map(Condition::word).collect(Collectors.joining(", ")));
     }
     return String.join(" and ", words);
   }
@@ -189,17 +190,16 @@ public record Condition(@JsonValue Object written) {
   }
 
   private static void checkValue(String path, Property property, Object value) {
-    var isRight =
-        switch (property.type()) {
-          case NUMBER -> value instanceof Number number && isFinite(number);
-          case WHOLE_NUMBER ->
-            value instanceof Number number
-                && isFinite(number)
-                && decimal(number).stripTrailingZeros().scale() <= 0;
-          case TEXT -> value instanceof String text && !Shown.hides(text);
-          case WORD -> value instanceof String word && property.words().contains(word);
-          case TRUTH -> value instanceof Boolean;
-        };
+    var isRight = switch (property.type()) {
+      case NUMBER -> value instanceof Number number && isFinite(number);
+      case WHOLE_NUMBER ->
+        value instanceof Number number
+            && isFinite(number)
+            && decimal(number).stripTrailingZeros().scale() <= 0;
+      case TEXT -> value instanceof String text && !Shown.hides(text);
+      case WORD -> value instanceof String word && property.words().contains(word);
+      case TRUTH -> value instanceof Boolean;
+    };
     if (!isRight) {
       var advice = value instanceof String typed ? Closest.advice(typed, property.words()) : "";
       Require.refuse(

@@ -36,7 +36,9 @@ public final class FixedParts {
   /** Those of a scenario that a catalogue holds. */
   public static FixedParts of(Scenario scenario, Catalog catalog) {
     return of(
-        scenario.choice().fixedIds().stream().flatMap(id -> catalog.part(id).stream()).toList(),
+        scenario.choice().fixedIds().stream()
+            .flatMap(id -> catalog.part(id).stream())
+            .toList(),
         scenario::permits,
         catalog);
   }

@@ -26,6 +26,8 @@ import pappus.quantity.Require;
 /**
  * Wishes by property: what the fields of whatever fills a role are to hold, a part of its own or one built into another.
  *
+ * <p>Why: src/site/markdown/decisions.md#a-wish-by-property-takes-parts-away-before-the-search
+ *
  * @param byRole conditions by field, by role
  */
 public record Where(Map<Role, Map<String, Condition>> byRole) {
@@ -40,8 +42,8 @@ public record Where(Map<Role, Map<String, Condition>> byRole) {
 
   public Where {
     var copy = new EnumMap<Role, Map<String, Condition>>(Role.class);
-    byRole.forEach((role, fields) ->
-        copy.put(role, Collections.unmodifiableMap(new LinkedHashMap<>(fields))));
+    byRole.forEach(
+        (role, fields) -> copy.put(role, Collections.unmodifiableMap(new LinkedHashMap<>(fields))));
     byRole = Collections.unmodifiableMap(copy);
     Wished.of(byRole).forEach(Wished::check);
   }
@@ -91,8 +93,8 @@ public record Where(Map<Role, Map<String, Condition>> byRole) {
   public record Wished(Role role, String field, Condition condition) {
     private static List<Wished> of(Map<Role, Map<String, Condition>> byRole) {
       var all = new ArrayList<Wished>();
-      byRole.forEach((role, fields) -> fields.forEach(
-          (field, condition) -> all.add(new Wished(role, field, condition))));
+      byRole.forEach((role, fields) ->
+          fields.forEach((field, condition) -> all.add(new Wished(role, field, condition))));
       return all;
     }
 
@@ -125,9 +127,7 @@ public record Where(Map<Role, Map<String, Condition>> byRole) {
               place(),
               role.label(),
               inner.isEmpty() ? "none" : "an object",
-              inner.isEmpty()
-                  ? advice(fields)
-                  : " Maybe " + inner.get(0) + " was meant."));
+              inner.isEmpty() ? advice(fields) : " Maybe " + inner.get(0) + " was meant."));
     }
 
     /** A short word such as Kv is sooner part of a name than a slip for another. */
@@ -178,8 +178,8 @@ public record Where(Map<Role, Map<String, Condition>> byRole) {
     return byRole.isEmpty()
         ? List.of()
         : wishes().stream()
-            .filter(one -> (one.role() == role || part.fills().contains(one.role()))
-                && !one.isMetBy(part))
+            .filter(one ->
+                (one.role() == role || part.fills().contains(one.role())) && !one.isMetBy(part))
             .toList();
   }
 
@@ -205,7 +205,7 @@ public record Where(Map<Role, Map<String, Condition>> byRole) {
     var all = new EnumMap<Role, Map<String, Condition>>(Role.class);
     byRole.forEach((each, fields) -> all.put(each, new LinkedHashMap<>(fields)));
     var fields = all.computeIfAbsent(role, fresh -> new LinkedHashMap<>());
-    fields.keySet().removeIf(other -> isSame(role, other, field));
+    fields.keySet().removeIf(other -> !other.equals(field) && isSame(role, other, field));
     fields.put(field, condition);
     return new Where(all);
   }

@@ -117,6 +117,13 @@ public final class Question {
     return answer;
   }
 
+  /** Whether the scenario lets a build have its parts, by their ids and by what they say; fixed ones may be missing. */
+  public boolean permits(Build build) {
+    var scenario = assessor.scenario();
+    return build.parts().entrySet().stream()
+        .allMatch(entry -> scenario.permits(entry.getKey(), entry.getValue()));
+  }
+
   /** Ways to fill the roles, counting those that cannot fit. */
   public double combinations() {
     var combinations = 1.0;

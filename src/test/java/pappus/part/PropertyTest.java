@@ -4,10 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.Objects;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import pappus.files.Shown;
 import pappus.files.json.SchemaFields;
 import pappus.shop.SmallShop;
 
@@ -16,7 +18,8 @@ class PropertyTest {
   @ParameterizedTest
   @EnumSource
   void theFieldsOfARoleAreThoseOfItsSchema(Role role) {
-    var kind = Role.ANTENNAS.contains(role) ? Kind.ANTENNA : Kind.ofKey(role.key()).orElseThrow();
+    var kind =
+        Role.ANTENNAS.contains(role) ? Kind.ANTENNA : Kind.ofKey(role.key()).orElseThrow();
     var values = SchemaFields.of(kind.listName()).stream()
         .filter(field -> !field.type().endsWith("object"))
         .map(SchemaFields.Field::path)
@@ -28,7 +31,8 @@ class PropertyTest {
   @ParameterizedTest
   @EnumSource
   void theirTypesAreThoseOfTheSchema(Role role) {
-    var kind = Role.ANTENNAS.contains(role) ? Kind.ANTENNA : Kind.ofKey(role.key()).orElseThrow();
+    var kind =
+        Role.ANTENNAS.contains(role) ? Kind.ANTENNA : Kind.ofKey(role.key()).orElseThrow();
 
     assertThat(SchemaFields.of(kind.listName()).stream()
             .filter(field -> !field.type().endsWith("object")))
@@ -41,7 +45,7 @@ class PropertyTest {
                     case WHOLE_NUMBER -> "whole number";
                     case TEXT -> "text";
                     case TRUTH -> "true or false";
-                    case WORD -> pappus.files.Shown.choice(property.words());
+                    case WORD -> Shown.choice(property.words());
                   });
         });
   }
@@ -60,9 +64,9 @@ class PropertyTest {
     var board = (Board) part("culvert-6-whole");
 
     assertThat(said("culvert-6-whole", Role.RECEIVER, "link").values())
-        .containsExactly(board.receiver().link());
+        .containsExactly(Objects.requireNonNull(board.receiver()).link());
     assertThat(said("culvert-6-whole", Role.TRANSMITTER, "family").values())
-        .containsExactly(board.transmitter().family());
+        .containsExactly(Objects.requireNonNull(board.transmitter()).family());
     assertThat(said("culvert-6-whole", Role.RADIO_ANTENNA, "band").values()).hasSize(1);
     assertThat(said("lumfret-sprig", Role.CAMERA, "widthMillimetres").values()).hasSize(1);
   }
@@ -88,7 +92,8 @@ class PropertyTest {
   @Test
   void everyBuiltInPartIsFound() {
     var built = SmallShop.all().parts().stream()
-        .flatMap(part -> part.fills().stream().skip(1).map(role -> Stream.of(part, role).toList()))
+        .flatMap(part ->
+            part.fills().stream().skip(1).map(role -> Stream.of(part, role).toList()))
         .toList();
 
     assertThat(built).isNotEmpty();
@@ -115,8 +120,7 @@ class PropertyTest {
             "resistanceMilliohms", "winding resistance", "226 mΩ", 0.3, "stator and Kv")));
 
     assertThat(stated.in(motor, Role.MOTOR).isComplete()).isTrue();
-    assertThat(stated.in(assumed, Role.MOTOR))
-        .isEqualTo(new Property.Said(List.of(), false));
+    assertThat(stated.in(assumed, Role.MOTOR)).isEqualTo(new Property.Said(List.of(), false));
   }
 
   /** Of a list one element may be assumed, or a whole object. */
@@ -130,10 +134,12 @@ class PropertyTest {
     var watts = Property.of(Role.TRANSMITTER, "powers[].watts").orElseThrow();
 
     assertThat(watts.in(first, Role.TRANSMITTER).isComplete()).isFalse();
-    assertThat(watts.in(first, Role.TRANSMITTER).values()).hasSize(sender.powers().size() - 1);
+    assertThat(watts.in(first, Role.TRANSMITTER).values())
+        .hasSize(sender.powers().size() - 1);
     var whole = Parts.with(
         sender, "assumed", List.of(new Assumed("antenna", "port", "U.FL", 0, "its class")));
-    assertThat(Property.of(Role.TRANSMITTER, "antenna.band").orElseThrow()
+    assertThat(Property.of(Role.TRANSMITTER, "antenna.band")
+            .orElseThrow()
             .in(whole, Role.TRANSMITTER)
             .values())
         .isEmpty();

@@ -16,10 +16,9 @@ import tools.jackson.core.JacksonException;
  */
 final class RecordCheck {
   /** How the records' own messages begin: with the name of a component, or a path from there. */
-  private static final Pattern OWN_MESSAGE =
-      Pattern.compile(
-          "([A-Za-z](?:[A-Za-z0-9.-]|\\[[0-9]+]|\\[\"(?:[^\"\\\\]|\\\\.)*\"])*) ((?:must|is missing).*)",
-          Pattern.DOTALL);
+  private static final Pattern OWN_MESSAGE = Pattern.compile(
+      "([A-Za-z](?:[A-Za-z0-9.-]|\\[[0-9]+]|\\[\"(?:[^\"\\\\]|\\\\.)*\"])*) ((?:must|is missing).*)",
+      Pattern.DOTALL);
 
   private final Source source;
   private final JsonPlaces places;

@@ -95,7 +95,8 @@ public final class SchemaFields {
       return Shown.choice(words);
     }
     if (node.path("type").isArray()) {
-      return Shown.choice(node.path("type").valueStream().map(SchemaFields::plain).toList());
+      return Shown.choice(
+          node.path("type").valueStream().map(SchemaFields::plain).toList());
     }
     return plain(node.path("type"));
   }

@@ -236,8 +236,8 @@ public record ReadScenario(Scenario scenario, Fingerprint input, JsonPlaces plac
     var known = Where.texts(wish.role(), property, catalog);
     wish.condition()
         .named()
-        .forEach((place, text) ->
-            checkWord(wish.path() + place, String.valueOf(text), known, problems));
+        .forEach(
+            (place, text) -> checkWord(wish.path() + place, String.valueOf(text), known, problems));
   }
 
   /** A word that no part knows is a slip, not a wish. */

@@ -93,8 +93,8 @@ public final class Axes {
     if (maker == null) {
       throw new IllegalArgumentException(
           "must be over %s, a frame.PROPERTY or a where.ROLE.FIELD, but is over %s.%s"
-          .formatted(
-              String.join(", ", names()), Shown.text(id), Closest.advice(id, MAKERS.keySet())));
+              .formatted(
+                  String.join(", ", names()), Shown.text(id), Closest.advice(id, MAKERS.keySet())));
     }
     return maker.of(id, numbers(values), asked);
   }

@@ -142,8 +142,10 @@ public final class Sweeper {
         if (looser.build().isEmpty()) {
           return new Found(looser, true, stillInTheWay(here, entry.getValue()));
         }
-        var same = question.assessor().assess(looser.build().get().build());
-        if (same.isFeasible()) {
+        var winner = looser.build().get().build();
+        var same = question.assessor().assess(winner);
+        // A wish by property is no limit that the assessment holds it to.
+        if (same.isFeasible() && question.permits(winner)) {
           return Found.of(new Best(Optional.of(same), looser.proof()), true);
         }
       }

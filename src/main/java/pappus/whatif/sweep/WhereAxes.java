@@ -40,8 +40,7 @@ final class WhereAxes {
     var bound = bound(field);
     var name = bound.isEmpty() ? field : field.substring(0, field.length() - bound.length() - 1);
     var property = property(role, name);
-    var listed =
-        property.isNumber() ? Axes.numbers(values) : words(values, role, property, asked);
+    var listed = property.isNumber() ? Axes.numbers(values) : words(values, role, property, asked);
     return new Axis(
         id,
         "",
@@ -75,11 +74,12 @@ final class WhereAxes {
     return Stream.of(Role.values())
         .filter(role -> role.key().equals(typed))
         .findFirst()
-        .orElseThrow(() -> new IllegalArgumentException(
-            "must be over a where.ROLE.FIELD, but has no role %s.%s"
+        .orElseThrow(() ->
+            new IllegalArgumentException("must be over a where.ROLE.FIELD, but has no role %s.%s"
                 .formatted(
                     Shown.text(typed),
-                    Closest.advice(typed, Stream.of(Role.values()).map(Role::key).toList()))));
+                    Closest.advice(
+                        typed, Stream.of(Role.values()).map(Role::key).toList()))));
   }
 
   private static Property property(Role role, String name) {

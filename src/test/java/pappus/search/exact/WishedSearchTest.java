@@ -7,6 +7,8 @@ import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -62,29 +64,30 @@ class WishedSearchTest {
   private static Question asking(int seed, Where where) {
     var catalog = RandomQuestions.catalog(seed);
     var scenario = Altered.record(
-        Scenario.class,
-        RandomQuestions.of(seed).assessor().scenario(),
-        Map.of("where", where));
+        Scenario.class, RandomQuestions.of(seed).assessor().scenario(), Map.of("where", where));
     return Question.of(catalog, SmallShop.assessor(catalog, scenario));
   }
 
   /** One to three wishes that some part fulfils, often one of a build that goes together. */
   private static Where wishes(List<Assessment> builds, Question question, Random random) {
+    var roles = List.of(Role.values());
     var byRole = new EnumMap<Role, Map<String, Condition>>(Role.class);
     for (var count = 1 + random.nextInt(3); count > 0; ) {
-      var role = Role.values()[random.nextInt(Role.values().length)];
-      var part = builds.isEmpty()
+      var role = roles.get(random.nextInt(roles.size()));
+      var filling = builds.isEmpty()
           ? any(question, role, random)
           : filling(builds.get(random.nextInt(builds.size())).build(), role);
-      if (part == null) {
+      if (filling.isEmpty()) {
         continue;
       }
+      var part = filling.get();
       var properties = List.copyOf(Property.of(role).values());
       var property = properties.get(random.nextInt(properties.size()));
       var said = said(part, role, property.path());
       if (!said.isEmpty()) {
         var value = said.get(random.nextInt(said.size()));
-        byRole.computeIfAbsent(role, fresh -> new LinkedHashMap<>())
+        byRole
+            .computeIfAbsent(role, fresh -> new LinkedHashMap<>())
             .put(property.path(), condition(value, property, random));
       }
       count--;
@@ -102,31 +105,32 @@ class WishedSearchTest {
     };
   }
 
-  private static Part any(Question question, Role role, Random random) {
+  private static Optional<Part> any(Question question, Role role, Random random) {
     var options = question.options(role);
-    return options.isEmpty() ? null : options.get(random.nextInt(options.size()));
+    return options.isEmpty()
+        ? Optional.empty()
+        : Optional.of(options.get(random.nextInt(options.size())));
   }
 
   private static boolean isBuiltIn(Assessment build, Role role) {
-    return build.build().part(role).isEmpty() && filling(build.build(), role) != null;
+    return build.build().part(role).isEmpty() && filling(build.build(), role).isPresent();
   }
 
-  /** Whatever fills a role of a build; null where nothing does. */
-  private static Part filling(Build build, Role role) {
+  /** Whatever fills a role of a build. */
+  private static Optional<Part> filling(Build build, Role role) {
     if (build.part(role).isPresent()) {
-      return build.part(role).get();
+      return build.part(role);
     }
     return build.parts().values().stream()
         .filter(part -> part.fills().contains(role))
-        .findFirst()
-        .orElse(null);
+        .findFirst();
   }
 
   private static boolean meets(Build build, Where where) {
     return where.wishes().stream().allMatch(wish -> {
       var part = filling(build, wish.role());
-      return part == null
-          || meets(said(part, wish.role(), wish.field()), wish.condition().written());
+      return part.isEmpty()
+          || meets(said(part.get(), wish.role(), wish.field()), wish.condition().written());
     });
   }
 
@@ -141,10 +145,10 @@ class WishedSearchTest {
     if (bounds.get("noneOf") instanceof List<?> none) {
       return said.stream().noneMatch(none::contains);
     }
+    var isLeast = bounds.get("atLeast") != null;
+    var bound = (double) Objects.requireNonNull(bounds.get(isLeast ? "atLeast" : "atMost"));
     return said.stream()
-        .anyMatch(value -> bounds.containsKey("atLeast")
-            ? (Double) value >= (Double) bounds.get("atLeast")
-            : (Double) value <= (Double) bounds.get("atMost"));
+        .anyMatch(value -> isLeast ? (double) value >= bound : (double) value <= bound);
   }
 
   /** What a record says in its file, of what is built into it too. */
@@ -161,7 +165,7 @@ class WishedSearchTest {
           default -> "none.";
         };
     var nodes = List.of(JsonMapper.shared().readTree(JsonText.of(part)));
-    for (var name : (within + path).replace("[]", "").split("\\.")) {
+    for (var name : (within + path).replace("[]", "").split("\\.", -1)) {
       var inner = new ArrayList<JsonNode>();
       for (var node : nodes) {
         var next = node.path(name);
