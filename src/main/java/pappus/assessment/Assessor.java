@@ -102,9 +102,13 @@ public final class Assessor {
     this.scenario = scenario;
     this.rules = List.copyOf(rules);
     this.fitter = new Fitter(scenario, stock);
-    this.expected = new Flights(scenario, Weighing.EXPECTED, powerFactor, evidence);
+    var alone = new Flights(scenario, Weighing.EXPECTED, powerFactor, evidence);
+    var home = alone.wayHome().map(way -> new Reliances(scenario, way));
+    ToDoubleFunction<Build> planWith =
+        home.isEmpty() ? main -> 1 : main -> home.get().byTheLaw(main);
+    this.expected = alone.planning(planWith);
     this.flights = scenario.outlookOrExpected() == Outlook.CAUTIOUS
-        ? new Flights(scenario, Weighing.CAUTIOUS, powerFactor, evidence)
+        ? new Flights(scenario, Weighing.CAUTIOUS, powerFactor, evidence).planning(planWith)
         : expected;
     this.reliances = new Reliances(scenario, expected);
     this.purse =
@@ -269,6 +273,16 @@ public final class Assessor {
   /** Whether an aircraft is flown at speeds of its own choice, which are found to a tolerance only. */
   public boolean choosesSpeeds() {
     return flights.choosesSpeeds();
+  }
+
+  /** What builds are ranked by of one round of legs at least, seconds or metres; 0 where none is asked for. */
+  public double leastOfRound() {
+    return flights.leastOfRound();
+  }
+
+  /** Whether charge is kept back for what follows a stay, by the figure to plan with. */
+  public boolean keepsBack() {
+    return flights.keepsBack();
   }
 
   /** The physics' models of parts, by the outlook of the scenario. */

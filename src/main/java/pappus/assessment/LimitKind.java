@@ -33,6 +33,10 @@ public enum LimitKind {
   HOVER_THROTTLE("hover-throttle", "throttle in hover at half charge", "", Way.AT_MOST, null),
   /** What is above it no aircraft of its mass reaches: a figure of some part must be wrong. */
   HOVER_EFFICIENCY("hover-efficiency", "efficiency in hover", "", Way.AT_MOST, null),
+  /** That legs which are flown over and over come home once. */
+  ROUNDS("rounds", "rounds of the legs", "", Way.AT_LEAST, null),
+  /** That there is time for a leg that lasts as long as possible. */
+  STAY_TIME("stay-time", "time %s", "s", Way.AT_LEAST, null),
   /** That there is a flight. */
   FLIGHT_TIME("flight-time", "time in the air", "s", Way.AT_LEAST, null);
 

@@ -11,6 +11,7 @@ import pappus.assessment.flight.Stretch;
 import pappus.physics.flight.EfficiencyBand;
 import pappus.physics.flight.Limits;
 import pappus.quantity.Money;
+import pappus.scenario.Flight;
 import pappus.scenario.Scenario;
 
 /** Every limit of a scenario and of the parts in hover, against what a build has. */
@@ -85,7 +86,21 @@ final class LimitTable {
       limits.add(
           LimitKind.HOVER_EFFICIENCY.limit(flight.efficiency(), EfficiencyBand.hard(kilograms)));
     }
+    course.ifPresent(flown -> addRounds(flown, flight.endurance().seconds(), limits));
     limits.add(LimitKind.FLIGHT_TIME.limit(flight.endurance().seconds(), 1));
+  }
+
+  /** Legs over and over lead home only once a round is over; a leg that stays has to have time for it. */
+  private static void addRounds(Course course, double seconds, List<Limit> limits) {
+    course
+        .stayed()
+        .ifPresentOrElse(
+            stayed -> limits.add(LimitKind.STAY_TIME.limit(stayed.where(), stayed.seconds(), 1)),
+            () -> {
+              if (course.style() == Flight.Style.PROFILE) {
+                limits.add(LimitKind.ROUNDS.limit(course.rounds(seconds), 1));
+              }
+            });
   }
 
   /** An airspeed beyond full throttle, or a wind that is not overcome, is a broken limit. */

@@ -89,7 +89,7 @@ public record Reliance(double ofMain, double perGram, double perWatt) {
    * Of the main parts of a build.
    *
    * @param flights by the likeliest figures
-   * @param build has main parts and a board
+   * @param build has main parts, and a board unless its figures say that nothing is known of it
    * @param figures what counts of its parts
    */
   public static Reliance of(Scenario scenario, Flights flights, Build build, BuildFigures figures) {
@@ -167,6 +167,11 @@ public record Reliance(double ofMain, double perGram, double perWatt) {
     var grams = perGram * doubtGrams;
     var watts = perWatt * AVIONICS * draws.stream().mapToDouble(Draw::watts).sum();
     return ofLosses(ofMain + grams * grams + watts * watts);
+  }
+
+  /** The same of main parts alone, but for what the mass and the draw of a kit leave open. */
+  public double planWith() {
+    return ofLosses(ofMain);
   }
 
   /** What is relied on of an estimate, 0 to 1, whose losses at one standard deviation are independent shares of it. */

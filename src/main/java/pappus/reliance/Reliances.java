@@ -10,6 +10,7 @@ import pappus.evidence.BuildFigures;
 import pappus.evidence.Figure;
 import pappus.evidence.Weighing;
 import pappus.part.Build;
+import pappus.part.Role;
 import pappus.scenario.Scenario;
 
 /** The reliances of a scenario's builds, each worked out when it is first asked for. Safe for several threads. */
@@ -42,12 +43,34 @@ public final class Reliances {
    * @param figures what counts of its parts
    */
   public Reliance of(Build build, BuildFigures figures) {
+    return of(ids(build), build, figures);
+  }
+
+  /**
+   * Share of the estimate to plan with of main parts, whatever kit they get: as if their controllers lost what the law
+   * says, and without the doubts of the kit's mass and draw.
+   *
+   * @param build has frame, motor, propeller and battery
+   */
+  public double byTheLaw(Build build) {
+    var mains = Build.empty();
+    for (var role : Role.MAIN) {
+      mains = mains.with(role, build.part(role).orElseThrow());
+    }
+    return of(ids(build), mains, flights.models().figures(mains)).planWith();
+  }
+
+  private static List<String> ids(Build build) {
+    return List.of(
+        build.frame().orElseThrow().id(),
+        build.motor().orElseThrow().id(),
+        build.propeller().orElseThrow().id(),
+        build.battery().orElseThrow().id());
+  }
+
+  private Reliance of(List<String> ids, Build build, BuildFigures figures) {
     var main = new Main(
-        List.of(
-            build.frame().orElseThrow().id(),
-            build.motor().orElseThrow().id(),
-            build.propeller().orElseThrow().id(),
-            build.battery().orElseThrow().id()),
+        ids,
         figures.board().rippleShare(Weighing.EXPECTED),
         figures.board().controllerLoss().map(Figure::deviation));
     return known.computeIfAbsent(main, fresh -> Reliance.of(scenario, flights, build, figures));

@@ -97,11 +97,10 @@ public final class Sources {
 
   /** Beyond the evidence the law may well promise too much, but hardly too little. */
   private static Source loss(Build build, BoardFigures figures, double volts) {
-    var board = build.board().orElseThrow();
     var stator = build.motor().orElseThrow().statorDiameterMillimetres();
     return figures
         .controllerLoss()
-        .map(figure -> of(Doubt.LOSS, "part-load loss", board, figure))
+        .map(figure -> of(Doubt.LOSS, "part-load loss", build.board().orElseThrow(), figure))
         .orElseGet(() -> new Source(
             Doubt.LOSS,
             "law of part-load loss",

@@ -2,8 +2,13 @@ package pappus.scenario;
 
 import com.fasterxml.jackson.annotation.JsonProperty;
 import com.fasterxml.jackson.annotation.JsonPropertyDescription;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.OptionalInt;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import pappus.quantity.Require;
 
@@ -47,7 +52,7 @@ public record Flight(
     Double windMetresPerSecond,
 
     @JsonPropertyDescription(
-        "For a profile: 1 to 20 legs, flown in turn over and over until the flight ends.")
+        "For a profile: 1 to 20 legs, flown in turn over and over until the flight ends; each once where one lasts as long as possible.")
     @Nullable
     List<Leg> legs,
 
@@ -148,6 +153,7 @@ public record Flight(
       if (legs.size() > MOST_LEGS) {
         Require.refuse("legs must list at most " + MOST_LEGS + ", but lists " + legs.size() + ".");
       }
+      checkStay(legs);
     } else if (style == Style.PROFILE) {
       Require.refuse("legs must be given where the style is profile, but is left out.");
     }
@@ -161,6 +167,39 @@ public record Flight(
     }
     if (burstSeconds != null) {
       Require.inRange("burstSeconds", burstSeconds, 1, 60);
+    }
+  }
+
+  private static void checkStay(List<Leg> legs) {
+    var stays = 0;
+    for (var i = 0; i < legs.size(); i++) {
+      if (!legs.get(i).stays()) {
+        continue;
+      }
+      stays++;
+      if (stays > 1) {
+        Require.refuse(
+            "legs[%s].asLongAsPossible must be true of one leg at most, but is of an earlier one too."
+                .formatted(i));
+      }
+      if (legs.get(i).leadsBack()) {
+        checkBack(legs, i);
+      }
+    }
+  }
+
+  private static void checkBack(List<Leg> legs, int stay) {
+    if (legs.subList(0, stay).stream().noneMatch(Leg::coversGround)) {
+      Require.refuse(
+          "legs[%s].back must be left out where no leg before it leads anywhere.".formatted(stay));
+    }
+    for (var i = 0; i < stay; i++) {
+      var leg = legs.get(i);
+      if (leg.coversGround() && leg.metres() == null) {
+        Require.refuse(
+            "legs[%s].seconds must be metres in a leg that is flown back, since the way home is as long over ground."
+                .formatted(i));
+      }
     }
   }
 
@@ -181,10 +220,34 @@ public record Flight(
     return style == Style.HOVER || style == Style.LOITER;
   }
 
-  /** Whether it leads from one place to another. */
+  /** Whether what builds are ranked by leads from one place to another: the whole flight, or the stay of a profile. */
   public boolean coversGround() {
     return style == Style.CRUISE
-        || (style == Style.PROFILE && legsInTurn().stream().anyMatch(Leg::coversGround));
+        || (style == Style.PROFILE
+            && (stay().isPresent()
+                ? legsInTurn().get(stay().getAsInt()).coversGround()
+                : legsInTurn().stream().anyMatch(Leg::coversGround)));
+  }
+
+  /** Which leg of a profile lasts as long as possible, from 0; empty where all go over and over. */
+  public OptionalInt stay() {
+    return IntStream.range(0, legsInTurn().size())
+        .filter(leg -> legsInTurn().get(leg).stays())
+        .findFirst();
+  }
+
+  /** The legs before the stay as they are flown home, the last one first, by their place in the list; none without. */
+  public SortedMap<Integer, Leg> legsBack() {
+    var back = new TreeMap<Integer, Leg>(Comparator.reverseOrder());
+    var stay = stay();
+    if (stay.isPresent() && legsInTurn().get(stay.getAsInt()).leadsBack()) {
+      for (var i = 0; i < stay.getAsInt(); i++) {
+        if (legsInTurn().get(i).coversGround()) {
+          back.put(i, legsInTurn().get(i).reversed());
+        }
+      }
+    }
+    return back;
   }
 
   /** The legs of a profile. */

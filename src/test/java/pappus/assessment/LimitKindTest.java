@@ -51,6 +51,14 @@ class LimitKindTest {
             assess(
                 SmallShop.flying("{\"style\": \"hover\", \"packStandsFullThrottle\": true}", ""),
                 Shelf.EMPTY),
+            assess(
+                SmallShop.flying(
+                    "{\"style\": \"profile\", \"legs\": [{\"seconds\": 60}]}", ""),
+                Shelf.EMPTY),
+            assess(
+                SmallShop.flying(
+                    "{\"style\": \"profile\", \"legs\": [{\"asLongAsPossible\": true}]}", ""),
+                Shelf.EMPTY),
             Desk.assess(build()))
         .flatMap(assessment -> assessment.limits().stream())
         .toList();

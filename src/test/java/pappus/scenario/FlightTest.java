@@ -84,6 +84,12 @@ class FlightTest {
       {"style": "hover", "burstSeconds": 0} | flight.burstSeconds must be from 1 to 60, but is 0.
       {"style": "profile", "legs": [{"metres": 5, "seconds": 5}]} | flight.legs[0].seconds must be left out where metres are given, but both are given.
       {"style": "profile", "legs": [{"airspeedMetresPerSecond": 5}]} | flight.legs[0].metres must be given, or else seconds, but neither is given.
+      {"style": "profile", "legs": [{"metres": 5, "asLongAsPossible": true}]} | flight.legs[0].metres must be left out where a leg lasts as long as possible, but is 5.
+      {"style": "profile", "legs": [{"seconds": 5, "asLongAsPossible": true}]} | flight.legs[0].seconds must be left out where a leg lasts as long as possible, but is 5.
+      {"style": "profile", "legs": [{"seconds": 5, "back": true}]} | flight.legs[0].back must be left out unless asLongAsPossible is true. Maybe it belongs to another leg.
+      {"style": "profile", "legs": [{"asLongAsPossible": true}, {"asLongAsPossible": true}]} | flight.legs[1].asLongAsPossible must be true of one leg at most, but is of an earlier one too.
+      {"style": "profile", "legs": [{"seconds": 5}, {"asLongAsPossible": true, "back": true}]} | flight.legs[1].back must be left out where no leg before it leads anywhere.
+      {"style": "profile", "legs": [{"seconds": 5, "airspeedMetresPerSecond": 8}, {"asLongAsPossible": true, "back": true}]} | flight.legs[0].seconds must be metres in a leg that is flown back, since the way home is as long over ground.
       {"style": "profile", "legs": [{"metres": 0}]} | flight.legs[0].metres must be from 1 to 100000, but is 0.
       {"style": "profile", "legs": [{"seconds": 0}]} | flight.legs[0].seconds must be from 1 to 36000, but is 0.
       {"style": "profile", "legs": [{"metres": 5, "airspeedMetresPerSecond": 0}]} | flight.legs[0].airspeedMetresPerSecond must be above 0 in a leg of metres, but is 0. Maybe the leg is one of seconds.

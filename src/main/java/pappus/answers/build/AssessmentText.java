@@ -89,10 +89,15 @@ public final class AssessmentText {
   }
 
   private String flown(FlightEstimate flight) {
-    var minutes = Spoken.minutes(flight.endurance().seconds()) + " min";
+    var minutes = Spoken.minutes(flight.seconds()) + " min";
     return isForRange()
         ? Journey.kilometres(flight.rangeMetres()) + " km in " + minutes
-        : minutes + (flight.course().isPresent() ? " in the air" : " in hover");
+        : minutes
+            + flight
+                .course()
+                .map(course ->
+                    course.stayed().map(stayed -> " " + stayed.where()).orElse(" in the air"))
+                .orElse(" in hover");
   }
 
   private String planned(Band band) {

@@ -71,7 +71,21 @@ public final class Heading {
         + "; at "
         + Spoken.number(scenario.air().altitudeMetres(), 0)
         + " m altitude"
-        + (scenario.goalOrEndurance() == Goal.RANGE ? "; ranked by range over ground." : ".");
+        + ranked(scenario)
+        + ".";
+  }
+
+  private static String ranked(Scenario scenario) {
+    var isForRange = scenario.goalOrEndurance() == Goal.RANGE;
+    var stay = scenario.flight().stay();
+    if (stay.isEmpty()) {
+      return isForRange ? "; ranked by range over ground" : "";
+    }
+    return "; ranked by "
+        + (isForRange ? "range" : "time")
+        + " on leg "
+        + (stay.getAsInt() + 1)
+        + " alone, with charge kept back for what follows it";
   }
 
   /** What is not as usual. */

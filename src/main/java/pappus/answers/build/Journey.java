@@ -27,7 +27,9 @@ public final class Journey {
     var sentences = new ArrayList<String>();
     flight.course().ifPresent(course -> {
       sentences.add(flown(course));
-      range(flight, course, planWith).ifPresent(sentences::add);
+      course.stay().ifPresent(stay -> sentences.add(stay(flight, course, stay)));
+      range(course, planWith).ifPresent(sentences::add);
+      Rounds.of(flight, planWith).ifPresent(rounds -> sentences.add(rounds.text()));
     });
     flight.speeds().ifPresent(found -> {
       sentences.add(speeds(found));
@@ -84,11 +86,26 @@ public final class Journey {
               : Spoken.number(stretch.cruise().airspeedMPerS(), 1)
                   + " m/s through the air over a spot")
           + ", "
+          + (course.stayed().filter(stretch::equals).isPresent() ? "as long as possible, " : "")
           + Spoken.number(stretch.seconds(), 0)
           + " s");
     }
-    return "The legs are flown in turn, over and over until the flight ends: %s."
+    return (course.stay().isPresent()
+            ? "The legs are flown once: %s."
+            : "The legs are flown in turn, over and over until the flight ends: %s.")
         .formatted(String.join("; ", legs));
+  }
+
+  private static String stay(FlightEstimate flight, Course course, Course.Stay stay) {
+    var home = course.secondsAbout(stay, true);
+    return Spoken.minutes(flight.endurance().seconds())
+        + " min in the air in all. The stay ends with "
+        + Spoken.number(100 * stay.leavesAtCharge(), 0)
+        + " % of the charge left"
+        + (home > 0
+            ? ": what follows takes %s s by estimate and is planned as %s s, after which the reserve is left."
+                .formatted(Spoken.number(home, 0), Spoken.number(home / stay.planWith(), 0))
+            : ", the reserve.");
   }
 
   private static String speeds(Stretch stretch) {
@@ -98,7 +115,7 @@ public final class Journey {
             Spoken.number(stretch.groundSpeedMPerS(), 1));
   }
 
-  private static Optional<String> range(FlightEstimate flight, Course course, double planWith) {
+  private static Optional<String> range(Course course, double planWith) {
     var metres = course.rangeMetres();
     if (!course.coversGround() || metres <= 0) {
       return Optional.empty();
@@ -111,7 +128,7 @@ public final class Journey {
                 + ": turn round after "
                 + turnRound(course, planWith).orElseThrow()
                 + " km, half of those to plan with.";
-          default -> all + rounds(flight.endurance().seconds() / course.roundSeconds());
+          default -> all + ".";
         });
   }
 
@@ -124,12 +141,6 @@ public final class Journey {
     return course.style() == Style.CRUISE && course.rangeMetres() > 0
         ? Optional.of(atMost(planWith * course.rangeMetres() / 2))
         : Optional.empty();
-  }
-
-  private static String rounds(double rounds) {
-    return rounds < 1
-        ? ": not one round is completed."
-        : ", in " + Spoken.number(rounds, 1) + " rounds.";
   }
 
   private static String speeds(Speeds speeds) {

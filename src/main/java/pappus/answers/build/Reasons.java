@@ -7,6 +7,7 @@ import java.util.Optional;
 import pappus.assessment.Assessment;
 import pappus.assessment.Finding;
 import pappus.assessment.Limit;
+import pappus.assessment.flight.Course;
 import pappus.assessment.flight.FlightEstimate;
 import pappus.compatibility.Verdict;
 import pappus.document.Spoken;
@@ -79,6 +80,11 @@ public final class Reasons {
   public static String ending(FlightEstimate flight) {
     var sentence = ending(flight.endurance().ending(), flight.course().isEmpty());
     var course = flight.course().filter(flown -> flown.stretches().size() > 1);
+    if (course.flatMap(Course::stay).isPresent() && flight.seconds() > 0) {
+      sentence = flight.endurance().ending() == Ending.RESERVE
+          ? "The stay ends at the charge kept back for what follows and in reserve."
+          : sentence.replaceFirst("The flight ends", "The stay ends");
+    }
     if (course.isEmpty() || course.get().endsOn().isEmpty()) {
       return sentence;
     }

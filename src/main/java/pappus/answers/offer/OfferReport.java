@@ -86,7 +86,10 @@ public final class OfferReport {
               case HOVER -> "standing in calm air";
               case LOITER -> "circling in calm air";
               case CRUISE -> "flying out and back over the same ground, both ways together";
-              case PROFILE -> "the legs of the scenario flown in turn";
+              case PROFILE ->
+                scenario.flight().stay().isPresent()
+                    ? "the stay of the scenario alone, with its other legs flown before and after it"
+                    : "the legs of the scenario flown in turn";
             },
             Spoken.number(scenario.air().altitudeMetres(), 0),
             Heading.unusual(scenario).stream().map(one -> ", " + one).collect(Collectors.joining()),

@@ -3,6 +3,7 @@ package pappus.answers.shape;
 import com.fasterxml.jackson.annotation.JsonPropertyDescription;
 import java.util.List;
 import java.util.Optional;
+import pappus.answers.build.Rounds;
 import pappus.assessment.flight.Course;
 import pappus.assessment.flight.FlightEstimate;
 import pappus.assessment.flight.Speeds;
@@ -22,6 +23,12 @@ record CourseJson(
 
     @JsonPropertyDescription("Its parts, in the order they are flown.")
     List<Stretch> stretches,
+
+    @JsonPropertyDescription("Where one of them lasts as long as possible.")
+    Optional<Stay> stay,
+
+    @JsonPropertyDescription("Of legs that are flown over and over.")
+    Optional<Round> rounds,
 
     @JsonPropertyDescription("What other speeds would need.")
     Optional<Airspeeds> speedsInCalmAir) {
@@ -67,6 +74,38 @@ record CourseJson(
           cruise.steady().point().currentA(),
           hoverVolts > 0 ? Optional.of(cruise.steady().busPowerW(hoverVolts)) : Optional.empty(),
           cruise.isClamped());
+    }
+  }
+
+  /** What lasts as long as possible. */
+  record Stay(
+      @JsonPropertyDescription("Which.") String where,
+      @JsonPropertyDescription("How long, s.") double seconds,
+
+      @JsonPropertyDescription(
+          "State of charge kept back for what follows, the reserve included, 0 to 1.")
+      double leavesAtCharge,
+
+      @JsonPropertyDescription("Share of its estimate that what follows is planned with, 0 to 1.")
+      double planWith) {
+    static Stay of(Course course, Course.Stay stay) {
+      var stretch = course.stretches().get(stay.stretch());
+      return new Stay(stretch.where(), stretch.seconds(), stay.leavesAtCharge(), stay.planWith());
+    }
+  }
+
+  /** How often all legs are flown. */
+  record Round(
+      @JsonPropertyDescription("Whole ones.") long whole,
+      @JsonPropertyDescription("Whole ones to plan with.") long planWith,
+
+      @JsonPropertyDescription("In the air after the last whole one, s.")
+      double leftSeconds,
+
+      @JsonPropertyDescription("How long one lasts, s.") double seconds) {
+    static Round of(Rounds rounds) {
+      return new Round(
+          rounds.whole(), rounds.planned(), rounds.leftSeconds(), rounds.roundSeconds());
     }
   }
 
@@ -121,6 +160,8 @@ record CourseJson(
         course.stretches().stream()
             .map(stretch -> Stretch.of(stretch, flight.volts()))
             .toList(),
+        course.stay().map(stay -> Stay.of(course, stay)),
+        Rounds.of(flight, planWith).map(Round::of),
         flight.speeds().map(Airspeeds::of));
   }
 }

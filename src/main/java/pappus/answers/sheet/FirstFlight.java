@@ -55,12 +55,27 @@ public final class FirstFlight {
       String higher,
       String lower) {}
 
+  /** For a leg that lasts as long as possible. */
+  public static final String STAY =
+      "Turn back is when the planned stay is over: the charge kept back counts on a way home that takes more than it should.";
+
   /** Seconds to plan with: the band's low end, or that share of the flight where the band is of a range. */
   public static double plannedSeconds(Assessment assessment, Band band) {
+    return plannedSeconds(assessment, band, 1);
+  }
+
+  /**
+   * The same, of which only a share is flown; what comes before and after a stay is flown whole.
+   *
+   * @param share 0 to 1
+   */
+  static double plannedSeconds(Assessment assessment, Band band, double share) {
     var flight = assessment.flight().orElseThrow();
-    return flight.isForRange()
-        ? band.planWith() * flight.endurance().seconds()
-        : Math.min(band.low(), flight.endurance().seconds());
+    var planned = share
+        * (flight.isForRange()
+            ? band.planWith() * flight.seconds()
+            : Math.min(band.low(), flight.seconds()));
+    return planned + flight.endurance().seconds() - flight.seconds();
   }
 
   /** Doubt of power and so of charge drawn in a given time, share: the band's but for what the pack holds. */

@@ -97,7 +97,7 @@ final class FlightCard {
         .turnBack(flight.course(), FirstFlight.FIRST_PACKS * band.planWith())
         .ifPresent(at -> rows.add(landmark("turn back, first packs", at, false)));
     curves
-        .after(FirstFlight.FIRST_PACKS * planned)
+        .after(FirstFlight.plannedSeconds(assessment, band, FirstFlight.FIRST_PACKS))
         .ifPresent(at -> rows.add(landmark("land: timer, first packs", at, true)));
     curves
         .turnBack(flight.course(), band.planWith())
@@ -121,9 +121,13 @@ final class FlightCard {
   }
 
   private List<String> landmarkWords() {
-    return flight.course().filter(course -> course.style() == Style.PROFILE).isPresent()
-        ? List.of(FirstFlight.LANDMARKS, FirstFlight.WAY_HOME)
-        : List.of(FirstFlight.LANDMARKS);
+    var profile = flight.course().filter(course -> course.style() == Style.PROFILE);
+    if (profile.isEmpty()) {
+      return List.of(FirstFlight.LANDMARKS);
+    }
+    return List.of(
+        FirstFlight.LANDMARKS,
+        profile.get().stay().isPresent() ? FirstFlight.STAY : FirstFlight.WAY_HOME);
   }
 
   private List<Object> landmark(String what, FlightCurves.Landmark at, boolean isFlownTo) {

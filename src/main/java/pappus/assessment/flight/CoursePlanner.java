@@ -16,6 +16,7 @@ import pappus.physics.flight.FullThrottle;
 import pappus.physics.flight.Hover;
 import pappus.physics.flight.LandingRule;
 import pappus.physics.flight.Limits;
+import pappus.physics.flight.OnStation;
 import pappus.physics.flight.OutAndBack;
 import pappus.physics.flight.SteadyFlight;
 import pappus.scenario.Flight;
@@ -28,9 +29,13 @@ import pappus.scenario.Scenario;
  * <p>Why: src/site/markdown/decisions.md#over-a-spot-in-wind-a-leg-flies-as-fast-as-the-wind
  */
 final class CoursePlanner {
+  /** Twice the largest airspeed and more than any wind adds, m/s. */
+  static final double FASTEST_OVER_GROUND = 160;
+
   private final Flight.Style style;
   private final Goal goal;
   private final List<PlannedStretch> plan;
+  private final OptionalInt stay;
   private final double windMPerS;
   private final double gusts;
 
@@ -41,8 +46,25 @@ final class CoursePlanner {
     this.style = scenario.flight().style();
     this.goal = scenario.goalOrEndurance();
     this.plan = PlannedStretch.of(scenario.flight());
+    this.stay = scenario.flight().stay();
     this.windMPerS = scenario.air().windOrCalm();
     this.gusts = scenario.air().gustsOrUsual();
+  }
+
+  private CoursePlanner(CoursePlanner whole, List<PlannedStretch> plan) {
+    this.style = whole.style;
+    this.goal = Goal.ENDURANCE;
+    this.plan = List.copyOf(plan);
+    this.stay = OptionalInt.empty();
+    this.windMPerS = whole.windMPerS;
+    this.gusts = whole.gusts;
+  }
+
+  /** What follows a stay, flown over and over: how sure that is says how much to keep back for it. Empty without. */
+  Optional<CoursePlanner> wayHome() {
+    return stay.isPresent() && stay.getAsInt() + 1 < plan.size()
+        ? Optional.of(new CoursePlanner(this, plan.subList(stay.getAsInt() + 1, plan.size())))
+        : Optional.empty();
   }
 
   /** Whether the scenario asks for hover alone, which needs no course. */
@@ -76,6 +98,7 @@ final class CoursePlanner {
    * Flies it from take-off until something ends the flight.
    *
    * @param full full throttle, which bounds the airspeeds
+   * @param planWith share of its estimate that what follows a stay is planned with
    */
   Flown fly(
       Aircraft aircraft,
@@ -83,11 +106,12 @@ final class CoursePlanner {
       FullThrottle full,
       Pack pack,
       LandingRule rule,
-      Limits continuous) {
+      Limits continuous,
+      double planWith) {
     var forward = new ForwardFlight(aircraft, hover);
     var topSpeed = forward.topSpeedMPerS(full);
     var stretches = stretches(forward, Optional.of(new Top(full, topSpeed)));
-    var way = way(stretches, pack, rule, continuous);
+    var way = way(stretches, pack, rule, continuous, planWith);
     var mostMotorA = hover.steady().point().currentA();
     var mostBusA = mostBusA(hover.steady(), pack);
     for (var stretch : way.stretches()) {
@@ -102,6 +126,7 @@ final class CoursePlanner {
             goal,
             forward,
             way.stretches(),
+            way.stay(),
             way.endsOn(),
             way.metres(),
             topSpeed,
@@ -116,7 +141,11 @@ final class CoursePlanner {
     return plan.stream().map(planned -> stretch(planned, forward, top)).toList();
   }
 
-  private Way way(List<Stretch> stretches, Pack pack, LandingRule rule, Limits continuous) {
+  private Way way(
+      List<Stretch> stretches, Pack pack, LandingRule rule, Limits continuous, double planWith) {
+    if (stay.isPresent()) {
+      return staying(stretches, stay.getAsInt(), pack, rule, continuous, planWith);
+    }
     return isOutAndBack(stretches)
         ? outAndBack(stretches, pack, rule, continuous)
         : around(stretches, pack, rule, continuous);
@@ -125,16 +154,24 @@ final class CoursePlanner {
   /**
    * Seconds, or metres over ground where the goal is range, of an aircraft that full throttle never slows down: falling
    * with mass, drag and draw, but for the last millionth where it chooses its speeds. Infinite where the wind is too
-   * strong for it: a heavier one may go against it.
+   * strong for it: a heavier one may go against it. Of a course with a stay those of the stay: the more the stretches
+   * before and after it take, the later it begins and the earlier it ends.
+   *
+   * @param planWith share of its estimate that what follows a stay is planned with, or more
    */
-  double unslowed(ForwardFlight forward, Pack pack, LandingRule rule, Limits continuous) {
+  double unslowed(
+      ForwardFlight forward, Pack pack, LandingRule rule, Limits continuous, double planWith) {
     var stretches = stretches(forward, Optional.empty());
     for (var i = 0; i < stretches.size(); i++) {
       if (plan.get(i).choosesSpeed() && stretches.get(i).groundSpeedMPerS() <= 0) {
         return Double.POSITIVE_INFINITY;
       }
     }
-    var way = way(stretches, pack, rule, continuous);
+    var way = way(stretches, pack, rule, continuous, planWith);
+    if (stay.isPresent()) {
+      var stayed = way.stretches().get(stay.getAsInt());
+      return goal == Goal.RANGE ? stayed.metres() : stayed.seconds();
+    }
     return goal == Goal.RANGE ? way.metres() : way.endurance().seconds();
   }
 
@@ -158,9 +195,28 @@ final class CoursePlanner {
         .anyMatch(speed -> !forward.reaches(speed, full, share));
   }
 
+  /**
+   * Seconds, or metres over ground where the goal is range, below which no aircraft flies a whole round of legs; 0 where
+   * no round is asked for.
+   */
+  double leastOfRound() {
+    return style != Flight.Style.PROFILE || stay.isPresent()
+        ? 0
+        : plan.stream()
+            .mapToDouble(
+                goal == Goal.RANGE
+                    ? PlannedStretch::metresOfRound
+                    : planned -> planned.leastSeconds(FASTEST_OVER_GROUND))
+            .sum();
+  }
+
   /** Stretches as they are flown to the end. */
   private record Way(
-      Endurance endurance, List<Stretch> stretches, OptionalInt endsOn, double metres) {}
+      Endurance endurance,
+      List<Stretch> stretches,
+      Optional<Course.Stay> stay,
+      OptionalInt endsOn,
+      double metres) {}
 
   private boolean isOutAndBack(List<Stretch> stretches) {
     return style == Flight.Style.CRUISE
@@ -176,12 +232,43 @@ final class CoursePlanner {
     return new Way(
         flown.endurance(),
         List.of(out.lasting(flown.outSeconds()), back.lasting(flown.backSeconds())),
+        Optional.empty(),
         flown.endingWay(),
         2 * flown.metresEachWay());
   }
 
   private static OutAndBack.Way way(Stretch stretch) {
     return new OutAndBack.Way(stretch.cruise().steady(), stretch.groundSpeedMPerS());
+  }
+
+  /** Each once. */
+  private static Way staying(
+      List<Stretch> stretches,
+      int stay,
+      Pack pack,
+      LandingRule rule,
+      Limits continuous,
+      double planWith) {
+    var turns = turns(stretches, stay);
+    if (turns.size() < stretches.size()) {
+      return new Way(
+          Endurance.none(Ending.WIND, pack.startCharge()),
+          stretches,
+          Optional.of(new Course.Stay(stay, pack.startCharge(), planWith)),
+          OptionalInt.of(turns.size()),
+          0);
+    }
+    var flown = OnStation.of(turns, stay, planWith, pack, rule, continuous);
+    var lasting = new ArrayList<>(stretches);
+    lasting.set(stay, stretches.get(stay).lasting(flown.staySeconds()));
+    return new Way(
+        flown.endurance(),
+        lasting,
+        Optional.of(new Course.Stay(stay, flown.leavesAtCharge(), planWith)),
+        flown.endingTurn(),
+        flown.endurance().seconds() > 0
+            ? lasting.stream().mapToDouble(Stretch::metres).sum()
+            : 0);
   }
 
   /** In turn, over and over. */
@@ -194,6 +281,7 @@ final class CoursePlanner {
     return new Way(
         endurance,
         stretches,
+        Optional.empty(),
         circuit.endingTurn(),
         endurance.seconds() > 0 ? endurance.seconds() * metres / seconds : 0);
   }
@@ -234,15 +322,27 @@ final class CoursePlanner {
 
   private static Circuit circuit(
       List<Stretch> stretches, Pack pack, LandingRule rule, Limits continuous) {
+    var turns = turns(stretches, -1);
+    return turns.size() < stretches.size()
+        ? new Circuit(Endurance.none(Ending.WIND, pack.startCharge()), OptionalInt.of(turns.size()))
+        : Circuit.of(turns, pack, rule, continuous);
+  }
+
+  /**
+   * Stretches as the battery meets them, up to the first that the wind does not let progress.
+   *
+   * @param stay which lasts as long as possible, from 0; below 0 if none does
+   */
+  private static List<Circuit.Turn> turns(List<Stretch> stretches, int stay) {
     var turns = new ArrayList<Circuit.Turn>();
-    for (var i = 0; i < stretches.size(); i++) {
-      var stretch = stretches.get(i);
+    for (var stretch : stretches) {
       if (stretch.coversGround() && stretch.groundSpeedMPerS() <= 0) {
-        return new Circuit(Endurance.none(Ending.WIND, pack.startCharge()), OptionalInt.of(i));
+        return turns;
       }
-      turns.add(new Circuit.Turn(stretch.cruise().steady(), stretch.seconds()));
+      turns.add(new Circuit.Turn(
+          stretch.cruise().steady(), turns.size() == stay ? 1 : stretch.seconds()));
     }
-    return Circuit.of(turns, pack, rule, continuous);
+    return turns;
   }
 
   private static double mostBusA(SteadyFlight flight, Pack pack) {

@@ -102,9 +102,11 @@ public record FlightCurves(
     }
     var end = endurance.discharge().endCharge();
     var stretches = course.map(Course::stretches).orElse(List.of());
-    if (course.filter(flown -> flown.style() == Style.CRUISE).isPresent()
-        && stretches.size() == 2) {
-      return thereAndBack(pack, stretches.get(0), stretches.get(1), end);
+    if (course
+        .filter(flown -> flown.stay().isPresent()
+            || (flown.style() == Style.CRUISE && flown.stretches().size() == 2))
+        .isPresent()) {
+      return oneByOne(pack, stretches, end);
     }
     var shares = stretches.isEmpty()
         ? List.of(new Mixture.Share(hover.steady().load(), 1))
@@ -116,19 +118,29 @@ public record FlightCurves(
     return new Mixture.Share(stretch.cruise().steady().load(), stretch.seconds());
   }
 
-  /** One way after the other, each under its own load. */
-  private static List<Discharge.Moment> thereAndBack(
-      Pack pack, Stretch out, Stretch back, double end) {
-    var turn = Discharge.of(pack, out.cruise().steady().load(), new Until(0, 0, out.seconds()));
-    var moments = new ArrayList<>(
-        Mixture.trace(pack, List.of(share(out)), pack.startCharge(), turn.endCharge()));
-    for (var moment : Mixture.trace(pack, List.of(share(back)), turn.endCharge(), end)) {
-      moments.add(new Discharge.Moment(
-          turn.seconds() + moment.seconds(),
-          moment.charge(),
-          moment.volts(),
-          moment.currentA(),
-          turn.usedCoulomb() + moment.usedCoulomb()));
+  /** One after the other, each under its own load. */
+  private static List<Discharge.Moment> oneByOne(Pack pack, List<Stretch> stretches, double end) {
+    var moments = new ArrayList<Discharge.Moment>();
+    var charge = pack.startCharge();
+    var seconds = 0.0;
+    var coulomb = 0.0;
+    for (var i = 0; i < stretches.size(); i++) {
+      var stretch = stretches.get(i);
+      var load = stretch.cruise().steady().load();
+      var flown = Discharge.of(pack, load, new Until(0, 0, stretch.seconds()), charge);
+      var last = i == stretches.size() - 1;
+      for (var moment :
+          Mixture.trace(pack, List.of(share(stretch)), charge, last ? end : flown.endCharge())) {
+        moments.add(new Discharge.Moment(
+            seconds + moment.seconds(),
+            moment.charge(),
+            moment.volts(),
+            moment.currentA(),
+            coulomb + moment.usedCoulomb()));
+      }
+      charge = flown.endCharge();
+      seconds += flown.seconds();
+      coulomb += flown.usedCoulomb();
     }
     return moments;
   }
@@ -165,8 +177,8 @@ public record FlightCurves(
   }
 
   /**
-   * When to turn back: where a course leads out and back, when the way out is over; else when a fifth of the time is
-   * left. Both of the time to plan with.
+   * When to turn back: where a course leads out and back, when the way out is over; where it stays, when the stay is; else
+   * when a fifth of the time is left. All of the time to plan with.
    *
    * @param course empty for a hover
    * @param planWith share of the estimate to plan with, 0 to 1
@@ -174,6 +186,12 @@ public record FlightCurves(
   public Optional<Landmark> turnBack(Optional<Course> course, double planWith) {
     if (flight.isEmpty()) {
       return Optional.empty();
+    }
+    var stay = course.flatMap(Course::stay);
+    if (stay.isPresent()) {
+      var flown = course.get();
+      return after(flown.secondsAbout(stay.get(), false)
+          + planWith * flown.stretches().get(stay.get().stretch()).seconds());
     }
     var share = course
         .filter(flown -> flown.style() == Style.CRUISE)

@@ -24,7 +24,7 @@ import pappus.scenario.Goal;
  * @param split where the power goes there
  * @param efficiency momentum power over battery power there
  * @param draws consumers beside the motors
- * @param endurance how long, and what ends it
+ * @param endurance how long from take-off to landing, and what ends it
  * @param course where it is not hover: what is flown, over which {@code endurance} holds
  * @param thrustToWeight at the charge the scenario names
  * @param freshThrustToWeight on a full pack
@@ -90,9 +90,14 @@ public record FlightEstimate(
         .orElse(1);
   }
 
-  /** Whole milliseconds of flight, rounded down. */
+  /** Seconds in the air, of a course with a stay those of the stay alone. */
+  public double seconds() {
+    return course.flatMap(Course::stayed).map(Stretch::seconds).orElseGet(endurance::seconds);
+  }
+
+  /** Whole milliseconds of that, rounded down. */
   public long milliseconds() {
-    return (long) Math.floor(endurance.seconds() * 1000);
+    return (long) Math.floor(seconds() * 1000);
   }
 
   /** Whether builds are ranked by range, and so {@link #figure} is in metres. */
@@ -100,14 +105,16 @@ public record FlightEstimate(
     return course.filter(flown -> flown.goal() == Goal.RANGE).isPresent();
   }
 
-  /** What builds are ranked by: seconds of flight, or metres over ground for the goal of range. */
+  /** What builds are ranked by: {@link #seconds}, or {@link #rangeMetres} for the goal of range. */
   public double figure() {
-    return isForRange() ? rangeMetres() : endurance.seconds();
+    return isForRange() ? rangeMetres() : seconds();
   }
 
-  /** Over ground until landing, m; 0 where the flight goes nowhere. */
+  /** Over ground until landing, of a course with a stay on that alone, m; 0 where the flight goes nowhere. */
   public double rangeMetres() {
-    return course.map(Course::rangeMetres).orElse(0.0);
+    return course
+        .map(flown -> flown.stayed().map(Stretch::metres).orElse(flown.rangeMetres()))
+        .orElse(0.0);
   }
 
   /** Power from the battery as it is flown, W: in hover at half charge, else the mean of the flight. */

@@ -106,7 +106,7 @@ public final class FlightModels {
   }
 
   /** What counts of the parts of a build; of a board that it has not, nothing is known. */
-  BuildFigures figures(Build build) {
+  public BuildFigures figures(Build build) {
     return new BuildFigures(
         figures(build.motor().orElseThrow()),
         figures(build.propeller().orElseThrow()),

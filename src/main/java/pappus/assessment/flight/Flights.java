@@ -3,6 +3,7 @@ package pappus.assessment.flight;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
 import pappus.evidence.Evidence;
 import pappus.evidence.Weighing;
 import pappus.fitting.Fitting;
@@ -26,11 +27,34 @@ public final class Flights {
   private final Scenario scenario;
   private final FlightModels models;
   private final CoursePlanner courses;
+  private final ToDoubleFunction<Build> planWith;
 
   public Flights(Scenario scenario, Weighing weighing, double powerFactor, Evidence evidence) {
     this.scenario = scenario;
     this.models = new FlightModels(scenario, weighing, powerFactor, evidence);
     this.courses = new CoursePlanner(scenario);
+    this.planWith = main -> 1;
+  }
+
+  private Flights(Flights like, CoursePlanner courses, ToDoubleFunction<Build> planWith) {
+    this.scenario = like.scenario;
+    this.models = like.models;
+    this.courses = courses;
+    this.planWith = planWith;
+  }
+
+  /**
+   * The same that keep charge back for what follows a stay.
+   *
+   * @param share of its estimate that this is planned with, by frame, motor, propeller and battery, 0 to 1
+   */
+  public Flights planning(ToDoubleFunction<Build> share) {
+    return new Flights(this, courses, share);
+  }
+
+  /** What follows a stay, flown over and over; empty where nothing does. */
+  public Optional<Flights> wayHome() {
+    return courses.wayHome().map(home -> new Flights(this, home, main -> 1));
   }
 
   /** As it is rated, by the figures as they count. */
@@ -90,8 +114,14 @@ public final class Flights {
     var fresh = FullThrottle.of(aircraft, pack, pack.startCharge(), floor, burst);
     var flown = courses.hovers()
         ? Optional.<CoursePlanner.Flown>empty()
-        : Optional.of(
-            courses.fly(steadily, hover, full, pack, models.landing(battery), continuous));
+        : Optional.of(courses.fly(
+            steadily,
+            hover,
+            full,
+            pack,
+            models.landing(battery),
+            continuous,
+            planWith.applyAsDouble(build)));
     var endurance = flown.isPresent()
         ? flown.get().endurance()
         : Endurance.of(hover.steady(), pack, models.landing(battery), continuous);
@@ -208,7 +238,12 @@ public final class Flights {
 
   /** What a build only begun can reach at most; see {@link PartialBound}. */
   public PartialBound prospect(Build begun) {
-    return new PartialBound(scenario, models, courses, begun);
+    return new PartialBound(
+        scenario,
+        models,
+        courses,
+        begun,
+        begun.frame().isPresent() ? planWith.applyAsDouble(begun) : 1);
   }
 
   /** Whether an aircraft is flown at speeds of its own choice. */
@@ -219,6 +254,19 @@ public final class Flights {
   /** Whether the drag of a frame matters. */
   public boolean asksForDrag() {
     return courses.asksForDrag();
+  }
+
+  /**
+   * Seconds, or metres over ground where the goal is range, below which no aircraft flies a whole round of legs; 0 where
+   * no round is asked for.
+   */
+  public double leastOfRound() {
+    return courses.leastOfRound();
+  }
+
+  /** Whether charge is kept back for what follows a stay. */
+  public boolean keepsBack() {
+    return courses.wayHome().isPresent();
   }
 
   /** The parts' own models. */

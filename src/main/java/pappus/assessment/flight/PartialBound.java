@@ -44,9 +44,6 @@ public final class PartialBound {
   /** A factor moves by less with the draw and the resistance, which it is not asked for. */
   private static final double NOISE = 1e-5;
 
-  /** Twice the largest airspeed and more than any wind adds, m/s. */
-  private static final double FASTEST_OVER_GROUND = 160;
-
   private final Scenario scenario;
   private final FlightModels models;
   private final CoursePlanner courses;
@@ -56,12 +53,15 @@ public final class PartialBound {
   private final Limits continuous;
   private final LandingRule landing;
   private final double diameterMm;
+  private final double planWith;
 
   /**
    * @param begun has motor, propeller and battery; the currents that its board and lead carry count if they are chosen
+   * @param planWith share of its estimate that what follows a stay is planned with, or more
    * @throws IllegalArgumentException if the physics refuses the pack
    */
-  PartialBound(Scenario scenario, FlightModels models, CoursePlanner courses, Build begun) {
+  PartialBound(
+      Scenario scenario, FlightModels models, CoursePlanner courses, Build begun, double planWith) {
     this.scenario = scenario;
     this.models = models;
     this.courses = courses;
@@ -70,6 +70,7 @@ public final class PartialBound {
     this.pack = models.bare(begun.battery().orElseThrow());
     this.continuous = Ratings.continuous(begun, models.figures(begun.battery().orElseThrow()));
     this.landing = models.landing(begun.battery().orElseThrow());
+    this.planWith = planWith;
     this.diameterMm = begun.propeller().orElseThrow().diameterMillimetres();
   }
 
@@ -107,7 +108,7 @@ public final class PartialBound {
       var forward = new ForwardFlight(aircraft, hover);
       return maySlow
           ? atAnySpeed(forward, behind)
-          : courses.unslowed(forward, behind, landing, continuous);
+          : courses.unslowed(forward, behind, landing, continuous, planWith);
     } catch (IllegalArgumentException outsideTheModel) {
       // What the physics refuses of motor, propeller or pack it refuses of every build with them.
       return 0;
@@ -118,7 +119,9 @@ public final class PartialBound {
   private double atAnySpeed(ForwardFlight forward, Pack behind) {
     var seconds = Endurance.of(forward.bestEndurance().steady(), behind, landing, continuous)
         .seconds();
-    return scenario.goalOrEndurance() == Goal.RANGE ? seconds * FASTEST_OVER_GROUND : seconds;
+    return scenario.goalOrEndurance() == Goal.RANGE
+        ? seconds * CoursePlanner.FASTEST_OVER_GROUND
+        : seconds;
   }
 
   /**
@@ -297,7 +300,9 @@ public final class PartialBound {
   public boolean areAlike(FrameAir one, FrameAir other) {
     return one.leastLost(diameterMm) == other.leastLost(diameterMm)
         && one.mostLost(diameterMm) == other.mostLost(diameterMm)
-        && (!courses.asksForDrag() || one.hasDragOf(other));
+        && (!courses.asksForDrag() || one.hasDragOf(other))
+        // How much is kept back for the way home is known of whole main parts alone.
+        && (courses.wayHome().isEmpty() || begun.frame().isPresent());
   }
 
   private FullThrottle full(Aircraft aircraft, Pack behind) {

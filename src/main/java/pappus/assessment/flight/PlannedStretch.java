@@ -11,7 +11,7 @@ import pappus.scenario.Flight;
  *
  * @param where as it is told of
  * @param metres over ground; absent for one in seconds
- * @param seconds how long it lasts in each round; 0 for one in metres
+ * @param seconds how long it lasts in each round; 0 for one in metres, and for one that lasts as long as possible
  * @param airspeedMPerS asked for; absent for the best
  * @param leg its wind
  * @param coversGround false for circling or standing over a spot
@@ -40,19 +40,29 @@ public record PlannedStretch(
                 each("on the way out", airspeed, wind), each("on the way back", airspeed, -wind));
       }
       case PROFILE -> {
-        var legs = new ArrayList<PlannedStretch>();
-        for (var leg : flight.legsInTurn()) {
-          legs.add(new PlannedStretch(
-              "on leg " + (legs.size() + 1),
-              leg.metres(),
-              leg.seconds() == null ? 0 : leg.seconds(),
-              leg.airspeedMetresPerSecond(),
-              wind(leg.headwindOrNone(), leg.crosswindOrNone()),
-              leg.coversGround()));
+        var stretches = new ArrayList<PlannedStretch>();
+        var legs = flight.legsInTurn();
+        for (var i = 0; i < legs.size(); i++) {
+          stretches.add(of("on leg " + (i + 1), legs.get(i)));
+          if (legs.get(i).stays()) {
+            flight
+                .legsBack()
+                .forEach((leg, home) -> stretches.add(of("on leg " + (leg + 1) + ", back", home)));
+          }
         }
-        yield legs;
+        yield stretches;
       }
     };
+  }
+
+  private static PlannedStretch of(String where, pappus.scenario.Leg leg) {
+    return new PlannedStretch(
+        where,
+        leg.metres(),
+        leg.seconds() == null ? 0 : leg.seconds(),
+        leg.airspeedMetresPerSecond(),
+        wind(leg.headwindOrNone(), leg.crosswindOrNone()),
+        leg.coversGround());
   }
 
   private static PlannedStretch each(String where, @Nullable Double airspeed, double headwind) {
@@ -66,6 +76,30 @@ public record PlannedStretch(
   /** Whether its speed over ground is the aircraft's own best one. */
   public boolean choosesSpeed() {
     return coversGround && airspeedMPerS == null;
+  }
+
+  /** Over ground in a round, m; 0 over a spot, and where the wind is too strong. */
+  double metresOfRound() {
+    var over = metres;
+    return over != null
+        ? over
+        : coversGround && airspeedMPerS != null
+            ? seconds * Math.max(0, leg.progressMPerS(airspeedMPerS))
+            : 0;
+  }
+
+  /**
+   * The least time that it takes in a round, s.
+   *
+   * @param fastest speed over ground where none is asked for, m/s
+   */
+  double leastSeconds(double fastest) {
+    var over = metres;
+    if (over == null) {
+      return seconds;
+    }
+    var asked = airspeedMPerS == null ? fastest : leg.progressMPerS(airspeedMPerS);
+    return asked > 0 ? over / asked : 0;
   }
 
   /** Airspeed at which an aircraft would stand still over ground, m/s. */

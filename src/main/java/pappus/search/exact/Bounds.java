@@ -34,6 +34,9 @@ final class Bounds {
   private static final double STEP_WATTS = 0.005;
   private static final double STEP_OHM = 0.00002;
 
+  /** Where a stay ends is found to some parts in a thousand million of it. */
+  private static final double ROUNDING_OF_STAYS = 1e-8;
+
   /** So much longer may a flight at a best speed last with more drag, since it is slower: measured below 5e-4. */
   private static final double SLOWED_BY_DRAG = 1e-2;
 
@@ -42,6 +45,7 @@ final class Bounds {
   private final double capGrams;
   private final double budgetCents;
   private final double leastThrustToWeight;
+  private final double leastFigure;
   private final double rounding;
   private final @Nullable Front front;
 
@@ -62,7 +66,10 @@ final class Bounds {
     this.capGrams = scenario.massCap().largestMilligrams() / 1000.0;
     this.budgetCents = budget == null ? Double.POSITIVE_INFINITY : budget.cents();
     this.leastThrustToWeight = scenario.leastThrustToWeight();
-    this.rounding = assessor.choosesSpeeds() ? ROUNDING_OF_SPEEDS : ROUNDING;
+    this.leastFigure = assessor.leastOfRound() * (1 - EDGE);
+    this.rounding = assessor.keepsBack()
+        ? ROUNDING_OF_STAYS
+        : assessor.choosesSpeeds() ? ROUNDING_OF_SPEEDS : ROUNDING;
   }
 
   double capGrams() {
@@ -86,9 +93,9 @@ final class Bounds {
         || (front != null && front.surpasses(needed, cents));
   }
 
-  /** The objective that no figure up to this one is worth more than. */
+  /** The objective that no figure up to this one is worth more than; hopeless where it is less than one round of legs. */
   long objective(double figure) {
-    return figure <= 0
+    return figure <= 0 || figure < leastFigure
         ? Aim.HOPELESS
         : (long) Math.floor(Math.min(figure * (1 + rounding), 1e12) * Assessment.OBJECTIVE);
   }

@@ -1,6 +1,7 @@
 package pappus.search.exact;
 
 import java.util.List;
+import java.util.OptionalInt;
 import org.jspecify.annotations.Nullable;
 import pappus.assessment.flight.PlannedStretch;
 import pappus.physics.flight.ForwardFlight;
@@ -19,6 +20,9 @@ import pappus.scenario.Scenario;
  * <p>A round of stretches that last t seconds at p times the least power each thus lasts Σt/Σtp of the time at the
  * least power, whatever the order. Where an aircraft chooses its speed, the best of all speeds counts: for range that
  * with the least t p, for time the largest quotient λ for which Σ t (1 − λp) can be as much as none.
+ *
+ * <p>A stay gets what the other stretches leave: those take Σtp of the time at the least power, what is kept back for
+ * the way home no less than its own, and what is left lasts 1/p of it, p being that of the stay.
  *
  * <p>Why: src/site/markdown/decisions.md#a-round-takes-its-share-of-the-time-at-the-least-power
  */
@@ -39,6 +43,7 @@ final class SpeedBound {
   private static final int HALVINGS = 12;
 
   private final List<PlannedStretch> stretches;
+  private final OptionalInt stay;
   private final boolean asks;
   private final boolean forRange;
   private final double density;
@@ -70,6 +75,7 @@ final class SpeedBound {
   SpeedBound(Scenario scenario, double density) {
     var style = scenario.flight().style();
     this.stretches = PlannedStretch.of(scenario.flight());
+    this.stay = scenario.flight().stay();
     this.asks = style == Flight.Style.CRUISE || style == Flight.Style.PROFILE;
     this.forRange = scenario.goalOrEndurance() == Goal.RANGE;
     this.density = density;
@@ -95,7 +101,28 @@ final class SpeedBound {
    * @param seconds at the least power
    */
   double most(double seconds, Costs costs) {
-    return seconds * (forRange ? metresASecond(costs) : quotient(costs));
+    return stay.isPresent()
+        ? stayed(seconds, stretches.get(stay.getAsInt()), costs)
+        : seconds * (forRange ? metresASecond(costs) : quotient(costs));
+  }
+
+  /** The most seconds of a stay, or metres on it. */
+  private double stayed(double seconds, PlannedStretch staying, Costs costs) {
+    var left = seconds;
+    for (var stretch : stretches) {
+      if (stretch.equals(staying)) {
+        continue;
+      }
+      if (stretch.choosesSpeed()) {
+        var each = metresASecond(stretch, costs, 0, FASTEST, Double.POSITIVE_INFINITY, 0);
+        left -= of(stretch.metres()) / each;
+      } else {
+        left -= seconds(stretch) * dearness(stretch, costs);
+      }
+    }
+    return Math.max(0, left)
+        / dearness(staying, costs)
+        * (forRange ? Math.max(0, ground(staying)) : 1);
   }
 
   /** Most metres over ground in a round for each second that the least power would allow. */

@@ -105,8 +105,34 @@ class CourseReportTest {
     assertThat(assessed(SmallShop.flying(legs, "")))
         .contains(
             "The legs are flown in turn, over and over until the flight ends: leg 1 at 9.0 m/s through the air, 6.0 over ground, 50 s; leg 2 at 0.0 m/s through the air over a spot, 30 s.")
-        .containsPattern("[0-9.]+ km over ground in all, in [0-9.]+ rounds\\.")
+        .containsPattern(
+            "[0-9.]+ km over ground in all\\.\n[0-9]+ whole rounds of 80 s; the [0-9]+ s that are left are too short for another\\. Plan with [0-9]+ rounds\\.")
         .contains(" min in the air, plan with ");
+  }
+
+  @Test
+  void tellsTheStayAndWhatIsKeptBack() {
+    var legs =
+        "{\"style\": \"profile\", \"legs\": [{\"metres\": 300, \"airspeedMetresPerSecond\": 9, \"headwindMetresPerSecond\": 3}, {\"asLongAsPossible\": true, \"back\": true}]}";
+
+    assertThat(assessed(SmallShop.flying(legs, "")))
+        .containsPattern(
+            "The legs are flown once: leg 1 at 9\\.0 m/s through the air, 6\\.0 over ground, 50 s; leg 2 at [0-9.]+ m/s through the air over a spot, as long as possible, [0-9]+ s; leg 1, back at 9\\.0 m/s through the air, 12\\.0 over ground, 25 s\\.")
+        .containsPattern(
+            "[0-9.]+ min in the air in all\\. The stay ends with [0-9]+ % of the charge left: what follows takes 25 s by estimate and is planned as [0-9]+ s, after which the reserve is left\\.")
+        .contains(" min on leg 2, plan with ")
+        .contains("The stay ends at the ");
+  }
+
+  /** Less than one round never comes home. */
+  @Test
+  void aRoundThatIsNotCompletedIsABrokenLimit() {
+    var legs =
+        "{\"style\": \"profile\", \"legs\": [{\"metres\": 300}, {\"seconds\": 30000, \"airspeedMetresPerSecond\": 0}]}";
+
+    assertThat(assessed(SmallShop.flying(legs, "")))
+        .containsPattern("Not one round of [0-9,]+ s is completed\\.")
+        .containsPattern("rounds of the legs is 0\\.[0-9]+, but must be at least 1");
   }
 
   @Test

@@ -232,8 +232,9 @@ final class BenchSheetTest {
   /** Legs may lead anywhere: a fifth of the time need not be enough for the way home. */
   @Test
   void warnsOfTheWayHomeWhereLegsAreFlown() {
-    var legs =
-        List.of(new Leg(500.0, null, null, null, null), new Leg(null, 30.0, null, null, null));
+    var legs = List.of(
+        new Leg(500.0, null, null, null, null, null, null),
+        new Leg(null, 30.0, null, null, null, null, null));
     var flight = new Flight(
         Flight.Style.PROFILE,
         null,

@@ -71,7 +71,7 @@ final class CourseTest {
       @Nullable Double seconds,
       @Nullable Double airspeed,
       double headwind) {
-    return new Leg(metres, seconds, airspeed, headwind, null);
+    return new Leg(metres, seconds, airspeed, headwind, null, null, null);
   }
 
   private static Assessment fly(Flight flight) {
@@ -105,6 +105,55 @@ final class CourseTest {
     assertThat(course(loiter).coversGround()).isFalse();
     assertThat(flight(loiter).rangeMetres()).isZero();
     assertThat(course(loiter).stretches().get(0).cruise().airspeedMPerS()).isBetween(4.0, 11.0);
+  }
+
+  private static Leg stay(boolean back) {
+    return new Leg(null, null, 0.0, null, null, true, back);
+  }
+
+  /** By its own figure to plan with, and no other. */
+  @Test
+  void aStayKeepsBackWhatTheWayHomeIsPlannedWith() {
+    var out = leg(800.0, null, 8.0, -2);
+    var flown = fly(profile(out, stay(true)));
+    var course = course(flown);
+    var home = fly(profile(leg(800.0, null, 8.0, 2)));
+
+    assertThat(flown.isFeasible()).isTrue();
+    assertThat(course.stretches().stream().map(Stretch::where))
+        .containsExactly("on leg 1", "on leg 2", "on leg 1, back");
+    assertThat(course.stretches().get(0).groundSpeedMPerS()).isEqualTo(10);
+    assertThat(course.stretches().get(2).groundSpeedMPerS()).isEqualTo(6);
+    assertThat(course.rangeMetres()).isCloseTo(1600, within(1e-6));
+    assertThat(flight(flown).figure()).isEqualTo(course.stretches().get(1).seconds());
+    assertThat(flight(flown).endurance().seconds()).isCloseTo(course.roundSeconds(), within(1e-6));
+    // The kit's own doubts, which are left out of what is kept back, are small.
+    var homeward = new Assessor(
+        flying(profile(leg(800.0, null, 8.0, 2))), Stock.of(Parts.hardware()), Rules.ALL);
+    var planned = homeward.planWith(home);
+    assertThat(course.stay().orElseThrow().planWith()).isCloseTo(planned, within(0.02));
+    assertThat(course.stay().orElseThrow().leavesAtCharge())
+        .isGreaterThan(0.2 + 800.0 / 6 / flight(home).endurance().seconds() * 0.5);
+  }
+
+  @Test
+  void windOnTheWayHomeShortensTheStay() {
+    var last = Double.POSITIVE_INFINITY;
+    for (var wind : new double[] {0, 2, 4}) {
+      var stayed =
+          flight(fly(profile(leg(800.0, null, 8.0, -wind), stay(true)))).figure();
+      assertThat(stayed).isLessThan(last).isPositive();
+      last = stayed;
+    }
+    assertThat(fly(profile(leg(800.0, null, 8.0, -9), stay(true))).isFeasible()).isFalse();
+  }
+
+  @Test
+  void lessThanOneRoundIsInfeasible() {
+    var round = flight(fly(profile(leg(null, 60.0, 0.0, 0)))).endurance().seconds();
+
+    assertThat(fly(profile(leg(null, round - 1, 0.0, 0))).isFeasible()).isTrue();
+    assertThat(fly(profile(leg(null, round + 1, 0.0, 0))).isFeasible()).isFalse();
   }
 
   @Test

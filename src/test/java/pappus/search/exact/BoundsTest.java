@@ -28,7 +28,8 @@ class BoundsTest {
   void noBuildSurpassesABoundOnTheWayToIt() {
     var looked = 0;
     var seen = 0;
-    for (var seed = 0; seed < CATALOGUES; seed++) {
+    for (var i = 0; i < 2 * CATALOGUES; i++) {
+      var seed = i < CATALOGUES ? i : RandomQuestions.STAYS + i - CATALOGUES;
       var question = RandomQuestions.of(seed);
       var found = RandomQuestions.tried(seed).bestFirst();
       if (!found.isEmpty()) {

@@ -26,8 +26,19 @@ class ExactSearchTest {
   @Tag("slow")
   @Test
   void ranksTwoHundredCataloguesAsTryingEveryBuildDoes() {
+    ranksAsTryingEveryBuildDoes(0);
+  }
+
+  /** What is kept back for the way home is known of whole main parts alone, and bounded before. */
+  @Tag("slow")
+  @Test
+  void ranksStaysInTwoHundredCataloguesAsTryingEveryBuildDoes() {
+    ranksAsTryingEveryBuildDoes(RandomQuestions.STAYS);
+  }
+
+  private static void ranksAsTryingEveryBuildDoes(int from) {
     var feasible = 0;
-    for (var seed = 0; seed < CATALOGUES; seed++) {
+    for (var seed = from; seed < from + CATALOGUES; seed++) {
       var question = RandomQuestions.of(seed);
       var all = RandomQuestions.tried(seed);
       feasible += all.bestFirst().isEmpty() ? 0 : 1;

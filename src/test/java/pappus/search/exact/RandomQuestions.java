@@ -77,6 +77,30 @@ public final class RandomQuestions {
         {"metres": 900, "headwindMetresPerSecond": -5, "crosswindMetresPerSecond": 1},
         {"seconds": 15, "airspeedMetresPerSecond": 0}]}""");
 
+  /** From this seed on the same is flown with a leg that lasts as long as possible. */
+  public static final int STAYS = 10_000;
+
+  private static final List<String> STAYING = List.of("""
+      {"style": "profile", "legs": [
+        {"metres": 500, "headwindMetresPerSecond": 3},
+        {"asLongAsPossible": true, "airspeedMetresPerSecond": 0, "headwindMetresPerSecond": 3, "back": true}]}""", """
+      {"style": "profile", "legs": [
+        {"metres": 800, "airspeedMetresPerSecond": 9, "headwindMetresPerSecond": -4},
+        {"seconds": 30},
+        {"asLongAsPossible": true, "back": true},
+        {"seconds": 60, "airspeedMetresPerSecond": 0}]}""", """
+      {"style": "profile", "legs": [
+        {"seconds": 60},
+        {"asLongAsPossible": true, "airspeedMetresPerSecond": 9, "crosswindMetresPerSecond": 2},
+        {"metres": 900, "headwindMetresPerSecond": 2}]}, "goal": "range\"""", """
+      {"style": "profile", "legs": [
+        {"asLongAsPossible": true},
+        {"metres": 2500, "headwindMetresPerSecond": 5}]}""", """
+      {"style": "profile", "legs": [
+        {"metres": 3500},
+        {"asLongAsPossible": true, "back": true}]}""", """
+      {"style": "profile", "legs": [{"asLongAsPossible": true, "airspeedMetresPerSecond": 6}]}""");
+
   private static final Map<Integer, Question> QUESTIONS = new HashMap<>();
   private static final Map<Question, Catalog> CATALOGS = new HashMap<>();
   private static final Map<Integer, List<Assessment>> FEASIBLE = new HashMap<>();
@@ -185,7 +209,8 @@ public final class RandomQuestions {
     ids.addAll(some(Kind.CAPACITOR, 2, random));
     ids.addAll(some(Kind.LEAD, 2, random));
     var catalog = shaped(SmallShop.catalog(List.copyOf(ids)), new Random(-seed));
-    var flying = STYLES.get(random.nextInt(STYLES.size()));
+    var styles = seed < STAYS ? STYLES : STAYING;
+    var flying = styles.get(random.nextInt(styles.size()));
     var limits = LIMITS.get(random.nextInt(LIMITS.size()));
     if (random.nextInt(3) == 0) {
       limits += ", \"candidatesDifferIn\": 1";
