@@ -19,6 +19,7 @@ import pappus.part.Build;
 import pappus.ranking.Finder;
 import pappus.ranking.Ranking;
 import pappus.scenario.reading.ScenarioReader;
+import pappus.scenario.reading.Setting;
 import pappus.whatif.sweep.Axes;
 import pappus.whatif.sweep.Axis;
 import pappus.whatif.sweep.Sweep;
@@ -60,9 +61,28 @@ public final class Pappus {
       InputStream standardInput,
       List<CatalogFolder> folders,
       Consumer<ReadCatalog> remarks) {
+    return read(scenario, standardInput, List.of(), folders, remarks);
+  }
+
+  /**
+   * Reads a scenario with some of its values otherwise, and catalogues, and holds each to the other.
+   *
+   * @param standardInput read where the file is a hyphen
+   * @param settings in place of what the file says, in their order
+   * @param remarks told what was read, once all of it is sound
+   * @throws InputException with all that is wrong in all files
+   */
+  public static Inputs read(
+      Path scenario,
+      InputStream standardInput,
+      List<Setting> settings,
+      List<CatalogFolder> folders,
+      Consumer<ReadCatalog> remarks) {
     var wrong = new Problems();
-    var asked = reading(() -> ScenarioReader.read(scenario, standardInput), wrong);
     var parts = reading(() -> CatalogReader.read(folders), wrong);
+    var currency = parts == null ? "" : parts.catalog().currency();
+    var asked =
+        reading(() -> ScenarioReader.read(scenario, standardInput, settings, currency), wrong);
     if (asked == null || parts == null) {
       wrong.throwIfAny();
       throw new IllegalStateException("What was not read was refused.");

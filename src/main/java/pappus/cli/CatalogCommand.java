@@ -14,6 +14,7 @@ import pappus.answers.result.Run;
 import pappus.files.output.OutputFolder;
 import pappus.ranking.Finder;
 import pappus.scenario.Scenario;
+import pappus.scenario.reading.Setting;
 import pappus.search.timefold.TimefoldSearch;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -35,6 +36,8 @@ abstract class CatalogCommand implements JsonAnswer {
     }
   }
 
+  private static final String WHAT_IF = "what-if";
+
   @Spec
   private CommandSpec spec;
 
@@ -51,7 +54,8 @@ abstract class CatalogCommand implements JsonAnswer {
   @Option(
       names = "--out",
       paramLabel = "FOLDER",
-      description = "Folder for result files; else out/ and the scenario's name.")
+      description =
+          "Folder for result files; else out/ and the scenario's name, and in it what-if/ where something is set otherwise than in the file.")
   private @Nullable Path outFolder;
 
   @Option(names = "--force", description = "Replace files in it that this tool did not write.")
@@ -62,6 +66,9 @@ abstract class CatalogCommand implements JsonAnswer {
 
   /** Where the scenario is. */
   abstract Path scenarioFile();
+
+  /** What it is to have in place of what it says. */
+  abstract List<Setting> settings();
 
   /** Whether the user says which catalogues are to be read. */
   boolean namesCatalogs() {
@@ -75,7 +82,7 @@ abstract class CatalogCommand implements JsonAnswer {
 
   /** Reads everything; all problems of all files come in one exception. */
   Inputs read() {
-    return Pappus.read(scenarioFile(), System.in, catalogs.folders(), catalog -> {
+    return Pappus.read(scenarioFile(), System.in, settings(), catalogs.folders(), catalog -> {
       if (!quiet) {
         catalog.remarks().forEach(err()::line);
       }
@@ -111,7 +118,9 @@ abstract class CatalogCommand implements JsonAnswer {
    * @param moves changes tried where there is no proof
    */
   Run run(Inputs inputs, long moves) {
-    return new Run(Version.tool(), TimefoldSearch.SEED, moves, catalogs.names(), inputs.files());
+    var set = settings().stream().map(Setting::toString).toList();
+    return new Run(
+        Version.tool(), TimefoldSearch.SEED, moves, catalogs.names(), inputs.files(), set);
   }
 
   /**
@@ -182,7 +191,13 @@ abstract class CatalogCommand implements JsonAnswer {
 
   /** Where result files of a scenario go. */
   OutputFolder output(Scenario scenario) {
-    return new OutputFolder(outFolder == null ? Path.of("out", scenario.name()) : outFolder, force);
+    return new OutputFolder(outFolder == null ? ownFolder(scenario) : outFolder, force);
+  }
+
+  /** What is asked otherwise than the file says does not replace the answer to that. */
+  private Path ownFolder(Scenario scenario) {
+    var folder = Path.of("out", scenario.name());
+    return settings().isEmpty() ? folder : folder.resolve(WHAT_IF);
   }
 
   /** Whether one was asked for. */

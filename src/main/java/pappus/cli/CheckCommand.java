@@ -23,6 +23,7 @@ import pappus.part.Kind;
 import pappus.scenario.reading.ReadScenario;
 import pappus.scenario.reading.ScenarioReader;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -62,6 +63,9 @@ final class CheckCommand implements Callable<Integer> {
       description = "How to print the answer.")
   private TextOrJson format;
 
+  @Mixin
+  private SetOption set = new SetOption();
+
   @Option(names = "--quiet", description = "No remarks on standard error.")
   private boolean quiet;
 
@@ -72,13 +76,15 @@ final class CheckCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     var found = new Problems();
+    var settings = set.settings();
     var inputs = sort(found);
     var catalog = CatalogReader.read(inputs.catalogs(), found);
     var isWhole = found.isEmpty();
     var scenarios = new ArrayList<ReadScenario>();
     for (var file : inputs.scenarioFiles()) {
       try {
-        scenarios.add(ScenarioReader.read(file, System.in));
+        scenarios.add(
+            ScenarioReader.read(file, System.in, settings, catalog.catalog().currency()));
       } catch (InputException wrong) {
         found.addAll(wrong);
       }

@@ -11,6 +11,7 @@ import pappus.files.InputException;
 import pappus.files.Problem;
 import pappus.files.Shown;
 import pappus.files.Source;
+import pappus.scenario.reading.Setting;
 
 /** What commands on a result of recommend share: its scenario and its catalogues, read again. */
 abstract class ToldCommand extends CatalogCommand {
@@ -29,6 +30,17 @@ abstract class ToldCommand extends CatalogCommand {
   @Override
   Path scenarioFile() {
     return path("inputs[0].name", told().inputs().get(0).name());
+  }
+
+  /** As it was asked then. */
+  @Override
+  List<Setting> settings() {
+    try {
+      return told().settings().stream().map(Setting::parse).toList();
+    } catch (IllegalArgumentException wrong) {
+      throw InputException.badData(
+          Problem.ofFile(resultFile().toString(), "set " + wrong.getMessage()));
+    }
   }
 
   /**

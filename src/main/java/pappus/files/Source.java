@@ -27,11 +27,46 @@ public final class Source {
   private final String name;
   private final byte[] bytes;
   private final String sha256;
+  private final List<Origin> origins;
 
   private Source(String name, byte[] bytes) {
+    this(name, bytes, sha256(bytes), List.of());
+  }
+
+  private Source(String name, byte[] bytes, String sha256, List<Origin> origins) {
     this.name = name;
     this.bytes = bytes;
-    this.sha256 = sha256(bytes);
+    this.sha256 = sha256;
+    this.origins = origins;
+  }
+
+  /**
+   * Where a line of what was rewritten comes from.
+   *
+   * @param file as the user typed it, or an option
+   * @param line from 1; 0 if it concerns all of it
+   * @param column in that line, characters from 1; 0 where only the line is known
+   */
+  public record Origin(String file, int line, int column) {}
+
+  /**
+   * What is to be read in place of this file, of which the name and the fingerprint stay.
+   *
+   * @param lines where each comes from
+   */
+  public Source rewritten(String text, List<Origin> lines) {
+    return new Source(name, text.getBytes(StandardCharsets.UTF_8), sha256, List.copyOf(lines));
+  }
+
+  /** A problem with what was read, where whoever wrote that finds it. */
+  public Problem home(Problem problem) {
+    if (problem.line() == 0
+        || problem.line() > origins.size()
+        || !problem.file().equals(name)) {
+      return problem;
+    }
+    var from = origins.get(problem.line() - 1);
+    return new Problem(from.file(), from.line(), from.column(), problem.text());
   }
 
   /**

@@ -11,7 +11,9 @@ public record MassCap(
     @JsonPropertyDescription("Whether the mass must stay below the cap; else it may equal it.")
     boolean strict,
 
-    @JsonPropertyDescription("The rule behind the cap, in the builder's words.")
+    @JsonPropertyDescription(
+        "The rule behind the cap, in the builder's words; absent: none is told.")
+    @Nullable
     String rule,
 
     @JsonPropertyDescription(
@@ -25,10 +27,17 @@ public record MassCap(
 
   public MassCap {
     Require.inRange("grams", grams, 20, MOST_GRAMS, "Maybe it was written in kilograms.");
-    Require.text("rule", rule);
+    if (rule != null) {
+      Require.text("rule", rule);
+    }
     if (confidence != null) {
       Require.inRange("confidence", confidence, 0.5, 0.9999, "Maybe it was written in percent.");
     }
+  }
+
+  /** The rule in brackets behind what it caps, with a blank before; empty where none is told. */
+  public String because() {
+    return rule == null ? "" : " (" + rule + ")";
   }
 
   /** The confidence asked for, or the usual one. */

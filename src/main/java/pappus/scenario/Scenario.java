@@ -13,19 +13,26 @@ import pappus.quantity.Require;
 /** One question to the catalogue. */
 public record Scenario(
     @JsonPropertyDescription(
-        "Short name, 1 to 64 small letters, digits and hyphens; results go to a folder of this name.")
+        "Short name, 1 to 64 small letters, digits and hyphens; results go to a folder of this name; absent: the file's own name, scenario for standard input.")
+    @Shortened(Shortened.Way.LEFT_OUT)
     String name,
 
-    @JsonPropertyDescription("What it is about, for people.")
+    @JsonPropertyDescription("What it is about, for people; absent: nothing is said of it.")
+    @Nullable
     String note,
 
-    @JsonPropertyDescription("The heaviest the aircraft may be.")
+    @JsonPropertyDescription(
+        "The heaviest the aircraft may be; a plain number is grams to stay below, as rules are mostly worded: 250 is less than 250 g.")
+    @Shortened(Shortened.Way.NUMBER)
     MassCap massCap,
 
     @JsonPropertyDescription("Least thrust over weight, 1 to 20.")
     double leastThrustToWeight,
 
-    @JsonPropertyDescription("The most it may cost; absent: no bound.") @Nullable
+    @JsonPropertyDescription(
+        "The most it may cost; a plain number is in the currency of the catalogue; absent: no bound.")
+    @Shortened(Shortened.Way.NUMBER)
+    @Nullable
     Money budget,
 
     @JsonPropertyDescription("Where it flies.") Air air,
@@ -99,7 +106,9 @@ public record Scenario(
       Require.refuse("name must be that of a folder everywhere, but %s is none on some systems."
           .formatted(name));
     }
-    Require.text("note", note);
+    if (note != null) {
+      Require.text("note", note);
+    }
     Require.present("massCap", massCap);
     Require.inRange("leastThrustToWeight", leastThrustToWeight, 1, 20);
     Require.present("air", air);

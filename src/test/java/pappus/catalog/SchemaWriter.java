@@ -31,6 +31,7 @@ import pappus.part.Part;
 import pappus.quantity.Money;
 import pappus.scenario.Condition;
 import pappus.scenario.Families;
+import pappus.scenario.Shortened;
 import pappus.scenario.Where;
 import tools.jackson.databind.node.JsonNodeFactory;
 import tools.jackson.databind.node.ObjectNode;
@@ -80,10 +81,26 @@ public final class SchemaWriter {
     properties.set("$schema", schemaName());
     properties.setAll((ObjectNode) element.get("properties"));
     element.set("properties", properties);
+    for (var component : record.getRecordComponents()) {
+      var shortened = component.getAnnotation(Shortened.class);
+      if (shortened != null && shortened.value() == Shortened.Way.NUMBER) {
+        orNumber((ObjectNode) properties.get(component.getName()));
+      } else if (shortened != null) {
+        element.withArray("required").removeIf(name -> name.asString().equals(component.getName()));
+      }
+    }
     var file = file(title);
     file.setAll(element);
     file.set("$defs", definitions);
     return JsonText.of(file);
+  }
+
+  /** An object in whose place a plain number may stand. */
+  private static void orNumber(ObjectNode field) {
+    var whole = field.remove("$ref");
+    var ways = field.putArray("anyOf");
+    ways.addObject().put("type", "number");
+    ways.addObject().set("$ref", whole);
   }
 
   /** The schema of a document that the tool writes. */

@@ -31,9 +31,9 @@ public final class Cautions {
     cautions.add(
         "Video: never power a transmitter without its antenna; permitted power and channel are local law.");
     cautions.add(
-        "Flight: first hover in the open, low, for one minute; check the failsafe with propellers off. A mass below a cap ("
-            + scenario.massCap().rule()
-            + ") is neither harmless nor exempt from airspace, privacy and registration rules: those are yours to check.");
+        "Flight: first hover in the open, low, for one minute; check the failsafe with propellers off. A mass below a cap"
+            + scenario.massCap().because()
+            + " is neither harmless nor exempt from airspace, privacy and registration rules: those are yours to check.");
     return cautions;
   }
 

@@ -18,7 +18,9 @@ public final class Heading {
   public static List<String> of(Scenario scenario) {
     var lines = new ArrayList<String>();
     lines.add(scenario.name());
-    lines.add(scenario.note());
+    if (scenario.note() != null) {
+      lines.add(scenario.note());
+    }
     lines.add(limits(scenario));
     addWishes(scenario, lines);
     var unusual = unusual(scenario);
@@ -61,9 +63,9 @@ public final class Heading {
     var cap = scenario.massCap();
     return (cap.strict() ? "Below " : "At most ")
         + Spoken.number(cap.grams(), 1)
-        + " g ("
-        + cap.rule()
-        + ") with "
+        + " g"
+        + cap.because()
+        + " with "
         + Spoken.number(100 * cap.confidenceOrUsual(), 0)
         + " % confidence; thrust over weight at least "
         + Spoken.number(scenario.leastThrustToWeight(), 1)

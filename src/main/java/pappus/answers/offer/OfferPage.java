@@ -3,6 +3,7 @@ package pappus.answers.offer;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Objects;
 import java.util.stream.Stream;
 import pappus.answers.build.BuildLines;
 import pappus.document.Pages;
@@ -67,7 +68,7 @@ public final class OfferPage {
     content.put("shell", Shell.still("Offer of " + offer.shop().settings().shop(), "offer.css"));
     content.put("settings", offer.shop().settings());
     content.put("logo", offer.shop().logo().orElse(""));
-    content.put("purpose", scenario.note());
+    content.put("purpose", Objects.requireNonNullElse(scenario.note(), ""));
     content.put("date", offer.date().toString());
     content.put("validUntil", offer.validUntil().toString());
     content.put("cards", cards);

@@ -80,7 +80,7 @@ public final class OfferReport {
   /** What the promise holds for, what all of them stay below, and whether stock was looked at. */
   public String conditions() {
     var cap = scenario.massCap();
-    return "Flight counted for %s, %s m above the sea%s; what differs, wind and cold most of all, shortens it. By estimate each is %s %s g ready to fly (%s) with at least %s %% confidence: weigh it before you rely on that.%s"
+    return "Flight counted for %s, %s m above the sea%s; what differs, wind and cold most of all, shortens it. By estimate each is %s %s g ready to fly%s with at least %s %% confidence: weigh it before you rely on that.%s"
         .formatted(
             switch (scenario.flight().style()) {
               case HOVER -> "standing in calm air";
@@ -95,7 +95,7 @@ public final class OfferReport {
             Heading.unusual(scenario).stream().map(one -> ", " + one).collect(Collectors.joining()),
             cap.strict() ? "below" : "at most",
             Spoken.number(cap.grams(), 1).replaceFirst("\\.0$", ""),
-            cap.rule(),
+            cap.because(),
             Spoken.number(100 * cap.confidenceOrUsual(), 0),
             offer.isCounted() ? "" : " Whether all of it is in stock is told on ordering.");
   }

@@ -26,6 +26,10 @@ record Head(
     @JsonPropertyDescription("Every file that was read, the scenario first.")
     List<Fingerprint> inputs,
 
+    @JsonPropertyDescription(
+        "What was asked otherwise than the scenario's file says, each as PATH=VALUE; absent: nothing.")
+    Optional<List<String>> set,
+
     @JsonPropertyDescription("What was asked for.") Scenario scenario) {
   /** Of an answer that ranks or assesses. */
   static Head ofSearch(Scenario scenario, Run run, String status) {
@@ -36,6 +40,7 @@ record Head(
         Optional.of(run.moves()),
         run.catalogs(),
         run.inputs(),
+        set(run),
         scenario);
   }
 
@@ -48,6 +53,11 @@ record Head(
         Optional.empty(),
         run.catalogs(),
         run.inputs(),
+        set(run),
         scenario);
+  }
+
+  private static Optional<List<String>> set(Run run) {
+    return Optional.of(run.set()).filter(set -> !set.isEmpty());
   }
 }

@@ -1,5 +1,7 @@
 package pappus.answers.result;
 
+import com.fasterxml.jackson.annotation.JsonSetter;
+import com.fasterxml.jackson.annotation.Nulls;
 import java.util.HashSet;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -15,14 +17,25 @@ import tools.jackson.core.JacksonException;
  * @param standing what it claims
  * @param inputs every file that was read, the scenario first
  * @param catalogs as they were asked for
+ * @param set what was asked otherwise than the scenario's file says; absent: nothing
  * @param candidates its candidates, the best first
  */
 public record ToldResult(
-    Standing standing, List<Fingerprint> inputs, List<String> catalogs, List<ToldRow> candidates) {
+    Standing standing,
+    List<Fingerprint> inputs,
+    List<String> catalogs,
+    @JsonSetter(nulls = Nulls.AS_EMPTY) @Nullable List<String> set,
+    List<ToldRow> candidates) {
   public ToldResult {
     inputs = List.copyOf(inputs);
     catalogs = List.copyOf(catalogs);
+    set = set == null ? null : List.copyOf(set);
     candidates = List.copyOf(candidates);
+  }
+
+  /** What was asked otherwise than the scenario's file says. */
+  public List<String> settings() {
+    return set == null ? List.of() : set;
   }
 
   /**

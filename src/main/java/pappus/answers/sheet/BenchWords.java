@@ -139,11 +139,11 @@ public final class BenchWords {
   /** What the scale must not say. */
   public static String cap(Scenario scenario, double grams) {
     var cap = scenario.massCap();
-    return "Ready to fly it must weigh %s %s g (%s); %s g are expected. What grows later counts too: repairs, mud, a heavier spare propeller."
+    return "Ready to fly it must weigh %s %s g%s; %s g are expected. What grows later counts too: repairs, mud, a heavier spare propeller."
         .formatted(
             cap.strict() ? "below" : "at most",
             Spoken.number(cap.grams(), 1),
-            cap.rule(),
+            cap.because(),
             Spoken.number(grams, 1));
   }
 

@@ -70,8 +70,8 @@ public final class RelaxationReport {
         .say(RelaxWords.standing(relaxation))
         .blank()
         .caution(
-            "A mass cap that is law (%s) is not yours to raise, and thrust in hand is what gets a quad out of trouble."
-                .formatted(scenario.massCap().rule()))
+            "A mass cap that is law%s is not yours to raise, and thrust in hand is what gets a quad out of trouble."
+                .formatted(scenario.massCap().because()))
         .caution(Cautions.brief())
         .text();
   }

@@ -186,8 +186,8 @@ final class JsonDiagnosis {
   /** A file that was refused must not pass in silence, whatever the reason was. */
   private void reportSomething() {
     if (foundNothing) {
-      problems.add(
-          new Problem(source.name(), 1, "The file must be as its schema says, but is not."));
+      problems.add(source.home(
+          new Problem(source.name(), 1, "The file must be as its schema says, but is not.")));
     }
   }
 

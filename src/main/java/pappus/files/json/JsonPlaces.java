@@ -111,8 +111,8 @@ public final class JsonPlaces {
   }
 
   private Problem problem(Start start, String path, String predicate) {
-    return new Problem(
-        source.name(), start.line(), columns.at(start.offset()), sentence(path, predicate));
+    return source.home(new Problem(
+        source.name(), start.line(), columns.at(start.offset()), sentence(path, predicate)));
   }
 
   private static String sentence(String path, String predicate) {

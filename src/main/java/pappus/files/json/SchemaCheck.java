@@ -49,7 +49,9 @@ final class SchemaCheck {
       this.places = places;
     }
 
-    void explain(List<Error> errors) {
+    void explain(List<Error> all) {
+      // Of a short form and the object it stands for, the object says what is wrong.
+      var errors = all.stream().filter(error -> !isOfShortForm(error)).toList();
       // A misspelt field is also a missing one; one line is enough.
       for (var error : errors) {
         if (isAbout(error, "additionalProperties")) {
@@ -100,7 +102,7 @@ final class SchemaCheck {
       var around = schemas.get(schemas.size() - 1);
       refuse(
           path(error.getInstanceLocation()),
-          around.has("enum") ? words(around) : types(around.path("type")),
+          around.has("enum") ? words(around) : orShort(error) + types(around.path("type")),
           error.getInstanceNode().isNull() && isOptional(error, schemas)
               ? " Maybe leave it out."
               : "");
@@ -132,6 +134,26 @@ final class SchemaCheck {
     }
   }
 
+  private static boolean isOfShortForm(Error error) {
+    var path = error.getEvaluationPath();
+    for (var i = 0; i < path.getNameCount() - 1; i++) {
+      if (path.getName(i).equals("anyOf") && path.getName(i + 1).equals("0")) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** What an object may be written as in its place. */
+  private String orShort(Error error) {
+    var schemas = schemasOnTheWay(error.getEvaluationPath());
+    // The field, its ways, the way, what that refers to, and there the type.
+    var field = schemas.size() < 4 ? null : schemas.get(schemas.size() - 4);
+    return field != null && field.has("anyOf")
+        ? inWords(field.path("anyOf").path(0).path("type").asString()) + " or "
+        : "";
+  }
+
   private static boolean isAbout(Error error, String keyword) {
     return error.getKeyword().equals(keyword);
   }
@@ -150,7 +172,11 @@ final class SchemaCheck {
     for (var i = 0; i < path.getNameCount(); i++) {
       schemas.add(at);
       var name = path.getName(i);
-      at = name.equals("$ref") ? top.at(at.path(name).asString().substring(1)) : at.path(name);
+      if (name.equals("$ref")) {
+        at = top.at(at.path(name).asString().substring(1));
+      } else {
+        at = at.isArray() ? at.path(Integer.parseInt(name)) : at.path(name);
+      }
     }
     return schemas;
   }

@@ -20,7 +20,7 @@ public final class SchemaFields {
    *
    * @param path such as {@code mass.grams}; {@code []} stands for every element of a list, {@code *} for every name of
    *     a map
-   * @param type in words: number, whole number, text, yes or no, object, list, or the words allowed
+   * @param type in words: number, whole number, text, true or false, object, number or object, list, or the words allowed
    * @param required whether it must be there where the object around it is
    * @param description its meaning, unit and range, and what is assumed when absent
    */
@@ -60,14 +60,16 @@ public final class SchemaFields {
   }
 
   private void addField(String path, JsonNode declared, boolean required, Set<String> around) {
-    var container = resolved(declared);
+    // A short form of an object comes first.
+    var isShort = declared.has("anyOf");
+    var whole = isShort ? declared.path("anyOf").path(1) : declared;
+    var container = resolved(whole);
     var isList = container.path("type").asString("").equals("array");
     var isMap = container.path("additionalProperties").isObject();
-    var inner = isList
-        ? container.path("items")
-        : isMap ? container.path("additionalProperties") : declared;
+    var inner =
+        isList ? container.path("items") : isMap ? container.path("additionalProperties") : whole;
     var resolved = resolved(inner);
-    var type = type(resolved);
+    var type = (isShort ? type(declared.path("anyOf").path(0)) + " or " : "") + type(resolved);
     fields.add(new Field(
         path,
         isList ? "list of " + type : isMap ? type + " by name" : type,

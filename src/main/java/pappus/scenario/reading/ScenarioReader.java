@@ -2,6 +2,7 @@ package pappus.scenario.reading;
 
 import java.io.InputStream;
 import java.nio.file.Path;
+import java.util.List;
 import pappus.files.Problems;
 import pappus.files.Source;
 import pappus.files.json.JsonPlaces;
@@ -12,6 +13,9 @@ import pappus.scenario.Scenario;
 public final class ScenarioReader {
   private static final String SCHEMA = "scenario";
 
+  /** Of a budget without one, where no catalogue says what prices are in. */
+  private static final String USUAL_CURRENCY = "EUR";
+
   private ScenarioReader() {}
 
   /**
@@ -20,8 +24,20 @@ public final class ScenarioReader {
    * @throws pappus.files.InputException with all that is wrong
    */
   public static ReadScenario read(Path file, InputStream standardInput) {
+    return read(file, standardInput, List.of(), "");
+  }
+
+  /**
+   * Reads a file, or standard input for a hyphen, with some of its values otherwise.
+   *
+   * @param settings in their order
+   * @param currency of a budget that is a plain number: that of the catalogue; empty where it has none
+   * @throws pappus.files.InputException with all that is wrong
+   */
+  public static ReadScenario read(
+      Path file, InputStream standardInput, List<Setting> settings, String currency) {
     var source = file.toString().equals("-") ? Source.read("-", standardInput) : Source.read(file);
-    return read(source);
+    return read(source, settings, currency);
   }
 
   /**
@@ -30,9 +46,15 @@ public final class ScenarioReader {
    * @throws pappus.files.InputException with all that is wrong
    */
   public static ReadScenario read(Source source) {
+    return read(source, List.of(), "");
+  }
+
+  private static ReadScenario read(Source source, List<Setting> settings, String currency) {
     var problems = new Problems();
-    var scenario = JsonReader.readRecord(source, SCHEMA, Scenario.class, problems);
+    var known = currency.isEmpty() ? USUAL_CURRENCY : currency;
+    var completed = Completion.of(source, settings, known, problems);
+    var scenario = JsonReader.readRecord(completed, SCHEMA, Scenario.class, problems);
     problems.throwIfAny();
-    return new ReadScenario(scenario.orElseThrow(), source.fingerprint(), JsonPlaces.of(source));
+    return new ReadScenario(scenario.orElseThrow(), source.fingerprint(), JsonPlaces.of(completed));
   }
 }

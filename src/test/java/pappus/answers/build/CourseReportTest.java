@@ -29,7 +29,7 @@ import tools.jackson.databind.json.JsonMapper;
 class CourseReportTest {
   private static final Catalog FEW = SmallShop.few();
   private static final JsonMapper MAPPER = JsonMapper.builder().build();
-  private static final Run RUN = new Run("pappus test", 1, 0, List.of(), List.of());
+  private static final Run RUN = new Run("pappus test", 1, 0, List.of(), List.of(), List.of());
   private static final String WINDY = "{\"style\": \"cruise\", \"windMetresPerSecond\": 4}";
   private static final Scenario RANGE = SmallShop.flying(WINDY, ", \"goal\": \"range\"");
   private static final Ranking RANKING = rank(RANGE);

@@ -114,7 +114,8 @@ class WeighReportTest {
   @Test
   void givesEveryDigitToAMachine() {
     var text = report(List.of(mass("spikerush-1303-3400", 18.4, 4)), FLIGHT)
-        .json(new Run("1", 1, 0, List.of("parts"), List.of()), List.of("mine/flown.json"));
+        .json(
+            new Run("1", 1, 0, List.of("parts"), List.of(), List.of()), List.of("mine/flown.json"));
     var json = JsonMapper.shared().readTree(text);
 
     assertThat(json.path("status").asString()).isEqualTo("weighed");

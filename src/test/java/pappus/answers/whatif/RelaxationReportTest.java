@@ -35,7 +35,8 @@ class RelaxationReportTest {
       SmallShop.assessor(FEW, SCENARIO).assess(BuildText.parse(IDS, FEW));
   private static final String WORDS =
       "Cottongrass 4, Spikerush 1303-3400, Ligule 4×1.9×2, Tidewell 2S 3500: 39.5 min, 191 g, thrust over weight 2.3, EUR 190.";
-  private static final Run RUN = new Run("pappus test", 1, 0, List.of("parts"), List.of());
+  private static final Run RUN =
+      new Run("pappus test", 1, 0, List.of("parts"), List.of(), List.of());
 
   private static final Demand GPS = Demanded.of("wants-gps", "a GPS", "do without a GPS");
   private static final Demand CAP = Demanded.of("mass-cap", "below 190 g", "");

@@ -57,7 +57,7 @@ class SweepReportTest {
           2140),
       18_050);
 
-  private static final Run RUN = new Run("pappus 0", 1, 2, List.of("parts"), List.of());
+  private static final Run RUN = new Run("pappus 0", 1, 2, List.of("parts"), List.of(), List.of());
 
   private static Assessment assess(String build) {
     return ASSESSOR.assess(BuildText.parse(build, FEW));

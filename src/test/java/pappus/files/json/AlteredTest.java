@@ -75,7 +75,9 @@ class AlteredTest {
         .isEqualTo(PLAIN);
     assertThat(altered("budget", null)).isEqualTo(PLAIN);
     assertRefused(
-        "massCap.rule", null, "massCap.rule: Missing required creator property 'rule' (index 2)");
+        "massCap.strict",
+        null,
+        "massCap.strict: Missing required creator property 'strict' (index 1)");
   }
 
   @Test

@@ -135,7 +135,7 @@ class ScenarioReaderTest {
     assertThat(refusal).hasMessage("""
         s.json:2: $schema must be text, but is 7.
         s.json:5: massCap.grams must be from 20 to 25000, but is 0.25. Maybe it was written in kilograms.
-        s.json:6: budget must be an object, but is null. Maybe leave it out.
+        s.json:6: budget must be a number or an object, but is null. Maybe leave it out.
         s.json:6: leastThrustToWeight must be a number, but is null.
         s.json:8: flight.legs must be given where the style is profile, but is left out.
         s.json:10: parts.fixed[0] must be text, but is null.
