@@ -31,16 +31,18 @@ public record PropellerFigures(Figure thrust, Figure merit) {
               "",
               typical.thrustCoefficient(),
               BladeElements.doubtLnThrust(diameterM)),
-          Figure.ofPrior(
-              "figure of merit",
-              "",
-              typical.figureOfMerit(),
-              BladeElements.doubtLnFigureOfMerit(diameterM)));
+          untested(typical.figureOfMerit(), BladeElements.doubtLnFigureOfMerit(diameterM)));
     }
     var readings = readings(propeller);
     return new PropellerFigures(
         evidence.weigh(propeller, readings.get(0)),
         evidence.weigh(propeller, readings.get(1), ceiling(propeller, test)));
+  }
+
+  /** Half a spread the harmful way, as all that a record leaves out; more thrust may help or harm. */
+  private static Figure untested(double merit, double spread) {
+    return Figure.filled(
+        "figure of merit", "", merit * StrictMath.exp(-0.5 * spread), merit, spread);
   }
 
   /** Thrust coefficient, then figure of merit; none of a propeller without a test. */

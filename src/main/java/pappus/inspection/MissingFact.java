@@ -25,7 +25,8 @@ record MissingFact(String field, String cost) {
       addMotor(motor, facts);
     } else if (part instanceof Propeller propeller && propeller.test() == null) {
       facts.add(new MissingFact(
-          "test", "it is flown by blade elements of its size, with more doubt in the minutes."));
+          "test",
+          "it is flown by blade elements of its size, half a spread worse, with more doubt in the minutes."));
     } else if (part instanceof Battery battery) {
       addBattery(battery, facts);
     } else if (part instanceof Frame frame) {

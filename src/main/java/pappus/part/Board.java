@@ -27,8 +27,14 @@ public record Board(
     @JsonPropertyDescription("Height of all of it, mm, 2 to 30.") @ByClass
     double heightMillimetres,
 
+    @JsonPropertyDescription(
+        "Cells it is sold for; they say the volts where input is left out, 3.0 to 4.2 V a cell; absent: as input says.")
+    @Nullable
+    CellRange cells,
+
     @AlsoSaid("cells: 3-6S is 3.0 V times 3 to 4.2 V times 6")
-    @JsonPropertyDescription("Volts it stands at the battery pads.")
+    @JsonPropertyDescription("Volts it stands at the battery pads; by cells where they are stated.")
+    @ByClass
     VoltWindow input,
 
     @JsonPropertyDescription("Continuous current a motor, A.")
@@ -94,7 +100,9 @@ public record Board(
     Require.present("layout", layout);
     Require.present("mount", mount);
     Require.inRange("heightMillimetres", heightMillimetres, 2, 30);
-    Require.present("input", input);
+    if (input == null) {
+      Require.refuse("input must be there where cells are not, but neither is.");
+    }
     Require.inRange("continuousAmpsPerMotor", continuousAmpsPerMotor, 1, 120);
     if (burstAmpsPerMotor != null) {
       Require.inRange("burstAmpsPerMotor", burstAmpsPerMotor, continuousAmpsPerMotor, 200);

@@ -3,6 +3,7 @@ package pappus.reliance;
 import java.util.ArrayList;
 import java.util.List;
 import pappus.assessment.flight.FlightEstimate;
+import pappus.assessment.flight.FrameAir;
 import pappus.evidence.BatteryFigures;
 import pappus.evidence.BoardFigures;
 import pappus.evidence.BuildFigures;
@@ -16,10 +17,8 @@ import pappus.physics.propeller.PropellerCurve;
 
 /** Which numbers of main parts are not known for sure, and by how much. */
 public final class Sources {
-  /** Of a drag area that a record states, and of one that is seen or goes with the mass (engineering estimates). */
+  /** Of a drag area that a record states (engineering estimate). */
   private static final double DRAG_STATED = 0.20;
-
-  private static final double DRAG_ASSUMED = 0.35;
 
   /** Of the exponent of a no-load current of which only one speed is known (engineering estimate). */
   private static final double NO_LOAD_GROWTH = 0.5;
@@ -83,7 +82,7 @@ public final class Sources {
       sources.add(new Source(
           Doubt.DRAG,
           "drag area of " + frame.id(),
-          frame.dragAreaSquareMetres() == null ? DRAG_ASSUMED : DRAG_STATED));
+          frame.dragAreaSquareMetres() == null ? FrameAir.UNSTATED_SPREAD : DRAG_STATED));
     }
     if (isWindy) {
       sources.add(new Source(Doubt.WIND, "wind", WIND));

@@ -233,6 +233,7 @@ public final class Parts {
         Board.Layout.ALL_IN_ONE,
         new MountingHoles(StackPattern.P20, 3.2, false),
         8,
+        null,
         new VoltWindow(6, 26),
         25,
         null,

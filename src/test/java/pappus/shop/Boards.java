@@ -92,6 +92,7 @@ final class Boards {
         pair ? Layout.PAIR : Layout.ALL_IN_ONE,
         new MountingHoles(pattern, pattern.sideMillimetres() > 30 ? 4 : 3.2, false),
         Double.parseDouble(row[4]),
+        null,
         new VoltWindow(Double.parseDouble(ends[0]), Double.parseDouble(ends[1])),
         amps,
         draw.chance(0.85) ? Draw.round(amps * draw.between(1.2, 1.45), 1) : null,

@@ -263,9 +263,7 @@ public final class FlightModels {
       var computed =
           computed(diameterM, Units.inchesToMetres(propeller.pitchInches()), propeller.blades());
       var merit = figures(propeller).merit();
-      return weighing == Weighing.CAUTIOUS
-          ? scaled(computed, 1, merit.by(weighing, -1) / merit.posterior())
-          : computed;
+      return scaled(computed, 1, merit.by(weighing, -1) / merit.by(Weighing.STATED, -1));
     }
     var density = test.airDensityKgPerCubicMetre();
     var celsius = test.airTemperatureCelsius();

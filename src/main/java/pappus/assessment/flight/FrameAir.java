@@ -34,7 +34,13 @@ public record FrameAir(
     double mostArm,
     boolean isArmAssumed,
     @Nullable Double thrustLost) {
-  /** Of 250 g, m²; goes with the mass to the power of 2/3: an engineering estimate, give or take 35 %. */
+  /** One standard deviation of ln of a drag area that no record states (engineering estimate). */
+  public static final double UNSTATED_SPREAD = 0.35;
+
+  /** As all that a record leaves out, a drag area counts half a spread the harmful way. */
+  private static final double UNSTATED = StrictMath.exp(0.5 * UNSTATED_SPREAD);
+
+  /** Of 250 g, m²; goes with the mass to the power of 2/3: an engineering estimate. */
   private static final double USUAL_DRAG_AREA = 0.0065;
 
   /** No less of 250 g, m², however little is seen of it; goes with the mass likewise: an engineering estimate. */
@@ -138,11 +144,11 @@ public record FrameAir(
         ? silhouette.dragAreaM2(0, 0, 0)
         : silhouette.dragAreaM2(
             pack.lengthMillimetres(), pack.widthMillimetres(), pack.heightMillimetres());
-    return Math.max(byMass(LEAST_DRAG_AREA, grams), area);
+    return Math.max(byMass(LEAST_DRAG_AREA, grams), UNSTATED * area);
   }
 
   private static double byMass(double areaOfUsual, double grams) {
-    return areaOfUsual * StrictMath.pow(grams / 1000 / USUAL_KG, 2.0 / 3);
+    return UNSTATED * areaOfUsual * StrictMath.pow(grams / 1000 / USUAL_KG, 2.0 / 3);
   }
 
   /** Whether the drag area at a mass with a pack is the same of all. */

@@ -232,8 +232,27 @@ final class ClassFacts {
         from);
   }
 
+  /** Volts of a flat and of a full cell, as boards are sold for so many of them. */
+  private static final double FLAT = 3.0;
+
+  private static final double FULL = 4.2;
+
   private static void board(Blanks board) {
     var isPair = board.text("layout").equals("pair");
+    board.within("cells", cells -> {
+      var from = cells.number("from");
+      var to = cells.number("to");
+      if (from.isPresent() && to.isPresent()) {
+        var low = Blanks.plain(FLAT * from.getAsDouble());
+        var high = Blanks.plain(FULL * to.getAsDouble());
+        board.json(
+            "input",
+            "volts at the battery pads",
+            "{\"lowVolts\": %s, \"highVolts\": %s}".formatted(low, high),
+            low + " to " + high + " V",
+            "cells");
+      }
+    });
     board.within(
         "mount", mount -> holes(mount, mount.text("pattern").equals("30.5x30.5") ? 4 : 3.2));
     board.fill(

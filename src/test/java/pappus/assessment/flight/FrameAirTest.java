@@ -16,6 +16,9 @@ import pappus.physics.airframe.ArmShadow;
 import pappus.scenario.Flight;
 
 class FrameAirTest {
+  /** Half a spread, as all that no record states. */
+  private static final double WORSE = Math.exp(0.5 * 0.35);
+
   private static final double FIVE_INCH = 127;
 
   private static FrameAir air(Frame frame) {
@@ -60,9 +63,9 @@ class FrameAirTest {
     var any = FrameAir.any(Stream.of(stated, assumed));
 
     assertThat(stated.leastDragArea(900, battery())).isEqualTo(0.008);
-    assertThat(assumed.leastDragArea(250, battery())).isCloseTo(0.0065, within(1e-15));
-    assertThat(assumed.leastDragArea(2000, battery())).isCloseTo(4 * 0.0065, within(1e-12));
-    assertThat(any.leastDragArea(250, battery())).isCloseTo(0.0065, within(1e-15));
+    assertThat(assumed.leastDragArea(250, battery())).isCloseTo(WORSE * 0.0065, within(1e-15));
+    assertThat(assumed.leastDragArea(2000, battery())).isCloseTo(WORSE * 4 * 0.0065, within(1e-12));
+    assertThat(any.leastDragArea(250, battery())).isCloseTo(WORSE * 0.0065, within(1e-15));
     assertThat(any.mostDragArea(250, battery())).isEqualTo(0.008);
     assertThat(stated.isDragKnown()).isTrue();
     assertThat(assumed.isDragKnown()).isTrue();
@@ -80,26 +83,26 @@ class FrameAirTest {
         with(with(battery(), "lengthMillimetres", 120.0), "widthMillimetres", 40.0),
         "heightMillimetres",
         45.0);
-    var area = 1.1e-6 * ((800 + 450 + 1800) * 0.9781476 + (5781.91 + 800) * 0.2079117);
+    var area = WORSE * 1.1e-6 * ((800 + 450 + 1800) * 0.9781476 + (5781.91 + 800) * 0.2079117);
 
     assertThat(seen.leastDragArea(100, pack)).isCloseTo(area, within(1e-8));
     assertThat(seen.mostDragArea(100, pack)).isEqualTo(seen.leastDragArea(100, pack));
     assertThat(seen.leastDragArea(100)).isLessThan(area);
-    assertThat(seen.leastDragArea(250, pack)).isCloseTo(0.006, within(1e-15));
-    assertThat(seen.leastDragArea(2000, pack)).isCloseTo(4 * 0.006, within(1e-12));
+    assertThat(seen.leastDragArea(250, pack)).isCloseTo(WORSE * 0.006, within(1e-15));
+    assertThat(seen.leastDragArea(2000, pack)).isCloseTo(WORSE * 4 * 0.006, within(1e-12));
     assertThat(seen.isDragKnown()).isTrue();
   }
 
   /**
    * A 249 g quad that folds flies 16 m/s at 40° of tilt (from memory), which makes 2 W tan 40°/(ρ V²) = .0131 m² with
-   * the force that a rotor has along its disc in an air stream, and .0060 is taken.
+   * the force that a rotor has along its disc in an air stream, and .0071 is taken, half a spread more than is seen of it.
    */
   @Test
   void theDragOfAFrameIsBelowThatOfAnAircraftWithItsRotors() {
     var flown = 2 * 0.249 * 9.80665 * Math.tan(Math.toRadians(40)) / (1.225 * 16 * 16);
 
     assertThat(flown).isCloseTo(0.0131, within(0.00005));
-    assertThat(air(frame()).leastDragArea(249, battery())).isCloseTo(0.0060, within(0.00005));
+    assertThat(air(frame()).leastDragArea(249, battery())).isCloseTo(0.0071, within(0.00005));
   }
 
   @Test

@@ -3,18 +3,24 @@ package pappus.evidence.filling;
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import pappus.assessment.Desk;
+import pappus.assessment.flight.FrameAir;
 import pappus.files.Problems;
 import pappus.files.Source;
 import pappus.files.json.JsonText;
 import pappus.part.Build;
+import pappus.part.Frame;
 import pappus.part.Kind;
 import pappus.part.Part;
 import pappus.part.Parts;
+import pappus.part.Propeller;
 import pappus.part.Role;
+import pappus.physics.propeller.BladeElements;
+import pappus.quantity.Units;
 import pappus.scenario.Flight;
 import pappus.scenario.Scenario;
 import pappus.scenario.Scenarios;
@@ -37,7 +43,9 @@ class LeavingOutTest {
     CELL(Role.BATTERY, "resistance"),
     ARMS(Role.FRAME, "armWidthMillimetres"),
     BOARD(Role.BOARD, "watts"),
-    CAMERA(Role.CAMERA, "watts");
+    CAMERA(Role.CAMERA, "watts"),
+    DRAG(Role.FRAME, "dragAreaSquareMetres"),
+    TEST(Role.PROPELLER, "test");
 
     private final Role role;
     private final String field;
@@ -47,8 +55,24 @@ class LeavingOutTest {
       this.field = field;
     }
 
-    /** The record with its fact so many spreads from the middle of its class. */
-    Part at(Part left, double spreads) {
+    /**
+     * The record with its fact so many spreads from the middle of its class.
+     *
+     * @param build with the record, by which a drag area goes
+     */
+    Part at(Part left, double spreads, Build build) {
+      if (this == DRAG) {
+        var grams = Desk.assess(build).mass().grams();
+        var counted = FrameAir.of((Frame) left, Flight.HOVERING)
+            .mostDragArea(grams, build.battery().orElseThrow());
+        return Parts.with(
+            (Frame) left,
+            field,
+            counted * StrictMath.exp((spreads - 0.5) * FrameAir.UNSTATED_SPREAD));
+      }
+      if (this == TEST) {
+        return tested((Propeller) left, spreads);
+      }
       var assumed = left.assumed(field).orElseThrow();
       var factor = StrictMath.exp((spreads - 0.5) * assumed.spread());
       var record = (ObjectNode) JsonMapper.shared().readTree(JsonText.of(left));
@@ -65,6 +89,25 @@ class LeavingOutTest {
         default -> record.put(field, factor * record.get(field).doubleValue());
       }
       return read(left.kind(), record);
+    }
+
+    /** A test that is sure of its figures of merit at rest, at all speeds that are flown. */
+    private static Propeller tested(Propeller propeller, double spreads) {
+      var diameterM = Units.inchesToMetres(propeller.diameterInches());
+      var pitchM = Units.inchesToMetres(propeller.pitchInches());
+      var better = StrictMath.exp(spreads * BladeElements.doubtLnFigureOfMerit(diameterM));
+      var rows = new ArrayList<Propeller.Row>();
+      for (var rpmInches = 15_000; rpmInches <= 135_000; rpmInches += 10_000) {
+        var rpm = rpmInches / propeller.diameterInches();
+        var at = BladeElements.at(
+            diameterM, pitchM, propeller.blades(), Units.rpmToRadPerS(rpm));
+        rows.add(
+            new Propeller.Row(rpm, at.thrustCoefficient(), at.powerCoefficient() / better));
+      }
+      return Parts.with(
+          Parts.with(propeller, "test", new Propeller.StaticTest(rows, 1.2, 20.0)),
+          "figuresDoubt",
+          0.0);
     }
 
     Part leftOut(Part part) {
@@ -100,19 +143,22 @@ class LeavingOutTest {
             14.0));
     var gains = 0;
     for (var i = 0; i < CATALOGUES; i++) {
-      var build = SmallShop.oneBuild()
+      var other = any(all.ofKind(Kind.PROPELLER), new Random(i));
+      var usual = SmallShop.oneBuild()
           .with(Role.MOTOR, any(all.ofKind(Kind.MOTOR), random))
           .with(Role.BATTERY, any(all.ofKind(Kind.BATTERY), random))
           .with(Role.FRAME, any(all.ofKind(Kind.FRAME), random));
       for (var fact : Fact.values()) {
+        var build = fact == Fact.TEST ? usual.with(Role.PROPELLER, other) : usual;
         var left = fact.leftOut(build.part(fact.role).orElseThrow());
         var spreads = 2 * random.nextDouble() - 1;
         for (var scenario : List.of(hover, cruise)) {
-          var out = flown(build.with(fact.role, left), scenario);
-          var stated = flown(build.with(fact.role, fact.at(left, spreads)), scenario);
+          var without = build.with(fact.role, left);
+          var out = flown(without, scenario);
+          var stated = flown(build.with(fact.role, fact.at(left, spreads, without)), scenario);
           var better = Math.max(
-              flown(build.with(fact.role, fact.at(left, spreads - 0.5)), scenario),
-              flown(build.with(fact.role, fact.at(left, spreads + 0.5)), scenario));
+              flown(build.with(fact.role, fact.at(left, spreads - 0.5, without)), scenario),
+              flown(build.with(fact.role, fact.at(left, spreads + 0.5, without)), scenario));
 
           assertThat(out)
               .as("%s left out of %s, which is %s spreads worse", fact, build, spreads)
