@@ -134,13 +134,14 @@ public final class Assessor {
   public Assessment assess(Build build) {
     var fitting = fitter.fit(build);
     var findings = rules.stream().map(rule -> find(rule, fitting)).toList();
-    var mass = MassTable.of(fitting, scenario.payloadGrams());
+    var mass = MassTable.of(fitting);
     var cost = CostTable.of(fitting, purse);
     var outlay = scenario.alsoBuy() == null
         ? Optional.<CostTable>empty()
         : Optional.of(CostTable.whole(fitting, purse));
-    var missing =
-        Role.FLYING.stream().filter(role -> build.part(role).isEmpty()).findFirst();
+    var missing = Role.FLYING.stream()
+        .filter(role -> build.part(role).isEmpty() && !scenario.lumped().contains(role))
+        .findFirst();
     if (missing.isPresent()) {
       return grounded(
           build,
@@ -218,7 +219,7 @@ public final class Assessor {
   /** What a build only begun weighs and costs; it need not have any part. */
   public PartialBuild begun(Build begun) {
     var fitting = fitter.fit(begun);
-    var mass = MassTable.of(fitting, scenario.payloadGrams());
+    var mass = MassTable.of(fitting);
     // Before a board is there nobody knows which height the frame is ordered with: it may be the
     // lightest.
     var height = begun.board().isPresent()

@@ -92,7 +92,12 @@ public record CostTable(List<Line> lines, List<OwnLine> own, long cents) {
         lines.add(line(item.label(), part, item.pieces(), purse, with, taken));
       });
     }
-    var own = also.ownLines();
+    var own = new ArrayList<OwnLine>();
+    var lump = fitting.scenario().lump();
+    if (lump != null && lump.price() != null) {
+      own.add(new OwnLine(lump.name(), lump.price()));
+    }
+    own.addAll(also.ownLines());
     return new CostTable(
         lines,
         own,

@@ -50,12 +50,8 @@ public record MassTable(List<Line> lines, double grams, double doubtGrams) {
     return new MassTable(lines, grams, Math.sqrt(variance));
   }
 
-  /**
-   * Everything that a build as it goes together takes off with.
-   *
-   * @param payloadGrams carried besides, g
-   */
-  static MassTable of(Fitting fitting, double payloadGrams) {
+  /** Everything that a build as it goes together takes off with, lump and payload included. */
+  static MassTable of(Fitting fitting) {
     var build = fitting.build();
     var lines = new ArrayList<Line>();
     build.parts().forEach((role, part) -> {
@@ -77,6 +73,11 @@ public record MassTable(List<Line> lines, double grams, double doubtGrams) {
       lines.add(
           line(item.label(), item.part(), item.pieces(), item.each(), item.cutOff() ? -1 : 1));
     }
+    var lump = fitting.scenario().lump();
+    if (lump != null) {
+      lines.add(line(lump.name(), Optional.empty(), 1, Mass.of(lump.grams(), Known.MAKER), 1));
+    }
+    var payloadGrams = fitting.scenario().payloadGrams();
     if (payloadGrams > 0) {
       lines.add(line(PAYLOAD, Optional.empty(), 1, Mass.of(payloadGrams, Known.MAKER), 1));
     }

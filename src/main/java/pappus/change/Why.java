@@ -71,8 +71,8 @@ public record Why(
   }
 
   private static Optional<Double> forSwitching(Assessment assessment, Assessor assessor) {
-    var board = assessment.build().board().orElseThrow();
-    if (assessor.rippleShare(board).isPresent()) {
+    var board = assessment.build().board();
+    if (board.isEmpty() || assessor.rippleShare(board.get()).isPresent()) {
       return Optional.empty();
     }
     var flown = assessor.whatIf(assessment);

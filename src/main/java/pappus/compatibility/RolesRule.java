@@ -36,13 +36,19 @@ public final class RolesRule implements CompatibilityRule {
   public Verdict check(Fitting fitting) {
     var build = fitting.build();
     var filled = EnumSet.noneOf(Role.class);
+    var lump = fitting.scenario().lump();
+    if (lump != null) {
+      filled.addAll(lump.roles());
+    }
     for (var part : build.parts().entrySet()) {
       var roles = part.getValue().fills();
       for (var role : roles.isEmpty() ? Set.of(part.getKey()) : roles) {
         if (!filled.add(role)) {
           return Verdict.clashes(
-              "%s fills the role of %s, which another part fills already.",
-              part.getValue().id(), role.label());
+              "%s fills the role of %s, which %s fills already.",
+              part.getValue().id(),
+              role.label(),
+              lump != null && lump.roles().contains(role) ? lump.name() : "another part");
         }
       }
     }

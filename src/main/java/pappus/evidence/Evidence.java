@@ -160,13 +160,13 @@ public final class Evidence {
     return BoardFigures.of(board, this);
   }
 
-  /** What counts of the parts of a build that has all four. */
+  /** What counts of the parts of a build that has the main ones; of a board in a lump nothing is known. */
   public BuildFigures build(Build build) {
     return new BuildFigures(
         motor(build.motor().orElseThrow()),
         propeller(build.propeller().orElseThrow()),
         battery(build.battery().orElseThrow()),
-        board(build.board().orElseThrow()));
+        build.board().map(this::board).orElse(BoardFigures.UNKNOWN));
   }
 
   /** Every figure of a part that its record states. */

@@ -37,6 +37,11 @@ public final class BalancePlanner {
         moments += entry.getValue() * xOf(entry.getKey(), frame, fitting);
       }
     }
+    var lump = fitting.scenario().lump();
+    if (lump != null) {
+      // Wired parts sit about the middle.
+      total += lump.grams();
+    }
     var payload = fitting.scenario().payload();
     if (payload != null) {
       total += payload.massGrams();

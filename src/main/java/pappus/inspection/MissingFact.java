@@ -24,9 +24,10 @@ record MissingFact(String field, String cost) {
     if (part instanceof Motor motor) {
       addMotor(motor, facts);
     } else if (part instanceof Propeller propeller && propeller.test() == null) {
-      facts.add(new MissingFact(
-          "test",
-          "it is flown by blade elements of its size, half a spread worse, with more doubt in the minutes."));
+      facts.add(
+          new MissingFact(
+              "test",
+              "it is flown by blade elements of its size, half a spread worse, with more doubt in the minutes."));
     } else if (part instanceof Battery battery) {
       addBattery(battery, facts);
     } else if (part instanceof Frame frame) {

@@ -3,6 +3,7 @@ package pappus.scenario;
 import com.fasterxml.jackson.annotation.JsonProperty;
 import com.fasterxml.jackson.annotation.JsonPropertyDescription;
 import java.util.List;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import pappus.part.Frame;
 import pappus.part.Part;
@@ -93,7 +94,10 @@ public record Scenario(
     @JsonPropertyDescription(
         "A day of flying, for which packs and charges are counted; absent: none is.")
     @Nullable
-    Workday workday) {
+    Workday workday,
+
+    @JsonPropertyDescription("Parts already wired, in one; absent: none.") @Nullable
+    Lump lump) {
   private static final int USUAL_CANDIDATES = 10;
   private static final int USUAL_DIFFERENCES = 2;
 
@@ -237,6 +241,11 @@ public record Scenario(
   /** In how many main parts each candidate differs at least from every earlier one, 1 or 2. */
   public int differences() {
     return candidatesDifferIn == null ? USUAL_DIFFERENCES : candidatesDifferIn;
+  }
+
+  /** Roles that a lump fills, for which no part is taken. */
+  public Set<Role> lumped() {
+    return lump == null ? Set.of() : lump.roles();
   }
 
   /** What is bought beside one build. */

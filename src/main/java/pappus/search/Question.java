@@ -64,11 +64,16 @@ public final class Question {
       return fixed.in(role);
     }
     var scenario = assessor.scenario();
+    var lumped = scenario.lumped();
+    if (lumped.contains(role)) {
+      return List.of();
+    }
     var fitting = new ArrayList<Part>();
     var soldOut = new ArrayList<Part>();
     for (var part : catalog.parts()) {
       if (catalog.roles(part).contains(role)
           && scenario.permits(role, part)
+          && part.fills().stream().noneMatch(lumped::contains)
           && !fixed.areDisplacedBy(part)) {
         (assessor.purse().canHave(part, role.pieces()) ? fitting : soldOut).add(part);
       }

@@ -3,7 +3,9 @@ package pappus.answers.build;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 import pappus.document.Spoken;
+import pappus.part.Role;
 import pappus.scenario.Goal;
 import pappus.scenario.Outlook;
 import pappus.scenario.PackAge;
@@ -127,6 +129,15 @@ public final class Heading {
     if (flight.thrustLost() != null) {
       unusual.add(
           Spoken.number(100 * flight.thrustLost(), 0) + " % of the thrust lost to arms and body");
+    }
+    var lump = scenario.lump();
+    if (lump != null) {
+      unusual.add("%s (%s g, %s W) in place of %s"
+          .formatted(
+              lump.name(),
+              Spoken.number(lump.grams(), 1),
+              Spoken.number(lump.watts(), 1),
+              lump.fills().stream().map(Role::label).collect(Collectors.joining(", "))));
     }
     if (scenario.payloadGrams() > 0) {
       unusual.add(Spoken.number(scenario.payloadGrams(), 0) + " g of payload");

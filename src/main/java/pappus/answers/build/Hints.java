@@ -9,6 +9,7 @@ import pappus.assessment.flight.Course;
 import pappus.assessment.flight.FlightEstimate;
 import pappus.assessment.flight.FrameAir;
 import pappus.part.Assumed;
+import pappus.part.Board;
 import pappus.part.Build;
 import pappus.physics.motor.PartLoadLaw;
 import pappus.scenario.Flight;
@@ -73,7 +74,7 @@ public final class Hints {
               ? "The propeller was tested at one speed; at others its coefficients go as blade elements say."
               : "The propeller turns outside the speeds it was tested at; there its coefficients go as blade elements say.");
     }
-    if (build.board().orElseThrow().controllerLoss() == null
+    if (build.board().map(Board::controllerLoss).isEmpty()
         && flight.volts() > 0
         && !PartLoadLaw.isInsideEvidence(
             flight.volts(), build.motor().orElseThrow().statorDiameterMillimetres())) {

@@ -16,6 +16,7 @@ import pappus.evidence.BuildFigures;
 import pappus.evidence.Figure;
 import pappus.evidence.Reason;
 import pappus.evidence.Weighing;
+import pappus.part.Board;
 import pappus.part.Build;
 import pappus.part.Kind;
 import pappus.part.Part;
@@ -218,7 +219,7 @@ public final class Reasons {
 
   /** What a candidate would reach with controllers as usual, to first order; as it is, if its board states no loss. */
   private static double withUsualBoard(Candidate candidate) {
-    var board = candidate.assessment().build().board().orElseThrow();
+    var loss = candidate.assessment().build().board().map(Board::controllerLoss);
     var share = candidate
         .assessment()
         .flight()
@@ -227,7 +228,7 @@ public final class Reasons {
         .board()
         .rippleShare(Weighing.EXPECTED);
     var estimate = candidate.band().estimate();
-    return board.controllerLoss() == null
+    return loss.isEmpty()
         ? estimate
         : candidate.band().contributions().stream()
             .filter(one -> one.doubt() == Doubt.LOSS)

@@ -49,6 +49,10 @@ public final class Avionics {
         .payloadCamera()
         .filter(part -> part.watts() > 0)
         .ifPresent(part -> draws.add(draw(Role.PAYLOAD_CAMERA, part.watts(), fitting)));
+    var lump = scenario.lump();
+    if (lump != null && lump.watts() > 0) {
+      draws.add(new Draw(lump.name(), lump.watts()));
+    }
     var payload = scenario.payload();
     if (payload != null && payload.watts() > 0) {
       draws.add(new Draw("payload", payload.watts()));

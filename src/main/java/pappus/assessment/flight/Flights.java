@@ -150,7 +150,8 @@ public final class Flights {
   }
 
   private OptionalDouble loss(Build build) {
-    return models.rippleShare(build.board().orElseThrow());
+    // The board of a lump is not known: its controllers are as the law says.
+    return build.board().map(models::rippleShare).orElse(OptionalDouble.empty());
   }
 
   private Aircraft aircraft(

@@ -91,6 +91,7 @@ public record ReadScenario(Scenario scenario, Fingerprint input, JsonPlaces plac
     }
     var taken = FixedParts.of(fixed.values(), scenario::permits, catalog);
     fixed.forEach((path, part) -> unmet(part, catalog)
+        .or(() -> lumped(part))
         .or(() -> against(part, taken, choice, catalog))
         .ifPresent(wrong -> problems.add(places.problem(path, wrong))));
     for (var i = 0; i < scenario.partsOrAny().fixedIds().size(); i++) {
@@ -140,6 +141,14 @@ public record ReadScenario(Scenario scenario, Fingerprint input, JsonPlaces plac
 
   private boolean isDraft(String id) {
     return scenario.draftFrame() != null && scenario.draftFrame().id().equals(id);
+  }
+
+  private Optional<String> lumped(Part part) {
+    return part.fills().stream()
+        .filter(scenario.lumped()::contains)
+        .findFirst()
+        .map(role -> "must be for a role that the lump does not fill, but %s is a %s."
+            .formatted(part.id(), role.label()));
   }
 
   private static String excluded(String id) {
@@ -288,6 +297,16 @@ public record ReadScenario(Scenario scenario, Fingerprint input, JsonPlaces plac
           "budget.currency",
           "must be that of the catalogue, %s, but is %s."
               .formatted(currencies.get(0), budget.currency())));
+    }
+    var lump = scenario.lump();
+    if (lump != null
+        && lump.price() != null
+        && currencies.size() == 1
+        && !currencies.contains(lump.price().currency())) {
+      problems.add(places.problem(
+          "lump.price.currency",
+          "must be that of the catalogue, %s, but is %s."
+              .formatted(currencies.get(0), lump.price().currency())));
     }
     for (var i = 0; currencies.size() == 1 && i < ownLines().size(); i++) {
       var currency = ownLines().get(i).price().currency();

@@ -73,7 +73,11 @@ final class Goods {
       }
       alone.put(role, known);
     }
-    this.losses = options(Role.BOARD).stream()
+    this.losses = options(Role.BOARD).isEmpty() ? List.of(OptionalDouble.empty()) : sortsOfLoss();
+  }
+
+  private List<OptionalDouble> sortsOfLoss() {
+    return options(Role.BOARD).stream()
         .map(this::ownLoss)
         .map(loss -> loss.isEmpty()
             ? loss
@@ -98,7 +102,9 @@ final class Goods {
 
   /** Whether there are parts for all that flies. */
   boolean areComplete() {
-    return Role.FLYING.stream().noneMatch(role -> options(role).isEmpty());
+    var lumped = assessor.scenario().lumped();
+    return Role.FLYING.stream()
+        .noneMatch(role -> options(role).isEmpty() && !lumped.contains(role));
   }
 
   Assessor assessor() {

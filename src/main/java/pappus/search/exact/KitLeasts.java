@@ -100,15 +100,28 @@ final class KitLeasts {
         for (var i = 0; i < of.length; i++) {
           lower(sorts[goods.lossSort(samples.get(i))], of[i]);
         }
-      } else if (role.bringer().isEmpty()) {
+      } else if (isAlone(role)) {
         var least = infinite();
         Arrays.stream(of).forEach(each -> lower(least, each));
         add(independent, least, 1);
       }
     }
+    if (goods.assessor().scenario().lumped().contains(Role.BOARD)) {
+      Arrays.fill(sorts[0], 0);
+    }
     for (var sort : sorts) {
       add(sort, independent, 1);
     }
+  }
+
+  /** Whether nothing that is chosen may bring a role along: it counts by itself. */
+  private boolean isAlone(Role role) {
+    for (var above = role.bringer(); above.isPresent(); above = above.get().bringer()) {
+      if (!goods.question().options(above.get()).isEmpty()) {
+        return false;
+      }
+    }
+    return true;
   }
 
   private static double[] infinite() {

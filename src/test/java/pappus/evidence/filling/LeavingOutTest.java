@@ -99,10 +99,8 @@ class LeavingOutTest {
       var rows = new ArrayList<Propeller.Row>();
       for (var rpmInches = 15_000; rpmInches <= 135_000; rpmInches += 10_000) {
         var rpm = rpmInches / propeller.diameterInches();
-        var at = BladeElements.at(
-            diameterM, pitchM, propeller.blades(), Units.rpmToRadPerS(rpm));
-        rows.add(
-            new Propeller.Row(rpm, at.thrustCoefficient(), at.powerCoefficient() / better));
+        var at = BladeElements.at(diameterM, pitchM, propeller.blades(), Units.rpmToRadPerS(rpm));
+        rows.add(new Propeller.Row(rpm, at.thrustCoefficient(), at.powerCoefficient() / better));
       }
       return Parts.with(
           Parts.with(propeller, "test", new Propeller.StaticTest(rows, 1.2, 20.0)),

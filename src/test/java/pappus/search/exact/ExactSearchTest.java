@@ -64,6 +64,22 @@ class ExactSearchTest {
     assertThat(bound).isGreaterThanOrEqualTo(CATALOGUES / 2);
   }
 
+  /** A lump in the place of a board, of video, of all but the main parts. */
+  @Tag("slow")
+  @Test
+  void ranksTwoHundredCataloguesWithALumpAsTryingEveryBuildDoes() {
+    var flying = 0;
+    for (var seed = 0; seed < CATALOGUES; seed++) {
+      var question = RandomQuestions.lumped(seed);
+      var all = new Incumbents();
+      Enumeration.feasible(question).forEach(all::offer);
+      flying += all.bestFirst().isEmpty() ? 0 : 1;
+
+      assertThat(exact(question, 2)).as("catalogue %s", seed).isEqualTo(enumerated(question, all));
+    }
+    assertThat(flying).isGreaterThanOrEqualTo(CATALOGUES / 2);
+  }
+
   @Tag("slow")
   @Test
   void oneTwoAndEightThreadsGiveTheSame() {

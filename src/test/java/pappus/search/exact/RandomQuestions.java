@@ -26,6 +26,7 @@ import pappus.part.SmallThing;
 import pappus.quantity.Money;
 import pappus.scenario.AlsoBuy;
 import pappus.scenario.Choice;
+import pappus.scenario.Lump;
 import pappus.scenario.OwnLine;
 import pappus.scenario.Spare;
 import pappus.search.Enumeration;
@@ -112,6 +113,47 @@ public final class RandomQuestions {
     return QUESTIONS.computeIfAbsent(seed, RandomQuestions::draw);
   }
 
+  /** That question with a lump in the place of some parts. */
+  static Question lumped(int seed) {
+    var plain = of(seed);
+    var random = new Random(17L * seed + 3);
+    var fills = LUMPED.get(random.nextInt(LUMPED.size()));
+    var lump =
+        new Lump("wired", 2 + 10 * random.nextDouble(), 3 * random.nextDouble(), null, fills);
+    var supply = new Supply(Catalog.of(withHardware(parts(plain))), Shelf.EMPTY);
+    return Question.of(
+        supply.catalog(),
+        supply.assessor(
+            Parts.with(Parts.with(plain.assessor().scenario(), "lump", lump), "budget", null)));
+  }
+
+  private static final List<List<Role>> LUMPED = List.of(
+      List.of(Role.BOARD),
+      List.of(Role.BOARD, Role.RECEIVER, Role.RADIO_ANTENNA),
+      List.of(Role.TRANSMITTER, Role.CAMERA, Role.VIDEO_ANTENNA),
+      List.of(Role.CAPACITOR),
+      List.of(Role.TRANSMITTER),
+      Role.ACCESSORIES);
+
+  private static Map<String, Part> parts(Question question) {
+    var parts = new TreeMap<String, Part>();
+    for (var role : Role.values()) {
+      question.options(role).forEach(part -> {
+        parts.put(part.id(), part);
+        question.twins(part).forEach(twin -> parts.put(twin.id(), twin));
+      });
+    }
+    return parts;
+  }
+
+  private static List<Part> withHardware(Map<String, Part> parts) {
+    var all = new ArrayList<>(parts.values());
+    ALL.parts().stream()
+        .filter(part -> part.fills().isEmpty() && part.kind() != Kind.ANTENNA)
+        .forEach(all::add);
+    return all;
+  }
+
   /**
    * That question with packs, spares and lines of its own that count against a budget which only some builds keep, and
    * some pieces of some parts at hand.
@@ -138,13 +180,7 @@ public final class RandomQuestions {
         spares,
         List.of(new OwnLine("charger", Money.ofCents(random.nextInt(5000), "EUR"))),
         true);
-    var parts = new TreeMap<String, Part>();
-    for (var role : Role.values()) {
-      plain.options(role).forEach(part -> {
-        parts.put(part.id(), part);
-        plain.twins(part).forEach(twin -> parts.put(twin.id(), twin));
-      });
-    }
+    var parts = parts(plain);
     var shelf = new ArrayList<ShelfEntry>();
     var owned = new ArrayList<String>();
     for (var part : parts.values()) {
@@ -155,16 +191,12 @@ public final class RandomQuestions {
         owned.add(part.id());
       }
     }
-    ALL.parts().stream()
-        .filter(part -> part.fills().isEmpty() && !parts.containsKey(part.id()))
-        .filter(part -> part.kind() != Kind.ANTENNA)
-        .forEach(part -> parts.put(part.id(), part));
     var scenario = plain.assessor().scenario();
     var choice = scenario.partsOrAny();
     scenario = Parts.with(
         scenario, "parts", new Choice(choice.fixed(), choice.allowed(), choice.excluded(), owned));
     scenario = Parts.with(Parts.with(scenario, "alsoBuy", also), "budget", null);
-    var supply = new Supply(Catalog.of(parts.values()), Shelf.of(shelf));
+    var supply = new Supply(Catalog.of(withHardware(parts)), Shelf.of(shelf));
     var open = Question.of(supply.catalog(), supply.assessor(scenario));
     var prices = Enumeration.feasible(open).stream()
         .mapToLong(build -> build.cost().cents())
