@@ -170,6 +170,7 @@ public record Scenario(
         null,
         null,
         null,
+        null,
         null);
   }
 

@@ -31,6 +31,7 @@ public final class Scenarios {
         null,
         null,
         null,
+        null,
         null);
   }
 
