@@ -257,8 +257,10 @@ final class ArchitectureTest {
             ANNOTATIONS),
         Layer.of(
             "pappus.answers.check",
+            "pappus.part",
             "pappus.files",
             "pappus.files.json",
+            "pappus.inspection",
             "pappus.search.plain",
             ANNOTATIONS),
         Layer.of(

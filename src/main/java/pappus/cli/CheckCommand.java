@@ -19,6 +19,7 @@ import pappus.files.Problem;
 import pappus.files.Problems;
 import pappus.files.Source;
 import pappus.inspection.Inspection;
+import pappus.inspection.MeasureFirst;
 import pappus.part.Kind;
 import pappus.scenario.reading.ReadScenario;
 import pappus.scenario.reading.ScenarioReader;
@@ -103,7 +104,10 @@ final class CheckCommand implements Callable<Integer> {
           .replacements()
           .forEach(replacement -> Printer.err(spec.commandLine()).line(replacement.toString()));
     }
-    print(found.sorted(), warnings);
+    var measureFirst = found.isEmpty()
+        ? Inspection.measureFirst(catalog, inputs.isAskedAbout())
+        : List.<MeasureFirst>of();
+    print(found.sorted(), warnings, measureFirst);
     if (!found.isEmpty()) {
       return ExitCode.of(found.worst());
     }
@@ -174,12 +178,17 @@ final class CheckCommand implements Callable<Integer> {
     return folder != null && Files.isRegularFile(file) && isOfShipped(folder);
   }
 
-  private void print(List<Problem> problems, List<Problem> warnings) {
+  private void print(
+      List<Problem> problems, List<Problem> warnings, List<MeasureFirst> measureFirst) {
     var out = Printer.out(spec.commandLine());
     if (format == TextOrJson.JSON) {
-      out.document(CheckJson.of(problems, warnings));
+      out.document(CheckJson.of(problems, warnings, measureFirst));
     } else {
       warnings.forEach(out::line);
+      if (!measureFirst.isEmpty()) {
+        out.line("Worth measuring first, by what it costs in the minutes of a usual hover:");
+        measureFirst.forEach(one -> out.line(one.inWords()));
+      }
     }
     problems.forEach(Printer.err(spec.commandLine())::line);
   }

@@ -16,6 +16,9 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import pappus.answers.check.ImportJson;
+import pappus.catalog.Catalog;
+import pappus.catalog.CatalogFolder;
+import pappus.catalog.CatalogReader;
 import pappus.catalog.OwnFolder;
 import pappus.catalog.Shelf;
 import pappus.catalog.ShelfEntry;
@@ -27,6 +30,7 @@ import pappus.files.Source;
 import pappus.files.json.JsonReader;
 import pappus.files.json.JsonText;
 import pappus.files.json.Listed;
+import pappus.inspection.NewBuilds;
 import pappus.inspection.RecordText;
 import pappus.part.Kind;
 import pappus.part.Part;
@@ -132,7 +136,8 @@ final class ImportCommand implements Callable<Integer>, JsonAnswer {
     var own = OwnFolder.at(folder);
     own.addToShelf(entries, force);
     var ids = entries.stream().map(ShelfEntry::id).toList();
-    print(Map.of(own.file(Shelf.FILE_NAME), ids), id -> own.shelf().entry(id).isPresent());
+    print(
+        Map.of(own.file(Shelf.FILE_NAME), ids), id -> own.shelf().entry(id).isPresent(), List.of());
   }
 
   private void addParts() {
@@ -146,7 +151,10 @@ final class ImportCommand implements Callable<Integer>, JsonAnswer {
     }
     var own = OwnFolder.at(folder);
     checkKinds(entries, own);
+    var before = catalog(folder, !own.parts().parts().isEmpty());
     own.add(parts, force);
+    var made = NewBuilds.of(
+        before, catalog(folder, true), parts.stream().limit(MOST_NAMED).toList());
     var written = new LinkedHashMap<Path, List<String>>();
     for (var kind : Kind.values()) {
       var ids = parts.stream().filter(part -> part.kind() == kind).map(Part::id).toList();
@@ -154,7 +162,15 @@ final class ImportCommand implements Callable<Integer>, JsonAnswer {
         written.put(own.file(kind.fileName()), ids);
       }
     }
-    print(written, id -> own.parts().part(id).isPresent());
+    print(written, id -> own.parts().part(id).isPresent(), made);
+  }
+
+  /** The shipped catalogue with a folder, if it is there; as much of it as can be read. */
+  private static Catalog catalog(Path folder, boolean isThere) {
+    var folders = isThere
+        ? List.of(CatalogFolder.shipped(), CatalogFolder.of(folder))
+        : List.of(CatalogFolder.shipped());
+    return CatalogReader.read(folders, new Problems()).catalog();
   }
 
   /** The parts of a file that holds one kind, or says in a column which each row is. */
@@ -301,7 +317,8 @@ final class ImportCommand implements Callable<Integer>, JsonAnswer {
   }
 
   /** @param written ids by the file they went to */
-  private void print(Map<Path, List<String>> written, Predicate<String> wasThere) {
+  private void print(
+      Map<Path, List<String>> written, Predicate<String> wasThere, List<NewBuilds> made) {
     var out = Printer.out(spec.commandLine());
     if (wantsJson()) {
       var ids = written.values().stream().flatMap(List::stream).toList();
@@ -309,7 +326,8 @@ final class ImportCommand implements Callable<Integer>, JsonAnswer {
           "written",
           written.keySet().stream().map(Path::toString).toList(),
           ids.stream().filter(wasThere.negate()).toList(),
-          ids.stream().filter(wasThere).toList())));
+          ids.stream().filter(wasThere).toList(),
+          made.stream().map(ImportJson.Made::of).toList())));
     } else {
       written.forEach((path, ids) -> out.line(path
           + ": "
@@ -319,6 +337,7 @@ final class ImportCommand implements Callable<Integer>, JsonAnswer {
               .flatMap(Optional::stream)
               .collect(Collectors.joining("; "))
           + "."));
+      made.forEach(one -> out.line(one.text()));
     }
     if (!quiet) {
       var name = String.valueOf(folder);

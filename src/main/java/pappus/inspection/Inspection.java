@@ -66,6 +66,19 @@ public final class Inspection {
     return warnings.stream().sorted().toList();
   }
 
+  /**
+   * What is worth measuring of parts that stand in files asked about, what costs most first.
+   *
+   * @param isAskedAbout whether a file is, by its name
+   */
+  public static List<MeasureFirst> measureFirst(ReadCatalog read, Predicate<String> isAskedAbout) {
+    return MeasureFirst.of(
+        read.catalog().parts().stream()
+            .filter(part -> isAskedAbout.test(place(read.places(), part).file()))
+            .toList(),
+        Evidence.of(read.catalog().parts()));
+  }
+
   /** Every warning on a scenario: ids the catalogue does not hold. */
   public static List<Problem> of(ReadScenario scenario, ReadCatalog read) {
     return scenario.problemsWith(read.catalog());

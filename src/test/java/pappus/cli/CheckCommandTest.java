@@ -7,6 +7,7 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Comparator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tools.jackson.databind.json.JsonMapper;
@@ -55,9 +56,40 @@ final class CheckCommandTest {
   void aFileOfTheShippedCatalogueDoesNotReplaceItself() {
     assertThat(check("catalog/transmitters.json")).isEqualTo(ExitCode.OK);
     assertThat(err.toString()).isEmpty();
-    assertThat(out.toString().lines())
+    assertThat(out.toString().lines().takeWhile(line -> !line.startsWith("Worth measuring")))
         .isNotEmpty()
         .allMatch(line -> line.startsWith("catalog/transmitters.json:"));
+  }
+
+  /** A motor of a page, of which the winding is a law's, and a propeller without a test. */
+  @Test
+  void saysWhatToMeasureFirstByWhatItCosts() throws IOException {
+    write("motors.json", """
+        {"motors": [{"id": "paged", "name": "Paged 1404", "price": {"amount": 15, "currency": "EUR"},
+          "mass": {"grams": 9.3}, "statorDiameterMillimetres": 14, "statorHeightMillimetres": 4,
+          "speedConstantRpmPerVolt": 2800, "boltCirclesMillimetres": [9],
+          "propellerSeat": "screws-1.5mm"}]}
+        """);
+    write("propellers.json", """
+        {"propellers": [{"id": "paged-4", "name": "Paged 4", "price": {"amount": 4, "currency": "EUR"},
+          "mass": {"grams": 2}, "diameterInches": 4, "pitchInches": 2.5, "blades": 2,
+          "seats": ["screws-1.5mm"]}]}
+        """);
+
+    assertThat(check(folder.toString())).isEqualTo(ExitCode.OK);
+
+    var lines = out.toString().lines().toList();
+    var first =
+        lines.indexOf("Worth measuring first, by what it costs in the minutes of a usual hover:");
+    assertThat(first).isNotNegative();
+    assertThat(lines.subList(first + 1, lines.size()))
+        .anyMatch(line -> line.matches(
+            "±[0-9.]+ %  figure of merit of paged-4: a minute's hover by the current sensor"))
+        .anyMatch(line -> line.matches("±[0-9.]+ %  winding resistance of paged: a multimeter"))
+        .anyMatch(line -> line.matches("±[0-9.]+ %  mass of paged.*: a scale"))
+        .isSortedAccordingTo(Comparator.<String>comparingDouble(
+                line -> Double.parseDouble(line.substring(1, line.indexOf(' '))))
+            .reversed());
   }
 
   @Test

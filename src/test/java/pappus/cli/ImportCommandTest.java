@@ -169,7 +169,17 @@ class ImportCommandTest {
     var run = page("--into", CommandRun.typed(folder.resolve("mine")).toString());
     assertThat(run.err()).doesNotContain("page.csv");
     assertThat(run.exitCode()).isZero();
-    assertThat(run.out().lines()).hasSize(2);
+    assertThat(run.out().lines())
+        .hasSize(4)
+        .anyMatch(
+            line -> line.matches(
+                "shop-1404-3800 makes builds possible, with [1-9][0-9]* of 40 as frame, .*: such as .*shop-1404-3800, .*"));
+    // Of what could be built with before, nothing new is told.
+    assertThat(page("--into", CommandRun.typed(folder.resolve("mine")).toString())
+            .out()
+            .lines())
+        .hasSize(2)
+        .allMatch(line -> line.contains("replaced"));
     var motor = mine().catalog().part("shop-1404-3800", Motor.class).orElseThrow();
     assertThat(motor.leadsIncludedMillimetres()).isEqualTo(100);
     assertThat(motor.boltPatterns()).hasSize(2);

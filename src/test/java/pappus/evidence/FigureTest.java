@@ -181,13 +181,13 @@ class FigureTest {
     assertThat(figures.thrust().stated()).isEmpty();
     assertThat(figures.thrust().deviation()).isEqualTo(0.10);
     assertThat(figures.merit().deviation()).isEqualTo(0.05);
-    // What counts is what flies: the curve of the blade elements.
+    // What counts is what flies: the curve of the blade elements, half a spread worse.
     var flown = BladeElements.propeller(4 * 0.0254, 2.5 * 0.0254, 2).in(1.2, 1.81e-5);
     var speed = 70_000 / 4.0 * Math.PI / 30;
     assertThat(figures.thrust().posterior())
         .isCloseTo(flown.thrustCoefficient(speed), withinPercentage(0.1));
     assertThat(figures.merit().posterior())
-        .isCloseTo(flown.figureOfMerit(speed), withinPercentage(0.1));
+        .isCloseTo(flown.figureOfMerit(speed) * Math.exp(-0.5 * 0.05), withinPercentage(0.1));
   }
 
   @Test
