@@ -40,6 +40,8 @@ public record BenchRow(
     double airDensityKgPerCubicMetre,
     double torqueMillinewtonMetres,
     double statorMillimetres) {
+  static final String NOT_READ = "speed was not read";
+
   private static final double LEAST_THRUST_COEFFICIENT = 0.03;
   private static final double MOST_THRUST_COEFFICIENT = 0.5;
 
@@ -81,7 +83,7 @@ public record BenchRow(
   /** Why its speed means nothing; empty if it does. */
   public Optional<String> speedDefect() {
     if (speedRpm == 0) {
-      return Optional.of("speed was not read: speed left out, power used");
+      return Optional.of(NOT_READ + ": speed left out, power used");
     }
     var coefficient = thrustCoefficient();
     return coefficient >= LEAST_THRUST_COEFFICIENT && coefficient <= MOST_THRUST_COEFFICIENT

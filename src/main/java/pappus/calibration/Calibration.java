@@ -40,6 +40,11 @@ public record Calibration(
   /** Eight times what they show: such coefficients are no better than none; an engineering estimate. */
   private static final double WORTHLESS_PERCENT = 25;
 
+  /** Rows that leave more of a coefficient open tell it hardly better than its class; an engineering estimate. */
+  private static final double UNTOLD = 0.25;
+
+  private static final double NOT_APART = 0.9;
+
   public Calibration {
     motors = Collections.unmodifiableMap(new LinkedHashMap<>(motors));
     propellers = Collections.unmodifiableMap(new LinkedHashMap<>(propellers));
@@ -65,7 +70,49 @@ public record Calibration(
           "The rows fitted are missed by %.0f %% rms. Maybe units or keys are mixed up, or a label's Kv is wrong.",
           errors.rmsPercent()));
     }
+    if (motors.size() == 1 && propellers.size() == 1) {
+      cautions.addAll(untold());
+    }
     return cautions;
+  }
+
+  /** What rows of one motor with one propeller leave to what is usual, or cannot tell apart. */
+  private List<String> untold() {
+    var untold = new ArrayList<String>();
+    propellers.forEach((key, propeller) -> {
+      if (leftOut.stream()
+              .filter(row -> row.reason().startsWith(BenchRow.NOT_READ))
+              .count()
+          >= propeller.rows()) {
+        untold.add(
+            "No row has its speed: what the rows tell is the power at a thrust; C_T, C_P and Kv of %s cannot be told apart, and stand by the label's Kv."
+                .formatted(key));
+      }
+    });
+    motors.forEach((key, motor) -> {
+      addUntold("resistance", key, motor.resistanceOhm(), untold);
+      addUntold("no-load current", key, motor.noLoadCurrentA(), untold);
+    });
+    correlations.stream()
+        .filter(one -> Math.abs(one.value()) >= NOT_APART)
+        .forEach(one -> untold.add(String.format(
+            Locale.ROOT,
+            "Not told apart: %s and %s (correlation %+.2f); rows of this motor with another propeller would.",
+            one.first(),
+            one.second(),
+            one.value())));
+    return untold;
+  }
+
+  private static void addUntold(String what, String key, Figure figure, List<String> untold) {
+    if (figure.standardError() > UNTOLD * figure.value()) {
+      untold.add(String.format(
+          Locale.ROOT,
+          "Hardly told: the %s of %s, ± %.0f %%; it stays near what is usual.",
+          what,
+          key,
+          100 * figure.standardError() / figure.value()));
+    }
   }
 
   /**

@@ -20,6 +20,7 @@ import pappus.calibration.BenchRow;
 import pappus.calibration.Calibration;
 import pappus.calibration.Calibrator;
 import pappus.calibration.Comparison;
+import pappus.calibration.MakersTable;
 import pappus.catalog.Catalog;
 import pappus.catalog.CatalogFolder;
 import pappus.catalog.CatalogReader;
@@ -30,6 +31,8 @@ import pappus.files.Problems;
 import pappus.files.Source;
 import pappus.files.output.OutputFolder;
 import pappus.part.Kind;
+import pappus.part.Motor;
+import pappus.part.Propeller;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -45,7 +48,8 @@ import picocli.CommandLine.Spec;
         "Fits motors, propellers and controllers to thrust-stand rows, and says how well they predict others.",
     footer = {
       "pappus calibrate bench.csv --against other.csv",
-      "pappus calibrate bench.csv --into my-parts --part a=achene-2105-2650"
+      "pappus calibrate bench.csv --into my-parts --part a=achene-2105-2650",
+      "pappus calibrate table.csv --motor achene-2105-2650 --propeller bract-5x4x3"
     })
 final class CalibrateCommand implements Callable<Integer>, JsonAnswer {
   /** Ways to print the answer; CSV holds every row beside what is predicted of it. */
@@ -83,6 +87,16 @@ final class CalibrateCommand implements Callable<Integer>, JsonAnswer {
       description = "Which part of the catalogue a key of the rows is; may be given again.")
   private Map<String, String> partIds = new LinkedHashMap<>();
 
+  @Option(
+      names = "--motor",
+      paramLabel = "ID",
+      description =
+          "The files are makers' thrust tables of this motor of the catalogue with that propeller, as they are printed.")
+  private @Nullable String motorId;
+
+  @Option(names = "--propeller", paramLabel = "ID", description = "The propeller of the tables.")
+  private @Nullable String propellerId;
+
   @Mixin
   private CatalogOptions catalogs = new CatalogOptions();
 
@@ -114,6 +128,10 @@ final class CalibrateCommand implements Callable<Integer>, JsonAnswer {
   public Integer call() {
     if (into == null && !partIds.isEmpty()) {
       throw new ParameterException(spec.commandLine(), "--part needs --into.");
+    }
+    if ((motorId == null) != (propellerId == null)) {
+      throw new ParameterException(
+          spec.commandLine(), "--motor and --propeller must be given together, but one is.");
     }
     var problems = new Problems();
     var rows = new ArrayList<BenchRow>();
@@ -221,9 +239,40 @@ final class CalibrateCommand implements Callable<Integer>, JsonAnswer {
     return folders.isEmpty() ? mine : CatalogReader.records(folders).catalog();
   }
 
-  private static List<BenchRow> read(Path file, Problems problems) {
+  private List<BenchRow> read(Path file, Problems problems) {
+    var pair = pair();
     return Source.find(file, System.in, problems)
-        .map(found -> BenchReader.read(found, problems))
+        .map(found -> pair.isPresent()
+            ? MakersTable.read(found, pair.get(), problems)
+            : BenchReader.read(found, problems))
         .orElse(List.of());
+  }
+
+  /** What tables of a maker do not say of themselves; absent where the rows say all. */
+  private Optional<MakersTable.Pair> pair() {
+    if (motorId == null || propellerId == null) {
+      return Optional.empty();
+    }
+    var folders = catalogs.folders();
+    var known = folders.isEmpty()
+        ? Catalog.of(List.of())
+        : CatalogReader.records(folders).catalog();
+    var problems = new Problems();
+    known
+        .wrong(Kind.MOTOR, motorId)
+        .ifPresent(
+            wrong -> problems.add(Problem.ofFile("--motor", "%s %s".formatted(motorId, wrong))));
+    known
+        .wrong(Kind.PROPELLER, propellerId)
+        .ifPresent(wrong ->
+            problems.add(Problem.ofFile("--propeller", "%s %s".formatted(propellerId, wrong))));
+    problems.throwIfAny();
+    var motor = known.part(motorId, Motor.class).orElseThrow();
+    return Optional.of(new MakersTable.Pair(
+        motorId,
+        motor.speedConstantRpmPerVolt(),
+        motor.statorDiameterMillimetres(),
+        propellerId,
+        known.part(propellerId, Propeller.class).orElseThrow().diameterMillimetres()));
   }
 }

@@ -52,8 +52,7 @@ class LimitKindTest {
                 SmallShop.flying("{\"style\": \"hover\", \"packStandsFullThrottle\": true}", ""),
                 Shelf.EMPTY),
             assess(
-                SmallShop.flying(
-                    "{\"style\": \"profile\", \"legs\": [{\"seconds\": 60}]}", ""),
+                SmallShop.flying("{\"style\": \"profile\", \"legs\": [{\"seconds\": 60}]}", ""),
                 Shelf.EMPTY),
             assess(
                 SmallShop.flying(
