@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
@@ -86,8 +87,9 @@ final class MakersTableTest {
     var fit = Calibrator.fit(rows);
 
     assertThat(fit.errors().rmsPercent()).isLessThan(6);
-    var propeller = fit.propellers().get("p");
-    var whole = Calibrator.fit(PublishedBench.rows()).propellers().get("1");
+    var propeller = Objects.requireNonNull(fit.propellers().get("p"));
+    var whole = Objects.requireNonNull(
+        Calibrator.fit(PublishedBench.rows()).propellers().get("1"));
     assertThat(propeller.thrustCoefficient(10_000) / whole.thrustCoefficient(10_000))
         .isBetween(0.95, 1.05);
     assertThat(propeller.powerCoefficient(10_000) / whole.powerCoefficient(10_000))
