@@ -30,6 +30,7 @@ public final class MakersTable {
     WATTS("power", "watts", "input power"),
     RPM("rpm", "speed");
 
+    @SuppressWarnings("ImmutableEnumChecker") // List.of is immutable; the type cannot say so
     private final List<String> titles;
 
     Column(String... titles) {
@@ -129,7 +130,11 @@ public final class MakersTable {
       bad.add(new Problem(
           file,
           row.line(),
-          "row %s: voltage must be at least 0.5 V, but is %.2f V.".formatted(row.number(), volts)));
+          String.format(
+              Locale.ROOT,
+              "row %s: voltage must be at least 0.5 V, but is %.2f V.",
+              row.number(),
+              volts)));
     }
     var throttle = number(table, row, columns.get(Column.THROTTLE), 100, bad);
     return new BenchRow(

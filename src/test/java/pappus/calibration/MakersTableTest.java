@@ -32,7 +32,7 @@ final class MakersTableTest {
     return rows;
   }
 
-  private static String cells(BenchRow row, String form, Object... values) {
+  private static String cells(String form, Object... values) {
     return String.format(Locale.ROOT, form, values);
   }
 
@@ -41,7 +41,6 @@ final class MakersTableTest {
     var rows = read(
         "Throttle (%),Thrust (g),Voltage (V),Current (A),Power (W),RPM,Efficiency (g/W)",
         row -> cells(
-            row,
             "%.0f%%,%.1f,%.2f,%.2f,%.1f,%.0f,3",
             (row.pulseMicroseconds() - 1000) / 10,
             row.thrustGrams(),
@@ -61,8 +60,7 @@ final class MakersTableTest {
   void twoOfCurrentVoltageAndPowerAreEnough() {
     var rows = read(
         "Pull [kg];Amps;Watts",
-        row -> cells(
-            row, "%.5f;%.3f;%.3f", row.thrustGrams() / 1000, row.currentA(), row.busPowerW()));
+        row -> cells("%.5f;%.3f;%.3f", row.thrustGrams() / 1000, row.currentA(), row.busPowerW()));
 
     for (var i = 0; i < rows.size(); i++) {
       assertThat(rows.get(i).volts() / published().get(i).volts()).isBetween(0.97, 1.03);
@@ -77,12 +75,7 @@ final class MakersTableTest {
     var rows = read(
         "thrust,volts,amps,rpm",
         row -> cells(
-            row,
-            "%.1f,%.3f,%.3f,%.0f",
-            row.thrustGrams(),
-            row.volts(),
-            row.currentA(),
-            row.speedRpm()));
+            "%.1f,%.3f,%.3f,%.0f", row.thrustGrams(), row.volts(), row.currentA(), row.speedRpm()));
 
     var fit = Calibrator.fit(rows);
 
@@ -103,7 +96,7 @@ final class MakersTableTest {
   void saysWhatRowsWithoutSpeedCannotTellApart() {
     var fit = Calibrator.fit(read(
         "thrust,volts,amps",
-        row -> cells(row, "%.1f,%.3f,%.3f", row.thrustGrams(), row.volts(), row.currentA())));
+        row -> cells("%.1f,%.3f,%.3f", row.thrustGrams(), row.volts(), row.currentA())));
 
     assertThat(fit.cautions())
         .anyMatch(line -> line.startsWith("No row has its speed"))
