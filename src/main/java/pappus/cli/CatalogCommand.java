@@ -1,6 +1,7 @@
 package pappus.cli;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
@@ -82,23 +83,35 @@ abstract class CatalogCommand implements JsonAnswer {
 
   /** Reads everything; all problems of all files come in one exception. */
   Inputs read() {
-    return Pappus.read(scenarioFile(), System.in, settings(), catalogs.folders(), catalog -> {
+    var remarks = new ArrayList<String>();
+    // A line of ours would overwrite what somebody types.
+    var isTyped = scenarioFile().toString().equals("-");
+    var progress = Progress.of(err(), quiet || isTyped, "reading", Progress.ENDS);
+    try {
+      return Pappus.read(
+          scenarioFile(),
+          System.in,
+          settings(),
+          catalogs.folders(),
+          catalog -> catalog.remarks().forEach(remark -> remarks.add(remark.toString())));
+    } finally {
+      progress.close();
       if (!quiet) {
-        catalog.remarks().forEach(err()::line);
+        remarks.forEach(err()::line);
       }
-    });
+    }
   }
 
   /** Runs searches that Ctrl-C ends early. */
   <T> T finding(Finder.Way way, long effort, long moves, Function<Finder, T> run) {
-    var progress = new Progress(err(), quiet);
+    var progress = Progress.of(err(), quiet, "searching", Progress.KEEPS);
     var finder = new Finder(way, effort, moves, progress::show);
     var interruption = Interruption.watch(finder::stop);
     try {
       return run.apply(finder);
     } finally {
       interruption.close();
-      progress.clear();
+      progress.close();
     }
   }
 

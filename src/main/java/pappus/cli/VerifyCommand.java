@@ -100,17 +100,15 @@ final class VerifyCommand extends ToldCommand implements Callable<Integer> {
 
   private PlainSearch.Found look(Question question, List<Assessment> rows) {
     var search = new PlainSearch(question, rows, rows.size() < told().standing().wanted());
-    var progress = new Progress(err(), isQuiet());
-    try (var interruption = Interruption.watch(search::stop)) {
+    try (var progress = Progress.of(err(), isQuiet(), "trying all", Progress.ENDS);
+        var interruption = Interruption.watch(search::stop)) {
       if (interruption.came()) {
         search.stop();
       }
-      var found = search.run(
+      return search.run(
           effort == null ? Long.MAX_VALUE : effort,
           looks -> progress.show(
               String.format(Locale.ROOT, "trying all, %,d combinations looked at", looks)));
-      progress.clear();
-      return found;
     }
   }
 

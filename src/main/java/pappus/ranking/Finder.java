@@ -35,10 +35,14 @@ public final class Finder {
   /** Changes that find what comes closest where nothing is feasible: more would find nothing that counts. */
   private static final long CLOSEST_MOVES = 4_000;
 
+  private static final long TOLD_NANOS = 200_000_000;
+
   private final Way way;
   private final long effort;
   private final long moves;
   private final Consumer<String> progress;
+  private String step = "";
+  private long lastToldNanos = System.nanoTime() - TOLD_NANOS;
   private volatile boolean stopped;
   private volatile @Nullable Runnable running;
 
@@ -75,6 +79,7 @@ public final class Finder {
 
   /** Says what is being done. */
   public void tell(String what) {
+    step = what;
     progress.accept(what);
   }
 
@@ -125,7 +130,8 @@ public final class Finder {
   public Best best(Question question, long looks) {
     return one(
         question,
-        (search, incumbents) -> search.best(Math.min(effort, looks), incumbents, done -> {}));
+        (search, incumbents) -> search.best(
+            Math.min(effort, looks), incumbents, done -> tell(question, search, incumbents)));
   }
 
   /**
@@ -140,6 +146,19 @@ public final class Finder {
   /** Whether any build is feasible, looked for as long as for any proof. */
   public Best any(Question question) {
     return any(question, effort);
+  }
+
+  /** What a proof has come to. */
+  private void tell(Question question, ExactSearch search, Incumbents incumbents) {
+    // Nobody reads as fast as batches end, and the best of many is looked up.
+    var now = System.nanoTime();
+    if (now - lastToldNanos < TOLD_NANOS) {
+      return;
+    }
+    lastToldNanos = now;
+    var headway =
+        new Headway(question, incumbents.bestFirst().stream().findFirst(), search.atMost());
+    progress.accept((step.isEmpty() ? "proving" : step) + ": " + headway.text());
   }
 
   private Best one(Question question, BiFunction<ExactSearch, Incumbents, ExactSearch.Found> look) {
@@ -189,12 +208,7 @@ public final class Finder {
     var search = new ExactSearch(question, Runtime.getRuntime().availableProcessors());
     return running(
         search::stop,
-        () -> search.run(
-            wanted,
-            effort,
-            incumbents,
-            done -> progress.accept(
-                String.format(Locale.ROOT, "proving, %,d choices looked into", done))));
+        () -> search.run(wanted, effort, incumbents, done -> tell(question, search, incumbents)));
   }
 
   /** Fills the incumbents by trying changes. */

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.OptionalLong;
 import java.util.function.BooleanSupplier;
 import java.util.function.LongConsumer;
+import org.jspecify.annotations.Nullable;
 import pappus.assessment.Assessment;
 import pappus.part.Build;
 import pappus.search.Ending;
@@ -39,6 +40,7 @@ public final class ExactSearch {
   private final Question question;
   private final int threads;
   private final int apart;
+  private @Nullable BestFirst running;
   private volatile boolean stopped;
   private Map<Closings.Reason, Long> closed = Map.of();
 
@@ -68,6 +70,12 @@ public final class ExactSearch {
   /** Ends the run soon, keeping what it has; may be called from another thread. */
   public void stop() {
     stopped = true;
+  }
+
+  /** What no build that was not seen yet surpasses; to be asked by who is told of progress alone. */
+  public OptionalLong atMost() {
+    var now = running;
+    return now == null ? OptionalLong.empty() : now.left();
   }
 
   /** How many nodes the last run closed for each reason. */
@@ -113,6 +121,7 @@ public final class ExactSearch {
     try (var workers = Workers.of(threads)) {
       var rows = new Rows(count, apart, incumbents, progress);
       var stream = new BestFirst(branching, branching.all(), workers.atOnce(AT_ONCE), BATCH);
+      running = stream;
       var ending = stream.run(rows, effort, until);
       var variants = ending == Ending.PROVEN && withVariants
           ? variants(branching, rows.taken, workers)
