@@ -47,6 +47,7 @@ final class ArchitectureTest {
             "pappus.evidence",
             "pappus.evidence.prior",
             "pappus.files",
+            "pappus.files.json",
             "pappus.evidence.filling",
             "pappus.catalog",
             "pappus.compatibility",

@@ -5,12 +5,14 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import pappus.answers.result.Answer;
+import pappus.catalog.CatalogFolder;
 import pappus.catalog.CatalogReader;
 import pappus.catalog.Shelf;
 import pappus.document.CsvText;
 import pappus.files.Shown;
 import pappus.files.json.SchemaFields;
 import pappus.files.json.SchemaText;
+import pappus.inspection.FileExample;
 import pappus.inspection.RecordText;
 import pappus.offer.Shop;
 import pappus.part.Flown;
@@ -33,7 +35,8 @@ import picocli.CommandLine.Spec;
     footer = {
       "pappus describe motor",
       "pappus describe cypsela-1404-2800",
-      "pappus describe motor --columns"
+      "pappus describe motor --columns",
+      "pappus describe motor --example"
     })
 final class DescribeCommand implements Callable<Integer> {
   private static final String SCENARIO = "scenario";
@@ -59,6 +62,12 @@ final class DescribeCommand implements Callable<Integer> {
           "Print the column titles of a spreadsheet for import, as its first line; of lists the first place.")
   private boolean asColumns;
 
+  @Option(
+      names = "--example",
+      description =
+          "Print a small file of the format, complete, to begin one's own with; one of parts is named by its list, such as motors.json.")
+  private boolean asExample;
+
   @Override
   public Integer call() {
     var part = isWord() ? Optional.<Part>empty() : part();
@@ -68,7 +77,9 @@ final class DescribeCommand implements Callable<Integer> {
     }
     var format = format();
     var out = Printer.out(spec.commandLine());
-    if (asColumns) {
+    if (asExample) {
+      out.document(example(format));
+    } else if (asColumns) {
       printColumns(out, format);
     } else if (asSchema) {
       out.document(SchemaText.of(format));
@@ -83,6 +94,19 @@ final class DescribeCommand implements Callable<Integer> {
       }
     }
     return ExitCode.OK;
+  }
+
+  private String example(String format) {
+    if (Answer.ofKey(format).isPresent()) {
+      throw new ParameterException(
+          spec.commandLine(),
+          "--example must be asked of a file that one writes, but is of " + format + ".");
+    }
+    var record = Kind.ofKey(kind);
+    return record.isPresent()
+        ? FileExample.of(
+            record.get(), CatalogReader.read(List.of(CatalogFolder.shipped())).catalog())
+        : FileExample.of(format);
   }
 
   private void printColumns(Printer out, String format) {
@@ -107,7 +131,7 @@ final class DescribeCommand implements Callable<Integer> {
   }
 
   private boolean isWord() {
-    return asColumns || asSchema || words().contains(kind);
+    return asColumns || asSchema || asExample || words().contains(kind);
   }
 
   private Optional<Part> part() {

@@ -13,6 +13,7 @@ import picocli.CommandLine.Command;
     mixinStandardHelpOptions = true,
     versionProvider = Version.class,
     subcommands = {
+      NewCommand.class,
       RecommendCommand.class,
       AssessCommand.class,
       ExplainCommand.class,

@@ -2,13 +2,22 @@ package pappus.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.MethodSource;
+import pappus.files.Problems;
 import pappus.files.json.SchemaFields;
 import pappus.files.json.SchemaText;
+import pappus.offer.Shop;
 import pappus.part.Kind;
 
 /** The command {@code describe}. */
@@ -65,6 +74,51 @@ final class DescribeCommandTest {
     assertThat(SchemaFields.of(kind.listName()))
         .hasSizeGreaterThan(7)
         .allSatisfy(field -> assertThat(field.description()).as(field.path()).isNotBlank());
+  }
+
+  /** Every kind of file that {@code check} takes, by its name. */
+  static Stream<Arguments> checked() {
+    return Stream.concat(
+        Stream.of(Kind.values()).map(kind -> Arguments.of(kind.key(), kind.fileName())),
+        Stream.of("shelf", "flown", "scenario").map(kind -> Arguments.of(kind, kind + ".json")));
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @MethodSource("checked")
+  void anExamplePassesCheck(String kind, String file, @TempDir Path folder) throws IOException {
+    write(kind, folder.resolve(file));
+
+    var check =
+        CommandRun.of("check", CommandRun.typed(folder).resolve(file).toString(), "--strict");
+
+    assertThat(check.err()).isEmpty();
+    assertThat(check.exitCode()).as(check.out()).isEqualTo(ExitCode.OK);
+  }
+
+  @Test
+  void anExampleOfAShopIsReadAsOne(@TempDir Path folder) throws IOException {
+    write("shop", folder.resolve("shop.json"));
+    var problems = new Problems();
+
+    assertThat(Shop.read(folder.resolve("shop.json"), "EUR", problems)).isPresent();
+    assertThat(problems.sorted()).isEmpty();
+  }
+
+  private static void write(String kind, Path file) throws IOException {
+    var example = CommandRun.of("describe", kind, "--example");
+    assertThat(example.exitCode()).as(example.err()).isEqualTo(ExitCode.OK);
+    Files.writeString(file, example.out());
+  }
+
+  @Test
+  void anExampleOfWhatTheToolWritesIsWrongUsage() {
+    var run = CommandRun.of("describe", "result", "--example");
+
+    assertThat(run.exitCode()).isEqualTo(ExitCode.USAGE);
+    assertThat(run.errors())
+        .first()
+        .asString()
+        .startsWith("--example must be asked of a file that one writes, but is of result;");
   }
 
   @Test

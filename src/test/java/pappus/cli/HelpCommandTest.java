@@ -41,7 +41,7 @@ class HelpCommandTest {
     assertThat(run.exitCode()).isEqualTo(ExitCode.USAGE);
     assertThat(run.out()).isEmpty();
     assertThat(run.err())
-        .contains("COMMAND must be one of recommend, assess, ", "Maybe recommend was meant");
+        .contains("COMMAND must be one of new, recommend, assess, ", "Maybe recommend was meant");
   }
 
   @ParameterizedTest

@@ -197,7 +197,8 @@ public record ReadScenario(Scenario scenario, Fingerprint input, JsonPlaces plac
                 .formatted(part.id()));
   }
 
-  private static Set<String> videoFamilies(Catalog catalog) {
+  /** Video families that parts of a catalogue speak. */
+  public static Set<String> videoFamilies(Catalog catalog) {
     var words = new TreeSet<String>();
     for (var part : catalog.parts()) {
       if (part instanceof Transmitter transmitter) {
@@ -211,7 +212,8 @@ public record ReadScenario(Scenario scenario, Fingerprint input, JsonPlaces plac
     return words;
   }
 
-  private static Set<String> radioLinks(Catalog catalog) {
+  /** Radio links that parts of a catalogue speak. */
+  public static Set<String> radioLinks(Catalog catalog) {
     var words = new TreeSet<String>();
     for (var part : catalog.parts()) {
       if (part instanceof Receiver receiver) {

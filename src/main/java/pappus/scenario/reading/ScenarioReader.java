@@ -49,7 +49,14 @@ public final class ScenarioReader {
     return read(source, List.of(), "");
   }
 
-  private static ReadScenario read(Source source, List<Setting> settings, String currency) {
+  /**
+   * Reads bytes at hand, with some of their values otherwise.
+   *
+   * @param settings in their order
+   * @param currency of a budget that is a plain number: that of the catalogue; empty where it has none
+   * @throws pappus.files.InputException with all that is wrong
+   */
+  public static ReadScenario read(Source source, List<Setting> settings, String currency) {
     var problems = new Problems();
     var known = currency.isEmpty() ? USUAL_CURRENCY : currency;
     var completed = Completion.of(source, settings, known, problems);

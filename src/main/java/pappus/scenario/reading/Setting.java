@@ -14,8 +14,9 @@ import pappus.files.json.SchemaFields;
  *
  * @param path as messages print it, such as {@code flight.legs[0].seconds}
  * @param value as it was typed; {@code null} takes the field out
+ * @param told where problems with it are told to be, such as the option that it was typed with
  */
-public record Setting(String path, String value) {
+public record Setting(String path, String value, String told) {
   private static final String LIST = "list of ";
   private static final String OR_LIST = " or list";
   private static final int LONGEST_TOLD = 60;
@@ -33,7 +34,8 @@ public record Setting(String path, String value) {
           "must be PATH=VALUE, such as massCap.grams=200 or flight.legs[0].seconds=30, but is %s."
               .formatted(Shown.text(typed)));
     }
-    return new Setting(path, typed.substring(equals + 1));
+    var shown = typed.length() > LONGEST_TOLD ? path + "=…" : typed;
+    return new Setting(path, typed.substring(equals + 1), "--set " + shown);
   }
 
   @Override
@@ -41,10 +43,9 @@ public record Setting(String path, String value) {
     return path + "=" + value;
   }
 
-  /** Where problems with it are told to be. */
+  /** What stands there comes from it. */
   Source.Origin origin() {
-    var told = toString().length() > LONGEST_TOLD ? path + "=…" : toString();
-    return new Source.Origin("--set " + told, 0, 0);
+    return new Source.Origin(told, 0, 0);
   }
 
   /** The value in JSON, by what the schema takes there; absent where it is to be taken out. */
