@@ -401,6 +401,7 @@ final class ArchitectureTest {
             "pappus.part",
             "pappus.catalog",
             "pappus.scenario",
+            "pappus.compatibility",
             "pappus.assessment"),
         Layer.of(
             "pappus.doubt",

@@ -61,7 +61,8 @@ public final class Incumbents {
     }
   }
 
-  private static final Comparator<Assessment> CLOSEST_FIRST =
+  /** The shortfall, then as in every ranking. */
+  static final Comparator<Assessment> CLOSEST_FIRST =
       Comparator.comparingLong(Assessment::shortfall).thenComparing(BEST_FIRST);
 
   private void keepBetterHalf() {

@@ -35,6 +35,9 @@ public final class TimefoldSearch {
 
   public static final long SEED = 20_260_101L;
 
+  /** So many parts are drawn until one goes with what is chosen so far. */
+  private static final int TRIES = 500;
+
   private static final Duration SAFETY_NET = Duration.ofMinutes(4);
 
   private final Question question;
@@ -112,14 +115,15 @@ public final class TimefoldSearch {
   private Map<Role, Part> startingParts(Random random, Pairs pairs) {
     var chosen = new EnumMap<Role, Part>(Role.class);
     for (var role : Role.values()) {
-      var options = question.options(role);
-      for (var earlier : chosen.entrySet()) {
-        var fitting = pairs.with(earlier.getKey(), earlier.getValue(), role);
-        var both = options.stream().filter(fitting::contains).toList();
-        options = both.isEmpty() ? options : both;
-      }
-      if (!options.isEmpty()) {
-        chosen.put(role, options.get(random.nextInt(options.size())));
+      var parts = pairs.areFew() ? pairs.going(chosen, role) : pairs.byMass(role);
+      if (!parts.isEmpty()) {
+        var part = parts.get(random.nextInt(parts.size()));
+        for (var tried = 1;
+            !pairs.areFew() && tried < TRIES && !pairs.fitsAll(role, part, chosen);
+            tried++) {
+          part = parts.get(random.nextInt(parts.size()));
+        }
+        chosen.put(role, part);
       }
     }
     return chosen;
