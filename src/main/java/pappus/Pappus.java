@@ -116,12 +116,14 @@ public final class Pappus {
   }
 
   /**
-   * Which builds, best first, and how much of what is possible was looked at.
+   * Which builds, best first, how much of what is possible was looked at, and which of all builds to choose among.
    *
    * @param count builds wanted, 1 to 100
    */
   public static Ranking recommend(Inputs inputs, int count, Finder finder) {
-    return finder.rank(inputs.question(), count);
+    var question = inputs.question();
+    var ranking = finder.rank(question, count);
+    return ranking.with(finder.picks(question, ranking));
   }
 
   /**

@@ -22,6 +22,7 @@ import pappus.part.Build;
  * @param flight how it flies; empty if a main part is missing or the flight cannot be computed
  * @param whyNoFlight why there is no flight; empty where there is one
  * @param limits every limit
+ * @param merit what it is ranked by
  */
 public record Assessment(
     Build build,
@@ -32,7 +33,8 @@ public record Assessment(
     Optional<CostTable> outlay,
     Optional<FlightEstimate> flight,
     Optional<String> whyNoFlight,
-    List<Limit> limits) {
+    List<Limit> limits,
+    Merit merit) {
   /** Units of the objective in a second or metre. */
   public static final double OBJECTIVE = 1e6;
 
@@ -87,17 +89,26 @@ public record Assessment(
   }
 
   /**
-   * What searches make as large as they can: whole microseconds of flight, or micrometres over ground where the
-   * goal is range; 0 without a flight. So fine a number keeps apart what differs at all: with a coarse one, a proof
-   * would have to try thousands of accessories that differ by less than it shows.
+   * Whole microseconds of flight, or micrometres over ground where the range counts; 0 without a flight. So fine a number
+   * keeps apart what differs at all: with a coarse one, a proof would have to try thousands of accessories that differ
+   * by less than it shows.
    */
-  public long objective() {
-    return flight.map(flown -> (long) Math.floor(flown.figure() * OBJECTIVE)).orElse(0L);
+  public long flown() {
+    return flight.map(Assessment::flown).orElse(0L);
   }
 
-  /** Seconds of flight, or metres over ground, of an objective. */
-  public static double figure(long objective) {
-    return objective / OBJECTIVE;
+  static long flown(FlightEstimate flight) {
+    return (long) Math.floor(flight.figure() * OBJECTIVE);
+  }
+
+  /** What searches make as large as they can: {@link #flown}, or what else builds are ranked by. */
+  public long objective() {
+    return merit.objective();
+  }
+
+  /** Seconds of flight, or metres over ground, of microseconds or micrometres. */
+  public static double figure(long flown) {
+    return flown / OBJECTIVE;
   }
 
   /** How the build stands to a limit; empty where it is not held to it. */

@@ -29,6 +29,7 @@ import pappus.part.Board;
 import pappus.part.Build;
 import pappus.part.Frame;
 import pappus.part.Part;
+import pappus.part.Propeller;
 import pappus.part.Role;
 import pappus.physics.airframe.MassChance;
 import pappus.physics.flight.Limits;
@@ -55,6 +56,9 @@ public final class Assessor {
    */
   public record PartialBuild(double grams, double variance, long cents, double watts) {}
 
+  /** Thousandths are what is told of the figure to plan with. */
+  private static final double GRAIN = 1000;
+
   private final Scenario scenario;
   private final List<CompatibilityRule> rules;
   private final Fitter fitter;
@@ -63,6 +67,7 @@ public final class Assessor {
   private final Reliances reliances;
   private final Purse purse;
   private final double deviations;
+  private final Purpose purpose;
 
   /**
    * With the figures of classes alone.
@@ -114,6 +119,29 @@ public final class Assessor {
     this.purse =
         new Purse(Set.copyOf(scenario.choice().ownedIds()), shelf, scenario.alsoBuyOrNothing());
     this.deviations = MassChance.deviationsFor(scenario.massCap().confidenceOrUsual());
+    this.purpose = Purpose.of(scenario);
+  }
+
+  private Assessor(Assessor other, Purpose purpose) {
+    this.scenario = other.scenario;
+    this.rules = other.rules;
+    this.fitter = other.fitter;
+    this.expected = other.expected;
+    this.flights = other.flights;
+    this.reliances = other.reliances;
+    this.purse = other.purse;
+    this.deviations = other.deviations;
+    this.purpose = purpose;
+  }
+
+  /** The same opinion on the same parts, ranked by something else; what was worked out so far is kept. */
+  public Assessor with(Purpose other) {
+    return new Assessor(this, other);
+  }
+
+  /** What builds are ranked by. */
+  public Purpose purpose() {
+    return purpose;
   }
 
   public Scenario scenario() {
@@ -166,6 +194,11 @@ public final class Assessor {
           outlay,
           String.valueOf(outsideTheModel.getMessage()));
     }
+    var planWith = purpose.asksForPlan() || !purpose.measure().isOfFlight()
+        ? planned(build, flight, fitting, mass)
+        : 0;
+    var disbeliefs =
+        purpose.onlyBelieved() ? Disbelief.of(build, mass.grams(), flight).size() : 0;
     return new Assessment(
         build,
         fitting,
@@ -175,7 +208,28 @@ public final class Assessor {
         outlay,
         Optional.of(flight),
         Optional.empty(),
-        LimitTable.of(scenario, deviations, mass, cost, purse, flight));
+        LimitTable.of(
+            scenario, purpose, deviations, mass, cost, purse, flight, planWith, disbeliefs),
+        Merit.of(
+            purpose,
+            Assessment.flown(flight),
+            planWith,
+            cost.cents(),
+            mass.grams(),
+            flight.thrustToWeight()));
+  }
+
+  private long planned(Build build, FlightEstimate flight, Fitting fitting, MassTable mass) {
+    var share = reliances.of(build, flight.figures()).planWith(mass.doubtGrams(), flight.draws());
+    return (long) Math.floor(share * likeliest(fitting, mass.grams(), flight) * GRAIN);
+  }
+
+  /** The figure to plan with of an assessed build, in whole thousandths of a second or of a metre; 0 without a flight. */
+  public long planned(Assessment assessment) {
+    return assessment
+        .flight()
+        .map(flight -> planned(assessment.build(), flight, assessment.fitting(), assessment.mass()))
+        .orElse(0L);
   }
 
   private static Assessment grounded(
@@ -195,7 +249,8 @@ public final class Assessor {
         outlay,
         Optional.empty(),
         Optional.of(why),
-        List.of());
+        List.of(),
+        Merit.NONE);
   }
 
   /**
@@ -239,7 +294,7 @@ public final class Assessor {
 
   /** Ripple of a board's controllers over that of the law, if anything is known of them. */
   public OptionalDouble rippleShare(Board board) {
-    return flights.models().rippleShare(board);
+    return bounding().models().rippleShare(board);
   }
 
   /** What a frame does to the air about an aircraft. */
@@ -265,7 +320,7 @@ public final class Assessor {
    */
   public Optional<PartialBound> prospect(Build begun) {
     try {
-      return Optional.of(flights.prospect(begun));
+      return Optional.of(bounding().prospect(begun));
     } catch (IllegalArgumentException outsideTheModel) {
       return Optional.empty();
     }
@@ -286,9 +341,19 @@ public final class Assessor {
     return flights.keepsBack();
   }
 
-  /** The physics' models of parts, by the outlook of the scenario. */
+  /** The physics' models of parts, by the outlook of the scenario or else what surpasses it. */
   public FlightModels models() {
-    return flights.models();
+    return bounding().models();
+  }
+
+  /** Whether what builds can reach is bounded by the same figures as with another. */
+  public boolean boundsLike(Assessor other) {
+    return bounding() == other.bounding();
+  }
+
+  /** The figure to plan with is always by the likeliest figures, and a cautious outlook promises no more than these. */
+  private Flights bounding() {
+    return purpose.asksForPlan() ? expected : flights;
   }
 
   /** Whether a rule all of whose roles are decided sets a build apart, as the assessment will find. */
@@ -355,6 +420,21 @@ public final class Assessor {
         .planWith(assessment.mass().doubtGrams(), flight.draws());
   }
 
+  /**
+   * No build with the same main parts and board has a larger share of its estimate to plan with.
+   *
+   * @param begun has main parts and a board
+   * @param watts draw of everything but the motors at least, W
+   */
+  public double mostReliance(Build begun, double watts) {
+    return reliances.most(begun, watts);
+  }
+
+  /** No build with any of some propellers and any of some batteries has a larger one, which costs nothing to find out. */
+  public double mostReliance(List<Propeller> propellers, List<Battery> batteries) {
+    return reliances.most(propellers, batteries);
+  }
+
   /** An assessed build's flight in curves; empty without a flight. */
   public Optional<FlightCurves> curves(Assessment assessment) {
     return assessment
@@ -383,11 +463,14 @@ public final class Assessor {
         assessment.fitting(), assessment.mass().grams(), factors, milliampHours);
   }
 
-  /** What an assessed build that flies is ranked by at the likeliest figures, whatever the outlook. */
+  /** The flight of an assessed build that flies at the likeliest figures, whatever the outlook. */
   public double likeliest(Assessment assessment) {
-    return flights == expected
-        ? assessment.flight().orElseThrow().figure()
-        : expected.fly(assessment.fitting(), assessment.mass().grams()).figure();
+    return likeliest(
+        assessment.fitting(), assessment.mass().grams(), assessment.flight().orElseThrow());
+  }
+
+  private double likeliest(Fitting fitting, double grams, FlightEstimate flown) {
+    return flights == expected ? flown.figure() : expected.fly(fitting, grams).figure();
   }
 
   private Finding find(CompatibilityRule rule, Fitting fitting) {

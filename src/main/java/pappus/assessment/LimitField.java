@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 import pappus.quantity.Money;
 import pappus.quantity.Require;
 import pappus.scenario.MassCap;
@@ -35,7 +36,7 @@ public record LimitField(
 
   /** What a field takes. */
   public enum Kind {
-    /** A plain number, which must be there. */
+    /** A plain number, which may not be left out once others ask for it. */
     NUMBER,
     /** An amount with its currency, which may be left out. */
     MONEY
@@ -60,6 +61,12 @@ public record LimitField(
       (scenario, ratio) -> ratio,
       scenario -> "thrust over weight of " + Require.plain(scenario.leastThrustToWeight()));
 
+  static final LimitField LEAST_MINUTES =
+      leastFlight("leastMinutes", "0.1", Scenario::leastMinutes, "min");
+
+  static final LimitField LEAST_KILOMETRES =
+      leastFlight("leastKilometres", "0.01", Scenario::leastKilometres, "km");
+
   static final LimitField BUDGET = new LimitField(
       "budget",
       Kind.MONEY,
@@ -70,6 +77,20 @@ public record LimitField(
       scenario -> Optional.ofNullable(scenario.budget())
           .map(budget -> "a budget of " + budget.currency() + " " + Require.plain(amount(budget)))
           .orElse(""));
+
+  private static LimitField leastFlight(
+      String path, String step, Function<Scenario, @Nullable Double> stated, String unit) {
+    return new LimitField(
+        path,
+        Kind.NUMBER,
+        new BigDecimal(step),
+        Double.parseDouble(step),
+        scenario -> Optional.ofNullable(stated.apply(scenario)),
+        (scenario, least) -> least,
+        scenario -> "at least %s %s to plan with"
+            .formatted(
+                Optional.ofNullable(stated.apply(scenario)).map(Require::plain).orElse(""), unit));
+  }
 
   private static double amount(Money money) {
     return money.amount().doubleValue();

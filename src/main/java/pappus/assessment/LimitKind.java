@@ -18,6 +18,10 @@ public enum LimitKind {
       "",
       Way.AT_LEAST,
       LimitField.LEAST_THRUST_TO_WEIGHT),
+  LEAST_MINUTES(
+      "least-minutes", "time to plan with", "min", Way.AT_LEAST, LimitField.LEAST_MINUTES),
+  LEAST_KILOMETRES(
+      "least-kilometres", "range to plan with", "km", Way.AT_LEAST, LimitField.LEAST_KILOMETRES),
   BUDGET("budget", "price of what has to be bought", "%s", Way.AT_MOST, LimitField.BUDGET),
   IN_STOCK("in-stock", "%s in the build", Limit.PIECES, Way.AT_MOST, null),
   TOP_SPEED("top-speed", "airspeed %s", "m/s", Way.AT_MOST, null),
@@ -37,6 +41,8 @@ public enum LimitKind {
   ROUNDS("rounds", "rounds of the legs", "", Way.AT_LEAST, null),
   /** That there is time for a leg that lasts as long as possible. */
   STAY_TIME("stay-time", "time %s", "s", Way.AT_LEAST, null),
+  /** What is beyond it may be true, but is not to be relied on. */
+  BELIEF("belief", "numbers beyond what such aircraft reach", "", Way.AT_MOST, null),
   /** That there is a flight. */
   FLIGHT_TIME("flight-time", "time in the air", "s", Way.AT_LEAST, null);
 

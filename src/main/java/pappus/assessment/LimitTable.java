@@ -23,17 +23,24 @@ final class LimitTable {
 
   static List<Limit> of(
       Scenario scenario,
+      Purpose purpose,
       double deviations,
       MassTable mass,
       CostTable cost,
       Purse purse,
-      FlightEstimate flight) {
+      FlightEstimate flight,
+      long planWith,
+      int disbeliefs) {
     var limits = new ArrayList<Limit>();
     var cap = scenario.massCap();
     limits.add(LimitKind.MASS_CAP.limit(
         mass.neededMilligrams(deviations) / 1000.0, cap.largestMilligrams() / 1000.0));
     limits.add(
         LimitKind.THRUST_TO_WEIGHT.limit(flight.thrustToWeight(), scenario.leastThrustToWeight()));
+    addLeastFlight(scenario, purpose, planWith, limits);
+    if (purpose.onlyBelieved()) {
+      limits.add(LimitKind.BELIEF.limit(disbeliefs, 0));
+    }
     addBudget(scenario.budget(), cost, limits);
     addStock(purse, cost, limits);
     // A speed that cannot be flown is the cause of the currents told after it.
@@ -43,6 +50,15 @@ final class LimitTable {
       limits.add(LimitKind.PACK_THROTTLE.limit(flight.packThrottle(), 1));
     }
     return limits;
+  }
+
+  private static void addLeastFlight(
+      Scenario scenario, Purpose purpose, long planWith, List<Limit> limits) {
+    if (purpose.leastFlight() > 0) {
+      var kind = scenario.isForRange() ? LimitKind.LEAST_KILOMETRES : LimitKind.LEAST_MINUTES;
+      var unit = scenario.isForRange() ? 1_000_000.0 : 60_000.0;
+      limits.add(kind.limit(planWith / unit, purpose.leastFlight() / unit));
+    }
   }
 
   private static void addBudget(@Nullable Money budget, CostTable cost, List<Limit> limits) {

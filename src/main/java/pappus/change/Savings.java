@@ -149,7 +149,7 @@ public final class Savings {
           Saving.Way.SMALLER_PLUG,
           "%s in place of %s".formatted(plug.label(), before.label()),
           base.mass().grams() - assessment.mass().grams(),
-          Assessment.figure(assessment.objective() - base.objective()),
+          Assessment.figure(assessment.flown() - base.flown()),
           OptionalLong.empty(),
           Optional.empty()));
     }
@@ -200,7 +200,7 @@ public final class Savings {
 
   /** The least to pay for a gram among lighter parts of one role that lose next to nothing of the flight. */
   private void addBest(List<Swap> swaps) {
-    var least = -MOST_LOST * Assessment.figure(base.objective());
+    var least = -MOST_LOST * Assessment.figure(base.flown());
     swaps.stream()
         .filter(swap -> swap.assessment().isFeasible()
             && -swap.gramsMore() >= LEAST_GRAMS

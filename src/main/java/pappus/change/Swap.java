@@ -78,7 +78,7 @@ public record Swap(
 
   /** What is gained of what builds are ranked by, seconds or metres; below zero for a loss. */
   public double gained() {
-    return Assessment.figure(assessment.objective() - base.objective());
+    return Assessment.figure(assessment.flown() - base.flown());
   }
 
   /** Cents more; below zero for less. */

@@ -16,7 +16,10 @@ import pappus.part.Build;
 final class BuildArgument {
   /** For the help. */
   static final String DESCRIPTION =
-      "Part ids with counts, id,id,id*4, or RESULT.json#2 for the second of a result.";
+      "Part ids with counts, id,id,id*4, or RESULT.json#2 for the second of a result, RESULT.json#thrifty for a pick.";
+
+  /** How a build of a result is named: its rank, or what it is picked for. */
+  static final String NAME = "[1-9][0-9]{0,2}|[a-z]{1,20}";
 
   private BuildArgument() {}
 
@@ -51,12 +54,12 @@ final class BuildArgument {
         return BuildText.parse(text, catalog);
       }
       var name = text.substring(0, hash);
-      var rank = text.substring(hash + 1);
-      if (!rank.matches("[1-9][0-9]{0,2}")) {
-        throw new IllegalArgumentException("must end in # and a rank, but ends in #" + rank + ".");
+      var which = text.substring(hash + 1);
+      if (!which.matches(NAME)) {
+        throw new IllegalArgumentException(
+            "must end in # and a rank or a pick, but ends in #" + which + ".");
       }
-      return BuildText.of(
-          ResultFile.roles(Source.read(Path.of(name)), Integer.parseInt(rank)), catalog);
+      return BuildText.of(ResultFile.roles(Source.read(Path.of(name)), which), catalog);
     } catch (IllegalArgumentException wrong) {
       throw new InputException(
           InputException.Kind.BAD_DATA,

@@ -204,7 +204,12 @@ abstract class CatalogCommand implements JsonAnswer {
 
   /** Where result files of a scenario go. */
   OutputFolder output(Scenario scenario) {
-    return new OutputFolder(outFolder == null ? ownFolder(scenario) : outFolder, force);
+    return new OutputFolder(folder(scenario), force);
+  }
+
+  /** Where files of an answer go, as it was asked for. */
+  Path folder(Scenario scenario) {
+    return outFolder == null ? ownFolder(scenario) : outFolder;
   }
 
   /** What is asked otherwise than the file says does not replace the answer to that. */
@@ -231,10 +236,9 @@ abstract class CatalogCommand implements JsonAnswer {
     return quiet;
   }
 
-  /** Columns of the terminal: COLUMNS where it is set, else 100. */
+  /** Columns of the terminal. */
   static int columns() {
-    var columns = System.getenv("COLUMNS");
-    return columns != null && columns.matches("[1-9][0-9]{1,3}") ? Integer.parseInt(columns) : 100;
+    return Terminal.columns();
   }
 
   Printer out() {

@@ -14,6 +14,8 @@ import pappus.Inputs;
 import pappus.answers.offer.OfferPage;
 import pappus.answers.offer.OfferReport;
 import pappus.catalog.ReadCatalog;
+import pappus.files.InputException;
+import pappus.files.Problem;
 import pappus.files.Shown;
 import pappus.files.output.OutputFolder;
 import pappus.offer.Offer;
@@ -128,9 +130,10 @@ final class OfferCommand extends ToldCommand implements Callable<Integer> {
     var desk = new OfferDesk(shop.shop(), inputs.scenario(), inputs.supply(), shop.stock());
     var builds = new ToldBuilds(
             resultFile().toString(),
-            told().candidates().stream()
-                .map(row -> new ToldBuilds.Row(row.roles(), row.milliseconds()))
-                .toList())
+            (ranks.isEmpty() ? told().candidates() : told().builds())
+                .stream()
+                    .map(row -> new ToldBuilds.Row(row.roles(), row.milliseconds()))
+                    .toList())
         .of(ranks, inputs.catalog(), inputs.assessor(), desk);
     return answer(inputs, desk.offer(builds, date));
   }
@@ -156,14 +159,22 @@ final class OfferCommand extends ToldCommand implements Callable<Integer> {
       if (hash < 0 && texts.size() == 1) {
         return List.of();
       }
-      var rank = hash < 0 ? "" : text.substring(hash + 1);
-      if (!rank.matches("[1-9][0-9]{0,2}")) {
-        throw usage("%s must end in # and a rank.".formatted(Shown.text(text)));
+      var name = hash < 0 ? "" : text.substring(hash + 1);
+      if (!name.matches(BuildArgument.NAME)) {
+        throw usage("%s must end in # and a rank or a pick.".formatted(Shown.text(text)));
       }
-      if (ranks.contains(Integer.valueOf(rank))) {
-        throw usage("builds must differ, but #%s is there twice.".formatted(rank));
+      var place =
+          told().place(name).orElse(Character.isDigit(name.charAt(0)) ? Integer.parseInt(name) : 0);
+      if (place == 0) {
+        throw InputException.badData(Problem.ofFile(
+            resultFile().toString(),
+            "must hold a pick of the name %s, but has %s."
+                .formatted(name, told().names())));
       }
-      ranks.add(Integer.valueOf(rank));
+      if (ranks.contains(place)) {
+        throw usage("builds must differ, but #%s is there twice.".formatted(name));
+      }
+      ranks.add(place);
     }
     return ranks;
   }

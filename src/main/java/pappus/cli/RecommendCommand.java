@@ -1,5 +1,7 @@
 package pappus.cli;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.concurrent.Callable;
@@ -11,10 +13,12 @@ import pappus.answers.ranking.RankingJson;
 import pappus.answers.ranking.RankingPage;
 import pappus.answers.ranking.RankingTable;
 import pappus.answers.ranking.RankingText;
+import pappus.files.Shown;
 import pappus.ranking.Finder;
 import pappus.ranking.ParetoFront;
 import pappus.ranking.Ranking;
 import pappus.scenario.Flight;
+import pappus.scenario.Scenario;
 import pappus.search.Question;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -61,6 +65,13 @@ final class RecommendCommand extends ScenarioCommand implements Callable<Integer
           "How many choices a proof looks into at most; ends with the best so far and what more is possible.")
   private @Nullable Long effort;
 
+  @Option(
+      names = "--details",
+      paramLabel = "N|all",
+      defaultValue = "0",
+      description = "How many rows of the ranking are told in full; else none.")
+  private String details = "0";
+
   @Mixin
   private ReportOption page = new ReportOption();
 
@@ -74,6 +85,12 @@ final class RecommendCommand extends ScenarioCommand implements Callable<Integer
       throw new ParameterException(
           spec().commandLine(), "--count must be from 1 to 100, but is " + count + ".");
     }
+    if (!details.matches("all|[0-9]{1,3}")) {
+      throw new ParameterException(
+          spec().commandLine(),
+          "--details must be a number of rows or all, but is the text " + Shown.text(details)
+              + ".");
+    }
     if (effort != null && effort < 1) {
       throw new ParameterException(
           spec().commandLine(), "--effort must be at least 1, but is " + effort + ".");
@@ -86,6 +103,27 @@ final class RecommendCommand extends ScenarioCommand implements Callable<Integer
       return new Found(ranking, page.isWanted() ? front(question, ranking, finder) : null);
     });
     return answer(inputs, wanted, found.ranking(), found.front());
+  }
+
+  private int details(Ranking ranking) {
+    return details.equals("all") ? ranking.candidates().size() : Integer.parseInt(details);
+  }
+
+  /** What is written, and what comes next. */
+  private List<String> next(Scenario scenario, Ranking ranking) {
+    var result = folder(scenario).resolve("result.json");
+    var build = ranking
+        .picks()
+        .first()
+        .map(pick -> result + "#" + pick.kind().word())
+        .orElse(result + "#1");
+    var file = scenarioFile();
+    var lines = new ArrayList<>(List.of("Written: " + result + ". Next:"));
+    if (!file.toString().equals("-") && settings().isEmpty()) {
+      lines.add("  pappus explain " + file + " " + build);
+    }
+    lines.add("  pappus sheet " + build);
+    return lines;
   }
 
   /** What is traded for what; where its search comes to nothing in time, among what the ranking has met. */
@@ -114,7 +152,8 @@ final class RecommendCommand extends ScenarioCommand implements Callable<Integer
     var table = RankingTable.exact(inputs.scenario(), ranking.candidates());
     print(
         () -> json,
-        () -> new RankingText(inputs.scenario(), columns()).of(ranking),
+        () -> new RankingText(inputs.scenario(), columns(), Terminal.style(), details(ranking))
+            .of(ranking, next(inputs.scenario(), ranking)),
         table::csv,
         () -> table.withoutLast().markdown());
     return ranking.candidates().isEmpty() ? ExitCode.NO : ExitCode.OK;

@@ -43,7 +43,7 @@ final class SheetCommand extends ToldCommand implements Callable<Integer> {
   @Parameters(
       index = "0",
       paramLabel = ARGUMENT,
-      description = "The N-th build of what recommend wrote.")
+      description = "The N-th build of what recommend wrote, or a pick of it, such as #longest.")
   private String told;
 
   @Override
@@ -55,21 +55,22 @@ final class SheetCommand extends ToldCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     format(Format.CSV, Format.MARKDOWN);
-    var rank = rank();
-    var row = row(rank);
+    var name = name();
+    var place = place(name);
+    var row = told().builds().get(place - 1);
     var inputs = readAgain();
     var changed = told().changed(inputs.files());
     var remarks = new ArrayList<String>();
-    changed.forEach(name -> remarks.add(
-        name + " has changed since, or was not read: this sheet is about it as it is now."));
+    changed.forEach(file -> remarks.add(
+        file + " has changed since, or was not read: this sheet is about it as it is now."));
     var assessment = assessment(inputs, row);
     unlike(assessment, row).ifPresent(remarks::add);
     if (!isQuiet()) {
       remarks.forEach(remark -> err().line(remark));
     }
-    var sheet = BenchSheet.of(assessment, inputs.assessor(), rank, remarks);
+    var sheet = BenchSheet.of(assessment, inputs.assessor(), label(name), remarks);
     var report = new SheetReport(inputs.scenario(), sheet);
-    var json = report.json(run(inputs), rank, changed);
+    var json = report.json(run(inputs), place, changed);
     write(
         inputs,
         new TreeMap<>(Map.of(
@@ -81,6 +82,10 @@ final class SheetCommand extends ToldCommand implements Callable<Integer> {
             report.csv())));
     print(() -> json, () -> report.text(columns()), report::csv, report::markdown);
     return sheet.isSound() ? ExitCode.OK : ExitCode.NO;
+  }
+
+  private static String label(String name) {
+    return Character.isDigit(name.charAt(0)) ? "Candidate " + name : "The " + name;
   }
 
   /** What was weighed of another build is refused with everything else, not left beside a sheet that it is not of. */
@@ -113,25 +118,25 @@ final class SheetCommand extends ToldCommand implements Callable<Integer> {
     folder.write(files);
   }
 
-  private int rank() {
+  /** A rank, or what a build is picked for. */
+  private String name() {
     var hash = told.lastIndexOf('#');
-    var rank = hash < 0 ? "" : told.substring(hash + 1);
-    if (!rank.matches("[1-9][0-9]{0,2}")) {
-      throw refused("must end in # and a rank, but is %s.%s"
+    var name = hash < 0 ? "" : told.substring(hash + 1);
+    if (!name.matches(BuildArgument.NAME)) {
+      throw refused("must end in # and a rank or a pick, but is %s.%s"
           .formatted(Shown.text(told), hash < 0 ? " Maybe " + told + "#1 was meant." : ""));
     }
-    return Integer.parseInt(rank);
+    return name;
   }
 
-  private ToldRow row(int rank) {
-    var rows = told().candidates();
-    if (rows.isEmpty()) {
+  private int place(String name) {
+    if (told().candidates().isEmpty()) {
       throw refused("must have a build, but this result found none.");
     }
-    if (rank > rows.size()) {
-      throw refused("must name a rank from 1 to %s, but names %s.".formatted(rows.size(), rank));
-    }
-    return rows.get(rank - 1);
+    return told()
+        .place(name)
+        .orElseThrow(
+            () -> refused("must name %s, but names %s.".formatted(told().names(), name)));
   }
 
   private static Assessment assessment(Inputs inputs, ToldRow row) {

@@ -8,12 +8,21 @@ import pappus.files.Shown;
 public final class Lines {
   private final List<String> lines = new ArrayList<>();
   private final int width;
+  private final Style style;
 
   /**
    * @param width columns
    */
   public Lines(int width) {
+    this(width, Style.PLAIN);
+  }
+
+  /**
+   * @param width columns
+   */
+  public Lines(int width, Style style) {
     this.width = width;
+    this.style = style;
   }
 
   /** A paragraph. */
@@ -30,13 +39,19 @@ public final class Lines {
 
   /** A caution. */
   public Lines caution(String text) {
-    lines.addAll(Wrapped.lines("! " + text, 2, width));
+    Wrapped.lines("! " + text, 2, width).forEach(line -> lines.add(style.faint(line)));
     return this;
   }
 
   /** A row of a table, as it is but for its end: what is too long goes on below, after so many spaces. */
   public Lines row(String text, int indent) {
     lines.addAll(Wrapped.lines(text, indent, width));
+    return this;
+  }
+
+  /** The same, to catch the eye on a terminal. */
+  public Lines strong(String text) {
+    lines.add(style.strong(Shown.safe(text)));
     return this;
   }
 

@@ -14,6 +14,11 @@ public final class Spoken {
     return String.format(Locale.ROOT, "%.1f", Math.rint(seconds / 30) / 2);
   }
 
+  /** Minutes to the half, rounded down, for what somebody relies on. */
+  public static String atMostMinutes(double seconds) {
+    return String.format(Locale.ROOT, "%.1f", Math.floor(seconds / 30) / 2);
+  }
+
   /** A number with so many decimals. */
   public static String number(double value, int decimals) {
     var text = String.format(Locale.ROOT, "%." + decimals + "f", value);
@@ -39,6 +44,18 @@ public final class Spoken {
   /** Whole units of a currency. */
   public static String price(long cents, String currency) {
     return currency + " " + Math.round(cents / 100.0);
+  }
+
+  /** More or less of a price, in whole units of a currency, with its sign. */
+  public static String priceChange(long cents, String currency) {
+    var units = Math.round(cents / 100.0);
+    return units == 0 ? "0" : (units > 0 ? "+" : "-") + currency + " " + Math.abs(units);
+  }
+
+  /** More or less of something, with its sign. */
+  public static String change(double value, int decimals) {
+    var text = number(value, decimals);
+    return text.matches("0(\\.0*)?") ? "0" : value > 0 ? "+" + text : text;
   }
 
   /** A budget as written. */

@@ -6,6 +6,7 @@ import java.util.function.BiFunction;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import pappus.search.Ending;
 import pappus.search.Incumbents;
@@ -14,6 +15,7 @@ import pappus.search.Proof;
 import pappus.search.Question;
 import pappus.search.exact.ExactSearch;
 import pappus.search.exact.FrontSearch;
+import pappus.search.exact.Prepared;
 import pappus.search.timefold.TimefoldSearch;
 
 /**
@@ -32,6 +34,9 @@ public final class Finder {
   /** Choices that a proof may cost before changes are tried too. */
   public static final long EFFORT = 5_000_000;
 
+  /** Choices that each search for picks may look into: more is told as not proven. */
+  private static final long PICK_EFFORT = 120_000;
+
   /** Changes that find what comes closest where nothing is feasible: more would find nothing that counts. */
   private static final long CLOSEST_MOVES = 4_000;
 
@@ -44,6 +49,7 @@ public final class Finder {
   private String step = "";
   private long lastToldNanos = System.nanoTime() - TOLD_NANOS;
   private volatile boolean stopped;
+  private @Nullable Prepared last;
   private volatile @Nullable Runnable running;
 
   /** How the best builds are looked for. */
@@ -166,7 +172,8 @@ public final class Finder {
     if (way == Way.HEURISTIC) {
       return Best.of(question, incumbents, Proof.of(tryChanges(question, incumbents, 1)));
     }
-    var search = new ExactSearch(question, Runtime.getRuntime().availableProcessors());
+    var search =
+        new ExactSearch(question, prepared(question), Runtime.getRuntime().availableProcessors());
     var found = running(search::stop, () -> look.apply(search, incumbents));
     var proof = new Proof(found.ending(), found.atMost(), found.nodes());
     return Best.of(question, incumbents, proof);
@@ -192,7 +199,8 @@ public final class Finder {
       var proof = Proof.of(tryChanges(question, incumbents, 1));
       return ParetoFront.of(incumbents.bestFirst(), question, share, proof);
     }
-    var search = new FrontSearch(question, Runtime.getRuntime().availableProcessors());
+    var search =
+        new FrontSearch(question, prepared(question), Runtime.getRuntime().availableProcessors());
     var found = running(
         search::stop,
         () -> search.run(
@@ -205,10 +213,41 @@ public final class Finder {
   }
 
   private ExactSearch.Found prove(Question question, Incumbents incumbents, int wanted) {
-    var search = new ExactSearch(question, Runtime.getRuntime().availableProcessors());
+    var search =
+        new ExactSearch(question, prepared(question), Runtime.getRuntime().availableProcessors());
     return running(
         search::stop,
         () -> search.run(wanted, effort, incumbents, done -> tell(question, search, incumbents)));
+  }
+
+  /** What searches of a question share; that of the last one is kept. */
+  private synchronized Prepared prepared(Question question) {
+    var there = last;
+    if (there == null || !there.isFor(question)) {
+      there = Prepared.of(question);
+      last = there;
+    }
+    return there;
+  }
+
+  /**
+   * Builds to choose among, as far as their searches go: else the best of those that a ranking has met.
+   *
+   * @param ranking of the question
+   */
+  public Picks picks(Question question, Ranking ranking) {
+    var met = ranking.candidates().stream()
+        .flatMap(row -> Stream.concat(Stream.of(row.assessment()), row.variants().stream()))
+        .toList();
+    if (met.isEmpty()) {
+      return Picks.NONE;
+    }
+    tell("picking");
+    return way == Way.HEURISTIC
+        ? Picker.among(question, met)
+        : new Picker(
+                question, met, prepared(question), Math.min(effort, PICK_EFFORT), this::running)
+            .pick();
   }
 
   /** Fills the incumbents by trying changes. */

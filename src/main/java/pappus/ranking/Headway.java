@@ -4,7 +4,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalLong;
 import pappus.assessment.Assessment;
-import pappus.scenario.Goal;
+import pappus.assessment.Merit;
 import pappus.search.Question;
 
 /**
@@ -20,14 +20,29 @@ record Headway(Question question, Optional<Assessment> best, OptionalLong unseen
       return "nothing yet";
     }
     var found = "best " + figure(best.get().objective());
-    return unseen.isPresent() ? found + ", unseen at most " + figure(unseen.getAsLong()) : found;
+    var bound = switch (question.assessor().purpose().measure()) {
+      case FLIGHT, PLAN_WITH, THRUST -> "most";
+      case PRICE, MASS -> "least";
+    };
+    return unseen.isPresent()
+        ? "%s, unseen at %s %s".formatted(found, bound, figure(unseen.getAsLong()))
+        : found;
   }
 
   private String figure(long objective) {
-    var isForRange = question.assessor().scenario().goalOrEndurance() == Goal.RANGE;
+    return switch (question.assessor().purpose().measure()) {
+      case FLIGHT -> flight(Assessment.figure(objective));
+      case PLAN_WITH -> flight((double) objective / 1000);
+      case PRICE ->
+        "price " + String.format(Locale.ROOT, "%.2f", (double) Merit.below(objective) / 100);
+      case MASS -> String.format(Locale.ROOT, "%.1f g", (double) Merit.below(objective) / 1000);
+      case THRUST -> String.format(Locale.ROOT, "T/W %.2f", Assessment.figure(objective));
+    };
+  }
+
+  private String flight(double figure) {
+    var isForRange = question.assessor().scenario().isForRange();
     return String.format(
-        Locale.ROOT,
-        isForRange ? "%.2f km" : "%.1f min",
-        Assessment.figure(objective) / (isForRange ? 1000 : 60));
+        Locale.ROOT, isForRange ? "%.2f km" : "%.1f min", figure / (isForRange ? 1000 : 60));
   }
 }

@@ -28,13 +28,13 @@ public record ParetoFront(List<Assessment> builds, double share, Proof proof) {
     // Of equal flights the lighter and then the cheaper comes first: what surpasses another is
     // before it.
     var ordered = met.stream()
-        .sorted(Comparator.comparingLong(Assessment::objective)
+        .sorted(Comparator.comparingLong(Assessment::flown)
             .reversed()
             .thenComparingLong(build -> build.mass().neededMilligrams(deviations))
             .thenComparingLong(build -> build.cost().cents()))
         .toList();
     for (var build : ordered) {
-      if (build.objective() < share * ordered.get(0).objective()) {
+      if (build.flown() < share * ordered.get(0).flown()) {
         break;
       }
       var milligrams = build.mass().neededMilligrams(deviations);

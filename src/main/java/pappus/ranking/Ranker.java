@@ -70,7 +70,10 @@ public final class Ranker {
     var coverage =
         new Coverage(question.combinations(), incumbents.assessed(), incumbents.feasible(), proof);
     return new Ranking(
-        candidates, candidates.isEmpty() ? incumbents.closest() : Optional.empty(), coverage);
+        candidates,
+        candidates.isEmpty() ? incumbents.closest() : Optional.empty(),
+        coverage,
+        Picks.NONE);
   }
 
   private Map<Part, List<Part>> twins(Build build) {

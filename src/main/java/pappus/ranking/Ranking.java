@@ -11,9 +11,16 @@ import pappus.search.Coverage;
  * @param candidates best first; empty if nothing feasible was found
  * @param closest where nothing is feasible, the build with the least shortfall
  * @param coverage how much was looked at
+ * @param picks builds to choose among
  */
-public record Ranking(List<Candidate> candidates, Optional<Assessment> closest, Coverage coverage) {
+public record Ranking(
+    List<Candidate> candidates, Optional<Assessment> closest, Coverage coverage, Picks picks) {
   public Ranking {
     candidates = List.copyOf(candidates);
+  }
+
+  /** The same with builds to choose among. */
+  public Ranking with(Picks other) {
+    return new Ranking(candidates, closest, coverage, other);
   }
 }

@@ -47,8 +47,14 @@ public record Reliance(double ofMain, double perGram, double perWatt) {
   /** One standard deviation of the mass there, share of it (engineering estimate). */
   private static final double MASS_DOUBT = 0.016;
 
+  /** A doubt of the figure of merit costs so much of itself at least (engineering estimate). */
+  private static final double LEAST_OF_MERIT = 0.6;
+
+  /** One of the charge (engineering estimate). */
+  private static final double LEAST_OF_CHARGE = 0.8;
+
   /** Flights drawn, a multiple of forty, and the seed of what is left to chance. */
-  private static final int FLIGHTS = 240;
+  private static final int FLIGHTS = 120;
 
   private static final long SEED = 20_261;
 
@@ -112,8 +118,10 @@ public record Reliance(double ofMain, double perGram, double perWatt) {
         new Main(flights, parts, figures.board().rippleShare(Weighing.EXPECTED), grams, watts);
     var flown = main.fly(Factors.NONE);
     var estimate = flown.figure();
+    var least = leastVariance(
+        figures.propeller().merit().deviation(), figures.battery().delivered().deviation());
     if (estimate <= 0) {
-      return new Reliance(0, 0, 0);
+      return new Reliance(least, 0, 0);
     }
     var sources =
         Sources.of(build, figures, flown, flights.asksForDrag(), scenario.air().windOrCalm() > 0);
@@ -125,7 +133,7 @@ public record Reliance(double ofMain, double perGram, double perWatt) {
     var ofMass = shares.get(shares.size() - 1).loss;
     var ofDraw = shares.get(shares.size() - 2).loss;
     return new Reliance(
-        Math.max(0, lost * lost - ofMass * ofMass - ofDraw * ofDraw),
+        Math.max(least, lost * lost - ofMass * ofMass - ofDraw * ofDraw),
         ofMass / MASS_DOUBT / grams,
         ofDraw / AVIONICS / watts);
   }
@@ -158,15 +166,41 @@ public record Reliance(double ofMain, double perGram, double perWatt) {
   }
 
   /**
+   * No build with a propeller and a battery of such doubts has a larger share to plan with.
+   *
+   * @param merit one standard deviation of ln of the figure of merit
+   * @param charge of the charge delivered
+   */
+  static double most(double merit, double charge) {
+    return ofLosses(leastVariance(merit, charge));
+  }
+
+  /** Nearly all power goes through the propellers, and nearly all charge is flown: nobody is surer than these are. */
+  private static double leastVariance(double merit, double charge) {
+    var ofMerit = LEAST_OF_MERIT * merit;
+    var ofCharge = LEAST_OF_CHARGE * charge;
+    return ofMerit * ofMerit + ofCharge * ofCharge;
+  }
+
+  /**
    * Share of the estimate to plan with, 0 to 1.
    *
    * @param doubtGrams one standard deviation of the mass, g
    * @param draws of everything but the motors
    */
   public double planWith(double doubtGrams, List<Draw> draws) {
-    var grams = perGram * doubtGrams;
-    var watts = perWatt * AVIONICS * draws.stream().mapToDouble(Draw::watts).sum();
-    return ofLosses(ofMain + grams * grams + watts * watts);
+    return planWith(doubtGrams, draws.stream().mapToDouble(Draw::watts).sum());
+  }
+
+  /**
+   * The same.
+   *
+   * @param watts draw of everything but the motors, W
+   */
+  double planWith(double doubtGrams, double watts) {
+    var ofGrams = perGram * doubtGrams;
+    var ofWatts = perWatt * AVIONICS * watts;
+    return ofLosses(ofMain + ofGrams * ofGrams + ofWatts * ofWatts);
   }
 
   /** The same of main parts alone, but for what the mass and the draw of a kit leave open. */

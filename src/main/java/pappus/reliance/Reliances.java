@@ -9,7 +9,9 @@ import pappus.assessment.flight.Flights;
 import pappus.evidence.BuildFigures;
 import pappus.evidence.Figure;
 import pappus.evidence.Weighing;
+import pappus.part.Battery;
 import pappus.part.Build;
+import pappus.part.Propeller;
 import pappus.part.Role;
 import pappus.scenario.Scenario;
 
@@ -74,5 +76,29 @@ public final class Reliances {
         figures.board().rippleShare(Weighing.EXPECTED),
         figures.board().controllerLoss().map(Figure::deviation));
     return known.computeIfAbsent(main, fresh -> Reliance.of(scenario, flights, build, figures));
+  }
+
+  /**
+   * No build with the same main parts and board has a larger share of its estimate to plan with.
+   *
+   * @param begun has main parts and a board
+   * @param watts draw of everything but the motors at least, W
+   */
+  public double most(Build begun, double watts) {
+    return of(begun, flights.models().figures(begun)).planWith(0, watts);
+  }
+
+  /** No build with any of some propellers and any of some batteries has a larger share, whatever else it has. */
+  public double most(List<Propeller> propellers, List<Battery> batteries) {
+    var models = flights.models();
+    return Reliance.most(
+        propellers.stream()
+            .mapToDouble(one -> models.figures(one).merit().deviation())
+            .min()
+            .orElse(0),
+        batteries.stream()
+            .mapToDouble(one -> models.figures(one).delivered().deviation())
+            .min()
+            .orElse(0));
   }
 }

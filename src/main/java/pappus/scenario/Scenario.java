@@ -3,6 +3,7 @@ package pappus.scenario;
 import com.fasterxml.jackson.annotation.JsonProperty;
 import com.fasterxml.jackson.annotation.JsonPropertyDescription;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import pappus.part.Frame;
@@ -40,9 +41,24 @@ public record Scenario(
     @JsonPropertyDescription("How it flies.") Flight flight,
 
     @JsonPropertyDescription(
-        "What builds are ranked by: endurance, or range over ground for a cruise or a profile that covers any; absent: endurance.")
+        "What builds are ranked by: endurance, range over ground for a cruise or a profile that covers any, or, where a least flight is asked for, the least price, the least all-up mass or the most thrust over weight; absent: endurance.")
     @Nullable
     Goal goal,
+
+    @JsonPropertyDescription(
+        "Minutes in the air that every build must have by the figure to plan with, 0.1 to 1000; absent: no bound.")
+    @Nullable
+    Double leastMinutes,
+
+    @JsonPropertyDescription(
+        "Kilometres over ground in all that every build must have by the figure to plan with, 0.01 to 1000; absent: no bound.")
+    @Nullable
+    Double leastKilometres,
+
+    @JsonPropertyDescription(
+        "What to prefer among builds that are nearly as good, owned: of those that plan with at least 95 % of the best the one with the fewest pieces to buy, then the cheapest; absent: nothing.")
+    @Nullable
+    Preference prefer,
 
     @JsonPropertyDescription("What it carries; absent: nothing.") @Nullable
     Payload payload,
@@ -123,10 +139,18 @@ public record Scenario(
               .formatted(
                   Require.plain(air.windMetresPerSecond()), flight.style().word()));
     }
-    if (goal == Goal.RANGE && !flight.coversGround()) {
-      Require.refuse(
-          "goal must be endurance where the flight covers no ground, but is range with the style %s."
-              .formatted(flight.style().word()));
+    requireLeastFlight(goal, leastMinutes, leastKilometres, prefer);
+    if (!flight.coversGround()) {
+      if (goal == Goal.RANGE) {
+        Require.refuse(
+            "goal must be endurance where the flight covers no ground, but is range with the style %s."
+                .formatted(flight.style().word()));
+      }
+      if (leastKilometres != null) {
+        Require.refuse(
+            "leastKilometres must be left out where the flight covers no ground, but is %s with the style %s."
+                .formatted(Require.plain(leastKilometres), flight.style().word()));
+      }
     }
     if (transmitterMilliwatts != null) {
       Require.inRange(
@@ -143,6 +167,45 @@ public record Scenario(
     }
     if (candidatesDifferIn != null) {
       Require.inRange("candidatesDifferIn", candidatesDifferIn, 1, 2);
+    }
+  }
+
+  private static void requireLeastFlight(
+      @Nullable Goal goal,
+      @Nullable Double minutes,
+      @Nullable Double kilometres,
+      @Nullable Preference prefer) {
+    if (minutes != null) {
+      Require.inRange("leastMinutes", minutes, 0.1, 1000, "Maybe it was written in seconds.");
+      if (goal == Goal.RANGE) {
+        Require.refuse(
+            "leastMinutes must be left out where the goal is range, but is %s. Maybe leastKilometres is meant."
+                .formatted(Require.plain(minutes)));
+      }
+    }
+    if (kilometres != null) {
+      Require.inRange("leastKilometres", kilometres, 0.01, 1000, "Maybe it was written in metres.");
+      if (goal == null || goal == Goal.ENDURANCE) {
+        Require.refuse(
+            "leastKilometres must be left out where the goal is endurance, but is %s. Maybe leastMinutes is meant, or another goal."
+                .formatted(Require.plain(kilometres)));
+      }
+      if (minutes != null) {
+        Require.refuse("leastKilometres must be left out where leastMinutes is given, but is %s."
+            .formatted(Require.plain(kilometres)));
+      }
+    }
+    if (goal != null && !goal.isOfFlight()) {
+      if (minutes == null && kilometres == null) {
+        Require.refuse(
+            "goal must be endurance or range where no least flight is asked for, but is %s. Maybe state leastMinutes or leastKilometres."
+                .formatted(goal.name().toLowerCase(Locale.ROOT)));
+      }
+      if (prefer != null) {
+        Require.refuse(
+            "prefer must be left out unless the goal is endurance or range, but the goal is %s."
+                .formatted(goal.name().toLowerCase(Locale.ROOT)));
+      }
     }
   }
 
@@ -171,12 +234,30 @@ public record Scenario(
         null,
         null,
         null,
+        null,
+        null,
+        null,
         null);
   }
 
   /** What builds are ranked by. */
   public Goal goalOrEndurance() {
     return goal == null ? Goal.ENDURANCE : goal;
+  }
+
+  /** Which figure of a flight counts, endurance or range, whatever builds are ranked by. */
+  public Goal flightGoal() {
+    return goal == Goal.RANGE || leastKilometres != null ? Goal.RANGE : Goal.ENDURANCE;
+  }
+
+  /** Whether the figure of a flight that counts is its range over ground. */
+  public boolean isForRange() {
+    return flightGoal() == Goal.RANGE;
+  }
+
+  /** Whether owned parts are preferred among builds that are nearly as good. */
+  public boolean prefersOwned() {
+    return prefer == Preference.OWNED;
   }
 
   /** Which parts may be used; a draft frame is fixed. */
@@ -252,6 +333,13 @@ public record Scenario(
   /** What is bought beside one build. */
   public AlsoBuy alsoBuyOrNothing() {
     return alsoBuy == null ? AlsoBuy.NOTHING : alsoBuy;
+  }
+
+  /** What to prefer among builds that are nearly as good. */
+  public enum Preference {
+    /** What the builder has. */
+    @JsonProperty("owned")
+    OWNED
   }
 
   /** What to do with a part of which the catalogue does not say enough. */

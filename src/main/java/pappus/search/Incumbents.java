@@ -17,11 +17,11 @@ import pappus.part.Role;
  * battery; and of the others the one that is closest to feasible.
  */
 public final class Incumbents {
-  /** The objective, then price, then ids: the one order of every ranking. */
+  /** The objective, then price or else the figure to plan with, then ids: the one order of every ranking. */
   public static final Comparator<Assessment> BEST_FIRST = Comparator.comparingLong(
           Assessment::objective)
+      .thenComparingLong(assessment -> assessment.merit().second())
       .reversed()
-      .thenComparingLong(assessment -> assessment.cost().cents())
       .thenComparing(assessment -> assessment.build().toString());
 
   private static final int MOST = 20_000;

@@ -9,6 +9,7 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 import pappus.assessment.Assessment;
 import pappus.assessment.Assessor;
+import pappus.assessment.Purpose;
 import pappus.catalog.Catalog;
 import pappus.part.Build;
 import pappus.part.Part;
@@ -87,6 +88,16 @@ public final class Question {
 
   public Assessor assessor() {
     return assessor;
+  }
+
+  /** The same parts ranked by something else. */
+  public Question with(Purpose purpose) {
+    return new Question(assessor.with(purpose), options, twins);
+  }
+
+  /** Whether another question is about the same parts. */
+  public boolean hasPartsOf(Question other) {
+    return options == other.options;
   }
 
   /** Parts that may fill a role, in the order of ids. */

@@ -130,7 +130,8 @@ final class AssessorTest {
         real.outlay(),
         flight,
         Optional.empty(),
-        limits);
+        limits,
+        real.merit());
   }
 
   @Test

@@ -58,6 +58,14 @@ class LimitKindTest {
                 SmallShop.flying(
                     "{\"style\": \"profile\", \"legs\": [{\"asLongAsPossible\": true}]}", ""),
                 Shelf.EMPTY),
+            assess(SmallShop.scenario(", \"leastMinutes\": 5"), Shelf.EMPTY),
+            assess(
+                SmallShop.flying(cruise, ", \"goal\": \"range\", \"leastKilometres\": 1"),
+                Shelf.EMPTY),
+            new Supply(SmallShop.few(), Shelf.EMPTY)
+                .assessor(SmallShop.scenario(""))
+                .with(new Purpose(Purpose.Measure.FLIGHT, 0, true))
+                .assess(BuildText.parse(String.join(",", SmallShop.ONE_BUILD), SmallShop.few())),
             Desk.assess(build()))
         .flatMap(assessment -> assessment.limits().stream())
         .toList();
@@ -119,7 +127,12 @@ class LimitKindTest {
   @Test
   void ofThoseThatAScenarioStatesTheFirstIsTheLastToGiveUp() {
     assertThat(LimitKind.stated())
-        .containsExactly(LimitKind.MASS_CAP, LimitKind.THRUST_TO_WEIGHT, LimitKind.BUDGET);
+        .containsExactly(
+            LimitKind.MASS_CAP,
+            LimitKind.THRUST_TO_WEIGHT,
+            LimitKind.LEAST_MINUTES,
+            LimitKind.LEAST_KILOMETRES,
+            LimitKind.BUDGET);
     assertThatThrownBy(LimitKind.IN_STOCK::field).isInstanceOf(IllegalStateException.class);
   }
 
@@ -128,14 +141,16 @@ class LimitKindTest {
   void itsFieldIsOneOfTheScenarioThatTakesTheLoosestBound(LimitKind kind) {
     var field = kind.field();
     var loosest = BigDecimal.valueOf(field.loosest());
-    var open =
-        Altered.record(Scenario.class, SmallShop.scenario(BUDGET), field.stating(loosest, "EUR"));
+    var base = kind == LimitKind.LEAST_KILOMETRES
+        ? SmallShop.flying("{\"style\": \"cruise\"}", BUDGET + ", \"goal\": \"range\"")
+        : SmallShop.scenario(BUDGET);
+    var open = Altered.record(Scenario.class, base, field.stating(loosest, "EUR"));
 
     assertThat(SchemaFields.of("scenario"))
         .extracting(SchemaFields.Field::path)
         .contains(field.path());
     assertThat(kind.bound(open)).contains(field.loosest());
-    assertThat(open).isNotEqualTo(SmallShop.scenario(BUDGET));
+    assertThat(open).isNotEqualTo(base);
     var looser = loosest.add(BigDecimal.valueOf(kind.isAtMost() ? 1 : -1));
     assertThatThrownBy(() -> Altered.record(Scenario.class, open, field.stating(looser, "EUR")))
         .isInstanceOf(IllegalArgumentException.class)

@@ -104,7 +104,7 @@ class AssessCommandTest {
     assertRefused(
         "x\u001B[2Jy\n",
         "BUILD: Each part must be the id of a part in the catalogue, but is \"x\\u001b[2Jy\".");
-    assertRefused("result.json#0", "BUILD: must end in # and a rank, but ends in #0.");
+    assertRefused("result.json#0", "BUILD: must end in # and a rank or a pick, but ends in #0.");
   }
 
   @Test

@@ -36,7 +36,7 @@ class CompareCommandTest {
     assertThat(run.exitCode()).isEqualTo(ExitCode.OK);
     assertThat(run.err()).isEmpty();
     assertThat(run.out())
-        .contains(
+        .containsIgnoringWhitespaces(
             "\n1. Cottongrass 4, Spikerush 1303-3400, Ligule 4×1.9×2, Tidewell 2S 3500: ",
             "\n2. Cottongrass 4, Spikerush 1303-3400, Ligule 4×1.9×2, Tidewell 2S 3400: ",
             "\nbattery",

@@ -138,7 +138,7 @@ class DocumentsTest {
         .directory(folder.resolve("work").toFile())
         .redirectErrorStream(true)
         .redirectOutput(folder.resolve("log.txt").toFile());
-    builder.environment().put("COLUMNS", "100");
+    builder.environment().put("COLUMNS", "80");
     var process = builder.start();
     var ended = process.waitFor(PATIENCE_MINUTES, TimeUnit.MINUTES);
     process.destroyForcibly();

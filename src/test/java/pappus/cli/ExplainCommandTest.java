@@ -55,7 +55,8 @@ class ExplainCommandTest {
 
     assertThat(run.exitCode()).isEqualTo(ExitCode.NO);
     assertThat(run.out())
-        .contains("this one is no candidate.", "\n- Clash (propeller-clearance): Propeller ");
+        .containsIgnoringWhitespaces(
+            "this one is no candidate.", "\n- Clash (propeller-clearance): Propeller ");
     assertThat(run(CLASHES, "--format", "json").json().path("status").asString())
         .isEqualTo("infeasible");
   }

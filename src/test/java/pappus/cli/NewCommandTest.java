@@ -38,7 +38,7 @@ class NewCommandTest {
 
     assertThat(recommended(begun).out())
         .startsWith(
-            "marsh\nBelow 250.0 g with 95 % confidence; thrust over weight at least 2.0; at 0 m");
+            "marsh: hover, 0 m above the sea; below 250 g; thrust at least 2.0 times weight.");
     for (var opening : Opening.values()) {
       assertThat(begun.errors())
           .singleElement()

@@ -56,8 +56,8 @@ class SetOptionTest {
 
     assertThat(lighter.exitCode()).isEqualTo(ExitCode.OK);
     assertThat(lighter.out())
-        .startsWith(NAME + "\n")
-        .contains("Below 195.0 g with 95 % confidence", "budget EUR 250")
+        .startsWith(NAME + ": ")
+        .contains("; below 195 g; ", "; at most EUR 250.")
         .isNotEqualTo(asItIs.out());
     assertThat(Files.readString(OUT.resolve("result.json"))).isEqualTo(written);
     assertThat(written).doesNotContain("massCap=195");

@@ -87,10 +87,11 @@ class SheetCommandTest {
   @Test
   void asksForARankThatIsThere() {
     assertThat(sheet("").exitCode()).isEqualTo(ExitCode.BAD_DATA);
-    assertThat(sheet("").err()).contains("RESULT.json#N: must end in # and a rank, but is ");
-    assertThat(sheet("#0").err()).contains("RESULT.json#N: must end in # and a rank, but is ");
-    assertThat(sheet("#7").err())
-        .isEqualTo("RESULT.json#N: must name a rank from 1 to 1, but names 7.\n");
+    assertThat(sheet("").err())
+        .contains("RESULT.json#N: must end in # and a rank or a pick, but is ");
+    assertThat(sheet("#0").err())
+        .contains("RESULT.json#N: must end in # and a rank or a pick, but is ");
+    assertThat(sheet("#7").err()).isEqualTo("RESULT.json#N: must name 1, longest, but names 7.\n");
   }
 
   @Test

@@ -73,12 +73,12 @@ class WeighCommandTest {
     assertThat(run.exitCode()).isZero();
     assertThat(run.err()).isEmpty();
     assertThat(run.out())
-        .contains(
+        .containsIgnoringWhitespaces(
             "      17.6  0.4     18.4  0.2   0.8  motor, Spikerush 1303-3400                  within the doubt\n")
-        .contains(
+        .containsIgnoringWhitespaces(
             "     107.7  3.2    109.0  0.3   1.3  battery, Tidewell 2S 3500 (ready less dry)  within the doubt\n")
         .contains("- 10.0 min took 800 mAh by the charger, 740 by the estimate: 1.11.\n")
-        .contains(
+        .containsIgnoringWhitespaces(
             "Nothing was written; --into FOLDER keeps what was weighed and flown for --catalog FOLDER.");
     assertThat(texts()).isEqualTo(before);
   }

@@ -58,7 +58,7 @@ class WhereCommandsTest {
 
     assertThat(run.exitCode()).isEqualTo(ExitCode.OK);
     assertThat(run.out())
-        .contains("\nWhere propeller.diameterInches at most 4.\n", "Ligule 4×1.9×2")
+        .containsIgnoringWhitespaces("where propeller.diameterInches at most 4", "Ligule 4×1.9×2")
         .doesNotContain("4.5×");
     var json = run("recommend", "--format", "json").json();
     assertThat(json.at("/scenario/where/propeller/diameterInches/atMost").asInt())

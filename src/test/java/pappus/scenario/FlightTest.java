@@ -36,7 +36,7 @@ class FlightTest {
     var scenario = read("{\"style\": \"hover\"}", "");
 
     assertThat(scenario.flight()).isEqualTo(Flight.HOVERING);
-    assertThat(scenario.goalOrEndurance()).isEqualTo(Goal.ENDURANCE);
+    assertThat(scenario.flightGoal()).isEqualTo(Goal.ENDURANCE);
     assertThat(scenario.flight().packAgeOrNew()).isEqualTo(PackAge.NEW);
     assertThat(scenario.flight().burstSecondsOrUsual()).isEqualTo(5);
     assertThat(scenario.flight().coversGround()).isFalse();
@@ -48,7 +48,7 @@ class FlightTest {
         {"style": "cruise", "airspeedMetresPerSecond": 12, "windMetresPerSecond": 4,
          "chargedToVoltsPerCell": 4.2, "packAge": "used", "burstSeconds": 8}""", ", \"goal\": \"range\"");
 
-    assertThat(scenario.goalOrEndurance()).isEqualTo(Goal.RANGE);
+    assertThat(scenario.flightGoal()).isEqualTo(Goal.RANGE);
     assertThat(scenario.flight().airspeedMetresPerSecond()).isEqualTo(12);
     assertThat(scenario.flight().windOrCalm()).isEqualTo(4);
     assertThat(scenario.flight().chargedToVoltsPerCell()).isEqualTo(4.2);

@@ -32,6 +32,9 @@ public final class Scenarios {
         null,
         null,
         null,
+        null,
+        null,
+        null,
         null);
   }
 

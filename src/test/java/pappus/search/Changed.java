@@ -6,6 +6,7 @@ import pappus.assessment.Assessment;
 import pappus.assessment.CostTable;
 import pappus.assessment.Finding;
 import pappus.assessment.Limit;
+import pappus.assessment.Merit;
 import pappus.assessment.flight.FlightEstimate;
 import pappus.physics.flight.Ending;
 import pappus.physics.flight.Endurance;
@@ -80,7 +81,8 @@ public final class Changed {
         from.outlay(),
         from.flight(),
         from.whyNoFlight(),
-        limits);
+        limits,
+        from.merit());
   }
 
   /** Is judged so by the fit rules. */
@@ -94,7 +96,8 @@ public final class Changed {
         from.outlay(),
         from.flight(),
         from.whyNoFlight(),
-        from.limits());
+        from.limits(),
+        from.merit());
   }
 
   private static Assessment with(Assessment from, CostTable cost, FlightEstimate flight) {
@@ -107,7 +110,8 @@ public final class Changed {
         from.outlay(),
         Optional.of(flight),
         from.whyNoFlight(),
-        from.limits());
+        from.limits(),
+        new Merit((long) Math.floor(flight.figure() * Assessment.OBJECTIVE), -cost.cents()));
   }
 
   private static FlightEstimate flight(

@@ -16,7 +16,6 @@ import org.junit.jupiter.api.Test;
 import pappus.part.Kind;
 import pappus.part.Part;
 import pappus.scenario.Flight.Style;
-import pappus.scenario.Goal;
 import pappus.scenario.Scenario;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ObjectNode;
@@ -110,7 +109,7 @@ final class ScenarioFilesTest {
         .anyMatch(scenario -> scenario.flight().style() == Style.HOVER)
         .anyMatch(scenario -> scenario.flight().style() == Style.PROFILE)
         .anyMatch(scenario -> scenario.flight().windOrCalm() > 0)
-        .anyMatch(scenario -> scenario.goalOrEndurance() == Goal.RANGE)
+        .anyMatch(scenario -> scenario.isForRange())
         .anyMatch(scenario -> scenario.air().altitudeMetres() == 2500);
   }
 }

@@ -3,7 +3,6 @@ package pappus.answers.build;
 import java.util.Locale;
 import pappus.assessment.Assessment;
 import pappus.ranking.Best;
-import pappus.scenario.Goal;
 import pappus.scenario.Scenario;
 import pappus.search.Ending;
 import pappus.search.Proof;
@@ -14,7 +13,7 @@ public final class Against {
   private final Changes changes;
 
   public Against(Scenario scenario) {
-    this.isForRange = scenario.goalOrEndurance() == Goal.RANGE;
+    this.isForRange = scenario.isForRange();
     this.changes = new Changes(isForRange, "");
   }
 
@@ -27,11 +26,11 @@ public final class Against {
     var flies = (best.isProof()
             ? "The best build of this scenario, proven, reaches "
             : "The best build found, not proven, reaches ")
-        + Journey.figure(isForRange, Assessment.figure(first.objective()));
+        + Journey.figure(isForRange, Assessment.figure(first.flown()));
     if (!assessment.isFeasible()) {
       return flies + "; this one is no candidate." + more(best.proof());
     }
-    var behind = Assessment.figure(first.objective() - assessment.objective());
+    var behind = Assessment.figure(first.flown() - assessment.flown());
     if (behind <= 0) {
       return best.isProof()
           ? "Proven: no other combination in this catalogue does better."

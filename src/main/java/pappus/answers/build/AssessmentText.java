@@ -7,7 +7,6 @@ import pappus.assessment.flight.FlightEstimate;
 import pappus.document.Lines;
 import pappus.document.Spoken;
 import pappus.doubt.Band;
-import pappus.scenario.Goal;
 import pappus.scenario.Scenario;
 
 /** One build for a terminal, feasible or not. */
@@ -107,7 +106,7 @@ public final class AssessmentText {
   }
 
   private boolean isForRange() {
-    return scenario.goalOrEndurance() == Goal.RANGE;
+    return scenario.isForRange();
   }
 
   private void massTable(Assessment assessment, Lines lines) {

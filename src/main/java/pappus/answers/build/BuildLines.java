@@ -45,6 +45,26 @@ public final class BuildLines {
             .toList());
   }
 
+  /** Their names alone. */
+  public static String accessoryNames(Assessment assessment) {
+    return String.join(
+        ", ",
+        assessment.build().parts().entrySet().stream()
+            .filter(entry -> !Role.MAIN.contains(entry.getKey()))
+            .map(entry -> entry.getValue().name())
+            .toList());
+  }
+
+  /** How far plates stand apart, to be said after something; empty where no plate is above. */
+  public static String height(Assessment assessment) {
+    return assessment
+        .fitting()
+        .stackPlan()
+        .flatMap(StackPlan::height)
+        .map(height -> "; plates " + Spoken.number(height.millimetres(), 0) + " mm apart")
+        .orElse("");
+  }
+
   /** Where boards and pack sit. */
   public static List<String> places(Assessment assessment) {
     var lines = new ArrayList<String>();

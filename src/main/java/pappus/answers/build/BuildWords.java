@@ -32,6 +32,6 @@ public final class BuildWords {
   }
 
   private static String flown(FlightEstimate flight, Assessment assessment) {
-    return Journey.figure(flight.isForRange(), Assessment.figure(assessment.objective()));
+    return Journey.figure(flight.isForRange(), Assessment.figure(assessment.flown()));
   }
 }

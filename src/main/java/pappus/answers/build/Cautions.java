@@ -37,6 +37,22 @@ public final class Cautions {
     return cautions;
   }
 
+  /** The same, each in a line: {@code assess} has all of it. */
+  public static List<String> inLines(Assessment assessment, Scenario scenario) {
+    var cautions = new ArrayList<String>();
+    cautions.add("Estimates, nothing was measured: weigh it, fly gently, plan with the lower.");
+    cautions.add("Propellers off until the last step; first power through a current limiter.");
+    assessment
+        .build()
+        .battery()
+        .map(pack -> pack.chemistry().label().replaceAll(",.*", ""))
+        .ifPresent(cells -> cautions.add(
+            "Charge it as %s, attended, at 1 C at most; never a damaged pack.".formatted(cells)));
+    heat(assessment, scenario).ifPresent(cautions::add);
+    cautions.add("Antenna on before power; power, channel and flying there are local law.");
+    return cautions;
+  }
+
   /** For answers that compare builds: {@link #of} has all that goes with one. */
   public static String brief() {
     return "Estimates: nothing of this was measured. " + general();

@@ -14,7 +14,6 @@ import pappus.change.Savings;
 import pappus.change.Swap;
 import pappus.document.Spoken;
 import pappus.part.Part;
-import pappus.scenario.Goal;
 import pappus.scenario.Scenario;
 
 /** What a change does to a build, in sentences. */
@@ -35,7 +34,7 @@ public final class Changes {
    * @param base the build that changes
    */
   public Changes(Scenario scenario, Assessment base) {
-    this(scenario.goalOrEndurance() == Goal.RANGE, Reasons.currency(base));
+    this(scenario.isForRange(), Reasons.currency(base));
   }
 
   /**

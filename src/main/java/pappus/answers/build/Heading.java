@@ -6,7 +6,7 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 import pappus.document.Spoken;
 import pappus.part.Role;
-import pappus.scenario.Goal;
+import pappus.quantity.Require;
 import pappus.scenario.Outlook;
 import pappus.scenario.PackAge;
 import pappus.scenario.Scenario;
@@ -30,15 +30,55 @@ public final class Heading {
       lines.add("Counted with " + String.join("; ", unusual) + ".");
     }
     if (scenario.alsoBuyOrNothing().counts()) {
-      lines.add("Prices and the budget hold what is bought beside the build: "
-          + OutlayWords.named(scenario.alsoBuyOrNothing())
-          + ".");
+      lines.add(beside(scenario));
     }
     if (scenario.outlookOrExpected() == Outlook.CAUTIOUS) {
       lines.add(
           "Cautious: every uncertain figure of a part counts half its deviation worse than is told below, except the thrust coefficient; limits too are judged so. Bands and what to plan with are by the likeliest figures.");
     }
     return lines;
+  }
+
+  private static String beside(Scenario scenario) {
+    return "Prices and the budget hold what is bought beside the build: "
+        + OutlayWords.named(scenario.alsoBuyOrNothing())
+        + ".";
+  }
+
+  /** All that it asks for in a paragraph, the shortest there is. */
+  public static String line(Scenario scenario) {
+    var asked = new ArrayList<String>();
+    asked.add(scenario.flight().style().word());
+    asked.addAll(unusual(scenario));
+    asked.add(Spoken.number(scenario.air().altitudeMetres(), 0) + " m above the sea");
+    var limits = new ArrayList<String>();
+    var cap = scenario.massCap();
+    limits.add((cap.strict() ? "below " : "at most ")
+        + Spoken.number(cap.grams(), 1).replaceAll("\\.0$", "") + " g");
+    limits.add(
+        "thrust at least " + Spoken.number(scenario.leastThrustToWeight(), 1) + " times weight");
+    if (scenario.budget() != null) {
+      limits.add("at most " + Spoken.price(scenario.budget()));
+    }
+    if (scenario.leastMinutes() != null) {
+      limits.add("at least " + Require.plain(scenario.leastMinutes()) + " min to plan with");
+    }
+    if (scenario.leastKilometres() != null) {
+      limits.add("at least " + Require.plain(scenario.leastKilometres()) + " km to plan with");
+    }
+    scenario.whereOrAny().wishes().stream()
+        .map(wish -> "where " + wish.inWords())
+        .forEach(limits::add);
+    return scenario.name()
+        + ": "
+        + String.join(", ", asked)
+        + "; "
+        + String.join("; ", limits)
+        + "."
+        + (scenario.outlookOrExpected() == Outlook.CAUTIOUS
+            ? " Cautious: limits and ranking count every uncertain figure half its deviation worse."
+            : "")
+        + (scenario.alsoBuyOrNothing().counts() ? " " + beside(scenario) : "");
   }
 
   /** Its name and its limits, for answers that follow a ranking. */
@@ -80,7 +120,7 @@ public final class Heading {
   }
 
   private static String ranked(Scenario scenario) {
-    var isForRange = scenario.goalOrEndurance() == Goal.RANGE;
+    var isForRange = scenario.isForRange();
     var stay = scenario.flight().stay();
     if (stay.isEmpty()) {
       return isForRange ? "; ranked by range over ground" : "";

@@ -44,6 +44,19 @@ public final class Journey {
     return sentences;
   }
 
+  /**
+   * What is flown, and how far; empty for a hover.
+   *
+   * @param planWith share of the kilometres to plan with, 0 to 1
+   */
+  public static Optional<String> briefly(FlightEstimate flight, double planWith) {
+    return flight
+        .course()
+        .map(course -> course.style() == Style.PROFILE
+            ? range(course, planWith).map(Spoken::sentence).orElse("")
+            : flown(course) + range(course, planWith).map(said -> " " + said).orElse(""));
+  }
+
   /** Power against airspeed, in a sentence; empty for a hover. */
   public static Optional<String> power(FlightEstimate flight) {
     return flight

@@ -7,6 +7,7 @@ import java.util.Optional;
 import pappus.assessment.Assessment;
 import pappus.assessment.Finding;
 import pappus.assessment.Limit;
+import pappus.assessment.LimitKind;
 import pappus.assessment.flight.Course;
 import pappus.assessment.flight.FlightEstimate;
 import pappus.compatibility.Verdict;
@@ -43,6 +44,23 @@ public final class Reasons {
         .tightest()
         .map(limit -> limit.met()
             ? "The limit with the least room is " + limit.label() + ": " + room(limit) + "."
+            : "Broken: " + broken(limit) + ".")
+        .orElse("Nothing could be computed.");
+  }
+
+  /** The same in few words. */
+  public static String leastRoom(Assessment assessment) {
+    return assessment
+        .tightest()
+        .map(limit -> limit.met()
+            ? "Least room: %s, %s of at %s %s."
+                .formatted(
+                    limit.is(LimitKind.BUDGET)
+                        ? "price"
+                        : limit.is(LimitKind.THRUST_TO_WEIGHT) ? "T/W" : limit.label(),
+                    amount(limit, limit.value()),
+                    limit.most() ? "most" : "least",
+                    amount(limit, limit.bound()))
             : "Broken: " + broken(limit) + ".")
         .orElse("Nothing could be computed.");
   }
@@ -91,6 +109,15 @@ public final class Reasons {
     }
     var where = course.get().stretches().get(course.get().endsOn().getAsInt()).where();
     return sentence.substring(0, sentence.length() - 1) + ", " + where + ".";
+  }
+
+  /** What ends the flight, in few words. */
+  public static String endsBriefly(FlightEstimate flight) {
+    return switch (flight.endurance().ending()) {
+      case RESERVE -> "Ends at the reserve.";
+      case LANDING_VOLTS -> "Ends at the landing volts, before the reserve.";
+      default -> ending(flight);
+    };
   }
 
   private static String ending(Ending ending, boolean hovers) {
@@ -164,7 +191,7 @@ public final class Reasons {
   public static String standing(Candidate candidate, Candidate next) {
     var mine = candidate.assessment();
     var theirs = next.assessment();
-    var gained = Assessment.figure(mine.objective() - theirs.objective());
+    var gained = Assessment.figure(mine.flown() - theirs.flown());
     var forRange = mine.flight().filter(FlightEstimate::isForRange).isPresent();
     var hovers = mine.flight().filter(flight -> flight.course().isPresent()).isEmpty();
     var text = new StringBuilder("Ahead of the next by ");

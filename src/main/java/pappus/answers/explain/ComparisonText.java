@@ -53,7 +53,7 @@ public final class ComparisonText {
     var first = builds.get(0);
     var changes = new Changes(scenario, first);
     for (var i = 1; i < builds.size(); i++) {
-      var gained = Assessment.figure(builds.get(i).objective() - first.objective());
+      var gained = Assessment.figure(builds.get(i).flown() - first.flown());
       var isWithin = bands.get(0).isPresent()
           && bands.get(i).isPresent()
           && Math.abs(bands.get(i).get().estimate() - bands.get(0).get().estimate())

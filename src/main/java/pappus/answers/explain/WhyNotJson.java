@@ -64,7 +64,7 @@ public record WhyNotJson(
       @JsonPropertyDescription("Power added as flown, W.") Optional<Double> wattsMore) {
     static Difference of(Assessment winner, Assessment other) {
       return new Difference(
-          Assessment.figure(other.objective() - winner.objective()),
+          Assessment.figure(other.flown() - winner.flown()),
           other.mass().grams() - winner.mass().grams(),
           other.cost().cents() - winner.cost().cents(),
           winner

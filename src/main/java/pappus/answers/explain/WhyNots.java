@@ -117,7 +117,7 @@ public final class WhyNots {
   /** Another build against the winner: flight, mass, power, price. */
   private String beside(Assessment other) {
     var words = new ArrayList<String>();
-    words.add(changes.longer(Assessment.figure(other.objective() - winner.objective())));
+    words.add(changes.longer(Assessment.figure(other.flown() - winner.flown())));
     var grams = other.mass().grams() - winner.mass().grams();
     words.add((Math.abs(grams) < LEAST_GRAMS
             ? "as heavy"

@@ -160,7 +160,7 @@ public record OfferJson(
    * @param report the same in words
    */
   static String of(Scenario scenario, Offer offer, OfferReport report, String version) {
-    var goal = scenario.goalOrEndurance();
+    var goal = scenario.flightGoal();
     var settings = offer.shop().settings();
     return JsonText.of(new OfferJson(
         "offered",

@@ -25,7 +25,6 @@ import pappus.offer.StandIn;
 import pappus.part.Role;
 import pappus.part.Sale;
 import pappus.quantity.Money;
-import pappus.scenario.Goal;
 import pappus.scenario.OwnLine;
 import pappus.scenario.Scenario;
 import pappus.scenario.Spare;
@@ -41,7 +40,7 @@ public final class OfferReport {
     this.scenario = scenario;
     this.offer = offer;
     this.settings = offer.shop().settings();
-    this.isForRange = scenario.goalOrEndurance() == Goal.RANGE;
+    this.isForRange = scenario.isForRange();
   }
 
   /** Whether flights are told in kilometres. */

@@ -13,7 +13,6 @@ import pappus.document.Spoken;
 import pappus.part.Part;
 import pappus.part.Role;
 import pappus.ranking.Candidate;
-import pappus.scenario.Goal;
 import pappus.scenario.Scenario;
 
 /** What is said of a candidate: why it stands where it stands, what binds it, what to know before building it. */
@@ -82,7 +81,7 @@ public final class CandidateWords {
   }
 
   private String variant(Assessment row, List<Assessment> variants) {
-    var isForRange = scenario.goalOrEndurance() == Goal.RANGE;
+    var isForRange = scenario.isForRange();
     var texts = new ArrayList<String>();
     for (var other : variants.subList(0, Math.min(SHOWN_VARIANTS, variants.size()))) {
       for (var role : Role.MAIN) {
@@ -90,7 +89,7 @@ public final class CandidateWords {
         if (!row.build().part(role).map(Part::id).equals(Optional.of(theirs.id()))) {
           texts.add(theirs.name()
               + " ("
-              + Journey.figure(isForRange, Assessment.figure(other.objective()))
+              + Journey.figure(isForRange, Assessment.figure(other.flown()))
               + ", "
               + Spoken.price(other.cost().cents(), BuildLines.currency(other))
               + ")");

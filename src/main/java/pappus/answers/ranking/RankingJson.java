@@ -25,7 +25,15 @@ import pappus.search.Ending;
 /** A ranking with every digit; later commands work from it. */
 public record RankingJson(
     @JsonPropertyDescription("How far it can be trusted.") Trust standing,
+
     @JsonPropertyDescription("Builds, the best first.") List<Row> candidates,
+
+    @JsonPropertyDescription(
+        "Builds to choose among by what they let one plan with, the longest or farthest first.")
+    List<PickJson> picks,
+
+    @JsonPropertyDescription("What a little less flight than that of the first pick saves.")
+    List<PickJson> givingUp,
 
     @JsonPropertyDescription("What came nearest, where no build is feasible.")
     Optional<AssessmentJson> closest) {
@@ -56,7 +64,7 @@ public record RankingJson(
       var gap = Standing.gap(ranking);
       return new Trust(
           coverage.isProof(),
-          Standing.text(ranking, scenario.goalOrEndurance()),
+          Standing.text(ranking, scenario.flightGoal()),
           wanted,
           coverage.assessed(),
           coverage.feasible(),
@@ -99,7 +107,7 @@ public record RankingJson(
           row.equalTo().isPresent() ? Optional.of(row.equalTo().getAsInt()) : Optional.empty(),
           row.cheapestOfGroup(),
           AssessmentJson.of(row.assessment(), scenario, row.band().planWith(), parts),
-          BandJson.of(row.band(), scenario.goalOrEndurance()),
+          BandJson.of(row.band(), scenario.flightGoal()),
           index + 1 < rows.size()
               ? Optional.of(Reasons.standing(row, rows.get(index + 1)))
               : Optional.empty(),
@@ -153,6 +161,8 @@ public record RankingJson(
         IntStream.range(0, rows.size())
             .mapToObj(index -> Row.of(index, rows, scenario, parts))
             .toList(),
+        PickJson.picks(ranking.picks(), scenario, parts),
+        PickJson.givingUp(ranking.picks(), scenario, parts),
         ranking.closest().map(closest -> AssessmentJson.of(closest, scenario, 1, parts)));
     return Document.ofSearch(scenario, run, status(ranking), answer, parts);
   }

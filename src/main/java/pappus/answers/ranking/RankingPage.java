@@ -27,7 +27,6 @@ import pappus.document.Table;
 import pappus.ranking.Candidate;
 import pappus.ranking.ParetoFront;
 import pappus.ranking.Ranking;
-import pappus.scenario.Goal;
 import pappus.scenario.Scenario;
 
 /** A ranking as a page: pictures first, then dials, the ranking, and each candidate. */
@@ -48,7 +47,7 @@ public final class RankingPage {
     this.scenario = assessor.scenario();
     this.assessor = assessor;
     this.tool = tool;
-    this.isForRange = scenario.goalOrEndurance() == Goal.RANGE;
+    this.isForRange = scenario.isForRange();
   }
 
   /**
@@ -75,7 +74,7 @@ public final class RankingPage {
     var content = new LinkedHashMap<String, Object>();
     content.put("shell", Shell.drawing(scenario.name(), charts, data, "ranking.js"));
     content.put("heading", Heading.of(scenario));
-    content.put("standing", Standing.text(ranking, scenario.goalOrEndurance()));
+    content.put("standing", Standing.text(ranking, scenario.flightGoal()));
     content.put("overviews", overviews);
     content.put("picker", picker.orElse(null));
     content.put("ranking", RankingTable.spoken(scenario, rows).withoutLast());
@@ -128,7 +127,7 @@ public final class RankingPage {
         BuildLines.names(build),
         "%s, plan with %s; %s g; %s"
             .formatted(
-                Journey.figure(isForRange, Assessment.figure(build.objective())),
+                Journey.figure(isForRange, Assessment.figure(build.flown())),
                 Journey.figure(isForRange, row.band().low()),
                 Spoken.number(build.mass().grams(), 0),
                 Spoken.price(build.cost().cents(), BuildLines.currency(build))),

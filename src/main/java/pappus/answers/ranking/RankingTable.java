@@ -9,7 +9,6 @@ import pappus.document.Spoken;
 import pappus.document.Table;
 import pappus.ranking.Candidate;
 import pappus.scenario.Flight;
-import pappus.scenario.Goal;
 import pappus.scenario.Scenario;
 
 /** A ranking as a table: one row a candidate, the build by ids in the last column. */
@@ -20,7 +19,7 @@ public final class RankingTable {
 
   private RankingTable(Scenario scenario, boolean inHalves) {
     this.scenario = scenario;
-    this.isForRange = scenario.goalOrEndurance() == Goal.RANGE;
+    this.isForRange = scenario.isForRange();
     this.inHalves = inHalves;
   }
 
@@ -68,7 +67,7 @@ public final class RankingTable {
     cells.add(index + 1);
     cells.add(BuildLines.names(build));
     if (isForRange) {
-      cells.add(Assessment.figure(build.objective()) / 1000);
+      cells.add(Assessment.figure(build.flown()) / 1000);
       cells.add(row.band().low() / 1000);
     }
     cells.add(minutes(build.milliseconds() / 1000.0));

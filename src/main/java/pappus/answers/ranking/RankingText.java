@@ -5,111 +5,150 @@ import java.util.Locale;
 import pappus.answers.build.BuildLines;
 import pappus.answers.build.Cautions;
 import pappus.answers.build.Heading;
-import pappus.answers.build.Journey;
 import pappus.answers.build.Reasons;
+import pappus.assessment.Assessment;
 import pappus.document.Lines;
-import pappus.document.Spoken;
+import pappus.document.Style;
 import pappus.ranking.Candidate;
+import pappus.ranking.Pick;
 import pappus.ranking.Ranking;
-import pappus.scenario.Flight;
-import pappus.scenario.Goal;
 import pappus.scenario.Scenario;
-import pappus.search.Ending;
 
-/** A ranking for a terminal. */
+/** A ranking for a terminal: what to take first, then what a little less flight saves, then the rows. */
 public final class RankingText {
-  private static final int REASONED = 3;
+  /** Where names begin, and what they have at least. */
+  private static final int NAMES = 41;
+
+  private static final int LEAST_ROOM = 20;
+  private static final int NAMES_BELOW = 4;
+
   private final Scenario scenario;
   private final int width;
+  private final Style style;
+  private final int details;
+  private final Figures figures;
 
   /**
    * @param width columns of the terminal
+   * @param details so many rows are told in full
    */
-  public RankingText(Scenario scenario, int width) {
+  public RankingText(Scenario scenario, int width, Style style, int details) {
     this.scenario = scenario;
     this.width = width;
+    this.style = style;
+    this.details = details;
+    this.figures = new Figures(scenario.isForRange());
   }
 
-  /** The whole answer. */
-  public String of(Ranking ranking) {
-    var lines = new Lines(width);
-    Heading.of(scenario).forEach(lines::say);
+  /**
+   * The whole answer.
+   *
+   * @param next commands that come next, each a line
+   */
+  public String of(Ranking ranking, List<String> next) {
+    var lines = new Lines(width, style);
+    lines.say(Heading.line(scenario));
     lines.blank();
-    if (ranking.coverage().proof().ending() == Ending.INTERRUPTED) {
-      lines.say("You stopped the search early: this is the best it had found by then.");
-      lines.blank();
-    }
     if (ranking.candidates().isEmpty()) {
       nothing(ranking, lines);
       return lines.text();
     }
-    lines.whole(header());
-    var rank = 1;
-    for (var candidate : ranking.candidates()) {
-      row(rank++, candidate, lines);
-    }
-    if (ranking.candidates().stream().anyMatch(candidate -> candidate.equalTo().isPresent())) {
-      lines.say(
-          "= the shortfall against the first of the group is within the doubt of their difference; * the cheapest of such a group.");
-    }
-    if (ranking.candidates().stream()
-        .anyMatch(candidate -> candidate.assessment().isBeyondBelief())) {
-      lines.say("? better than such aircraft are known to fly: distrust it until one is measured.");
-    }
-    for (var i = 0; i < Math.min(REASONED, ranking.candidates().size()); i++) {
+    var naming = new Naming(ranking.candidates(), ranking.picks());
+    ranking.picks().first().ifPresent(first -> {
+      var picks = new PickLines(ranking.picks(), naming, figures, width);
+      picks.picks(lines);
+      lines.blank();
+      if (!ranking.picks().givingUp().isEmpty()) {
+        picks.givingUp(lines);
+        lines.blank();
+      }
+    });
+    rows(ranking, naming, lines);
+    lines.blank();
+    detail(ranking, lines);
+    for (var i = 0; i < Math.min(details, ranking.candidates().size()); i++) {
       lines.blank();
       reasons(i, ranking.candidates(), lines);
     }
     lines.blank();
-    lines.say(Standing.text(ranking, scenario.goalOrEndurance()));
-    lines.blank();
-    Cautions.of(ranking.candidates().get(0).assessment(), scenario).forEach(lines::caution);
+    Cautions.inLines(first(ranking), scenario).forEach(lines::caution);
+    if (!next.isEmpty()) {
+      next.forEach(lines::whole);
+    }
     return lines.text();
   }
 
-  /** Kilometres and the time they take where builds are ranked by range. */
-  private String header() {
-    if (isForRange()) {
-      return " #      km  plan on    min      g   T/W  mean W  price";
+  private static Assessment first(Ranking ranking) {
+    return ranking
+        .picks()
+        .first()
+        .map(Pick::build)
+        .orElseGet(() -> ranking.candidates().get(0).assessment());
+  }
+
+  private void detail(Ranking ranking, Lines lines) {
+    var detail = new DetailLines(scenario, figures);
+    ranking
+        .picks()
+        .first()
+        .ifPresentOrElse(
+            pick -> detail.of("the " + pick.kind().word(), pick.build(), pick.band(), lines),
+            () -> {
+              var row = ranking.candidates().get(0);
+              detail.of("row 1", row.assessment(), row.band(), lines);
+            });
+  }
+
+  private void rows(Ranking ranking, Naming naming, Lines lines) {
+    var rows = ranking.candidates();
+    var isProof = ranking.coverage().isProof();
+    lines.whole("Ranking by " + ranked()
+        + (isProof ? ", proven" : "")
+        + (rows.size() > 1 ? ", what differs from row 1" : ""));
+    lines.whole(" #   " + figures.heading());
+    for (var i = 0; i < rows.size(); i++) {
+      row(i, rows, naming, lines);
     }
-    return scenario.flight().style() == Flight.Style.HOVER
-        ? " #     min  plan on      g   T/W  hover W  price"
-        : " #     min  plan on      g   T/W   mean W  price";
+    var isEqual = rows.stream().anyMatch(row -> row.equalTo().isPresent());
+    var isDoubted = rows.stream().anyMatch(row -> row.assessment().isBeyondBelief());
+    if (isEqual || isDoubted) {
+      lines.say((isEqual ? "= within the doubt of its group's first" : "")
+          + (isEqual && isDoubted ? "; " : "")
+          + (isDoubted ? "? too good to be true: never a pick" : "")
+          + ".");
+    }
+    if (!isProof) {
+      lines.say(Standing.text(ranking, scenario.flightGoal()));
+    }
   }
 
-  private boolean isForRange() {
-    return scenario.goalOrEndurance() == Goal.RANGE;
+  private String ranked() {
+    return switch (scenario.goalOrEndurance()) {
+      case ENDURANCE -> "minutes expected";
+      case RANGE -> "kilometres expected";
+      case PRICE -> "price";
+      case MASS -> "mass";
+      case THRUST -> "thrust over weight";
+    };
   }
 
-  private void row(int rank, Candidate candidate, Lines lines) {
-    var assessment = candidate.assessment();
-    var flight = assessment.flight().orElseThrow();
-    var mark = candidate.equalTo().isPresent() ? "=" : " ";
-    var minutes = Spoken.minutes(assessment.milliseconds() / 1000.0);
-    var figures = isForRange()
-        ? String.format(
-            Locale.ROOT,
-            "%6s  %7s  %5s",
-            Journey.kilometres(flight.rangeMetres()),
-            Journey.kilometres(candidate.band().low()),
-            minutes)
-        : String.format(
-            Locale.ROOT, "%5s  %7s", minutes, Spoken.minutes(candidate.band().low()));
+  private void row(int index, List<Candidate> rows, Naming naming, Lines lines) {
+    var row = rows.get(index);
+    var build = row.assessment();
+    var known = naming.picks().of(build).map(one -> List.of(one.kind().word()));
+    var names = known.orElseGet(() -> Naming.otherwise(build, rows.get(0).assessment()));
     var numbers = String.format(
         Locale.ROOT,
-        isForRange()
-            ? "%2d %s %s  %5.0f  %4.1f  %6.0f  %s%s"
-            : "%2d %s %s  %5.0f  %4.1f  %7.0f  %s%s",
-        rank,
-        mark,
-        figures,
-        assessment.mass().grams(),
-        flight.thrustToWeight(),
-        flight.flownW(),
-        Spoken.price(assessment.cost().cents(), BuildLines.currency(assessment)),
-        (candidate.cheapestOfGroup() ? " *" : "") + (assessment.isBeyondBelief() ? " ?" : ""));
-    lines.whole(numbers);
-    lines.row("     " + BuildLines.names(assessment), 5);
+        "%2d %-2s%s  ",
+        index + 1,
+        (row.equalTo().isPresent() ? "=" : "") + (build.isBeyondBelief() ? "?" : ""),
+        figures.of(build, row.band().low()));
+    if (index == 0 && known.isEmpty()) {
+      lines.whole(numbers.stripTrailing());
+      lines.row("    " + BuildLines.names(build), NAMES_BELOW);
+    } else {
+      lines.whole(numbers + Naming.within(names, Math.max(LEAST_ROOM, width - NAMES)));
+    }
   }
 
   private void reasons(int index, List<Candidate> candidates, Lines lines) {
@@ -134,6 +173,6 @@ public final class RankingText {
       BuildLines.details(closest).forEach(line -> lines.row(line, 2));
     });
     lines.blank();
-    lines.say(Standing.text(ranking, scenario.goalOrEndurance()));
+    lines.say(Standing.text(ranking, scenario.flightGoal()));
   }
 }

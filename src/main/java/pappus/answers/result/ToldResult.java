@@ -2,8 +2,12 @@ package pappus.answers.result;
 
 import com.fasterxml.jackson.annotation.JsonSetter;
 import com.fasterxml.jackson.annotation.Nulls;
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.OptionalInt;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import pappus.files.Fingerprint;
 import pappus.files.InputException;
@@ -19,18 +23,66 @@ import tools.jackson.core.JacksonException;
  * @param catalogs as they were asked for
  * @param set what was asked otherwise than the scenario's file says; absent: nothing
  * @param candidates its candidates, the best first
+ * @param picks builds to choose among, by what they are picked for; empty in results of old
  */
 public record ToldResult(
     Standing standing,
     List<Fingerprint> inputs,
     List<String> catalogs,
     @JsonSetter(nulls = Nulls.AS_EMPTY) @Nullable List<String> set,
-    List<ToldRow> candidates) {
+    List<ToldRow> candidates,
+    @JsonSetter(nulls = Nulls.AS_EMPTY) @Nullable List<ToldPick> picks) {
   public ToldResult {
     inputs = List.copyOf(inputs);
     catalogs = List.copyOf(catalogs);
     set = set == null ? null : List.copyOf(set);
     candidates = List.copyOf(candidates);
+    picks = picks == null ? null : List.copyOf(picks);
+  }
+
+  /** A pick as a result tells it. */
+  public record ToldPick(
+      String pick, Map<String, String> roles, long milliseconds, boolean feasible) {
+    ToldRow row() {
+      return new ToldRow(roles, milliseconds, feasible);
+    }
+  }
+
+  /** All builds that can be named: candidates by their rank, then picks in their order. */
+  public List<ToldRow> builds() {
+    return Stream.concat(candidates.stream(), picksOrNone().stream().map(ToldPick::row))
+        .toList();
+  }
+
+  /**
+   * The place, from 1, of a build among all that can be named.
+   *
+   * @param name a rank, or what a build is picked for
+   * @return empty if there is no such build
+   */
+  public OptionalInt place(String name) {
+    if (name.matches("[1-9][0-9]{0,2}")) {
+      var rank = Integer.parseInt(name);
+      return rank <= candidates.size() ? OptionalInt.of(rank) : OptionalInt.empty();
+    }
+    for (var i = 0; i < picksOrNone().size(); i++) {
+      if (picksOrNone().get(i).pick().equals(name)) {
+        return OptionalInt.of(candidates.size() + i + 1);
+      }
+    }
+    return OptionalInt.empty();
+  }
+
+  private List<ToldPick> picksOrNone() {
+    return picks == null ? List.of() : picks;
+  }
+
+  /** What may be named, in words. */
+  public String names() {
+    var names = new ArrayList<String>();
+    names.add(candidates.size() == 1 ? "1" : "1 to " + candidates.size());
+    picksOrNone().forEach(pick -> names.add(pick.pick()));
+    return String.join(", ", names);
   }
 
   /** What was asked otherwise than the scenario's file says. */

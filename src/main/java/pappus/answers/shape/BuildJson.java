@@ -27,6 +27,6 @@ public record BuildJson(
       NamedParts parts) {
     return new BuildJson(
         AssessmentJson.of(assessment, scenario, planWith, parts),
-        band.map(found -> BandJson.of(found, scenario.goalOrEndurance())));
+        band.map(found -> BandJson.of(found, scenario.flightGoal())));
   }
 }

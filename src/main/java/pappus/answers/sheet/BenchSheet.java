@@ -49,18 +49,18 @@ public record BenchSheet(
    * The sheet of a build.
    *
    * @param assessor who judged
-   * @param rank of the build in its result
+   * @param name what the build is in its result
    * @param remarks what is otherwise than the result told
    */
   public static BenchSheet of(
-      Assessment assessment, Assessor assessor, int rank, List<String> remarks) {
+      Assessment assessment, Assessor assessor, String name, List<String> remarks) {
     var scenario = assessor.scenario();
     var band = assessment
         .flight()
         .filter(flight -> flight.endurance().seconds() > 0)
         .map(flight -> new Doubts(assessor).band(assessment));
     var heading = new ArrayList<>(Heading.of(scenario));
-    heading.add("Candidate " + rank + ", " + BuildWords.of(assessment));
+    heading.add(name + ", " + BuildWords.of(assessment));
     var all = new ArrayList<>(remarks);
     all.addAll(missing(assessment, band));
     var mounting = new Mounting(assessment);

@@ -23,7 +23,6 @@ import pappus.document.Spoken;
 import pappus.document.Table;
 import pappus.part.Part;
 import pappus.part.Role;
-import pappus.scenario.Goal;
 import pappus.scenario.Scenario;
 
 /** What could take the place of a part, for a terminal, a machine or to paste elsewhere. */
@@ -46,7 +45,7 @@ public final class AlternativesReport {
   }
 
   private boolean isForRange() {
-    return scenario.goalOrEndurance() == Goal.RANGE;
+    return scenario.isForRange();
   }
 
   private String currency() {

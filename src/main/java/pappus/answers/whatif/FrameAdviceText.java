@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import pappus.document.Lines;
 import pappus.document.Table;
-import pappus.scenario.Goal;
 import pappus.scenario.Scenario;
 import pappus.whatif.sweep.FrameAdvice;
 
@@ -15,7 +14,7 @@ final class FrameAdviceText {
 
   FrameAdviceText(Scenario scenario, FrameAdvice advice) {
     this.advice = advice;
-    this.words = new FrameWords(advice, scenario.goalOrEndurance() == Goal.RANGE);
+    this.words = new FrameWords(advice, scenario.isForRange());
   }
 
   void say(Lines lines, int width) {

@@ -33,7 +33,7 @@ public final class FrameWords {
             .formatted(
                 name,
                 Spoken.number(advice.frame().mass().grams(), 1),
-                figure(Assessment.figure(build.objective())),
+                figure(Assessment.figure(build.flown())),
                 best.isProof() ? ", proven" : ", not proven"))
         .orElse(name + " as it is drawn: "
             + (best.isProof()

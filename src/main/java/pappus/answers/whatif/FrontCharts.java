@@ -17,7 +17,6 @@ import pappus.document.Spoken;
 import pappus.document.Table;
 import pappus.ranking.Candidate;
 import pappus.ranking.ParetoFront;
-import pappus.scenario.Goal;
 import pappus.scenario.Scenario;
 
 /** Flight against mass and against price: what is traded for what, and where candidates stand in it. */
@@ -39,7 +38,7 @@ public final class FrontCharts {
     this.scenario = scenario;
     this.front = front;
     this.candidates = candidates;
-    this.isForRange = scenario.goalOrEndurance() == Goal.RANGE;
+    this.isForRange = scenario.isForRange();
   }
 
   /** Both; none where nothing is known to fly. */
@@ -79,7 +78,7 @@ public final class FrontCharts {
   }
 
   private double figure(Assessment build) {
-    return Assessment.figure(build.objective()) / (isForRange ? 1000 : 60);
+    return Assessment.figure(build.flown()) / (isForRange ? 1000 : 60);
   }
 
   /** Builds of the front than which none of it flies longer with less. */

@@ -15,7 +15,6 @@ import pappus.part.Part;
 import pappus.part.Role;
 import pappus.quantity.Require;
 import pappus.ranking.ParetoFront;
-import pappus.scenario.Goal;
 import pappus.scenario.Scenario;
 
 /**
@@ -101,8 +100,8 @@ public final class Picker {
       var cells = new ArrayList<Object>();
       cells.add(build.mass().neededMilligrams(deviations));
       cells.add(build.cost().cents());
-      cells.add(Journey.figure(isForRange(), Assessment.figure(build.objective())));
-      cells.add(Chart.rounded(Assessment.figure(build.objective()) / (isForRange() ? 1000 : 60)));
+      cells.add(Journey.figure(isForRange(), Assessment.figure(build.flown())));
+      cells.add(Chart.rounded(Assessment.figure(build.flown()) / (isForRange() ? 1000 : 60)));
       cells.add(Chart.rounded(build.mass().grams()));
       cells.add(Chart.rounded(build.flight().map(FlightEstimate::thrustToWeight).orElse(0.0)));
       cells.add(Chart.rounded(build.flight().map(FlightEstimate::flownW).orElse(0.0)));
@@ -127,12 +126,12 @@ public final class Picker {
   }
 
   private boolean isForRange() {
-    return scenario.goalOrEndurance() == Goal.RANGE;
+    return scenario.isForRange();
   }
 
   /** The flight down to which none is missing, seconds or metres; absent where nothing is proven. */
   private OptionalDouble downTo() {
-    var best = Assessment.figure(front.builds().get(0).objective());
+    var best = Assessment.figure(front.builds().get(0).flown());
     if (front.isProof()) {
       return OptionalDouble.of(front.share() * best);
     }

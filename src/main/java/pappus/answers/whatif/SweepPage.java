@@ -18,7 +18,6 @@ import pappus.document.FiguresPage;
 import pappus.document.Spoken;
 import pappus.document.Table;
 import pappus.ranking.ParetoFront;
-import pappus.scenario.Goal;
 import pappus.scenario.Scenario;
 import pappus.whatif.sweep.Axis;
 import pappus.whatif.sweep.Step;
@@ -36,7 +35,7 @@ public final class SweepPage {
   public SweepPage(Scenario scenario, String currency) {
     this.scenario = scenario;
     this.currency = currency;
-    this.isForRange = scenario.goalOrEndurance() == Goal.RANGE;
+    this.isForRange = scenario.isForRange();
   }
 
   /**
@@ -67,7 +66,7 @@ public final class SweepPage {
         "flights",
         isForRange ? "Range" : "Endurance",
         isForRange ? Chart.Axis.of("over ground", "km", 2) : Chart.Axis.of("in the air", "min", 1),
-        build -> Assessment.figure(build.objective()) / (isForRange ? 1000 : 60));
+        build -> Assessment.figure(build.flown()) / (isForRange ? 1000 : 60));
   }
 
   private Chart prices(Sweep sweep) {

@@ -19,7 +19,6 @@ import pappus.assessment.flight.FlightEstimate;
 import pappus.document.Lines;
 import pappus.document.Table;
 import pappus.ranking.ParetoFront;
-import pappus.scenario.Goal;
 import pappus.scenario.Scenario;
 import pappus.whatif.sweep.Axis;
 import pappus.whatif.sweep.FrameAdvice;
@@ -60,7 +59,7 @@ public final class SweepReport {
   }
 
   private boolean isForRange() {
-    return scenario.goalOrEndurance() == Goal.RANGE;
+    return scenario.isForRange();
   }
 
   /**
@@ -189,7 +188,7 @@ public final class SweepReport {
     var found = build.get();
     var flight = found.flight();
     var cells = new ArrayList<Object>();
-    cells.add(Assessment.figure(found.objective()) / (isForRange() ? 1000 : 60));
+    cells.add(Assessment.figure(found.flown()) / (isForRange() ? 1000 : 60));
     cells.add(found.mass().grams());
     cells.add(found.mass().neededMilligrams(deviations) / 1000.0);
     cells.add(flight.map(FlightEstimate::thrustToWeight).orElse(0.0));

@@ -100,8 +100,8 @@ public final class SweepWords {
     var last = feasible.get(feasible.size() - 1);
     var units = Double.parseDouble(last.values().get(0))
         - Double.parseDouble(first.values().get(0));
-    var gained = Assessment.figure(last.best().build().orElseThrow().objective()
-        - first.best().build().orElseThrow().objective());
+    var gained = Assessment.figure(last.best().build().orElseThrow().flown()
+        - first.best().build().orElseThrow().flown());
     var changes = new Changes(isForRange, "");
     if (Math.abs(gained / units) < LEAST_EACH) {
       return Optional.of("From %s to %s %s, the best build flies %s in all."

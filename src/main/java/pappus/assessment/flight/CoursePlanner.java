@@ -44,7 +44,7 @@ final class CoursePlanner {
 
   CoursePlanner(Scenario scenario) {
     this.style = scenario.flight().style();
-    this.goal = scenario.goalOrEndurance();
+    this.goal = scenario.flightGoal();
     this.plan = PlannedStretch.of(scenario.flight());
     this.stay = scenario.flight().stay();
     this.windMPerS = scenario.air().windOrCalm();

@@ -118,7 +118,8 @@ public final class FlightModels {
     return motorFigures.computeIfAbsent(motor.id(), id -> evidence.motor(motor));
   }
 
-  private PropellerFigures figures(Propeller propeller) {
+  /** What counts of a propeller. */
+  public PropellerFigures figures(Propeller propeller) {
     return propellerFigures.computeIfAbsent(propeller.id(), id -> evidence.propeller(propeller));
   }
 
@@ -128,7 +129,7 @@ public final class FlightModels {
   }
 
   /** What counts of a pack. */
-  BatteryFigures figures(Battery battery) {
+  public BatteryFigures figures(Battery battery) {
     return batteryFigures.computeIfAbsent(battery.id(), id -> evidence.battery(battery));
   }
 

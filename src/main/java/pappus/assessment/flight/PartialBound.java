@@ -8,15 +8,16 @@ import pappus.part.Build;
 import pappus.part.Role;
 import pappus.physics.airframe.Airframe;
 import pappus.physics.battery.Delivery;
+import pappus.physics.battery.Load;
 import pappus.physics.battery.Pack;
 import pappus.physics.flight.Aircraft;
+import pappus.physics.flight.EfficiencyBand;
 import pappus.physics.flight.Endurance;
 import pappus.physics.flight.ForwardFlight;
 import pappus.physics.flight.FullThrottle;
 import pappus.physics.flight.Hover;
 import pappus.physics.flight.LandingRule;
 import pappus.physics.flight.Limits;
-import pappus.scenario.Goal;
 import pappus.scenario.Scenario;
 
 /**
@@ -43,6 +44,14 @@ public final class PartialBound {
 
   /** A factor moves by less with the draw and the resistance, which it is not asked for. */
   private static final double NOISE = 1e-5;
+
+  /** Masses at which belief is looked at are so many times apart. */
+  private static final double HEAVIER = 1.003;
+
+  private static final double MUCH_HEAVIER = 1.02;
+
+  /** No build of which this is asked warms its pack by so many times what its motors take. */
+  private static final double WARMER = 2;
 
   private final Scenario scenario;
   private final FlightModels models;
@@ -119,9 +128,7 @@ public final class PartialBound {
   private double atAnySpeed(ForwardFlight forward, Pack behind) {
     var seconds = Endurance.of(forward.bestEndurance().steady(), behind, landing, continuous)
         .seconds();
-    return scenario.goalOrEndurance() == Goal.RANGE
-        ? seconds * CoursePlanner.FASTEST_OVER_GROUND
-        : seconds;
+    return scenario.isForRange() ? seconds * CoursePlanner.FASTEST_OVER_GROUND : seconds;
   }
 
   /**
@@ -266,6 +273,53 @@ public final class PartialBound {
     } catch (IllegalArgumentException outsideTheModel) {
       return figure(least, false);
     }
+  }
+
+  /**
+   * What builds draw beside the motors at least if their efficiency in hover is one that such aircraft are known to reach:
+   * between two masses the motors take no more than at the heavier one and at the most volts, and the ideal power is no
+   * less than at the lighter one.
+   *
+   * @param fromGrams no such build is lighter
+   * @param toGrams no such build is heavier
+   * @param losses most ripple of the controllers over that of the law; absent: by the law
+   */
+  public BelievedDraw believed(
+      double fromGrams, double toGrams, List<OptionalDouble> losses, FrameAir air) {
+    // Before a board is decided its draw is in more doubt than this is.
+    var step = begun.board().isPresent() ? HEAVIER : MUCH_HEAVIER;
+    var draw = new BelievedDraw.Builder();
+    try {
+      for (var grams = fromGrams; grams < toGrams; grams *= step) {
+        var heavier = Math.min(toGrams, grams * step);
+        var highest = EfficiencyBand.warning(heavier / 1000).highest();
+        var idealW = Hover.of(aircraft(new Airframe(grams / 1000, 0, 0), OptionalDouble.empty(), 0))
+            .idealPowerW();
+        var mostW = 0.0;
+        for (var loss : losses) {
+          mostW = Math.max(mostW, motorsW(grams, heavier, loss, air));
+        }
+        draw.from(grams, idealW / highest - mostW);
+      }
+      return draw.build();
+    } catch (IllegalArgumentException outsideTheModel) {
+      return BelievedDraw.ANY;
+    }
+  }
+
+  /** Most power that the motors take from the pack in hover between two masses, at the most volts that it may have, W. */
+  private double motorsW(double grams, double heavier, OptionalDouble loss, FrameAir air) {
+    var light = hover(grams, loss, air.leastLost(diameterMm));
+    var heavy = hover(heavier, loss, air.mostLost(diameterMm));
+    var warm = pack.warmedBy(Load.ofPower(WARMER * heavy.steady().busPowerW(pack.openVolts(1))));
+    return warm.deliver(light.steady().load(), Pack.HALF_CHARGE) instanceof Delivery.Delivered now
+        ? heavy.steady().busPowerW(now.terminalVolts())
+        : 0;
+  }
+
+  private Hover hover(double grams, OptionalDouble loss, double thrustLost) {
+    var airframe = new Airframe(grams / 1000, thrustLost, 0);
+    return courses.hover(models.steadily(aircraft(airframe, loss, 0), begun), 1);
   }
 
   private Aircraft aircraft(Least least) {

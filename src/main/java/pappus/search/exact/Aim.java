@@ -17,6 +17,26 @@ interface Aim {
     }
 
     @Override
+    public boolean isOfFlight() {
+      return true;
+    }
+
+    @Override
+    public double leastWatts(double grams) {
+      return 0;
+    }
+
+    @Override
+    public long objective(long flown, Adds least) {
+      return HOPELESS;
+    }
+
+    @Override
+    public long again(long objective, long flown) {
+      return HOPELESS;
+    }
+
+    @Override
     public boolean isFor(FrameAir air) {
       return true;
     }
@@ -43,12 +63,33 @@ interface Aim {
   };
 
   /**
-   * No build with at least these numbers reaches more.
+   * No build with at least these numbers flies longer or farther: microseconds or micrometres.
    *
    * @param least of the whole build, but for the battery's own resistance
    * @param loss least ripple of the controllers over that of the law; absent: as the law says
    */
   long atMost(Adds least, OptionalDouble loss);
+
+  /** Whether builds are ranked by more of a flight, so that what flies less far is worth less. */
+  boolean isOfFlight();
+
+  /** No build that weighs so much or more, and counts, draws less beside the motors, W. */
+  double leastWatts(double grams);
+
+  /**
+   * The objective that no build with at least these numbers surpasses.
+   *
+   * @param flown microseconds or micrometres that none of them surpasses
+   */
+  long objective(long flown, Adds least);
+
+  /**
+   * The same once more, with all that is known now of how far these builds can be relied on: what is dear to find out is
+   * not asked before it matters.
+   *
+   * @param objective that was worked out before
+   */
+  long again(long objective, long flown);
 
   /** Whether it says of frames that do this to the air all that can be said. */
   boolean isFor(FrameAir air);
@@ -70,7 +111,7 @@ interface Aim {
   double mostGrams(double variance);
 
   /**
-   * No build that draws at least so much reaches more.
+   * No build that draws at least so much flies longer or farther: microseconds or micrometres.
    *
    * @param watts beside the motors, with each gram from the mass of the trade counted as what it costs
    * @param ohm least resistance of board and lead, Ω

@@ -8,10 +8,14 @@ import java.util.concurrent.ConcurrentHashMap;
 import org.jspecify.annotations.Nullable;
 import pappus.assessment.Assessment;
 import pappus.assessment.Assessor;
+import pappus.assessment.Merit;
+import pappus.assessment.Purpose;
+import pappus.assessment.flight.BelievedDraw;
 import pappus.assessment.flight.FrameAir;
 import pappus.assessment.flight.PartialBound;
 import pappus.assessment.flight.PartialBound.Trade;
 import pappus.part.Build;
+import pappus.part.Role;
 
 /**
  * What holds for every build of a question: the cap, the budget, and how far rounding may lead astray.
@@ -40,6 +44,8 @@ final class Bounds {
   /** So much longer may a flight at a best speed last with more drag, since it is slower: measured below 5e-4. */
   private static final double SLOWED_BY_DRAG = 1e-2;
 
+  private static final double MICRO_IN_MILLI = 1000;
+
   private final Assessor assessor;
   private final double deviations;
   private final double capGrams;
@@ -47,7 +53,10 @@ final class Bounds {
   private final double leastThrustToWeight;
   private final double leastFigure;
   private final double rounding;
+  private final Purpose purpose;
+  private volatile long leastFlight;
   private final @Nullable Front front;
+  private final Map<List<Object>, BelievedDraw> believedDraws = new ConcurrentHashMap<>();
 
   /** For what a ranking looks for. */
   Bounds(Assessor assessor) {
@@ -66,6 +75,8 @@ final class Bounds {
     this.capGrams = scenario.massCap().largestMilligrams() / 1000.0;
     this.budgetCents = budget == null ? Double.POSITIVE_INFINITY : budget.cents();
     this.leastThrustToWeight = scenario.leastThrustToWeight();
+    this.purpose = assessor.purpose();
+    this.leastFlight = purpose.leastFlight();
     this.leastFigure = assessor.leastOfRound() * (1 - EDGE);
     this.rounding = assessor.keepsBack()
         ? ROUNDING_OF_STAYS
@@ -93,11 +104,78 @@ final class Bounds {
         || (front != null && front.surpasses(needed, cents));
   }
 
-  /** The objective that no figure up to this one is worth more than; hopeless where it is less than one round of legs. */
-  long objective(double figure) {
+  /** Microseconds or micrometres that no figure up to this one is worth more than; hopeless below one round of legs. */
+  long flown(double figure) {
     return figure <= 0 || figure < leastFigure
         ? Aim.HOPELESS
         : (long) Math.floor(Math.min(figure * (1 + rounding), 1e12) * Assessment.OBJECTIVE);
+  }
+
+  /** Whether builds are ranked by a flight that nobody need rely on, and none has a least one. */
+  boolean asksForFlightAlone() {
+    return purpose.measure() == Purpose.Measure.FLIGHT && leastFlight == 0;
+  }
+
+  /** Whether it matters how much of a flight can be relied on. */
+  boolean asksForPlan() {
+    return purpose.asksForPlan();
+  }
+
+  /** From now on builds need a longer or farther flight to plan with; for what is bounded after this. */
+  void raiseLeastFlight(long thousandths) {
+    leastFlight = thousandths;
+  }
+
+  /** Whether an assessed build has the least flight that is looked for by now. */
+  boolean isFlightEnough(Assessment assessment) {
+    return leastFlight == purpose.leastFlight() || assessment.merit().second() >= leastFlight;
+  }
+
+  /** Whether builds are ranked by thrust. */
+  boolean asksForThrust() {
+    return purpose.measure() == Purpose.Measure.THRUST;
+  }
+
+  /**
+   * The objective of builds that fly no farther and have at least some mass and price.
+   *
+   * @param flown microseconds or micrometres, or {@link Aim#HOPELESS}
+   * @param share of its flight that no such build can rely on more of
+   * @param thrustToWeight that none surpasses
+   */
+  long objective(long flown, double share, Adds least, double thrustToWeight) {
+    if (flown < 0 || asksForFlightAlone()) {
+      return flown;
+    }
+    var planWith = planWith(flown, share);
+    return planWith < leastFlight
+        ? Aim.HOPELESS
+        : Merit.objective(
+            purpose.measure(),
+            flown,
+            planWith,
+            least.cents(),
+            least.grams() - EDGE,
+            thrustToWeight * (1 + EDGE));
+  }
+
+  /**
+   * The same of builds of which it is known now that they can rely on less.
+   *
+   * @param objective that they were thought to reach
+   */
+  long lessReliable(long objective, long flown, double share) {
+    var planWith = planWith(flown, share);
+    if (planWith < leastFlight) {
+      return Aim.HOPELESS;
+    }
+    return purpose.measure() == Purpose.Measure.PLAN_WITH
+        ? Math.min(objective, planWith)
+        : objective;
+  }
+
+  private static long planWith(long flown, double share) {
+    return (long) Math.floor(flown * share * (1 + ROUNDING_OF_SPEEDS) / MICRO_IN_MILLI);
   }
 
   /**
@@ -109,7 +187,7 @@ final class Bounds {
    * @param losses least ripple of boards of each sort that may be taken, over that of the law
    */
   Optional<Aim> aim(Build begun, FrameAir air, Adds least, List<OptionalDouble> losses) {
-    return assessor.prospect(begun).map(prospect -> new Aimed(prospect, air, least, losses));
+    return assessor.prospect(begun).map(prospect -> new Aimed(begun, prospect, air, least, losses));
   }
 
   /** Steps of draw and resistance. */
@@ -125,15 +203,37 @@ final class Bounds {
     private final Map<Decided, Double> carried = new ConcurrentHashMap<>();
     private final boolean maySlow;
     private final double longer;
+    private volatile @Nullable BelievedDraw believed;
+    private final Build begun;
+    private volatile double share;
+    private volatile boolean isShareSure;
 
-    Aimed(PartialBound prospect, FrameAir air, Adds draw, List<OptionalDouble> losses) {
+    Aimed(
+        Build begun, PartialBound prospect, FrameAir air, Adds draw, List<OptionalDouble> losses) {
+      this.begun = begun;
       this.prospect = prospect;
       this.air = air;
       this.draw = draw;
       this.losses = losses;
+      this.share = purpose.asksForPlan()
+          ? assessor.mostReliance(
+              List.of(begun.propeller().orElseThrow()), List.of(begun.battery().orElseThrow()))
+          : 1;
+      this.isShareSure = !purpose.asksForPlan() || !mayBeSure(begun);
       this.heaviest = Math.min(capGrams, carriedGrams(draw.watts(), draw.ohm()));
       this.maySlow = prospect.maySlow(least(heaviest, OptionalDouble.empty()));
       this.longer = air.isDragKnown() || !assessor.choosesSpeeds() ? 1 : 1 + SLOWED_BY_DRAG;
+    }
+
+    private static Build mains(Build begun) {
+      return Build.empty()
+          .with(Role.MOTOR, begun.motor().orElseThrow())
+          .with(Role.PROPELLER, begun.propeller().orElseThrow())
+          .with(Role.BATTERY, begun.battery().orElseThrow());
+    }
+
+    private static boolean mayBeSure(Build begun) {
+      return begun.frame().isPresent() && begun.board().isPresent();
     }
 
     /** No more mass keeps the thrust asked for with so much draw and resistance, g. */
@@ -147,13 +247,14 @@ final class Bounds {
 
     /** The same where more is decided: looked up in steps, and only for what is nearly too heavy. */
     private boolean isCarried(Adds least) {
-      return least.grams() < NEARLY * heaviest
-          || least.grams()
-              <= EDGE
-                  + carried.computeIfAbsent(
-                      new Decided((long) Math.floor(least.watts() / STEP_WATTS), (long)
-                          Math.floor(least.ohm() / STEP_OHM)),
-                      fresh -> carriedGrams(fresh.watts * STEP_WATTS, fresh.ohm * STEP_OHM));
+      return least.grams() < NEARLY * heaviest || least.grams() <= EDGE + carriedGrams(least);
+    }
+
+    private double carriedGrams(Adds least) {
+      return carried.computeIfAbsent(
+          new Decided((long) Math.floor(least.watts() / STEP_WATTS), (long)
+              Math.floor(least.ohm() / STEP_OHM)),
+          fresh -> carriedGrams(fresh.watts * STEP_WATTS, fresh.ohm * STEP_OHM));
     }
 
     private PartialBound.Least least(double grams, OptionalDouble loss) {
@@ -162,12 +263,64 @@ final class Bounds {
 
     @Override
     public long atMost(Adds least, OptionalDouble loss) {
+      var watts = Math.max(least.watts(), leastWatts(least.grams()));
       return isHopeless(least)
           ? Aim.HOPELESS
-          : objective(longer
+          : flown(longer
               * prospect.figure(
-                  new PartialBound.Least(least.grams(), least.watts(), least.ohm(), loss, air),
-                  maySlow));
+                  new PartialBound.Least(least.grams(), watts, least.ohm(), loss, air), maySlow));
+    }
+
+    @Override
+    public boolean isOfFlight() {
+      return purpose.measure().isOfFlight();
+    }
+
+    @Override
+    public double leastWatts(double grams) {
+      if (!purpose.onlyBelieved()) {
+        return 0;
+      }
+      var known = believed;
+      if (known == null) {
+        known = believedDraws.computeIfAbsent(
+            List.of(
+                begun.motor().orElseThrow().id(),
+                begun.propeller().orElseThrow().id(),
+                begun.battery().orElseThrow().id(),
+                air,
+                losses,
+                begun.board().isPresent()),
+            fresh ->
+                prospect.believed(assessor.begun(mains(begun)).grams(), capGrams, losses, air));
+        believed = known;
+      }
+      return known.leastWatts(grams);
+    }
+
+    @Override
+    public long objective(long flown, Adds least) {
+      return flown < 0 || asksForFlightAlone()
+          ? flown
+          : Bounds.this.objective(flown, share, least, thrustToWeight(least));
+    }
+
+    private double thrustToWeight(Adds least) {
+      return asksForThrust() && least.grams() > 0
+          ? carriedGrams(least) * leastThrustToWeight() / least.grams()
+          : 0;
+    }
+
+    @Override
+    public long again(long objective, long flown) {
+      if (objective < 0 || !purpose.asksForPlan()) {
+        return objective;
+      }
+      if (!isShareSure) {
+        share = assessor.mostReliance(begun, draw.watts());
+        isShareSure = true;
+      }
+      return lessReliable(objective, flown, share);
     }
 
     @Override
@@ -201,7 +354,7 @@ final class Bounds {
     @Override
     public long atMost(Trade trade, double watts, double ohm, OptionalDouble loss) {
       var lightest = least(trade.fromGrams(), loss);
-      return objective(longer
+      return flown(longer
           * trade.factor()
           * (watts < 0
               ? prospect.figure(lightest, maySlow)

@@ -3,7 +3,10 @@ package pappus.search.exact;
 import java.util.List;
 import java.util.stream.IntStream;
 import pappus.assessment.flight.FrameAir;
+import pappus.part.Battery;
 import pappus.part.Frame;
+import pappus.part.Propeller;
+import pappus.part.Role;
 import pappus.physics.battery.Load;
 import pappus.physics.motor.SpeedController;
 import pappus.quantity.Units;
@@ -14,6 +17,11 @@ import pappus.quantity.Units;
  * build of the box at any volts, and so is every current, since a pack that gives less power has more volts.
  */
 final class BoxBound {
+  /** No aircraft of the trade has more. */
+  private static final double MOST_THRUST_TO_WEIGHT = 100;
+
+  private static final double THRUST_STEP = 0.01;
+
   /** Between the masses and volts looked at, the rate is hardly less. */
   private static final double SURE_OF_RATE = 0.98;
 
@@ -24,6 +32,7 @@ final class BoxBound {
   private final SpeedBound speeds;
   private final double share;
   private final double thrustAtCharge;
+  private final double reliance;
 
   /**
    * @param share of the hover's shaft power that flight takes at least
@@ -37,7 +46,21 @@ final class BoxBound {
     this.speeds = new SpeedBound(assessor.scenario(), assessor.models().air().densityKgPerM3());
     var nothing = goods.nothing();
     this.nothing = new Adds(nothing.grams(), nothing.variance(), 0, nothing.cents(), 0);
+    this.reliance = reliance(goods, bounds);
     this.thrustAtCharge = assessor.scenario().flight().thrustAtChargeOrMidFlight();
+  }
+
+  /** No build of any box can rely on a larger share of its flight. */
+  private static double reliance(Goods goods, Bounds bounds) {
+    return !bounds.asksForPlan()
+        ? 1
+        : goods
+            .assessor()
+            .mostReliance(
+                goods.options(Role.PROPELLER).stream()
+                    .map(Propeller.class::cast)
+                    .toList(),
+                goods.options(Role.BATTERY).stream().map(Battery.class::cast).toList());
   }
 
   /** Thrust that each rotor needs for a gram, N. */
@@ -82,17 +105,37 @@ final class BoxBound {
         + kits.cents();
     var newtonsPerGram = newtonsPerGram(air.leastLost(propeller.diameterMm()));
     if (bounds.isTooMuch(grams, variance, cents)
-        || !isStrongEnough(three, kits, newtonsPerGram * grams)) {
+        || !isStrongEnough(three, kits, bounds.leastThrustToWeight() * newtonsPerGram * grams)) {
       return Aim.HOPELESS;
     }
     var watts = watts(three, kits, grams, newtonsPerGram, from);
-    return bounds.objective(figure(
+    var flown = bounds.flown(figure(
         three,
         kits,
         newtonsPerGram * grams,
         Units.GRAVITY_M_PER_S2 / 1000 * grams,
         watts,
         air.leastDragArea(grams)));
+    return bounds.objective(
+        flown,
+        reliance,
+        new Adds(grams, variance, watts, cents, 0),
+        bounds.asksForThrust() ? thrustToWeight(three, kits, newtonsPerGram * grams) : 0);
+  }
+
+  /** Thrust over weight that no build of a box surpasses. */
+  private double thrustToWeight(Three three, KitRelaxation kits, double hoverN) {
+    var low = bounds.leastThrustToWeight();
+    var high = MOST_THRUST_TO_WEIGHT;
+    while (high - low > THRUST_STEP) {
+      var middle = (low + high) / 2;
+      if (isStrongEnough(three, kits, middle * hoverN)) {
+        low = middle;
+      } else {
+        high = middle;
+      }
+    }
+    return high;
   }
 
   /** Whether accessories have to be looked at in spans, since nobody knows what a gram of them costs. */
@@ -250,13 +293,12 @@ final class BoxBound {
   }
 
   /**
-   * Whether the thrust asked for may be had: at that thrust the motors stand their current, and the pack carries their
+   * Whether a thrust of each rotor may be had: at that thrust the motors stand their current, and the pack carries their
    * volts and power with no more than what it stands.
    */
-  private boolean isStrongEnough(Three three, KitRelaxation kits, double hoverN) {
+  private boolean isStrongEnough(Three three, KitRelaxation kits, double thrustN) {
     var motor = three.motors.relaxation();
     var battery = three.batteries.relaxation();
-    var thrustN = bounds.leastThrustToWeight() * hoverN;
     var span = spans.of(thrustN);
     if (span < 0) {
       return true;

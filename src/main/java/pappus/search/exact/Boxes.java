@@ -58,19 +58,19 @@ final class Boxes {
   private final Box<PropellerRelaxation> propellers;
   private final List<Box<BatteryRelaxation>> batteries;
 
-  Boxes(Goods goods, Frames frames, KitRelaxations kits, Bounds bounds) {
+  Boxes(Goods goods, Frames frames, KitRelaxations kits) {
     this.goods = goods;
     this.frames = frames;
     this.models = goods.assessor().models();
-    var flight = goods.assessor().scenario().flight();
-    var newtons =
-        bounds.capGrams() / 1000 * Units.GRAVITY_M_PER_S2 / (1 - mostLost()) / Frame.ROTORS;
-    var least = Math.min(LEAST_OF_CAP, LEAST_GRAMS / bounds.capGrams()) * newtons;
-    var most = 1.01 * Math.max(1, goods.assessor().scenario().leastThrustToWeight()) * newtons;
+    var scenario = goods.assessor().scenario();
+    var capGrams = scenario.massCap().largestMilligrams() / 1000.0;
+    var newtons = capGrams / 1000 * Units.GRAVITY_M_PER_S2 / (1 - mostLost()) / Frame.ROTORS;
+    var least = Math.min(LEAST_OF_CAP, LEAST_GRAMS / capGrams) * newtons;
+    var most = 1.01 * Math.max(1, scenario.leastThrustToWeight()) * newtons;
     this.spans = PropellerRelaxation.Spans.between(least, most, Math.max(LEAST_SPANS, (int)
         Math.ceil(Math.log(most / least) / SPAN)));
-    this.share = flight.style() == Style.HOVER ? 1 : ForwardFlight.LEAST_OF_HOVER;
-    this.usualWatts = WATTS_PER_GRAM * bounds.capGrams();
+    this.share = scenario.flight().style() == Style.HOVER ? 1 : ForwardFlight.LEAST_OF_HOVER;
+    this.usualWatts = WATTS_PER_GRAM * capGrams;
     this.usualThrustN = newtons;
     var middle = parts(Role.PROPELLER).get(parts(Role.PROPELLER).size() / 2);
     var usual = models.propeller((Propeller) middle);

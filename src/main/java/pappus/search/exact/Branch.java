@@ -16,13 +16,15 @@ import pappus.part.Part;
  * @param low one half, where it is more
  * @param high the other
  * @param loss of boards of whose ripple something is known, the least over that of the law
+ * @param mostWatts the most that any of its parts draws by itself, as long as it hangs on the pack
  */
 record Branch(
     Adds adds,
     @Nullable Part part,
     @Nullable Branch low,
     @Nullable Branch high,
-    OptionalDouble loss) {
+    OptionalDouble loss,
+    double mostWatts) {
   /** About how many watts weigh on a flight as much as a gram: only where to halve depends on it. */
   private static final double USUAL_WATTS_PER_GRAM = 0.15;
 
@@ -33,8 +35,9 @@ record Branch(
    * A part and what it adds.
    *
    * @param loss ripple of a board over that of the law, if something is known of it
+   * @param watts what it draws by itself as long as it hangs on the pack
    */
-  record Leaf(Part part, Adds adds, OptionalDouble loss) {
+  record Leaf(Part part, Adds adds, OptionalDouble loss, double watts) {
     private double dearness() {
       return adds.traded(USUAL_WATTS_PER_GRAM) + USUAL_WATTS * loss.orElse(0);
     }
@@ -49,7 +52,7 @@ record Branch(
   static Branch of(List<Leaf> leaves) {
     if (leaves.size() == 1) {
       var leaf = leaves.get(0);
-      return new Branch(leaf.adds, leaf.part, null, null, leaf.loss);
+      return new Branch(leaf.adds, leaf.part, null, null, leaf.loss, leaf.watts);
     }
     var sorted = leaves.stream()
         .sorted(Comparator.comparingDouble(Leaf::dearness).thenComparing(leaf -> leaf.part.id()))
@@ -59,6 +62,7 @@ record Branch(
     var loss = low.loss.isEmpty()
         ? low.loss
         : OptionalDouble.of(Math.min(low.loss.getAsDouble(), high.loss.orElseThrow()));
-    return new Branch(low.adds.least(high.adds), null, low, high, loss);
+    return new Branch(
+        low.adds.least(high.adds), null, low, high, loss, Math.max(low.mostWatts, high.mostWatts));
   }
 }

@@ -21,6 +21,19 @@ import pappus.search.Question;
 
 /** What each node is branched into. Safe for several threads. */
 final class Branching {
+  /** So many steps among accessories are made at once at most, so that a search ends with its effort. */
+  private static final int MOST_STEPS = 2_000;
+
+  /** Which complete builds of four main parts are told. */
+  enum Wanted {
+    /** The best. */
+    BEST,
+    /** All that may be of use. */
+    EVERY,
+    /** One after another, since the next may be of no use any more. */
+    NEXT
+  }
+
   private final Question question;
   private final Goods goods;
   private final Trees trees;
@@ -29,26 +42,22 @@ final class Branching {
   private final Bounds bounds;
   private final Halving halving;
   private final List<CompatibilityRule> onMains;
-  private final boolean isForFront;
+  private final Wanted wanted;
   private final Closings closings = new Closings();
 
-  /** For what a ranking looks for. */
-  Branching(Goods goods) {
-    this(goods, null);
-  }
-
   /**
-   * @param front where builds are looked for that no other surpasses in flight, mass and price at once
+   * @param question of the parts that were prepared
+   * @param wanted which complete builds of four main parts are told
    */
-  Branching(Goods goods, @Nullable Front front) {
-    this.question = goods.question();
-    this.goods = goods;
-    this.trees = new Trees(goods);
-    this.frames = new Frames(goods);
-    this.kits = new KitRelaxations(goods);
-    this.bounds = new Bounds(question.assessor(), front);
-    this.isForFront = front != null;
-    this.halving = new Halving(goods, frames, kits, bounds, closings);
+  Branching(Question question, Prepared prepared, Bounds bounds, Wanted wanted) {
+    this.question = question;
+    this.goods = prepared.goods();
+    this.trees = prepared.relaxed().trees();
+    this.frames = prepared.relaxed().frames();
+    this.kits = prepared.relaxed().kits();
+    this.bounds = bounds;
+    this.wanted = wanted;
+    this.halving = new Halving(goods, prepared.relaxed(), bounds, closings);
     this.onMains = question.assessor().rules().stream()
         .filter(rule -> Role.MAIN.containsAll(rule.reads()) && rule.reads().size() > 2)
         .toList();
@@ -300,7 +309,7 @@ final class Branching {
           mains.cents());
     }
     var before = search.steps();
-    if (isForFront) {
+    if (wanted != Wanted.BEST) {
       return every(four, search, until, before);
     }
     while (search.most() >= Math.max(until, 0) && attempt.mayGain(search)) {
@@ -322,12 +331,12 @@ final class Branching {
   /** Every complete build of four main parts that may be of use, as long as one may reach more than what waits. */
   private Branched every(Node.Four four, KitSearch search, long until, long before) {
     var left = new ArrayList<Node>();
-    var assessed = new ArrayList<Assessment>();
-    while (search.most() >= Math.max(until, 0)) {
+    while (search.most() >= Math.max(until, 0)
+        && search.steps() - before < MOST_STEPS
+        && (wanted == Wanted.EVERY || left.isEmpty())) {
       search.step(build -> {
         var assessment = question.assessor().assess(build);
-        assessed.add(assessment);
-        if (assessment.isFeasible()) {
+        if (assessment.isFeasible() && bounds.isFlightEnough(assessment)) {
           left.add(new Node.Done(assessment, assessment.objective(), 0));
         }
       });
@@ -336,7 +345,7 @@ final class Branching {
     closings
         .unlessHopeless(new Node.Four(four.build(), four.target(), false, search, null, most, 0))
         .ifPresent(left::add);
-    return new Branched(left, assessed, search.steps() - before);
+    return new Branched(left, List.of(), search.steps() - before);
   }
 
   /** Complete builds of four main parts. */

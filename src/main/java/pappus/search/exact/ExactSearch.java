@@ -38,6 +38,7 @@ public final class ExactSearch {
   private static final int AT_ONCE = 8;
 
   private final Question question;
+  private final Prepared prepared;
   private final int threads;
   private final int apart;
   private @Nullable BestFirst running;
@@ -58,11 +59,18 @@ public final class ExactSearch {
     }
   }
 
+  /** With everything to prepare. */
+  public ExactSearch(Question question, int threads) {
+    this(question, Prepared.of(question), threads);
+  }
+
   /**
+   * @param prepared for the question
    * @param threads that share the work; the answer does not depend on it
    */
-  public ExactSearch(Question question, int threads) {
+  public ExactSearch(Question question, Prepared prepared, int threads) {
     this.question = question;
+    this.prepared = prepared;
     this.threads = threads;
     this.apart = question.assessor().scenario().differences();
   }
@@ -113,11 +121,11 @@ public final class ExactSearch {
       Incumbents incumbents,
       BooleanSupplier until,
       LongConsumer progress) {
-    var goods = new Goods(question);
-    if (!goods.areComplete()) {
+    if (!prepared.isComplete()) {
       return new Found(List.of(), Ending.PROVEN, OptionalLong.empty(), 0);
     }
-    var branching = new Branching(goods);
+    var branching =
+        new Branching(question, prepared, new Bounds(question.assessor()), Branching.Wanted.BEST);
     try (var workers = Workers.of(threads)) {
       var rows = new Rows(count, apart, incumbents, progress);
       var stream = new BestFirst(branching, branching.all(), workers.atOnce(AT_ONCE), BATCH);

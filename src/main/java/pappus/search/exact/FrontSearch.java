@@ -18,6 +18,7 @@ public final class FrontSearch {
   private static final int AT_ONCE = 8;
 
   private final Question question;
+  private final Prepared prepared;
   private final int threads;
   private volatile boolean stopped;
 
@@ -35,11 +36,18 @@ public final class FrontSearch {
     }
   }
 
+  /** With everything to prepare. */
+  public FrontSearch(Question question, int threads) {
+    this(question, Prepared.of(question), threads);
+  }
+
   /**
+   * @param prepared for the question
    * @param threads that share the work; the answer does not depend on it
    */
-  public FrontSearch(Question question, int threads) {
+  public FrontSearch(Question question, Prepared prepared, int threads) {
     this.question = question;
+    this.prepared = prepared;
     this.threads = threads;
   }
 
@@ -56,12 +64,12 @@ public final class FrontSearch {
    * @param progress told the nodes that were branched
    */
   public Found run(double share, long effort, LongConsumer progress) {
-    var goods = new Goods(question);
-    if (!goods.areComplete()) {
+    if (!prepared.isComplete()) {
       return new Found(List.of(), Ending.PROVEN, OptionalLong.empty(), 0);
     }
     var front = new Front();
-    var branching = new Branching(goods, front);
+    var branching = new Branching(
+        question, prepared, new Bounds(question.assessor(), front), Branching.Wanted.EVERY);
     try (var workers = Workers.of(threads)) {
       var points = new Points(front, question.assessor().deviations(), share, progress);
       var stream = new BestFirst(branching, branching.all(), workers.atOnce(AT_ONCE), BATCH);

@@ -23,6 +23,7 @@ import pappus.part.Frame;
 import pappus.part.Lead;
 import pappus.part.Part;
 import pappus.part.Role;
+import pappus.physics.flight.Aircraft;
 import pappus.search.Question;
 
 /** The accessories of a question: what each adds, which go together, and which rule can be asked when. */
@@ -52,6 +53,7 @@ final class Goods {
   private final Map<Set<Role>, List<List<CompatibilityRule>>> rulesByStage =
       new ConcurrentHashMap<>();
   private final List<OptionalDouble> losses;
+  private final Map<String, Double> mostWatts = new ConcurrentHashMap<>();
 
   Goods(Question question) {
     this.question = question;
@@ -137,6 +139,39 @@ final class Goods {
         part instanceof Lead lead
             ? Ratings.ohm(lead)
             : part instanceof Board board ? Ratings.ohm(board) : 0);
+  }
+
+  /** What parts draw at the battery at most that would draw so much on the pack, or behind a regulator. */
+  static double atMost(double watts) {
+    return watts / Aircraft.DEFAULT_REGULATOR_EFFICIENCY;
+  }
+
+  /**
+   * What a build with a battery draws beside its motors at most, whatever is taken from after a stage on; at the stage
+   * itself nothing is counted.
+   */
+  double mostWatts(Build build, int stage) {
+    var battery = build.battery().orElseThrow();
+    var watts = nothing.watts();
+    for (var part : build.parts().values()) {
+      watts += atMost(assessor.leastWatts(part, battery));
+    }
+    for (var role : ORDER.subList(stage + 1, ORDER.size())) {
+      if (!isLeftOut(build, role)) {
+        watts += atMost(mostWatts(role, battery));
+      }
+    }
+    return watts;
+  }
+
+  /** The most that any option of a role draws on the pack, or behind a regulator. */
+  private double mostWatts(Role role, Battery battery) {
+    return mostWatts.computeIfAbsent(
+        role + kind(battery),
+        fresh -> options(role).stream()
+            .mapToDouble(part -> assessor.leastWatts(part, battery))
+            .max()
+            .orElse(0));
   }
 
   /** What rules and draws can tell of a battery: batteries with equal kinds take the same accessories. */

@@ -30,12 +30,12 @@ final class Halving {
     Optional<Node> triple(Node.Triple.Three parts, Frames.Group group);
   }
 
-  Halving(Goods goods, Frames frames, KitRelaxations kits, Bounds bounds, Closings closings) {
+  Halving(Goods goods, Prepared.Relaxed relaxed, Bounds bounds, Closings closings) {
     this.goods = goods;
-    this.frames = frames;
-    this.kits = kits;
+    this.frames = relaxed.frames();
+    this.kits = relaxed.kits();
     this.closings = closings;
-    this.boxes = new Boxes(goods, frames, kits, bounds);
+    this.boxes = relaxed.boxes();
     this.boxBound = new BoxBound(goods, bounds, boxes.spans(), boxes.share());
   }
 

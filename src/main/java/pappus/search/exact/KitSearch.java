@@ -57,8 +57,11 @@ final class KitSearch {
    *
    * @param sure what the parts decided add; grams and draw are of the whole build
    * @param rest the least of what is to be filled after this stage
+   * @param mostWatts that the whole build draws beside the motors, with any part of this stage left out
    * @param worth for the parts decided
    * @param loss ripple of the board over that of the law, once it is decided; absent: as the law says
+   * @param flown that nothing of it surpasses, microseconds or micrometres
+   * @param most objective that nothing of it surpasses
    */
   private record State(
       Build build,
@@ -66,11 +69,18 @@ final class KitSearch {
       @Nullable Branch branch,
       Adds sure,
       Adds rest,
+      double mostWatts,
       Worth worth,
       OptionalDouble loss,
+      long flown,
       long most,
       long cents,
-      long number) {}
+      long number) {
+    State reaching(long other) {
+      return new State(
+          build, stage, branch, sure, rest, mostWatts, worth, loss, flown, other, cents, number);
+    }
+  }
 
   /**
    * @param target for the build begun
@@ -113,7 +123,9 @@ final class KitSearch {
     var first = open.peek();
     return first != null
         && (first.most > best.objective()
-            || (first.most == best.objective() && first.cents <= best.cost().cents()));
+            || (first.most == best.objective()
+                && (!first.worth.aim().isOfFlight()
+                    || first.cents <= best.cost().cents())));
   }
 
   long steps() {
@@ -128,6 +140,13 @@ final class KitSearch {
   void step(Consumer<Build> complete) {
     steps++;
     var state = Objects.requireNonNull(open.poll());
+    var most = state.worth.aim().again(state.most, state.flown);
+    if (most < state.most) {
+      if (most >= 0) {
+        open.add(state.reaching(most));
+      }
+      return;
+    }
     var branch = state.branch;
     if (branch == null) {
       complete.accept(state.build);
@@ -183,6 +202,7 @@ final class KitSearch {
     var now = sure.weighing(counted.grams()).drawing(drawn);
     if (stage == Goods.ORDER.size()) {
       var worth = worth(build, from, stage, now, loss, before);
+      var flown = worth.exactly(now, loss);
       push(
           before,
           new State(
@@ -191,9 +211,11 @@ final class KitSearch {
               null,
               now,
               Adds.NOTHING,
+              now.watts(),
               worth,
               loss,
-              worth.exactly(now, loss),
+              flown,
+              worth.aim().objective(flown, now),
               now.cents(),
               0));
       return;
@@ -203,11 +225,14 @@ final class KitSearch {
     if (rest == null) {
       return;
     }
+    var most = goods.mostWatts(build, stage);
     var least = now.plus(rest).plus(least(next));
     var worth = worth(build, from, stage, least, loss, before);
     for (var tree : next) {
       var its = tree.sample() instanceof Lead ? wired(build, stage, tree, least, loss) : worth;
-      push(before, branch(new State(build, stage, null, now, rest, its, loss, 0, 0, 0), tree));
+      push(
+          before,
+          branch(new State(build, stage, null, now, rest, most, its, loss, 0, 0, 0, 0), tree));
     }
   }
 
@@ -248,17 +273,24 @@ final class KitSearch {
   private static State branch(State state, Branch branch) {
     var least = state.sure.plus(state.rest).plus(branch.adds());
     var loss = Goods.ORDER.get(state.stage) == Role.BOARD ? branch.loss() : state.loss;
+    var aim = state.worth.aim();
+    var mostWatts = state.mostWatts + Goods.atMost(branch.mostWatts());
+    var flown = mostWatts < aim.leastWatts(least.grams())
+        ? Aim.HOPELESS
+        : state.stage < Goods.CONSUMERS
+            ? state.worth.atMost(least, loss)
+            : state.worth.atMostByMass(least, loss);
     return new State(
         state.build,
         state.stage,
         branch,
         state.sure,
         state.rest,
+        state.mostWatts,
         state.worth,
         state.loss,
-        state.stage < Goods.CONSUMERS
-            ? state.worth.atMost(least, loss)
-            : state.worth.atMostByMass(least, loss),
+        flown,
+        aim.objective(flown, least),
         least.cents(),
         0);
   }
@@ -273,8 +305,10 @@ final class KitSearch {
           state.branch,
           state.sure,
           state.rest,
+          state.mostWatts,
           state.worth,
           state.loss,
+          before == null ? state.flown : Math.min(before.flown, state.flown),
           most,
           before == null ? state.cents : Math.max(before.cents, state.cents),
           numbers++));

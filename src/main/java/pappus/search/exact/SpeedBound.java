@@ -6,7 +6,6 @@ import org.jspecify.annotations.Nullable;
 import pappus.assessment.flight.PlannedStretch;
 import pappus.physics.flight.ForwardFlight;
 import pappus.scenario.Flight;
-import pappus.scenario.Goal;
 import pappus.scenario.Scenario;
 
 /**
@@ -77,7 +76,7 @@ final class SpeedBound {
     this.stretches = PlannedStretch.of(scenario.flight());
     this.stay = scenario.flight().stay();
     this.asks = style == Flight.Style.CRUISE || style == Flight.Style.PROFILE;
-    this.forRange = scenario.goalOrEndurance() == Goal.RANGE;
+    this.forRange = scenario.isForRange();
     this.density = density;
   }
 

@@ -81,28 +81,31 @@ final class Target {
                 fromGrams));
   }
 
-  /** What builds reach at most whose main parts add at least so much, with any of some accessories. */
+  /** The objective that builds reach at most whose main parts add at least so much, with any of some accessories. */
   long most(Adds mains, List<KitRelaxation> kits) {
     var most = Aim.HOPELESS;
     var leastWatts = Double.POSITIVE_INFINITY;
     var itsOhm = 0.0;
     for (var kit : kits) {
       var trade = kit.loss().isEmpty() ? trade(kit.loss()) : anyOwn(kits);
+      var lightest = with(mains, kit, kit.leastGrams(), 0);
       if (!trade.isKnown()) {
-        most = Math.max(most, inSteps(mains, kit));
+        most = Math.max(most, aim.objective(inSteps(mains, kit), lightest));
         continue;
       }
       var watts = watts(mains, kit, trade);
       // By rising loss: what takes more watts through as much resistance as one before reaches
       // less.
-      if (kit.loss().isPresent() && watts >= leastWatts && kit.ohm() >= itsOhm) {
+      if (kit.loss().isPresent()
+          && aim.isOfFlight()
+          && watts >= leastWatts
+          && kit.ohm() >= itsOhm) {
         continue;
       }
-      var reached = aim.isHopeless(with(mains, kit, kit.leastGrams(), 0))
-          ? Aim.HOPELESS
-          : aim.atMost(trade, watts, kit.ohm(), kit.loss());
-      most = Math.max(most, reached);
-      if (reached >= 0 && kit.loss().isPresent()) {
+      var flown =
+          aim.isHopeless(lightest) ? Aim.HOPELESS : aim.atMost(trade, watts, kit.ohm(), kit.loss());
+      most = Math.max(most, aim.objective(flown, lightest));
+      if (flown >= 0 && kit.loss().isPresent()) {
         leastWatts = watts;
         itsOhm = kit.ohm();
       }
@@ -126,7 +129,11 @@ final class Target {
     return anyOwn;
   }
 
+  /** Where a flight has but to be good enough, the lightest of accessories with the draw of the thriftiest tells as much. */
   private long inSteps(Adds mains, KitRelaxation kit) {
+    if (!aim.isOfFlight()) {
+      return aim.atMost(with(mains, kit, kit.leastGrams(), kit.leastWatts(0)), kit.loss());
+    }
     return (long)
         kit.most((grams, watts) -> aim.atMost(with(mains, kit, grams, watts), kit.loss()));
   }
@@ -134,7 +141,11 @@ final class Target {
   /** Least watts beside the motors, at the mass of a trade. */
   private double watts(Adds mains, KitRelaxation kit, Trade trade) {
     var left = aim.mostGrams(mains.variance() + kit.variance()) - mains.grams();
-    return kit.tradedWithin(trade.wattsPerGram(), left)
+    var rate = trade.wattsPerGram();
+    var leastGrams = kit.leastGrams();
+    return Math.max(
+            kit.tradedWithin(rate, left),
+            rate * leastGrams + aim.leastWatts(mains.grams() + leastGrams))
         + trade.wattsPerGram() * (mains.grams() - trade.atGrams());
   }
 

@@ -51,7 +51,10 @@ final class Trees {
           var mounting = beside ? goods.mountingGrams(with, build.board().get(), part) : 0;
           least(role, part, with)
               .ifPresent(adds -> leaves.add(new Branch.Leaf(
-                  part, adds.times(build.count(role)).heavier(mounting), goods.ownLoss(part))));
+                  part,
+                  adds.times(build.count(role)).heavier(mounting),
+                  goods.ownLoss(part),
+                  build.count(role) * goods.own(role, part, with.battery()).watts())));
         }
       }
       return leaves.stream()

@@ -5,7 +5,7 @@ import java.util.Map;
 import java.util.OptionalDouble;
 
 /**
- * What accessories reach at most, with each gram counted as the watts that it costs at least: sums of such watts are
+ * What builds fly at most with accessories, with each gram counted as the watts that it costs at least: sums of such watts are
  * nearer to the truth than the least mass and the least draw of any, and cost no flight. Not safe for several threads.
  *
  * <p>Why: src/site/markdown/decisions.md#a-gram-of-accessories-is-counted-as-the-watts-that-it-is-worth
@@ -36,7 +36,7 @@ final class Worth {
   }
 
   /**
-   * No build with at least these numbers reaches more.
+   * No build with at least these numbers flies longer or farther: microseconds or micrometres.
    *
    * @param loss least ripple of the controllers over that of the law; absent: as the law says
    */
@@ -48,8 +48,11 @@ final class Worth {
     if (target.aim().isHopeless(least)) {
       return Aim.HOPELESS;
     }
-    var watts = least.tradedWithin(trade.wattsPerGram(), target.aim().mostGrams(least.variance()))
-        - trade.wattsPerGram() * trade.atGrams();
+    var rate = trade.wattsPerGram();
+    var watts = Math.max(
+            least.tradedWithin(rate, target.aim().mostGrams(least.variance())),
+            rate * least.grams() + target.aim().leastWatts(least.grams()))
+        - rate * trade.atGrams();
     var wattSteps = (long) Math.floor(watts / STEP_WATTS);
     var ohmSteps = (long) Math.floor(least.ohm() / STEP_OHM);
     var lossSteps = loss.isEmpty() ? -1 : (long) Math.floor(loss.getAsDouble() / STEP_LOSS);
@@ -78,7 +81,7 @@ final class Worth {
         fresh -> exactly(new Adds(steps * STEP_GRAMS, 0, least.watts(), 0, least.ohm()), loss));
   }
 
-  /** What no build that is whole with these accessories surpasses, in units of the objective. */
+  /** The same of builds that are whole with these accessories. */
   long exactly(Adds whole, OptionalDouble loss) {
     return target.aim().atMost(whole, loss);
   }

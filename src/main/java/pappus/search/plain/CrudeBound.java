@@ -27,6 +27,8 @@ final class CrudeBound {
   /** More drag may lengthen a flight at a best speed, which it makes slower, by less than this. */
   private static final double SLOWED_BY_DRAG = 1e-2;
 
+  private static final long MICRO_IN_MILLI = 1000;
+
   private final Question question;
   private final Assessor assessor;
   private final List<Role> accessories;
@@ -108,11 +110,22 @@ final class CrudeBound {
           prospect.get().maySlow(new PartialBound.Least(capGrams(), watts, 0, loss, around));
       var figure =
           prospect.get().figure(new PartialBound.Least(grams, watts, 0, loss, around), maySlow);
-      if (figure * slower * (1 + ROUNDING) * Assessment.OBJECTIVE >= claimed) {
+      if (figure * slower * (1 + ROUNDING) * Assessment.OBJECTIVE >= leastFlown(claimed)) {
         return true;
       }
     }
     return false;
+  }
+
+  /** Microseconds or micrometres that a build has to fly to surpass what is claimed: at least what it can rely on. */
+  private long leastFlown(long claimed) {
+    var purpose = assessor.purpose();
+    var least = purpose.leastFlight() * MICRO_IN_MILLI;
+    return switch (purpose.measure()) {
+      case FLIGHT -> Math.max(claimed, least);
+      case PLAN_WITH -> Math.max(claimed * MICRO_IN_MILLI, least);
+      case PRICE, MASS, THRUST -> least;
+    };
   }
 
   private double capGrams() {

@@ -164,7 +164,7 @@ public final class FrameAdvisor {
         found
             .build()
             .map(build -> Assessment.figure(
-                build.objective() - best.build().map(Assessment::objective).orElse(0L)))
+                build.flown() - best.build().map(Assessment::flown).orElse(0L)))
             .orElse(0.0));
   }
 

@@ -13,6 +13,7 @@ import pappus.answers.result.AssessedJson;
 import pappus.answers.result.Run;
 import pappus.assessment.Assessment;
 import pappus.catalog.Catalog;
+import pappus.document.Style;
 import pappus.doubt.Doubts;
 import pappus.physics.flight.Ending;
 import pappus.ranking.Ranker;
@@ -40,7 +41,7 @@ class CourseReportTest {
   }
 
   private static String text(Scenario scenario) {
-    return new RankingText(scenario, 1000).of(rank(scenario));
+    return new RankingText(scenario, 1000, Style.PLAIN, 3).of(rank(scenario), List.of());
   }
 
   private static Assessment assess(Scenario scenario) {
@@ -59,11 +60,11 @@ class CourseReportTest {
 
   @Test
   void ranksByRangeInKilometres() {
-    var text = new RankingText(RANGE, 1000).of(RANKING);
+    var text = new RankingText(RANGE, 1000, Style.PLAIN, 3).of(RANKING, List.of());
 
     assertThat(text)
-        .contains("; at 5 m altitude; ranked by range over ground.\n")
-        .contains("\n #      km  plan on    min      g   T/W  mean W  price\n")
+        .startsWith("marsh: cruise, wind of 4.0 m/s, 5 m above the sea; below 250 g;")
+        .contains("\nRanking by kilometres expected, what differs from row 1\n")
         .contains("Farthest found, not proven: ")
         .containsPattern(
             "It flies out against the wind at [0-9.]+ m/s through the air, [0-9.]+ over ground, and back with it at [0-9.]+ m/s through the air, [0-9.]+ over ground\\.")
@@ -85,15 +86,15 @@ class CourseReportTest {
   @Test
   void keepsMinutesFirstWhereTheGoalIsEndurance() {
     assertThat(text(SmallShop.flying(WINDY, "")))
-        .contains("\n #     min  plan on      g   T/W   mean W  price\n")
+        .contains("\nRanking by minutes expected, what differs from row 1\n")
         .contains("Longest found, not proven: ")
         .contains(" km over ground in all: turn round after ");
     assertThat(text(SmallShop.flying("{\"style\": \"loiter\"}", "")))
-        .contains("\n #     min  plan on      g   T/W   mean W  price\n")
+        .contains("\nRanking by minutes expected, what differs from row 1\n")
         .containsPattern("It circles at [0-9.]+ m/s through the air\\.")
         .doesNotContain(" km over ground");
     assertThat(text(SmallShop.scenario("")))
-        .contains("\n #     min  plan on      g   T/W  hover W  price\n")
+        .contains("\nRanking by minutes expected, what differs from row 1\n")
         .doesNotContain("In calm air");
   }
 

@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import pappus.answers.build.AssessmentText;
 import pappus.catalog.Catalog;
+import pappus.document.Style;
 import pappus.doubt.Doubts;
 import pappus.ranking.Ranker;
 import pappus.ranking.Ranking;
@@ -29,10 +30,10 @@ class RankingTextTest {
     var band = Optional.of(new Doubts(QUESTION.assessor()).band(assessment));
 
     for (var width : List.of(60, 72, 100)) {
-      var text = new RankingText(SmallShop.scenario(""), width);
+      var text = new RankingText(SmallShop.scenario(""), width, Style.PLAIN, 1);
       for (var answer : List.of(
-          text.of(ranking),
-          text.of(poor),
+          text.of(ranking, List.of()),
+          text.of(poor, List.of()),
           new AssessmentText(SmallShop.scenario(""), width).of(assessment, band))) {
         assertThat(answer.lines()).allMatch(line -> line.length() <= width);
         assertThat(answer.lines()).anyMatch(line -> line.length() > width - 10);
@@ -45,10 +46,15 @@ class RankingTextTest {
   void losesNoWordToTheWidth() {
     var ranking = rank(QUESTION, Ending.MOVES);
 
-    var narrow = new RankingText(SmallShop.scenario(""), 60).of(ranking);
-    var wide = new RankingText(SmallShop.scenario(""), 1000).of(ranking);
+    var narrow = new RankingText(SmallShop.scenario(""), 60, Style.PLAIN, 1).of(ranking, List.of());
+    var wide = new RankingText(SmallShop.scenario(""), 1000, Style.PLAIN, 1).of(ranking, List.of());
 
-    assertThat(narrow.split("\\s+")).isEqualTo(wide.split("\\s+"));
+    // Rows name as many parts as there is room for; the first in detail is told whole.
+    assertThat(detail(narrow)).isEqualTo(detail(wide)).hasSizeGreaterThan(50);
+  }
+
+  private static List<String> detail(String text) {
+    return List.of(text.substring(text.indexOf("Row 1 in detail")).split("\\s+"));
   }
 
   @Test
@@ -68,7 +74,8 @@ class RankingTextTest {
   }
 
   private static String text(Ending ending) {
-    return new RankingText(SmallShop.scenario(""), 1000).of(rank(QUESTION, ending));
+    return new RankingText(SmallShop.scenario(""), 1000, Style.PLAIN, 1)
+        .of(rank(QUESTION, ending), List.of());
   }
 
   private static Ranking rank(Question question, Ending ending) {

@@ -44,7 +44,7 @@ class ToldResultTest {
         .containsEntry("motor", "cypsela-1404-2800")
         .containsEntry("lead", "tether-30-20-short")
         .hasSize(11);
-    assertThat(ResultFile.roles(source(earlier()), 1))
+    assertThat(ResultFile.roles(source(earlier()), "1"))
         .isEqualTo(told.candidates().get(0).roles());
   }
 

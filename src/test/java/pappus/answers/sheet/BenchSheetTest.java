@@ -26,7 +26,7 @@ import pappus.scenario.Scenarios;
 final class BenchSheetTest {
   private static BenchSheet sheet(Build build) {
     var assessor = new Assessor(Scenarios.plain(), Stock.of(Parts.hardware()), Rules.ALL);
-    return BenchSheet.of(assessor.assess(build), assessor, 1, List.of());
+    return BenchSheet.of(assessor.assess(build), assessor, "Candidate 1", List.of());
   }
 
   private static List<List<Object>> rows(BenchSheet sheet, String key) {
@@ -211,7 +211,7 @@ final class BenchSheetTest {
           with(with(Flight.HOVERING, "style", Flight.Style.CRUISE), "windMetresPerSecond", wind);
       var scenario = with(Scenarios.plain(), "flight", flight);
       var assessor = new Assessor(scenario, Stock.of(Parts.hardware()), Rules.ALL);
-      var sheet = BenchSheet.of(assessor.assess(Parts.build()), assessor, 1, List.of());
+      var sheet = BenchSheet.of(assessor.assess(Parts.build()), assessor, "Candidate 1", List.of());
       var stretches =
           sheet.assessment().flight().orElseThrow().course().orElseThrow().stretches();
       var homeOverOut =
@@ -252,7 +252,7 @@ final class BenchSheetTest {
     var assessor = new Assessor(
         with(Scenarios.plain(), "flight", flight), Stock.of(Parts.hardware()), Rules.ALL);
 
-    var sheet = BenchSheet.of(assessor.assess(Parts.build()), assessor, 1, List.of());
+    var sheet = BenchSheet.of(assessor.assess(Parts.build()), assessor, "Candidate 1", List.of());
 
     assertThat(says(sheet, "landmarks")).contains(FirstFlight.WAY_HOME);
     assertThat(says(sheet(Parts.build()), "landmarks")).doesNotContain(FirstFlight.WAY_HOME);

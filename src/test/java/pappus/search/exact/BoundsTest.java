@@ -88,7 +88,7 @@ class BoundsTest {
       this.frames = new Frames(goods);
       this.kits = new KitRelaxations(goods);
       this.bounds = new Bounds(question.assessor());
-      this.boxes = new Boxes(goods, frames, kits, bounds);
+      this.boxes = new Boxes(goods, frames, kits);
       this.boxBound = new BoxBound(goods, bounds, boxes.spans(), boxes.share());
     }
 

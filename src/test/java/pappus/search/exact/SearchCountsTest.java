@@ -68,8 +68,7 @@ class SearchCountsTest {
   private static long numbers(Question question) {
     var goods = new Goods(question);
     var frames = new Frames(goods);
-    var boxes =
-        new Boxes(goods, frames, new KitRelaxations(goods), new Bounds(question.assessor()));
+    var boxes = new Boxes(goods, frames, new KitRelaxations(goods));
     var motors = boxes.motors();
     var propellers = boxes.propellers();
     var numbers = (2L * motors.size() - 1) * 2 * motors.relaxation().dragNm().size()

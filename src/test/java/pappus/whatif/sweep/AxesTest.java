@@ -115,7 +115,7 @@ class AxesTest {
   @Test
   void anUnknownNameHasAdvice() {
     var known =
-        "must be over altitude, budget, cells, mass-cap, packs, payload, temperature, thrust-to-weight, transmitter-power, a frame.PROPERTY or a where.ROLE.FIELD, but is over ";
+        "must be over altitude, budget, cells, least-kilometres, least-minutes, mass-cap, packs, payload, temperature, thrust-to-weight, transmitter-power, a frame.PROPERTY or a where.ROLE.FIELD, but is over ";
     assertRefused("mas-cap=1,2", known + "\"mas-cap\". Maybe mass-cap was meant.");
     assertRefused("weather=1,2", known + "\"weather\".");
     assertRefused("=1,2", known + "\"\".");
@@ -125,6 +125,8 @@ class AxesTest {
             "altitude",
             "budget",
             "cells",
+            "least-kilometres",
+            "least-minutes",
             "mass-cap",
             "packs",
             "payload",
