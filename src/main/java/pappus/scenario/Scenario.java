@@ -55,11 +55,6 @@ public record Scenario(
     @Nullable
     Double leastKilometres,
 
-    @JsonPropertyDescription(
-        "What to prefer among builds that are nearly as good, owned: of those that plan with at least 95 % of the best the one with the fewest pieces to buy, then the cheapest; absent: nothing.")
-    @Nullable
-    Preference prefer,
-
     @JsonPropertyDescription("What it carries; absent: nothing.") @Nullable
     Payload payload,
 
@@ -139,7 +134,7 @@ public record Scenario(
               .formatted(
                   Require.plain(air.windMetresPerSecond()), flight.style().word()));
     }
-    requireLeastFlight(goal, leastMinutes, leastKilometres, prefer);
+    requireLeastFlight(goal, leastMinutes, leastKilometres);
     if (!flight.coversGround()) {
       if (goal == Goal.RANGE) {
         Require.refuse(
@@ -171,10 +166,7 @@ public record Scenario(
   }
 
   private static void requireLeastFlight(
-      @Nullable Goal goal,
-      @Nullable Double minutes,
-      @Nullable Double kilometres,
-      @Nullable Preference prefer) {
+      @Nullable Goal goal, @Nullable Double minutes, @Nullable Double kilometres) {
     if (minutes != null) {
       Require.inRange("leastMinutes", minutes, 0.1, 1000, "Maybe it was written in seconds.");
       if (goal == Goal.RANGE) {
@@ -201,11 +193,6 @@ public record Scenario(
             "goal must be endurance or range where no least flight is asked for, but is %s. Maybe state leastMinutes or leastKilometres."
                 .formatted(goal.name().toLowerCase(Locale.ROOT)));
       }
-      if (prefer != null) {
-        Require.refuse(
-            "prefer must be left out unless the goal is endurance or range, but the goal is %s."
-                .formatted(goal.name().toLowerCase(Locale.ROOT)));
-      }
     }
   }
 
@@ -219,7 +206,6 @@ public record Scenario(
         null,
         new Air(0, null, null, null, null),
         Flight.HOVERING,
-        null,
         null,
         null,
         null,
@@ -253,11 +239,6 @@ public record Scenario(
   /** Whether the figure of a flight that counts is its range over ground. */
   public boolean isForRange() {
     return flightGoal() == Goal.RANGE;
-  }
-
-  /** Whether owned parts are preferred among builds that are nearly as good. */
-  public boolean prefersOwned() {
-    return prefer == Preference.OWNED;
   }
 
   /** Which parts may be used; a draft frame is fixed. */
@@ -333,13 +314,6 @@ public record Scenario(
   /** What is bought beside one build. */
   public AlsoBuy alsoBuyOrNothing() {
     return alsoBuy == null ? AlsoBuy.NOTHING : alsoBuy;
-  }
-
-  /** What to prefer among builds that are nearly as good. */
-  public enum Preference {
-    /** What the builder has. */
-    @JsonProperty("owned")
-    OWNED
   }
 
   /** What to do with a part of which the catalogue does not say enough. */

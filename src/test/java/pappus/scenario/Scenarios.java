@@ -34,7 +34,6 @@ public final class Scenarios {
         null,
         null,
         null,
-        null,
         null);
   }
 

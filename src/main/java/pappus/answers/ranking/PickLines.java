@@ -109,6 +109,11 @@ final class PickLines {
     if (picks.named("lightest").isEmpty()) {
       missing.add("lightest pick: nothing at 80 % saves 3 % of the mass");
     }
+    if (!picks.isProven()) {
+      return missing.isEmpty()
+          ? Optional.empty()
+          : Optional.of("Other picks were not found as far as was looked.");
+    }
     return missing.isEmpty() || first.build().flight().isEmpty()
         ? Optional.empty()
         : Optional.of("No " + String.join("; no ", missing) + ".");
