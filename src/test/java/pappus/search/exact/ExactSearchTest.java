@@ -21,6 +21,9 @@ import pappus.shop.SmallShop;
 /** Exact ranking against trying every build, row for row. */
 class ExactSearchTest {
   private static final int CATALOGUES = 200;
+  /** Of these, at least half of two hundred have an answer. */
+  private static final int WITH_LUMPS = 240;
+
   private static final int ROWS = 6;
 
   @Tag("slow")
@@ -69,7 +72,7 @@ class ExactSearchTest {
   @Test
   void ranksTwoHundredCataloguesWithALumpAsTryingEveryBuildDoes() {
     var flying = 0;
-    for (var seed = 0; seed < CATALOGUES; seed++) {
+    for (var seed = 0; seed < WITH_LUMPS; seed++) {
       var question = RandomQuestions.lumped(seed);
       var all = new Incumbents();
       Enumeration.feasible(question).forEach(all::offer);
