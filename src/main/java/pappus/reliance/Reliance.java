@@ -54,7 +54,7 @@ public record Reliance(double ofMain, double perGram, double perWatt) {
   private static final double LEAST_OF_CHARGE = 0.8;
 
   /** Flights drawn, a multiple of forty, and the seed of what is left to chance. */
-  private static final int FLIGHTS = 120;
+  private static final int FLIGHTS = 240;
 
   private static final long SEED = 20_261;
 
