@@ -139,7 +139,7 @@ class ShelfCommandsTest {
     var typed = CommandRun.typed(folder);
     var run = CommandRun.recommend(typed, "--catalog", typed.resolve("shelf").toString());
 
-    assertThat(run.out()).contains("   At hand, at no cost: 1 of 1 culvert-6-whole.\n");
+    assertThat(run.out()).contains("  At hand, at no cost: 1 of 1 culvert-6-whole.\n");
   }
 
   /** Records keep their own price: the shelf's is for one builder, or one shop. */

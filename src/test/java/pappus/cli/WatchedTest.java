@@ -72,7 +72,7 @@ class WatchedTest {
     assertThat(recommended())
         .matches("(?s)" + Pattern.quote(CLEAR) + "reading; [0-9]+ s, Ctrl-C ends it.*")
         .endsWith(CLEAR);
-    assertThat(answer()).startsWith("marsh\n").doesNotContain("\u001b");
+    assertThat(answer()).startsWith("marsh: ").doesNotContain("\u001b");
   }
 
   @Test
