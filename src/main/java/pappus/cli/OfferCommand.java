@@ -163,14 +163,14 @@ final class OfferCommand extends ToldCommand implements Callable<Integer> {
       if (!name.matches(BuildArgument.NAME)) {
         throw usage("%s must end in # and a rank or a pick.".formatted(Shown.text(text)));
       }
-      var place =
-          told().place(name).orElse(Character.isDigit(name.charAt(0)) ? Integer.parseInt(name) : 0);
-      if (place == 0) {
-        throw InputException.badData(Problem.ofFile(
-            resultFile().toString(),
-            "must hold a pick of the name %s, but has %s."
-                .formatted(name, told().names())));
-      }
+      var place = told()
+          .place(name)
+          .orElseThrow(() -> InputException.badData(Problem.ofFile(
+              resultFile().toString(),
+              Character.isDigit(name.charAt(0))
+                  ? "must hold a candidate %s, but has %s."
+                      .formatted(name, told().candidates().size())
+                  : "must hold the pick %s, but has %s.".formatted(name, told().names()))));
       if (ranks.contains(place)) {
         throw usage("builds must differ, but #%s is there twice.".formatted(name));
       }
