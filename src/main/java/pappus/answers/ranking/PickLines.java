@@ -56,10 +56,11 @@ final class PickLines {
       }
     }
     if (!picks.areBelieved()) {
-      lines.say(
-          "? All of them fly better than such aircraft are known to, and nothing else flies: distrust them until one is measured.");
+      lines.say("? All of them fly better than such aircraft are known to, and nothing else "
+          + (picks.isProven() ? "flies" : "was found")
+          + ": distrust them until one is measured.");
     }
-    missing(first).ifPresent(lines::say);
+    missing().ifPresent(lines::say);
   }
 
   private static String names(Pick pick, Pick first) {
@@ -98,7 +99,7 @@ final class PickLines {
   }
 
   /** Why there are not four. */
-  private Optional<String> missing(Pick first) {
+  private Optional<String> missing() {
     var missing = new ArrayList<String>();
     if (picks.named("thrifty").isEmpty()) {
       missing.add("thrifty pick: nothing at 95 % of it saves 5 % of the price");
@@ -109,14 +110,13 @@ final class PickLines {
     if (picks.named("lightest").isEmpty()) {
       missing.add("lightest pick: nothing at 80 % saves 3 % of the mass");
     }
-    if (!picks.isProven()) {
-      return missing.isEmpty()
-          ? Optional.empty()
-          : Optional.of("Other picks were not found as far as was looked.");
+    if (missing.isEmpty()) {
+      return Optional.empty();
     }
-    return missing.isEmpty() || first.build().flight().isEmpty()
-        ? Optional.empty()
-        : Optional.of("No " + String.join("; no ", missing) + ".");
+    return Optional.of(
+        picks.isProven()
+            ? "No " + String.join("; no ", missing) + "."
+            : "Other picks were not found as far as was looked.");
   }
 
   /** What a little less flight saves. */

@@ -225,6 +225,16 @@ final class Bounds {
       this.longer = air.isDragKnown() || !assessor.choosesSpeeds() ? 1 : 1 + SLOWED_BY_DRAG;
     }
 
+    /** Until a board is decided, those of a sort lose up to a step more than the least of them. */
+    private List<OptionalDouble> mostLosses() {
+      return begun.board().isPresent()
+          ? losses
+          : losses.stream()
+              .map(loss ->
+                  loss.isEmpty() ? loss : OptionalDouble.of(loss.getAsDouble() + Goods.LOSSES))
+              .toList();
+    }
+
     private static Build mains(Build begun) {
       return Build.empty()
           .with(Role.MOTOR, begun.motor().orElseThrow())
@@ -291,8 +301,8 @@ final class Bounds {
                 air,
                 losses,
                 begun.board().isPresent()),
-            fresh ->
-                prospect.believed(assessor.begun(mains(begun)).grams(), capGrams, losses, air));
+            fresh -> prospect.believed(
+                assessor.begun(mains(begun)).grams(), capGrams, mostLosses(), air));
         believed = known;
       }
       return known.leastWatts(grams);
