@@ -1,6 +1,7 @@
 package pappus.ranking;
 
 import java.util.Locale;
+import java.util.OptionalLong;
 import java.util.function.BiConsumer;
 import java.util.function.BiFunction;
 import java.util.function.BooleanSupplier;
@@ -8,6 +9,8 @@ import java.util.function.Consumer;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import pappus.assessment.Purpose;
+import pappus.assessment.Purpose.Measure;
 import pappus.search.Ending;
 import pappus.search.Incumbents;
 import pappus.search.LocalSearch;
@@ -106,7 +109,7 @@ public final class Finder {
       return ranker.rank(wanted, Proof.of(tryChanges(question, incumbents, wanted)));
     }
     var found = prove(question, incumbents, wanted);
-    var proof = new Proof(found.ending(), found.atMost(), found.nodes());
+    var proof = proof(question, found);
     if (found.ending() == Ending.PROVEN) {
       if (found.rows().isEmpty()) {
         // A proof assesses nothing that cannot be feasible: changes find what comes closest.
@@ -175,7 +178,7 @@ public final class Finder {
     var search =
         new ExactSearch(question, prepared(question), Runtime.getRuntime().availableProcessors());
     var found = running(search::stop, () -> look.apply(search, incumbents));
-    var proof = new Proof(found.ending(), found.atMost(), found.nodes());
+    var proof = proof(question, found);
     return Best.of(question, incumbents, proof);
   }
 
@@ -199,8 +202,9 @@ public final class Finder {
       var proof = Proof.of(tryChanges(question, incumbents, 1));
       return ParetoFront.of(incumbents.bestFirst(), question, share, proof);
     }
+    var byFlight = byFlight(question);
     var search =
-        new FrontSearch(question, prepared(question), Runtime.getRuntime().availableProcessors());
+        new FrontSearch(byFlight, prepared(byFlight), Runtime.getRuntime().availableProcessors());
     var found = running(
         search::stop,
         () -> search.run(
@@ -210,6 +214,22 @@ public final class Finder {
                 String.format(Locale.ROOT, "trading off, %,d choices looked into", done))));
     var proof = new Proof(found.ending(), found.atMost(), found.nodes());
     return new ParetoFront(found.builds().stream().map(question::held).toList(), share, proof);
+  }
+
+  /** What is still possible is told of flights alone. */
+  private static Proof proof(Question question, ExactSearch.Found found) {
+    var atMost = question.assessor().purpose().measure().isOfFlight()
+        ? found.atMost()
+        : OptionalLong.empty();
+    return new Proof(found.ending(), atMost, found.nodes());
+  }
+
+  /** A front trades flights for mass and price, whatever else a ranking goes by. */
+  private static Question byFlight(Question question) {
+    var purpose = question.assessor().purpose();
+    return purpose.measure() == Measure.FLIGHT
+        ? question
+        : question.with(new Purpose(Measure.FLIGHT, purpose.leastFlight(), purpose.onlyBelieved()));
   }
 
   private ExactSearch.Found prove(Question question, Incumbents incumbents, int wanted) {

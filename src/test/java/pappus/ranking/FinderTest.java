@@ -54,6 +54,31 @@ class FinderTest {
     }
   }
 
+  @ParameterizedTest
+  @ValueSource(strings = {"price", "mass", "thrust"})
+  void aFrontTradesFlightsWhateverARankingGoesBy(String goal) {
+    var least = ", \"leastMinutes\": 20";
+    var other = finder(Way.EXACT).front(question(least + ", \"goal\": \"" + goal + "\""), 0.5);
+    var byFlight = finder(Way.EXACT).front(question(least), 0.5);
+
+    assertThat(byFlight.builds()).hasSizeGreaterThan(2);
+    assertThat(other.builds().stream().map(Assessment::build))
+        .containsExactlyElementsOf(
+            byFlight.builds().stream().map(Assessment::build).toList());
+  }
+
+  @Test
+  void whatIsStillPossibleIsToldOfFlightsAlone() {
+    var least = ", \"leastMinutes\": 20";
+    var byPrice = new Finder(Way.EXACT, 1, MOVES, done -> {})
+        .rank(question(least + ", \"goal\": \"price\""), 3);
+    var byFlight = new Finder(Way.EXACT, 1, MOVES, done -> {}).rank(question(least), 3);
+
+    assertThat(byPrice.coverage().isProof()).isFalse();
+    assertThat(byPrice.coverage().proof().atMost()).isEmpty();
+    assertThat(byFlight.coverage().proof().atMost()).isPresent();
+  }
+
   @Test
   void changesFindTheSameInASmallCatalogueAndProveNothing() {
     var best = finder(Way.HEURISTIC).best(question(""));

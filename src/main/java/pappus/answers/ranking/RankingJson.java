@@ -64,7 +64,7 @@ public record RankingJson(
       var gap = Standing.gap(ranking);
       return new Trust(
           coverage.isProof(),
-          Standing.text(ranking, scenario.flightGoal()),
+          Standing.text(ranking, scenario.goalOrEndurance()),
           wanted,
           coverage.assessed(),
           coverage.feasible(),

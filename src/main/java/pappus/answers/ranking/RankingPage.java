@@ -74,7 +74,7 @@ public final class RankingPage {
     var content = new LinkedHashMap<String, Object>();
     content.put("shell", Shell.drawing(scenario.name(), charts, data, "ranking.js"));
     content.put("heading", Heading.of(scenario));
-    content.put("standing", Standing.text(ranking, scenario.flightGoal()));
+    content.put("standing", Standing.text(ranking, scenario.goalOrEndurance()));
     content.put("overviews", overviews);
     content.put("picker", picker.orElse(null));
     content.put("ranking", RankingTable.spoken(scenario, rows).withoutLast());

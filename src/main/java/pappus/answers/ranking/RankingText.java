@@ -118,7 +118,7 @@ public final class RankingText {
           + ".");
     }
     if (!isProof) {
-      lines.say(Standing.text(ranking, scenario.flightGoal()));
+      lines.say(Standing.text(ranking, scenario.goalOrEndurance()));
     }
   }
 
@@ -173,6 +173,6 @@ public final class RankingText {
       BuildLines.details(closest).forEach(line -> lines.row(line, 2));
     });
     lines.blank();
-    lines.say(Standing.text(ranking, scenario.flightGoal()));
+    lines.say(Standing.text(ranking, scenario.goalOrEndurance()));
   }
 }

@@ -43,8 +43,7 @@ public final class Standing {
                   "; the rest was ruled out in %,d looks at what it can reach.",
                   proof.looks());
     }
-    var text =
-        (goal == Goal.RANGE ? "Farthest" : "Longest") + " found, not proven: " + counts + ".";
+    var text = first(goal) + " found, not proven: " + counts + ".";
     if (proof.atMost().isPresent()) {
       text += String.format(
           Locale.ROOT,
@@ -61,6 +60,16 @@ public final class Standing {
               100 * gap.getAsDouble());
     }
     return text + ending(proof.ending());
+  }
+
+  private static String first(Goal goal) {
+    return switch (goal) {
+      case ENDURANCE -> "Longest";
+      case RANGE -> "Farthest";
+      case PRICE -> "Cheapest";
+      case MASS -> "Lightest";
+      case THRUST -> "Strongest";
+    };
   }
 
   private static String ending(Ending ending) {
