@@ -7,10 +7,12 @@ import java.io.UncheckedIOException;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileSystemException;
 import java.nio.file.NoSuchFileException;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import pappus.answers.result.Refusal;
+import pappus.files.Closest;
 import pappus.files.InputException;
 import pappus.files.output.CannotCreateException;
 import picocli.CommandLine;
@@ -32,13 +34,21 @@ final class Failures {
   private static int usage(CommandLine.ParameterException wrong, String[] args) {
     var command = wrong.getCommandLine();
     var near = wrong instanceof CommandLine.UnmatchedArgumentException unknown
-            && !unknown.getSuggestions().isEmpty()
-        ? ". Maybe " + unknown.getSuggestions().get(0) + " was meant"
+        ? Closest.to(unknown.getUnmatched().get(0), names(command))
+            .map(name -> ". Maybe " + name + " was meant")
+            .orElse("")
         : "";
     var more = near + "; " + command.getCommandSpec().qualifiedName() + " --help says more.";
     var message = String.valueOf(wrong.getMessage()).replaceAll("\\s*\\R\\s*", " ");
     Printer.err(command).line(message.replaceAll("\\.$", "") + more);
     return ExitCode.USAGE;
+  }
+
+  /** Commands and options that could have been typed. */
+  private static List<String> names(CommandLine command) {
+    var names = new ArrayList<>(command.getSubcommands().keySet());
+    command.getCommandSpec().options().forEach(option -> names.addAll(List.of(option.names())));
+    return names;
   }
 
   /** The parser hands on exceptions alone: errors would end the machine with the code of an answer. */

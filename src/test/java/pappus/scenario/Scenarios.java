@@ -1,5 +1,7 @@
 package pappus.scenario;
 
+import static pappus.part.Parts.with;
+
 import java.util.List;
 import pappus.part.Polarisation;
 
@@ -9,32 +11,9 @@ public final class Scenarios {
 
   /** Sea level, hover, 250 g and not more, twice its weight in thrust, nothing else asked for. */
   public static Scenario plain() {
-    return new Scenario(
-        "plain",
-        "An example.",
-        new MassCap(250, false, "an example", null),
-        2,
-        null,
-        new Air(0, null, null, null, null),
-        Flight.HOVERING,
-        null,
-        null,
-        null,
-        null,
-        null,
-        null,
-        null,
-        null,
-        null,
-        null,
-        null,
-        null,
-        null,
-        null,
-        null,
-        null,
-        null,
-        null);
+    var light = with(Scenario.anything(), "massCap", new MassCap(250, false, "an example", null));
+    var strong = with(light, "leastThrustToWeight", 2.0);
+    return with(with(strong, "name", "plain"), "note", "An example.");
   }
 
   /** What a pilot of analogue video has. */

@@ -5,9 +5,6 @@ import pappus.quantity.Require;
 
 /** Chance of staying under a mass, with doubts that add up to a normal distribution. */
 public final class MassChance {
-  /** Standard deviations at the 10 and 90 % points. */
-  public static final double TENTH = 1.2815515655446004;
-
   private static final NormalDistribution STANDARD = new NormalDistribution();
 
   private MassChance() {}
