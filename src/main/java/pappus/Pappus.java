@@ -95,10 +95,14 @@ public final class Pappus {
     if (!problems.isEmpty()) {
       throw new InputException(InputException.Kind.BAD_DATA, problems);
     }
-    remarks.accept(parts);
     var files = new ArrayList<>(List.of(asked.input()));
+    var built = asked
+        .aboard(supply.catalog(), result -> files.add(result.fingerprint()))
+        .map(supply::aboard)
+        .orElse(supply);
+    remarks.accept(parts);
     files.addAll(parts.inputs());
-    return new Inputs(asked.scenario(), supply, supply.assessor(asked.scenario()), files);
+    return new Inputs(asked.scenario(), built, built.assessor(asked.scenario()), files);
   }
 
   private static <T> @Nullable T reading(Supplier<T> read, Problems wrong) {

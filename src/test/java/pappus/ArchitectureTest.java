@@ -95,6 +95,7 @@ final class ArchitectureTest {
             "pappus.doubt",
             "pappus.search",
             "pappus.ranking",
+            "pappus.change",
             "pappus.document",
             "pappus.answers.build",
             "pappus.answers.shape",
@@ -483,7 +484,8 @@ final class ArchitectureTest {
             "pappus.files",
             "pappus.files.json",
             "pappus.files.output",
-            ANNOTATIONS),
+            ANNOTATIONS,
+            JACKSON),
         Layer.of(
             "pappus.evidence.filling",
             "pappus.quantity",

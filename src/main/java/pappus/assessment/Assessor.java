@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Collectors;
 import pappus.assessment.flight.Avionics;
 import pappus.assessment.flight.Draw;
 import pappus.assessment.flight.Factors;
@@ -59,6 +60,8 @@ public final class Assessor {
   /** Thousandths are what is told of the figure to plan with. */
   private static final double GRAIN = 1000;
 
+  private static final String AS_ABOARD = "it is so aboard already";
+
   private final Scenario scenario;
   private final List<CompatibilityRule> rules;
   private final Fitter fitter;
@@ -66,8 +69,11 @@ public final class Assessor {
   private final Flights expected;
   private final Reliances reliances;
   private final Purse purse;
+  private final Purse purseAnew;
   private final double deviations;
   private final Purpose purpose;
+  private final Optional<Aboard> aboard;
+  private final Set<String> brokenAboard;
 
   /**
    * With the figures of classes alone.
@@ -104,6 +110,32 @@ public final class Assessor {
       List<CompatibilityRule> rules,
       double powerFactor,
       Evidence evidence) {
+    this(scenario, stock, new AtHand(shelf, shelf), rules, powerFactor, evidence, Optional.empty());
+  }
+
+  /**
+   * What a builder has.
+   *
+   * @param shelf what is owned, and how much of what can be bought
+   * @param anew the same for a build that is soldered anew: what a quad that is there was soldered with is used up
+   */
+  record AtHand(Shelf shelf, Shelf anew) {}
+
+  /**
+   * @param stock small hardware at hand
+   * @param rules fit rules, in the order of reports
+   * @param powerFactor power that propellers need over what is computed, by the builder's own flights; 1 without any
+   * @param evidence what the catalogue says of the figures of its records
+   * @param aboard the quad that is there, if one is to be changed
+   */
+  Assessor(
+      Scenario scenario,
+      Stock stock,
+      AtHand atHand,
+      List<CompatibilityRule> rules,
+      double powerFactor,
+      Evidence evidence,
+      Optional<Aboard> aboard) {
     this.scenario = scenario;
     this.rules = List.copyOf(rules);
     this.fitter = new Fitter(scenario, stock);
@@ -116,10 +148,19 @@ public final class Assessor {
         ? new Flights(scenario, Weighing.CAUTIOUS, powerFactor, evidence).planning(planWith)
         : expected;
     this.reliances = new Reliances(scenario, expected);
-    this.purse =
-        new Purse(Set.copyOf(scenario.choice().ownedIds()), shelf, scenario.alsoBuyOrNothing());
+    var owned = Set.copyOf(scenario.choice().ownedIds());
+    this.purse = new Purse(owned, atHand.shelf(), scenario.alsoBuyOrNothing());
+    this.purseAnew = new Purse(owned, atHand.anew(), scenario.alsoBuyOrNothing());
     this.deviations = MassChance.deviationsFor(scenario.massCap().confidenceOrUsual());
     this.purpose = Purpose.of(scenario);
+    this.aboard = aboard;
+    this.brokenAboard = aboard
+        .map(there -> fitter.fit(there.build()))
+        .map(fitting -> this.rules.stream()
+            .filter(rule -> find(rule, fitting, Optional.empty()).breaks())
+            .map(CompatibilityRule::id)
+            .collect(Collectors.toUnmodifiableSet()))
+        .orElse(Set.of());
   }
 
   private Assessor(Assessor other, Purpose purpose) {
@@ -130,7 +171,10 @@ public final class Assessor {
     this.flights = other.flights;
     this.reliances = other.reliances;
     this.purse = other.purse;
+    this.purseAnew = other.purseAnew;
     this.deviations = other.deviations;
+    this.aboard = other.aboard;
+    this.brokenAboard = other.brokenAboard;
     this.purpose = purpose;
   }
 
@@ -142,6 +186,16 @@ public final class Assessor {
   /** What builds are ranked by. */
   public Purpose purpose() {
     return purpose;
+  }
+
+  /** The quad that is there, if one is to be changed. */
+  public Optional<Aboard> aboard() {
+    return aboard;
+  }
+
+  /** Whether a build may have a part in a role: what may not change of a quad that is there is not asked about. */
+  public boolean permits(Role role, Part part) {
+    return aboard.filter(there -> there.keeps(role)).isPresent() || scenario.permits(role, part);
   }
 
   public Scenario scenario() {
@@ -163,10 +217,12 @@ public final class Assessor {
     var fitting = fitter.fit(build);
     var findings = rules.stream().map(rule -> find(rule, fitting)).toList();
     var mass = MassTable.of(fitting);
-    var cost = CostTable.of(fitting, purse);
+    var paying =
+        aboard.filter(there -> there.isSolderedAnew(build)).isPresent() ? purseAnew : purse;
+    var cost = CostTable.of(fitting, paying);
     var outlay = scenario.alsoBuy() == null
         ? Optional.<CostTable>empty()
-        : Optional.of(CostTable.whole(fitting, purse));
+        : Optional.of(CostTable.whole(fitting, paying));
     var missing = Role.FLYING.stream()
         .filter(role -> build.part(role).isEmpty() && !scenario.lumped().contains(role))
         .findFirst();
@@ -372,6 +428,7 @@ public final class Assessor {
     for (var rule : some) {
       if (rule.foresees(begun.parts().keySet())
           && !isWaivedSomewhere(rule)
+          && !mayBeAsAboard(rule, begun)
           && !rule.mayStillFit(fitting)) {
         return false;
       }
@@ -382,9 +439,17 @@ public final class Assessor {
   /** Rules that sizes alone decide, of those that are set aside for no part. */
   public List<SizeRule> rulesOfSizes() {
     return rules.stream()
-        .filter(rule -> rule instanceof SizeRule && !isWaivedSomewhere(rule))
+        .filter(rule -> rule instanceof SizeRule
+            && !isWaivedSomewhere(rule)
+            && !brokenAboard.contains(rule.id()))
         .map(SizeRule.class::cast)
         .toList();
+  }
+
+  /** Whether a rule that the quad breaks already may see nothing else of a build of these parts. */
+  private boolean mayBeAsAboard(CompatibilityRule rule, Build begun) {
+    return brokenAboard.contains(rule.id())
+        && aboard.filter(there -> there.hasAll(begun, rule.reads())).isPresent();
   }
 
   private boolean isWaivedSomewhere(CompatibilityRule rule) {
@@ -394,6 +459,8 @@ public final class Assessor {
   /** All that a rule's verdict on a pair of parts depends on, and whether it is set aside for a part. */
   public Object signature(CompatibilityRule rule, Part part) {
     return scenario.waived().stream().anyMatch(waiver -> waiver.parts().contains(part.id()))
+            || (brokenAboard.contains(rule.id())
+                && aboard.filter(there -> there.has(part)).isPresent())
         ? part.id()
         : rule.signature(part);
   }
@@ -474,13 +541,35 @@ public final class Assessor {
   }
 
   private Finding find(CompatibilityRule rule, Fitting fitting) {
+    return find(rule, fitting, aboard);
+  }
+
+  private Finding find(CompatibilityRule rule, Fitting fitting, Optional<Aboard> there) {
     var verdict = rule.check(fitting);
     if (verdict instanceof Verdict.Fits
         || (verdict instanceof Verdict.Unknown && scenario.keepsUnknown())) {
       return new Finding(rule.id(), verdict, Optional.empty(), false);
     }
     var waiver = rule.mayBeWaived() ? waiver(rule, fitting.build()) : Optional.<Waiver>empty();
+    if (waiver.isEmpty()) {
+      waiver = there.flatMap(quad -> asAboard(rule, verdict, fitting.build(), quad));
+    }
     return new Finding(rule.id(), verdict, waiver, waiver.isEmpty());
+  }
+
+  /** What parts that are aboard break among themselves is a remark, and so is what the quad lacks already. */
+  private Optional<Waiver> asAboard(
+      CompatibilityRule rule, Verdict verdict, Build build, Aboard quad) {
+    if (!brokenAboard.contains(rule.id())) {
+      return Optional.empty();
+    }
+    var isAsItIs = rule instanceof RolesRule
+        ? rule.check(fitter.fit(quad.build())).equals(verdict)
+        : quad.isAsItIs(build, rule.reads());
+    return isAsItIs
+        ? Optional.of(new Waiver(
+            rule.id(), quad.build().parts().values().stream().map(Part::id).toList(), AS_ABOARD))
+        : Optional.empty();
   }
 
   private Optional<Waiver> waiver(CompatibilityRule rule, Build build) {

@@ -2,18 +2,24 @@ package pappus.assessment;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import pappus.catalog.Catalog;
 import pappus.catalog.ReadCatalog;
 import pappus.catalog.Shelf;
 import pappus.catalog.ShelfEntry;
+import pappus.compatibility.KeptLeadRule;
 import pappus.compatibility.Rules;
 import pappus.evidence.Evidence;
 import pappus.fitting.Stock;
+import pappus.part.Build;
 import pappus.part.Flown;
 import pappus.part.Part;
+import pappus.part.Role;
+import pappus.part.Sundry;
 import pappus.scenario.Scenario;
 
 /**
@@ -23,10 +29,21 @@ import pappus.scenario.Scenario;
  * @param shelf what is owned, and how much of what can be bought
  * @param flown what own flights say of the power needed, by way of flying
  * @param evidence what all records that were read say of each other's figures, whichever are left to choose from
+ * @param aboard the quad that a scenario may change, as far as it does
  */
-public record Supply(Catalog catalog, Shelf shelf, Map<String, Flown> flown, Evidence evidence) {
+public record Supply(
+    Catalog catalog,
+    Shelf shelf,
+    Map<String, Flown> flown,
+    Evidence evidence,
+    Optional<Build> aboard) {
   public Supply {
     flown = Collections.unmodifiableMap(new TreeMap<>(flown));
+  }
+
+  /** With nothing built yet. */
+  public Supply(Catalog catalog, Shelf shelf, Map<String, Flown> flown, Evidence evidence) {
+    this(catalog, shelf, flown, evidence, Optional.empty());
   }
 
   /** As a catalogue is read. */
@@ -41,7 +58,7 @@ public record Supply(Catalog catalog, Shelf shelf, Map<String, Flown> flown, Evi
 
   /** This supply with other parts. */
   public Supply with(List<? extends Part> parts) {
-    return new Supply(Catalog.of(parts), shelf, flown, evidence);
+    return new Supply(Catalog.of(parts), shelf, flown, evidence, aboard);
   }
 
   /** This supply with as much as wanted of everything: what is at hand stays, prices are in the parts already. */
@@ -50,7 +67,7 @@ public record Supply(Catalog catalog, Shelf shelf, Map<String, Flown> flown, Evi
         .filter(entry -> entry.owned() != null)
         .map(entry -> new ShelfEntry(entry.id(), entry.owned(), null, entry.price(), entry.note()))
         .toList();
-    return new Supply(catalog, Shelf.of(left), flown, evidence);
+    return new Supply(catalog, Shelf.of(left), flown, evidence, aboard);
   }
 
   /** What was read. */
@@ -70,7 +87,16 @@ public record Supply(Catalog catalog, Shelf shelf, Map<String, Flown> flown, Evi
     return with(parts);
   }
 
-  /** Who judges builds from it for a scenario. */
+  /** This supply with a quad that is there. */
+  public Supply aboard(Build build) {
+    return new Supply(catalog, shelf, flown, evidence, Optional.of(build));
+  }
+
+  /**
+   * Who judges builds from it for a scenario.
+   *
+   * @throws IllegalStateException if the scenario changes a quad that was not read
+   */
   public Assessor assessor(Scenario scenario) {
     var excluded = List.copyOf(scenario.choice().excludedIds());
     var owned = scenario.choice().ownedIds();
@@ -79,7 +105,37 @@ public record Supply(Catalog catalog, Shelf shelf, Map<String, Flown> flown, Evi
         .filter(part -> owned.contains(part.id()) || shelf.has(part, 1))
         .toList();
     var own = flown.get(scenario.flight().style().word());
+    var factor = own == null ? 1 : own.powerFactor();
+    var asked = scenario.aircraft();
+    if (asked != null && aboard.isEmpty()) {
+      throw new IllegalStateException("The quad of a scenario must be read before it is judged.");
+    }
+    if (asked == null) {
+      return new Assessor(scenario, Stock.of(stock), shelf, Rules.ALL, factor, evidence);
+    }
+    var quad = new Aboard(aboard.orElseThrow(), asked);
+    var pieces = new Assessor(scenario, Stock.of(stock), shelf, Rules.ALL, factor, evidence)
+        .assess(quad.build())
+        .cost()
+        .pieces();
+    var anew = new LinkedHashMap<>(pieces);
+    anew.keySet().removeIf(Supply::isUsedUp);
+    var rules = new ArrayList<>(Rules.ALL);
+    if (!quad.keeps(Role.LEAD) && !asked.mayChange().contains(Role.LEAD)) {
+      rules.add(new KeptLeadRule(quad.build()));
+    }
     return new Assessor(
-        scenario, Stock.of(stock), shelf, Rules.ALL, own == null ? 1 : own.powerFactor(), evidence);
+        scenario,
+        Stock.of(stock, pieces.keySet()),
+        new Assessor.AtHand(shelf.with(pieces), shelf.with(anew)),
+        rules,
+        factor,
+        evidence,
+        Optional.of(quad));
+  }
+
+  /** Solder and ties cannot be taken off and used again. */
+  private static boolean isUsedUp(Part part) {
+    return part instanceof Sundry sundry && sundry.purpose() == Sundry.Purpose.SOLDER_AND_TIES;
   }
 }

@@ -1,11 +1,14 @@
 package pappus.catalog;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.Locale;
 import java.util.Map;
+import java.util.function.Consumer;
 import pappus.files.Closest;
 import pappus.files.Shown;
+import pappus.files.Source;
 import pappus.part.Antenna;
 import pappus.part.Build;
 import pappus.part.Part;
@@ -13,6 +16,9 @@ import pappus.part.Role;
 
 /** Builds as people type them: part ids with counts, {@code id,id,id*4}. */
 public final class BuildText {
+  /** How a build of a result is named: its rank, or what it is picked for. */
+  public static final String NAME = "[1-9][0-9]{0,2}|[a-z]{1,20}";
+
   private BuildText() {}
 
   /**
@@ -56,6 +62,29 @@ public final class BuildText {
     var build = Build.of(chosen);
     checkCounts(build, counts);
     return build;
+  }
+
+  /**
+   * The build of a text that names parts, or a row or a pick of a result, {@code result.json#2}.
+   *
+   * @param folder from which the path of a result leads
+   * @param read told each result that is read
+   * @throws pappus.files.InputException if a result cannot be read
+   * @throws IllegalArgumentException naming what cannot be read, as {@link #parse} does
+   */
+  public static Build read(String text, Path folder, Catalog catalog, Consumer<Source> read) {
+    var hash = text.lastIndexOf('#');
+    if (hash < 0) {
+      return parse(text, catalog);
+    }
+    var which = text.substring(hash + 1);
+    if (!which.matches(NAME)) {
+      throw new IllegalArgumentException(
+          "must end in # and a rank or a pick, but ends in #" + which + ".");
+    }
+    var source = Source.read(folder.resolve(text.substring(0, hash)));
+    read.accept(source);
+    return of(ResultFile.roles(source, which), catalog);
   }
 
   /**

@@ -3,6 +3,7 @@ package pappus.catalog;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.List;
+import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -43,6 +44,23 @@ public final class Shelf {
   /** The entry on a part, if there is one. */
   public Optional<ShelfEntry> entry(String id) {
     return Optional.ofNullable(byId.get(id));
+  }
+
+  /** This shelf with more of some parts at hand. */
+  public Shelf with(Map<? extends Part, Integer> more) {
+    var entries = new TreeMap<>(byId);
+    more.forEach((part, pieces) -> {
+      var there = byId.get(part.id());
+      entries.put(
+          part.id(),
+          new ShelfEntry(
+              part.id(),
+              owned(part) + pieces,
+              there == null ? null : there.stock(),
+              there == null ? null : there.price(),
+              there == null ? null : there.note()));
+    });
+    return new Shelf(entries);
   }
 
   /** Parts at the prices of this shelf, where it has any. */

@@ -94,6 +94,8 @@ final class CheckCommand implements Callable<Integer> {
       found.addAll(scenario.problemsWithRules(Rules.waivableIds()));
       if (isWhole) {
         found.addAll(scenario.contradictions(catalog.catalog()));
+        found.addAll(scenario.problemsWithAircraft(
+            Supply.of(catalog).drafting(scenario.scenario()).catalog()));
         found.addAll(scenario.problemsWithCurrency(
             Supply.of(catalog).drafting(scenario.scenario()).catalog()));
       }

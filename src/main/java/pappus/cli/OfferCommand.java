@@ -13,6 +13,7 @@ import org.jspecify.annotations.Nullable;
 import pappus.Inputs;
 import pappus.answers.offer.OfferPage;
 import pappus.answers.offer.OfferReport;
+import pappus.catalog.BuildText;
 import pappus.catalog.ReadCatalog;
 import pappus.files.InputException;
 import pappus.files.Problem;
@@ -160,7 +161,7 @@ final class OfferCommand extends ToldCommand implements Callable<Integer> {
         return List.of();
       }
       var name = hash < 0 ? "" : text.substring(hash + 1);
-      if (!name.matches(BuildArgument.NAME)) {
+      if (!name.matches(BuildText.NAME)) {
         throw usage("%s must end in # and a rank or a pick.".formatted(Shown.text(text)));
       }
       var place = told()

@@ -3,6 +3,7 @@ package pappus.cli;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
@@ -13,6 +14,8 @@ import pappus.answers.ranking.RankingJson;
 import pappus.answers.ranking.RankingPage;
 import pappus.answers.ranking.RankingTable;
 import pappus.answers.ranking.RankingText;
+import pappus.answers.ranking.UpgradeText;
+import pappus.change.Upgrades;
 import pappus.files.Shown;
 import pappus.ranking.Finder;
 import pappus.ranking.ParetoFront;
@@ -76,7 +79,10 @@ final class RecommendCommand extends ScenarioCommand implements Callable<Integer
   private ReportOption page = new ReportOption();
 
   /** What there is to print. */
-  private record Found(Ranking ranking, @Nullable ParetoFront front) {}
+  private record Found(
+      Ranking ranking,
+      Optional<Upgrades> upgrades,
+      @Nullable ParetoFront front) {}
 
   @Override
   public Integer call() {
@@ -100,9 +106,20 @@ final class RecommendCommand extends ScenarioCommand implements Callable<Integer
     var question = inputs.question();
     var found = finding(way, effort == null ? Finder.EFFORT : effort, Finder.MOVES, finder -> {
       var ranking = Pappus.recommend(inputs, wanted, finder);
-      return new Found(ranking, page.isWanted() ? front(question, ranking, finder) : null);
+      return new Found(
+          ranking,
+          upgrades(question, ranking, finder),
+          page.isWanted() ? front(question, ranking, finder) : null);
     });
-    return answer(inputs, wanted, found.ranking(), found.front());
+    return answer(inputs, wanted, found);
+  }
+
+  /** What changes gain, where the scenario starts from a quad that is there. */
+  private static Optional<Upgrades> upgrades(Question question, Ranking ranking, Finder finder) {
+    return question
+        .assessor()
+        .aboard()
+        .map(quad -> Upgrades.of(quad.build(), question, ranking, finder));
   }
 
   private int details(Ranking ranking) {
@@ -140,9 +157,11 @@ final class RecommendCommand extends ScenarioCommand implements Callable<Integer
     return ParetoFront.of(met, question, FRONT_SHARE, front.proof());
   }
 
-  private int answer(Inputs inputs, int wanted, Ranking ranking, @Nullable ParetoFront front) {
+  private int answer(Inputs inputs, int wanted, Found found) {
+    var ranking = found.ranking();
+    var front = found.front();
     var run = run(inputs, Finder.MOVES);
-    var json = RankingJson.of(inputs.scenario(), run, ranking, wanted);
+    var json = RankingJson.of(inputs.assessor(), run, ranking, wanted, found.upgrades());
     var files = new TreeMap<>(Map.of("result.json", json));
     if (front != null) {
       files.put(
@@ -152,8 +171,12 @@ final class RecommendCommand extends ScenarioCommand implements Callable<Integer
     var table = RankingTable.exact(inputs.scenario(), ranking.candidates());
     print(
         () -> json,
-        () -> new RankingText(inputs.scenario(), columns(), Terminal.style(), details(ranking))
-            .of(ranking, next(inputs.scenario(), ranking)),
+        () -> found
+                .upgrades()
+                .map(upgrades -> new UpgradeText(inputs.assessor(), upgrades).of(columns()))
+                .orElse("")
+            + new RankingText(inputs.scenario(), columns(), Terminal.style(), details(ranking))
+                .of(ranking, next(inputs.scenario(), ranking)),
         table::csv,
         () -> table.withoutLast().markdown());
     return ranking.candidates().isEmpty() ? ExitCode.NO : ExitCode.OK;

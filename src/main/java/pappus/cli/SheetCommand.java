@@ -122,7 +122,7 @@ final class SheetCommand extends ToldCommand implements Callable<Integer> {
   private String name() {
     var hash = told.lastIndexOf('#');
     var name = hash < 0 ? "" : told.substring(hash + 1);
-    if (!name.matches(BuildArgument.NAME)) {
+    if (!name.matches(BuildText.NAME)) {
       throw refused("must end in # and a rank or a pick, but is %s.%s"
           .formatted(Shown.text(told), hash < 0 ? " Maybe " + told + "#1 was meant." : ""));
     }

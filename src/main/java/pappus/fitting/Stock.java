@@ -3,6 +3,7 @@ package pappus.fitting;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Predicate;
 import pappus.part.Adapter;
 import pappus.part.Part;
@@ -13,6 +14,8 @@ import pappus.part.Sundry;
 /**
  * Small hardware at hand. It is not searched: of what fits, the lightest is taken, then the
  * cheapest, then the first by id.
+ *
+ * <p>In the order in which they are taken.
  *
  * @param screws screws by the piece
  * @param straps straps
@@ -27,22 +30,35 @@ public record Stock(
       .thenComparing(Part::id);
 
   public Stock {
-    screws = screws.stream().sorted(LIGHTEST).toList();
-    straps = straps.stream().sorted(LIGHTEST).toList();
-    adapters = adapters.stream().sorted(LIGHTEST).toList();
-    sundries = sundries.stream().sorted(LIGHTEST).toList();
+    screws = List.copyOf(screws);
+    straps = List.copyOf(straps);
+    adapters = List.copyOf(adapters);
+    sundries = List.copyOf(sundries);
   }
 
   /** Everything of a list of parts that is small hardware. */
   public static Stock of(List<? extends Part> parts) {
-    return new Stock(
-        only(parts, Screw.class),
-        only(parts, Strap.class),
-        only(parts, Adapter.class),
-        only(parts, Sundry.class));
+    return of(parts, Set.of());
   }
 
-  /** The lightest screw that serves. */
+  /**
+   * Everything of a list of parts that is small hardware.
+   *
+   * @param mounted what serves already somewhere and is taken before all else
+   */
+  public static Stock of(List<? extends Part> parts, Set<? extends Part> mounted) {
+    var sorted = parts.stream()
+        .sorted(
+            Comparator.comparing((Part part) -> !mounted.contains(part)).thenComparing(LIGHTEST))
+        .toList();
+    return new Stock(
+        only(sorted, Screw.class),
+        only(sorted, Strap.class),
+        only(sorted, Adapter.class),
+        only(sorted, Sundry.class));
+  }
+
+  /** The first screw that serves, of what is not mounted the lightest. */
   public Optional<Screw> screw(Predicate<Screw> serves) {
     return screws.stream().filter(serves).findFirst();
   }

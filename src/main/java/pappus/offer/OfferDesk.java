@@ -51,7 +51,12 @@ public final class OfferDesk {
     this.isCounted = stock.isPresent();
     // What is short is told line by line, with what could take its place: the build itself stays as
     // it was asked for.
-    var sold = new Supply(supply.catalog(), outOfReach(supply), supply.flown(), supply.evidence())
+    var sold = new Supply(
+            supply.catalog(),
+            outOfReach(supply),
+            supply.flown(),
+            supply.evidence(),
+            supply.aboard())
         .with(this.stock.priced(supply.catalog().parts()));
     this.catalog = sold.catalog();
     this.assessor = sold.assessor(scenario);

@@ -78,6 +78,15 @@ public final class FixedParts {
     return new FixedParts(roles);
   }
 
+  /** These and others, each in a role that it has already. */
+  public FixedParts with(Map<Role, Part> others) {
+    var all = new LinkedHashMap<Part, Set<Role>>();
+    roles.forEach((part, each) -> all.put(part, EnumSet.copyOf(each)));
+    others.forEach((role, part) ->
+        all.computeIfAbsent(part, fresh -> EnumSet.noneOf(Role.class)).add(role));
+    return new FixedParts(all);
+  }
+
   /** Those for a role, in the order they are told. */
   public List<Part> in(Role role) {
     return List.copyOf(byRole.getOrDefault(role, List.of()));

@@ -66,6 +66,10 @@ public record Scenario(
     @Nullable
     Where where,
 
+    @JsonPropertyDescription("A quad that is there, to be changed; absent: all is built anew.")
+    @Nullable
+    Aircraft aircraft,
+
     @JsonPropertyDescription(
         "A frame of the designer's own that every build is to have, not in any catalogue; absent: none.")
     @Nullable
@@ -223,6 +227,7 @@ public record Scenario(
         null,
         null,
         null,
+        null,
         null);
   }
 
@@ -303,7 +308,11 @@ public record Scenario(
 
   /** In how many main parts each candidate differs at least from every earlier one, 1 or 2. */
   public int differences() {
-    return candidatesDifferIn == null ? USUAL_DIFFERENCES : candidatesDifferIn;
+    var asked = candidatesDifferIn == null ? USUAL_DIFFERENCES : candidatesDifferIn;
+    var possible = aircraft == null
+        ? asked
+        : (int) aircraft.mayChange().stream().filter(Role.MAIN::contains).count();
+    return Math.max(1, Math.min(asked, possible));
   }
 
   /** Roles that a lump fills, for which no part is taken. */

@@ -51,6 +51,9 @@ final class Duplicates {
     var named = new TreeSet<String>();
     named.addAll(scenario.choice().fixedIds());
     named.addAll(scenario.choice().ownedIds());
+    assessor
+        .aboard()
+        .ifPresent(quad -> quad.build().parts().values().forEach(part -> named.add(part.id())));
     scenario.waived().forEach(waiver -> named.addAll(waiver.parts()));
     return named;
   }

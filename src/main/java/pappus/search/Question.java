@@ -41,7 +41,7 @@ public final class Question {
   public static Question of(Catalog catalog, Assessor assessor) {
     var options = new EnumMap<Role, List<Part>>(Role.class);
     var twins = new TreeMap<String, List<Part>>();
-    var fixed = FixedParts.of(assessor.scenario(), catalog);
+    var fixed = fixed(catalog, assessor);
     for (var role : Role.values()) {
       var each = Duplicates.of(role, options(role, catalog, assessor, fixed), assessor);
       options.put(role, List.copyOf(each.keySet()));
@@ -55,6 +55,11 @@ public final class Question {
         assessor, Collections.unmodifiableMap(options), Collections.unmodifiableMap(twins));
   }
 
+  private static FixedParts fixed(Catalog catalog, Assessor assessor) {
+    var fixed = FixedParts.of(assessor.scenario(), catalog);
+    return assessor.aboard().map(quad -> fixed.with(quad.kept())).orElse(fixed);
+  }
+
   private static List<Part> options(
       Role role, Catalog catalog, Assessor assessor, FixedParts fixed) {
     if (!fixed.haveRoles()) {
@@ -63,6 +68,9 @@ public final class Question {
     }
     if (!fixed.in(role).isEmpty()) {
       return fixed.in(role);
+    }
+    if (assessor.aboard().filter(quad -> quad.keeps(role)).isPresent()) {
+      return List.of();
     }
     var scenario = assessor.scenario();
     var lumped = scenario.lumped();
@@ -125,7 +133,7 @@ public final class Question {
       }
     }
     parts.forEach((role, part) -> {
-      if (!scenario.permits(role, part)) {
+      if (!assessor.permits(role, part)) {
         throw new IllegalStateException("A build is not to have %s as %s: %s"
             .formatted(part.id(), role.label(), answer.build()));
       }
@@ -135,9 +143,8 @@ public final class Question {
 
   /** Whether the scenario lets a build have its parts, by their ids and by what they say; fixed ones may be missing. */
   public boolean permits(Build build) {
-    var scenario = assessor.scenario();
     return build.parts().entrySet().stream()
-        .allMatch(entry -> scenario.permits(entry.getKey(), entry.getValue()));
+        .allMatch(entry -> assessor.permits(entry.getKey(), entry.getValue()));
   }
 
   /** Ways to fill the roles, counting those that cannot fit. */

@@ -78,7 +78,8 @@ public record WeighIn(
       List<MassRow> masses,
       List<FlightRow> flights) {
     // Factors are found against the tool's own estimate, not against earlier ones.
-    var plain = new Supply(supply.catalog(), supply.shelf(), Map.of(), supply.evidence());
+    var plain =
+        new Supply(supply.catalog(), supply.shelf(), Map.of(), supply.evidence(), supply.aboard());
     var before = plain.assessor(scenario).assess(build);
     var readings = new LinkedHashMap<String, MassRow>();
     masses.forEach(row -> readings.put(row.what(), row));

@@ -34,9 +34,12 @@ class PlanWithTest {
   @ParameterizedTest
   @MethodSource("scenarios")
   void isTheTenthOfSampledFlights(Path file) {
-    var scenario = ScenarioReader.read(file, InputStream.nullInputStream()).scenario();
+    var read = ScenarioReader.read(file, InputStream.nullInputStream());
+    var scenario = read.scenario();
     var catalog = Shipped.CATALOG;
-    var assessor = new Supply(catalog, Shelf.EMPTY).assessor(scenario);
+    var supply = new Supply(catalog, Shelf.EMPTY);
+    var assessor =
+        read.aboard(catalog, result -> {}).map(supply::aboard).orElse(supply).assessor(scenario);
     var question = Question.of(catalog, assessor);
     var doubts = new Doubts(assessor);
     var found =

@@ -14,6 +14,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import pappus.assessment.Assessment;
 import pappus.assessment.Assessor;
+import pappus.assessment.CostTable;
 import pappus.assessment.Supply;
 import pappus.assessment.flight.FlightEstimate;
 import pappus.catalog.Shelf;
@@ -56,8 +57,12 @@ class ShippedScenariosTest {
   @MethodSource("scenarios")
   void ranksBuildsThatNobodyWouldLaughAt(Path file) {
     var catalog = Shipped.CATALOG;
-    var scenario = ScenarioReader.read(file, InputStream.nullInputStream()).scenario();
-    var assessor = new Supply(catalog, Shelf.EMPTY).assessor(scenario);
+    var read = ScenarioReader.read(file, InputStream.nullInputStream());
+    var scenario = read.scenario();
+    var supply = new Supply(catalog, Shelf.EMPTY);
+    var assessor =
+        read.aboard(catalog, result -> {}).map(supply::aboard).orElse(supply).assessor(scenario);
+    var anew = supply.assessor(scenario);
     var question = Question.of(catalog, assessor);
     var incumbents = new Incumbents();
     var ending = new TimefoldSearch(question, 16_000).run(incumbents, done -> {});
@@ -75,7 +80,11 @@ class ShippedScenariosTest {
       assertThat(again.milliseconds()).isEqualTo(assessment.milliseconds());
       forgetsNothing(assessment);
       keepsItsMarginBelowTheCap(assessment, scenario.massCap().grams(), assessor.deviations());
-      staysInsideWhatIsKnown(assessment, assessment.flight().orElseThrow());
+      // What is aboard costs nothing: what is known is the price of all of it.
+      staysInsideWhatIsKnown(
+          assessment,
+          assessment.flight().orElseThrow(),
+          anew.assess(assessment.build()).cost());
       isNoSillyWinner(assessment);
       staysInTheRangesOfItsClass(assessment, assessment.flight().orElseThrow());
       hasTheBandOfTwoThousandSamples(assessor, assessment, candidate.band());
@@ -131,7 +140,8 @@ class ShippedScenariosTest {
     assertThat(assessment.mass().grams()).isLessThan(capGrams - 1);
   }
 
-  private static void staysInsideWhatIsKnown(Assessment assessment, FlightEstimate flight) {
+  private static void staysInsideWhatIsKnown(
+      Assessment assessment, FlightEstimate flight, CostTable cost) {
     var grams = assessment.mass().grams();
     var minutes = flight.endurance().seconds() / 60;
     var gramsPerWatt = grams / flight.split().totalW();
@@ -139,8 +149,8 @@ class ShippedScenariosTest {
     assertThat(flight.efficiency()).isBetween(0.12, 0.40);
     assertThat(gramsPerWatt).isBetween(2.6 * BELOW, 7 * ABOVE);
     assertThat(flight.duty()).isBetween(0.2 * BELOW, 0.75);
-    var withoutPack = (assessment.cost().cents()
-            - assessment.cost().lines().stream()
+    var withoutPack = (cost.cents()
+            - cost.lines().stream()
                 .filter(line -> line.part() instanceof Battery)
                 .mapToLong(line -> line.cents())
                 .sum())

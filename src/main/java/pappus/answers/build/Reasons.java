@@ -28,6 +28,7 @@ import pappus.physics.flight.ThrottleLimit;
 import pappus.quantity.Sentence;
 import pappus.ranking.Candidate;
 import pappus.reliance.Doubt;
+import pappus.scenario.Waiver;
 
 /** Why a build stands where it stands, in sentences. */
 public final class Reasons {
@@ -362,6 +363,16 @@ public final class Reasons {
             fits -> "",
             clash -> clash.reason().text().replaceAll("\\.$", ""),
             missing -> "not known: " + missing.missingFact().text());
+  }
+
+  /** Rules that are broken and set aside, with why. */
+  public static List<String> setAside(Assessment assessment) {
+    return assessment.findings().stream()
+        .filter(finding -> finding.waiver().isPresent())
+        .map(finding -> "Set aside (%s, %s): %s."
+            .formatted(
+                finding.rule(), finding.waiver().map(Waiver::reason).orElse(""), said(finding)))
+        .toList();
   }
 
   /** Everything fit rules have to say besides "fits": clashes first, then what is not known, then notes. */

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.Function;
 import java.util.stream.IntStream;
 import pappus.answers.build.Reasons;
 import pappus.answers.result.Document;
@@ -16,6 +17,8 @@ import pappus.answers.shape.BandJson;
 import pappus.answers.shape.FlightJson;
 import pappus.answers.shape.NamedParts;
 import pappus.assessment.Assessment;
+import pappus.assessment.Assessor;
+import pappus.change.Upgrades;
 import pappus.part.Role;
 import pappus.ranking.Candidate;
 import pappus.ranking.Ranking;
@@ -36,7 +39,11 @@ public record RankingJson(
     List<PickJson> givingUp,
 
     @JsonPropertyDescription("What came nearest, where no build is feasible.")
-    Optional<AssessmentJson> closest) {
+    Optional<AssessmentJson> closest,
+
+    @JsonPropertyDescription(
+        "The quad that is there, where the scenario changes one, and what changes of it gain.")
+    Optional<UpgradesJson> aircraft) {
   /** What stands behind a ranking. */
   record Trust(
       @JsonPropertyDescription("Whether no other combination does better.")
@@ -154,6 +161,30 @@ public record RankingJson(
    * @param wanted candidates asked for: with fewer, it claims that there are no more
    */
   public static String of(Scenario scenario, Run run, Ranking ranking, int wanted) {
+    return of(scenario, run, ranking, wanted, parts -> Optional.empty());
+  }
+
+  /**
+   * The whole answer of a scenario that changes a quad.
+   *
+   * @param wanted candidates asked for: with fewer, it claims that there are no more
+   */
+  public static String of(
+      Assessor assessor, Run run, Ranking ranking, int wanted, Optional<Upgrades> upgrades) {
+    return of(
+        assessor.scenario(),
+        run,
+        ranking,
+        wanted,
+        parts -> upgrades.map(found -> UpgradesJson.of(found, assessor, parts)));
+  }
+
+  private static String of(
+      Scenario scenario,
+      Run run,
+      Ranking ranking,
+      int wanted,
+      Function<NamedParts, Optional<UpgradesJson>> aircraft) {
     var parts = new NamedParts();
     var rows = ranking.candidates();
     var answer = new RankingJson(
@@ -163,7 +194,8 @@ public record RankingJson(
             .toList(),
         PickJson.picks(ranking.picks(), scenario, parts),
         PickJson.givingUp(ranking.picks(), scenario, parts),
-        ranking.closest().map(closest -> AssessmentJson.of(closest, scenario, 1, parts)));
+        ranking.closest().map(closest -> AssessmentJson.of(closest, scenario, 1, parts)),
+        aircraft.apply(parts));
     return Document.ofSearch(scenario, run, status(ranking), answer, parts);
   }
 

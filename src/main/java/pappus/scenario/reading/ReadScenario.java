@@ -1,5 +1,6 @@
 package pappus.scenario.reading;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -7,16 +8,20 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import pappus.catalog.Catalog;
 import pappus.files.Closest;
 import pappus.files.Fingerprint;
+import pappus.files.InputException;
 import pappus.files.Problem;
 import pappus.files.Shown;
+import pappus.files.Source;
 import pappus.files.json.JsonPlaces;
 import pappus.part.Antenna;
 import pappus.part.Board;
+import pappus.part.Build;
 import pappus.part.Camera;
 import pappus.part.Part;
 import pappus.part.Property;
@@ -36,6 +41,40 @@ import pappus.scenario.Where;
  * @param places where everything stands in its file
  */
 public record ReadScenario(Scenario scenario, Fingerprint input, JsonPlaces places) {
+
+  /**
+   * The quad that is there to be changed, if the scenario starts from one.
+   *
+   * @param catalog with the draft frame
+   * @param read told the result that names it, if one does
+   * @throws InputException with all that is wrong with it
+   */
+  public Optional<Build> aboard(Catalog catalog, Consumer<Source> read) {
+    var aircraft = scenario.aircraft();
+    if (aircraft == null) {
+      return Optional.empty();
+    }
+    var parent = Path.of(input.name()).getParent();
+    var check =
+        new AircraftCheck(scenario, aircraft, places, parent == null ? Path.of("") : parent);
+    var build = check.build(catalog, read);
+    build.ifPresent(there -> check.checkTouched(there, catalog));
+    if (!check.problems().isEmpty()) {
+      throw new InputException(
+          InputException.Kind.BAD_DATA, check.problems().stream().sorted().toList());
+    }
+    return build;
+  }
+
+  /** A problem for all that is wrong with the quad that the scenario starts from. */
+  public List<Problem> problemsWithAircraft(Catalog catalog) {
+    try {
+      aboard(catalog, read -> {});
+      return List.of();
+    } catch (InputException refused) {
+      return refused.problems();
+    }
+  }
 
   /** More words than these are not told one by one. */
   private static final int MOST_LISTED = 12;

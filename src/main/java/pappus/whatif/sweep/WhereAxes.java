@@ -40,6 +40,11 @@ final class WhereAxes {
     var bound = bound(field);
     var name = bound.isEmpty() ? field : field.substring(0, field.length() - bound.length() - 1);
     var property = property(role, name);
+    var aircraft = asked.scenario().aircraft();
+    if (aircraft != null && !aircraft.mayChange(role)) {
+      throw new IllegalArgumentException(
+          "must be over a role that may change, but %s may not.".formatted(role.key()));
+    }
     var listed = property.isNumber() ? Axes.numbers(values) : words(values, role, property, asked);
     return new Axis(
         id,

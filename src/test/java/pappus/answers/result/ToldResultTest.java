@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.io.IOException;
 import java.util.Objects;
 import org.junit.jupiter.api.Test;
+import pappus.catalog.ResultFile;
 import pappus.files.Fingerprint;
 import pappus.files.InputException;
 import pappus.files.Source;

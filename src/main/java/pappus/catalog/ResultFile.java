@@ -1,4 +1,4 @@
-package pappus.answers.result;
+package pappus.catalog;
 
 import com.fasterxml.jackson.annotation.JsonSetter;
 import com.fasterxml.jackson.annotation.Nulls;
@@ -16,9 +16,11 @@ public final class ResultFile {
   /** What is read of it. */
   private record Told(
       @Nullable List<Row> candidates,
-      @JsonSetter(nulls = Nulls.AS_EMPTY) @Nullable List<ToldResult.ToldPick> picks) {}
+      @JsonSetter(nulls = Nulls.AS_EMPTY) @Nullable List<Pick> picks) {}
 
   private record Row(@Nullable Map<String, String> roles) {}
+
+  private record Pick(@Nullable String pick, @Nullable Map<String, String> roles) {}
 
   private ResultFile() {}
 
@@ -56,8 +58,8 @@ public final class ResultFile {
     return candidates.get(rank - 1);
   }
 
-  private static ToldResult.ToldPick pick(Source source, Told told, String name) {
-    var picks = Objects.requireNonNullElse(told.picks(), List.<ToldResult.ToldPick>of());
+  private static Pick pick(Source source, Told told, String name) {
+    var picks = Objects.requireNonNullElse(told.picks(), List.<Pick>of());
     return picks.stream()
         .filter(row -> name.equals(row.pick()))
         .findFirst()
@@ -67,8 +69,6 @@ public final class ResultFile {
                 name,
                 picks.isEmpty()
                     ? "none"
-                    : picks.stream()
-                        .map(ToldResult.ToldPick::pick)
-                        .collect(Collectors.joining(", ")))));
+                    : picks.stream().map(Pick::pick).collect(Collectors.joining(", ")))));
   }
 }
