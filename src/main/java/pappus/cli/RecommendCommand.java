@@ -173,7 +173,7 @@ final class RecommendCommand extends ScenarioCommand implements Callable<Integer
         () -> json,
         () -> found
                 .upgrades()
-                .map(upgrades -> new UpgradeText(inputs.assessor(), upgrades).of(columns()))
+                .map(upgrades -> new UpgradeText(inputs.assessor(), upgrades, columns()).of())
                 .orElse("")
             + new RankingText(inputs.scenario(), columns(), Terminal.style(), details(ranking))
                 .of(ranking, next(inputs.scenario(), ranking)),

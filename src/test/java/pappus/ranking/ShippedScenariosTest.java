@@ -22,6 +22,7 @@ import pappus.catalog.Shipped;
 import pappus.doubt.Band;
 import pappus.doubt.Sampled;
 import pappus.part.Battery;
+import pappus.part.Parts;
 import pappus.part.Role;
 import pappus.scenario.reading.ScenarioReader;
 import pappus.search.Ending;
@@ -62,7 +63,7 @@ class ShippedScenariosTest {
     var supply = new Supply(catalog, Shelf.EMPTY);
     var assessor =
         read.aboard(catalog, result -> {}).map(supply::aboard).orElse(supply).assessor(scenario);
-    var anew = supply.assessor(scenario);
+    var anew = supply.assessor(Parts.with(scenario, "aircraft", null));
     var question = Question.of(catalog, assessor);
     var incumbents = new Incumbents();
     var ending = new TimefoldSearch(question, 16_000).run(incumbents, done -> {});

@@ -37,7 +37,10 @@ final class DetailLines {
             : ""));
     var flight = build.flight().orElseThrow();
     say(lines, "With " + BuildLines.accessoryNames(build) + BuildLines.height(build) + ".");
-    BuildLines.atHand(build).ifPresent(line -> say(lines, line));
+    if (scenario.aircraft() == null) {
+      // Of a quad that is changed it was said what is aboard.
+      BuildLines.atHand(build).ifPresent(line -> say(lines, line));
+    }
     OutlayWords.of(build, scenario, band.planWith()).forEach(line -> say(lines, line));
     Journey.briefly(flight, band.planWith()).ifPresent(line -> say(lines, line));
     say(lines, Reasons.leastRoom(build) + " Mass cap: " + BuildLines.chance(build, scenario) + ".");

@@ -12,8 +12,6 @@ import pappus.document.Spoken;
  * @param isForRange whether flights are told in kilometres; else in minutes
  */
 record Figures(boolean isForRange) {
-  private static final double SECONDS_IN_HALF = 30;
-
   /** Unit of the flights. */
   String unit() {
     return isForRange ? "km" : "min";
@@ -32,7 +30,7 @@ record Figures(boolean isForRange) {
   String of(Assessment build, double planWith) {
     return line(
         planned(planWith),
-        told(Assessment.figure(build.flown())),
+        expected(Assessment.figure(build.flown())),
         Spoken.number(build.mass().grams(), 0),
         Spoken.number(build.flight().orElseThrow().thrustToWeight(), 1),
         Spoken.price(build.cost().cents(), BuildLines.currency(build)));
@@ -48,16 +46,16 @@ record Figures(boolean isForRange) {
     return isForRange ? Journey.atMost(figure) : Spoken.atMostMinutes(figure);
   }
 
-  private String told(double figure) {
+  private String expected(double figure) {
     return isForRange ? Journey.kilometres(figure) : Spoken.minutes(figure);
   }
 
-  /** By how much one flight is shorter than another, in words. */
-  String lost(double figure) {
+  /** By how much one flight is planned shorter than another, in words: the difference of what is told. */
+  String lost(double from, double to) {
     if (isForRange) {
-      return Spoken.number(figure / 1000, 1) + " km";
+      return Spoken.number(told(planned(from)) - told(planned(to)), 1) + " km";
     }
-    var halves = Math.round(figure / SECONDS_IN_HALF);
+    var halves = Math.round((told(planned(from)) - told(planned(to))) * 2);
     return switch ((int) halves) {
       case 0 -> "less than half a minute";
       case 1 -> "half a minute";
@@ -65,10 +63,12 @@ record Figures(boolean isForRange) {
     };
   }
 
-  /** The same with its sign, as a number. */
-  String change(double figure) {
-    return isForRange
-        ? Spoken.change(figure / 1000, 1)
-        : Spoken.change(Math.rint(figure / SECONDS_IN_HALF) / 2, 1);
+  /** The difference of what is told of two flights, with its sign. */
+  String change(double from, double to) {
+    return Spoken.change(told(planned(to)) - told(planned(from)), 1);
+  }
+
+  private static double told(String figure) {
+    return Double.parseDouble(figure);
   }
 }

@@ -73,7 +73,7 @@ final class PickLines {
   }
 
   private String traded(Pick pick, Pick first) {
-    var lost = figures.lost(first.band().low() - pick.band().low());
+    var lost = figures.lost(first.band().low(), pick.band().low());
     var build = pick.build();
     return switch (pick.kind()) {
       case LONGEST, FARTHEST -> "";
@@ -131,7 +131,7 @@ final class PickLines {
       var names = name.isEmpty() ? Naming.otherwise(build, first.build()) : List.of(name);
       lines.whole(givenUp(
           figures.planned(planWith),
-          figures.change(planWith - first.band().low()),
+          figures.change(first.band().low(), planWith),
           Spoken.priceChange(
               build.cost().cents() - first.build().cost().cents(), BuildLines.currency(build)),
           Spoken.change(build.mass().grams() - first.build().mass().grams(), 0),
