@@ -79,11 +79,13 @@ public final class Pappus {
       List<CatalogFolder> folders,
       Consumer<ReadCatalog> remarks) {
     var wrong = new Problems();
-    var parts = reading(() -> CatalogReader.read(folders), wrong);
-    var currency = parts == null ? "" : parts.catalog().currency();
-    var asked =
-        reading(() -> ScenarioReader.read(scenario, standardInput, settings, currency), wrong);
-    if (asked == null || parts == null) {
+    var parts = CatalogReader.read(folders, wrong);
+    var isWhole = wrong.isEmpty();
+    var asked = reading(
+        () -> ScenarioReader.read(
+            scenario, standardInput, settings, parts.catalog().currency(), parts.lumps()),
+        wrong);
+    if (asked == null || !isWhole) {
       wrong.throwIfAny();
       throw new IllegalStateException("What was not read was refused.");
     }

@@ -18,6 +18,7 @@ import pappus.files.Source;
 import pappus.files.output.OutputFolder;
 import pappus.part.Flown;
 import pappus.part.Kind;
+import pappus.part.Lump;
 
 /**
  * Where catalogue files are: a folder, or the copy that travels in the jar.
@@ -27,7 +28,8 @@ import pappus.part.Kind;
 public abstract sealed class CatalogFolder {
   private static final String COPY = "/pappus/catalog/";
   private static final List<String> FILE_NAMES = Stream.concat(
-          Stream.of(Kind.values()).map(Kind::fileName), Stream.of(Shelf.FILE_NAME, Flown.FILE_NAME))
+          Stream.of(Kind.values()).map(Kind::fileName),
+          Stream.of(Shelf.FILE_NAME, Flown.FILE_NAME, Lump.FILE_NAME))
       .toList();
 
   private CatalogFolder() {}
@@ -61,7 +63,7 @@ public abstract sealed class CatalogFolder {
   /** The files by kind; what is wrong with the folder or its files is added to the problems. */
   abstract Map<Kind, Source> sources(Problems problems);
 
-  /** The file of what is at hand and what can be bought, or of what own flights say, if there is one. */
+  /** The file of what is at hand and what can be bought, of what own flights say or of lumps, if there is one. */
   abstract Optional<Source> other(String fileName, Problems problems);
 
   private static final class InJar extends CatalogFolder {
@@ -136,7 +138,8 @@ public abstract sealed class CatalogFolder {
       }
       var isCatalogue = !strangers.isEmpty()
           || names.get().contains(Shelf.FILE_NAME)
-          || names.get().contains(Flown.FILE_NAME);
+          || names.get().contains(Flown.FILE_NAME)
+          || names.get().contains(Lump.FILE_NAME);
       for (var kind : Kind.values()) {
         if (names.get().contains(kind.fileName())) {
           isCatalogue = true;

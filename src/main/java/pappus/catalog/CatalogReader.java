@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Function;
 import pappus.evidence.filling.Filling;
@@ -19,6 +20,7 @@ import pappus.files.json.JsonReader;
 import pappus.files.json.Listed;
 import pappus.part.Flown;
 import pappus.part.Kind;
+import pappus.part.Lump;
 import pappus.part.Part;
 
 /**
@@ -34,6 +36,7 @@ public final class CatalogReader {
   private final Map<String, OnShelf> shelf = new TreeMap<>();
   private final Map<String, Flown> flown = new TreeMap<>();
   private final Map<String, String> flownAt = new TreeMap<>();
+  private final LumpFiles lumps = new LumpFiles();
 
   /** A part and where it came from. */
   private record Entry(Source source, Listed<? extends Part> listed) {
@@ -99,6 +102,15 @@ public final class CatalogReader {
     return reader.result(reader::atItsPrice);
   }
 
+  /** The names of lumps in the folders, whatever is wrong in them. */
+  public static Set<String> lumpNames(List<CatalogFolder> folders) {
+    var lumps = new LumpFiles();
+    var untold = new Problems();
+    folders.forEach(folder ->
+        folder.other(Lump.FILE_NAME, untold).ifPresent(source -> lumps.read(source, untold)));
+    return lumps.values().keySet();
+  }
+
   /** What was read, with parts as they are wanted. */
   private ReadCatalog result(Function<Entry, Part> wanted) {
     var places = new TreeMap<String, ReadCatalog.Place>();
@@ -108,6 +120,7 @@ public final class CatalogReader {
         Catalog.of(byId.values().stream().map(wanted).toList()),
         Shelf.of(shelf.values().stream().map(each -> each.listed().value()).toList()),
         Collections.unmodifiableMap(flown),
+        lumps.values(),
         List.copyOf(inputs),
         List.copyOf(replacements),
         Collections.unmodifiableMap(places),
@@ -161,6 +174,10 @@ public final class CatalogReader {
     });
     folder.other(Shelf.FILE_NAME, problems).ifPresent(this::readShelf);
     folder.other(Flown.FILE_NAME, problems).ifPresent(this::readFlown);
+    folder.other(Lump.FILE_NAME, problems).ifPresent(source -> {
+      inputs.add(source.fingerprint());
+      replacements.addAll(lumps.read(source, problems));
+    });
   }
 
   /** One factor a way of flying; those of earlier folders give way, which is told. */

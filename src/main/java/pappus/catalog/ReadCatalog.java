@@ -6,12 +6,14 @@ import java.util.Map;
 import pappus.files.Fingerprint;
 import pappus.files.Problem;
 import pappus.part.Flown;
+import pappus.part.Lump;
 
 /**
  * A catalogue and what it was read from.
  *
  * @param shelf what is at hand and what can be bought; prices on it are those of the catalogue's parts already
  * @param flown what own flights say, by way of flying
+ * @param lumps parts already wired, by name
  * @param inputs every file, in the order of reading
  * @param replacements every part that took the place of an earlier one
  * @param places where each part stands, by id
@@ -21,6 +23,7 @@ public record ReadCatalog(
     Catalog catalog,
     Shelf shelf,
     Map<String, Flown> flown,
+    Map<String, Lump> lumps,
     List<Fingerprint> inputs,
     List<Replacement> replacements,
     Map<String, Place> places,

@@ -1,11 +1,15 @@
 package pappus.cli;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
 import pappus.Pappus;
 import pappus.answers.build.AssessmentText;
 import pappus.answers.result.AssessedJson;
 import pappus.doubt.Doubts;
+import pappus.scenario.reading.Setting;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 
@@ -20,14 +24,28 @@ import picocli.CommandLine.Parameters;
       "  --format json"
     })
 final class AssessCommand extends ScenarioCommand implements Callable<Integer> {
-  @Parameters(index = "1", paramLabel = "BUILD", description = BuildArgument.DESCRIPTION)
+  @Parameters(index = "1", paramLabel = "BUILD", description = BuildArgument.WITH_LUMP)
   private String buildText;
+
+  private @Nullable Setting lump;
+
+  /** A lump in a build is asked for as in a scenario: of all that tell of the run it is one more setting. */
+  @Override
+  List<Setting> settings() {
+    var settings = new ArrayList<>(super.settings());
+    if (lump != null) {
+      settings.add(lump);
+    }
+    return settings;
+  }
 
   @Override
   public Integer call() {
     format();
+    var named = BuildArgument.withoutLump(buildText, catalogFolders());
+    lump = named.lump();
     var inputs = read();
-    var build = BuildArgument.read(buildText, inputs.catalog());
+    var build = BuildArgument.read(named.parts(), inputs.catalog());
     var assessment = Pappus.assess(inputs, build);
     var band = assessment
         .flight()

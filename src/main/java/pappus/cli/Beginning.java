@@ -83,7 +83,7 @@ final class Beginning {
       }
     });
     var source = Source.of("new", USUAL.getBytes(UTF_8));
-    return ScenarioReader.read(source, settings, catalog.currency());
+    return ScenarioReader.read(source, settings, catalog.currency(), Map.of());
   }
 
   /** Whether some part is as asked for. */

@@ -12,6 +12,7 @@ import org.jspecify.annotations.Nullable;
 import pappus.Inputs;
 import pappus.Pappus;
 import pappus.answers.result.Run;
+import pappus.catalog.CatalogFolder;
 import pappus.files.output.OutputFolder;
 import pappus.ranking.Finder;
 import pappus.scenario.Scenario;
@@ -74,6 +75,11 @@ abstract class CatalogCommand implements JsonAnswer {
   /** Whether the user says which catalogues are to be read. */
   boolean namesCatalogs() {
     return catalogs.areNamed();
+  }
+
+  /** The folders of catalogues, in the order of reading. */
+  List<CatalogFolder> catalogFolders() {
+    return catalogs.folders();
   }
 
   /** Catalogues as they were told in a result, unless the user names others. */

@@ -84,8 +84,8 @@ final class CheckCommand implements Callable<Integer> {
     var scenarios = new ArrayList<ReadScenario>();
     for (var file : inputs.scenarioFiles()) {
       try {
-        scenarios.add(
-            ScenarioReader.read(file, System.in, settings, catalog.catalog().currency()));
+        scenarios.add(ScenarioReader.read(
+            file, System.in, settings, catalog.catalog().currency(), catalog.lumps()));
       } catch (InputException wrong) {
         found.addAll(wrong);
       }
@@ -93,14 +93,14 @@ final class CheckCommand implements Callable<Integer> {
     for (var scenario : scenarios) {
       found.addAll(scenario.problemsWithRules(Rules.waivableIds()));
       if (isWhole) {
+        var parts = Supply.of(catalog).drafting(scenario.scenario()).catalog();
+        found.addAll(scenario.problemsWith(parts));
         found.addAll(scenario.contradictions(catalog.catalog()));
-        found.addAll(scenario.problemsWithAircraft(
-            Supply.of(catalog).drafting(scenario.scenario()).catalog()));
-        found.addAll(scenario.problemsWithCurrency(
-            Supply.of(catalog).drafting(scenario.scenario()).catalog()));
+        found.addAll(scenario.problemsWithAircraft(parts));
+        found.addAll(scenario.problemsWithCurrency(parts));
       }
     }
-    var warnings = warnings(catalog, scenarios, inputs.isAskedAbout(), found.isEmpty());
+    var warnings = warnings(catalog, inputs.isAskedAbout(), found.isEmpty());
     if (!quiet) {
       catalog
           .replacements()
@@ -118,14 +118,10 @@ final class CheckCommand implements Callable<Integer> {
 
   /** Parts that could not be read are missing everywhere: then only what needs no other is told. */
   private static List<Problem> warnings(
-      ReadCatalog catalog,
-      List<ReadScenario> scenarios,
-      Predicate<String> isAskedAbout,
-      boolean isWhole) {
+      ReadCatalog catalog, Predicate<String> isAskedAbout, boolean isWhole) {
     var warnings = new ArrayList<Problem>();
     if (isWhole) {
       warnings.addAll(Inspection.of(catalog, isAskedAbout));
-      scenarios.forEach(scenario -> warnings.addAll(Inspection.of(scenario, catalog)));
     }
     return warnings.stream().sorted().distinct().toList();
   }

@@ -5,7 +5,6 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import pappus.answers.result.Answer;
-import pappus.catalog.CatalogFolder;
 import pappus.catalog.CatalogReader;
 import pappus.catalog.Shelf;
 import pappus.document.CsvText;
@@ -17,6 +16,7 @@ import pappus.inspection.RecordText;
 import pappus.offer.Shop;
 import pappus.part.Flown;
 import pappus.part.Kind;
+import pappus.part.Lump;
 import pappus.part.Part;
 import pappus.spreadsheet.RecordSheet;
 import picocli.CommandLine.Command;
@@ -103,15 +103,23 @@ final class DescribeCommand implements Callable<Integer> {
           "--example must be asked of a file that one writes, but is of " + format + ".");
     }
     var record = Kind.ofKey(kind);
-    return record.isPresent()
-        ? FileExample.of(
-            record.get(), CatalogReader.read(List.of(CatalogFolder.shipped())).catalog())
-        : FileExample.of(format);
+    if (record.isEmpty()) {
+      return FileExample.of(format);
+    }
+    var catalog = CatalogReader.read(catalogs.folders()).catalog();
+    if (catalog.ofKind(record.get()).isEmpty()) {
+      throw new ParameterException(
+          spec.commandLine(),
+          "--example must be asked of a kind that the catalogue has a part of, but has no %s."
+              .formatted(record.get().key()));
+    }
+    return FileExample.of(record.get(), catalog);
   }
 
   private void printColumns(Printer out, String format) {
     if (format.equals(SCENARIO)
         || format.equals(Flown.NAME)
+        || format.equals(Lump.LIST)
         || format.equals(Shop.SCHEMA)
         || Answer.ofKey(format).isPresent()) {
       throw new ParameterException(
@@ -124,7 +132,7 @@ final class DescribeCommand implements Callable<Integer> {
   private static List<String> words() {
     return Stream.of(
             Stream.of(Kind.values()).map(Kind::key),
-            Stream.of(Shelf.NAME, Flown.NAME, SCENARIO, Shop.SCHEMA),
+            Stream.of(Shelf.NAME, Flown.NAME, Lump.LIST, SCENARIO, Shop.SCHEMA),
             Stream.of(Answer.values()).map(Answer::key))
         .flatMap(words -> words)
         .toList();
@@ -140,7 +148,7 @@ final class DescribeCommand implements Callable<Integer> {
 
   /** Name of the schema of the kind. */
   private String format() {
-    if (List.of(SCENARIO, Shelf.NAME, Flown.NAME, Shop.SCHEMA).contains(kind)
+    if (List.of(SCENARIO, Shelf.NAME, Flown.NAME, Lump.LIST, Shop.SCHEMA).contains(kind)
         || Answer.ofKey(kind).isPresent()) {
       return kind;
     }

@@ -12,7 +12,6 @@ import pappus.evidence.Evidence;
 import pappus.evidence.prior.Plausibility;
 import pappus.files.Problem;
 import pappus.part.Part;
-import pappus.scenario.reading.ReadScenario;
 
 /** What is doubtful in data that can be read. */
 public final class Inspection {
@@ -77,11 +76,6 @@ public final class Inspection {
             .filter(part -> isAskedAbout.test(place(read.places(), part).file()))
             .toList(),
         Evidence.of(read.catalog().parts()));
-  }
-
-  /** Every warning on a scenario: ids the catalogue does not hold. */
-  public static List<Problem> of(ReadScenario scenario, ReadCatalog read) {
-    return scenario.problemsWith(read.catalog());
   }
 
   /** Makers and records that the catalogue itself makes doubtful. */

@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import pappus.part.Frame;
+import pappus.part.Lump;
 import pappus.part.Part;
 import pappus.part.Role;
 import pappus.quantity.Money;
@@ -111,7 +112,10 @@ public record Scenario(
     @Nullable
     Workday workday,
 
-    @JsonPropertyDescription("Parts already wired, in one; absent: none.") @Nullable
+    @JsonPropertyDescription(
+        "Parts already wired, in one; a text is the name of one in a catalogue's lumps.json; absent: none.")
+    @Shortened(Shortened.Way.NAME)
+    @Nullable
     Lump lump) {
   private static final int USUAL_CANDIDATES = 10;
   private static final int USUAL_DIFFERENCES = 2;

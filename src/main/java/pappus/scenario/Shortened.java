@@ -17,6 +17,8 @@ public @interface Shortened {
     /** It may be left out. */
     LEFT_OUT,
     /** It may be a plain number in place of an object. */
-    NUMBER
+    NUMBER,
+    /** It may be the name of a record of the catalogue in place of an object. */
+    NAME
   }
 }

@@ -84,7 +84,9 @@ public final class SchemaWriter {
     for (var component : record.getRecordComponents()) {
       var shortened = component.getAnnotation(Shortened.class);
       if (shortened != null && shortened.value() == Shortened.Way.NUMBER) {
-        orNumber((ObjectNode) properties.get(component.getName()));
+        orShort("number", (ObjectNode) properties.get(component.getName()));
+      } else if (shortened != null && shortened.value() == Shortened.Way.NAME) {
+        orShort("string", (ObjectNode) properties.get(component.getName()));
       } else if (shortened != null) {
         element.withArray("required").removeIf(name -> name.asString().equals(component.getName()));
       }
@@ -95,11 +97,11 @@ public final class SchemaWriter {
     return JsonText.of(file);
   }
 
-  /** An object in whose place a plain number may stand. */
-  private static void orNumber(ObjectNode field) {
+  /** An object in whose place a plain value may stand. */
+  private static void orShort(String type, ObjectNode field) {
     var whole = field.remove("$ref");
     var ways = field.putArray("anyOf");
-    ways.addObject().put("type", "number");
+    ways.addObject().put("type", type);
     ways.addObject().set("$ref", whole);
   }
 

@@ -108,14 +108,14 @@ final class CheckCommandTest {
   }
 
   @Test
-  void anUnknownPartInAScenarioIsAWarning() throws IOException {
+  void anUnknownPartInAScenarioIsRefusedAsElsewhere() throws IOException {
     var scenario = write(
         "survey.json",
         Files.readString(Path.of("scenarios/bird-survey.json"))
             .replace("rushlight-600", "rushlight-601"));
 
-    assertThat(check(scenario.toString())).isEqualTo(ExitCode.OK);
-    assertThat(out.toString())
+    assertThat(check(scenario.toString())).isEqualTo(ExitCode.BAD_DATA);
+    assertThat(err.toString())
         .startsWith(scenario + ":15: parts.excluded[0] must be the id of a part")
         .contains("rushlight-600");
   }

@@ -7,6 +7,7 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -19,6 +20,7 @@ import pappus.files.json.SchemaFields;
 import pappus.files.json.SchemaText;
 import pappus.offer.Shop;
 import pappus.part.Kind;
+import pappus.shop.SmallShop;
 
 /** The command {@code describe}. */
 final class DescribeCommandTest {
@@ -80,7 +82,8 @@ final class DescribeCommandTest {
   static Stream<Arguments> checked() {
     return Stream.concat(
         Stream.of(Kind.values()).map(kind -> Arguments.of(kind.key(), kind.fileName())),
-        Stream.of("shelf", "flown", "scenario").map(kind -> Arguments.of(kind, kind + ".json")));
+        Stream.of("shelf", "flown", "lumps", "scenario")
+            .map(kind -> Arguments.of(kind, kind + ".json")));
   }
 
   @ParameterizedTest(name = "{0}")
@@ -108,6 +111,35 @@ final class DescribeCommandTest {
     var example = CommandRun.of("describe", kind, "--example");
     assertThat(example.exitCode()).as(example.err()).isEqualTo(ExitCode.OK);
     Files.writeString(file, example.out());
+  }
+
+  @Test
+  void anExampleIsOfThePartsThatAreRead(@TempDir Path folder) throws IOException {
+    CommandRun.write(folder, SmallShop.few(), "");
+    var parts = CommandRun.typed(folder).resolve("parts").toString();
+    var own = List.of("--example", "--no-shipped-catalog", "--catalog", parts);
+
+    var motor = CommandRun.of(
+        Stream.concat(Stream.of("describe", "motor"), own.stream()).toList());
+    assertThat(motor.exitCode()).as(motor.err()).isEqualTo(ExitCode.OK);
+    var told = motor.json().path("motors").path(0).path("source").asString();
+    assertThat(SmallShop.few().ofKind(Kind.MOTOR))
+        .anySatisfy(one -> assertThat(told).isEqualTo("An example, as " + one.id() + "."));
+    assertThat(told)
+        .isNotEqualTo(CommandRun.of("describe", "motor", "--example")
+            .json()
+            .path("motors")
+            .path(0)
+            .path("source")
+            .asString());
+
+    Files.delete(folder.resolve("parts/motors.json"));
+    var none = CommandRun.of(
+        Stream.concat(Stream.of("describe", "motor"), own.stream()).toList());
+    assertThat(none.exitCode()).isEqualTo(ExitCode.USAGE);
+    assertThat(none.err())
+        .contains(
+            "--example must be asked of a kind that the catalogue has a part of, but has no motor");
   }
 
   @Test

@@ -21,6 +21,7 @@ import pappus.files.json.SchemaFields;
 import pappus.offer.Shop;
 import pappus.part.Flown;
 import pappus.part.Kind;
+import pappus.part.Lump;
 import pappus.part.Role;
 
 /** What documents say that the code says already: written from it, between two marks. */
@@ -137,7 +138,7 @@ final class ReferencePages {
   }
 
   private static String otherFiles() {
-    return Stream.of(Shelf.NAME, Flown.NAME, Shop.SCHEMA)
+    return Stream.of(Shelf.NAME, Flown.NAME, Lump.LIST, Shop.SCHEMA)
         .map(name -> "## " + name + "\n\n" + fields(SchemaFields.of(name)))
         .collect(joining("\n"));
   }

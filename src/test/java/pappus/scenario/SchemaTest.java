@@ -37,6 +37,7 @@ import pappus.offer.Shop;
 import pappus.offer.ShopSettings;
 import pappus.part.Flown;
 import pappus.part.Kind;
+import pappus.part.Lump;
 
 /**
  * The schemas in the jar are those of the records. After a change of a record, write them again with
@@ -78,7 +79,7 @@ class SchemaTest {
     return Stream.concat(
         Stream.of(Kind.values()).map(Kind::listName),
         Stream.concat(
-            Stream.of(Shelf.NAME, Flown.NAME, "scenario", Shop.SCHEMA),
+            Stream.of(Shelf.NAME, Flown.NAME, Lump.LIST, "scenario", Shop.SCHEMA),
             Stream.of(Answer.values()).map(Answer::key)));
   }
 
@@ -89,6 +90,9 @@ class SchemaTest {
     }
     if (name.equals(Flown.NAME)) {
       return writer.ofList(name, Flown.class);
+    }
+    if (name.equals(Lump.LIST)) {
+      return writer.ofList(name, Lump.class);
     }
     if (name.equals(Shop.SCHEMA)) {
       return writer.ofRecord(name, ShopSettings.class);

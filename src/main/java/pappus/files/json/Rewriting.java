@@ -52,7 +52,8 @@ public final class Rewriting {
   private record ListNode(Source.Origin from, List<Node> elements) implements Node {}
 
   /** @param raw as it stands in JSON */
-  private record Leaf(Source.Origin from, String raw, boolean isNumber) implements Node {}
+  private record Leaf(Source.Origin from, String raw, boolean isNumber, Optional<String> text)
+      implements Node {}
 
   /** A file that is one JSON object without a name twice; of others reading tells what is wrong. */
   public static Optional<Rewriting> of(Source source) {
@@ -109,7 +110,8 @@ public final class Rewriting {
     return new Leaf(
         from,
         token == JsonToken.VALUE_STRING ? quoted(parser.getString()) : parser.getString(),
-        token.isNumeric());
+        token.isNumeric(),
+        token == JsonToken.VALUE_STRING ? Optional.of(parser.getString()) : Optional.empty());
   }
 
   /** A text as it stands in JSON. */
@@ -130,6 +132,11 @@ public final class Rewriting {
   /** A number in a field of the file itself, as it is written; empty if there is none. */
   public Optional<String> number(String name) {
     return field(name).filter(Leaf::isNumber).map(Leaf::raw);
+  }
+
+  /** A text in a field of the file itself; empty if there is none. */
+  public Optional<String> text(String name) {
+    return field(name).flatMap(Leaf::text);
   }
 
   private Optional<Leaf> field(String name) {

@@ -2,11 +2,17 @@ package pappus.scenario.reading;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import pappus.files.Closest;
 import pappus.files.Problem;
 import pappus.files.Problems;
+import pappus.files.Shown;
 import pappus.files.Source;
+import pappus.files.json.JsonText;
 import pappus.files.json.Rewriting;
 import pappus.files.json.Rewriting.Refused;
+import pappus.part.Lump;
 import pappus.scenario.MassCap;
 import pappus.scenario.Scenario;
 import pappus.scenario.Shortened;
@@ -18,26 +24,34 @@ final class Completion {
   private final Rewriting file;
   private final String name;
   private final String currency;
+  private final Map<String, Lump> lumps;
 
-  private Completion(Rewriting file, String name, String currency) {
+  private Completion(Rewriting file, String name, String currency, Map<String, Lump> lumps) {
     this.file = file;
     this.name = name;
     this.currency = currency;
+    this.lumps = lumps;
   }
 
   /**
    * The file to be read.
    *
    * @param currency of a budget that is a plain number
-   * @param problems gain every setting that has no place
+   * @param lumps of the catalogue, by name
+   * @param problems gain every setting that has no place, and every lump that there is none of
    * @return the file as it is, where that is all
    */
-  static Source of(Source source, List<Setting> settings, String currency, Problems problems) {
+  static Source of(
+      Source source,
+      List<Setting> settings,
+      String currency,
+      Map<String, Lump> lumps,
+      Problems problems) {
     var file = Rewriting.of(source);
     if (file.isEmpty()) {
       return source;
     }
-    var completion = new Completion(file.get(), nameOf(source.name()), currency);
+    var completion = new Completion(file.get(), nameOf(source.name()), currency, lumps);
     completion.complete();
     for (var setting : settings) {
       try {
@@ -47,6 +61,7 @@ final class Completion {
       }
       completion.complete();
     }
+    completion.tellMissing(problems);
     return file.get().source();
   }
 
@@ -59,9 +74,36 @@ final class Completion {
       }
       if (shortened.value() == Shortened.Way.NUMBER) {
         file.number(field).ifPresent(number -> put(field, whole(component.getType(), number)));
+      } else if (shortened.value() == Shortened.Way.NAME) {
+        file.text(field).map(lumps::get).ifPresent(lump -> put(field, JsonText.of(lump)));
       } else if (!file.has(field)) {
         put(field, Rewriting.quoted(name));
       }
+    }
+  }
+
+  /** A name that no lump has is told, and the rest is read without it. */
+  private void tellMissing(Problems problems) {
+    for (var component : Scenario.class.getRecordComponents()) {
+      var field = component.getName();
+      var shortened = component.getAnnotation(Shortened.class);
+      if (shortened == null || shortened.value() != Shortened.Way.NAME) {
+        continue;
+      }
+      file.text(field).ifPresent(typed -> {
+        var from = file.origin(field);
+        problems.add(new Problem(
+            from.file(),
+            from.line(),
+            from.column(),
+            "%s must be the name of one in a catalogue's %s, or an object, but is the text %s.%s"
+                .formatted(
+                    field,
+                    Lump.FILE_NAME,
+                    Shown.text(typed),
+                    Closest.advice(typed, lumps.keySet()))));
+        put(field, null);
+      });
     }
   }
 
@@ -72,7 +114,7 @@ final class Completion {
         : "{\"amount\": %s, \"currency\": %s}".formatted(number, Rewriting.quoted(currency));
   }
 
-  private void put(String field, String json) {
+  private void put(String field, @Nullable String json) {
     try {
       file.put(field, json, file.origin(field));
     } catch (Refused refused) {

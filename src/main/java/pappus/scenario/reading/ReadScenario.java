@@ -130,7 +130,7 @@ public record ReadScenario(Scenario scenario, Fingerprint input, JsonPlaces plac
     }
     var taken = FixedParts.of(fixed.values(), scenario::permits, catalog);
     fixed.forEach((path, part) -> unmet(part, catalog)
-        .or(() -> lumped(part))
+        .or(() -> lumped(part, catalog))
         .or(() -> against(part, taken, choice, catalog))
         .ifPresent(wrong -> problems.add(places.problem(path, wrong))));
     for (var i = 0; i < scenario.partsOrAny().fixedIds().size(); i++) {
@@ -146,7 +146,32 @@ public record ReadScenario(Scenario scenario, Fingerprint input, JsonPlaces plac
           .flatMap(part -> unmet(part, catalog))
           .ifPresent(wrong -> problems.add(places.problem(path, wrong)));
     }
+    problems.addAll(lumpedRoles());
     return problems.stream().sorted().toList();
+  }
+
+  /** What is asked of roles for which no part is taken. */
+  private List<Problem> lumpedRoles() {
+    var problems = new ArrayList<Problem>();
+    var lumped = scenario.lumped();
+    for (var wish : scenario.whereOrAny().wishes()) {
+      if (lumped.contains(wish.role())) {
+        problems.add(places.problem(wish.path(), lumped(wish.role())));
+      }
+    }
+    var allowed = scenario.partsOrAny().allowedParts();
+    for (var i = 0; i < allowed.size(); i++) {
+      if (lumped.contains(allowed.get(i).role())) {
+        problems.add(places.problem(
+            "parts.allowed[" + i + "].role", lumped(allowed.get(i).role())));
+      }
+    }
+    return problems;
+  }
+
+  private static String lumped(Role role) {
+    return "must be about a role that the lump does not fill, but is about the %s."
+        .formatted(role.label());
   }
 
   /** A wish that keeps a part out of every role that it could fill, if one does. */
@@ -182,9 +207,15 @@ public record ReadScenario(Scenario scenario, Fingerprint input, JsonPlaces plac
     return scenario.draftFrame() != null && scenario.draftFrame().id().equals(id);
   }
 
-  private Optional<String> lumped(Part part) {
-    return part.fills().stream()
-        .filter(scenario.lumped()::contains)
+  private Optional<String> lumped(Part part, Catalog catalog) {
+    var lumped = scenario.lumped();
+    // An antenna does not say what it is for: it is in the way where it is for nothing else.
+    var filled = part instanceof Antenna ? catalog.roles(part) : part.fills();
+    var isInTheWay = part instanceof Antenna
+        ? !filled.isEmpty() && lumped.containsAll(filled)
+        : filled.stream().anyMatch(lumped::contains);
+    return filled.stream()
+        .filter(role -> isInTheWay && lumped.contains(role))
         .findFirst()
         .map(role -> "must be for a role that the lump does not fill, but %s is a %s."
             .formatted(part.id(), role.label()));

@@ -3,10 +3,12 @@ package pappus.scenario.reading;
 import java.io.InputStream;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import pappus.files.Problems;
 import pappus.files.Source;
 import pappus.files.json.JsonPlaces;
 import pappus.files.json.JsonReader;
+import pappus.part.Lump;
 import pappus.scenario.Scenario;
 
 /** Reads a scenario. */
@@ -24,7 +26,7 @@ public final class ScenarioReader {
    * @throws pappus.files.InputException with all that is wrong
    */
   public static ReadScenario read(Path file, InputStream standardInput) {
-    return read(file, standardInput, List.of(), "");
+    return read(file, standardInput, List.of(), "", Map.of());
   }
 
   /**
@@ -32,12 +34,17 @@ public final class ScenarioReader {
    *
    * @param settings in their order
    * @param currency of a budget that is a plain number: that of the catalogue; empty where it has none
+   * @param lumps of the catalogue, by name
    * @throws pappus.files.InputException with all that is wrong
    */
   public static ReadScenario read(
-      Path file, InputStream standardInput, List<Setting> settings, String currency) {
+      Path file,
+      InputStream standardInput,
+      List<Setting> settings,
+      String currency,
+      Map<String, Lump> lumps) {
     var source = file.toString().equals("-") ? Source.read("-", standardInput) : Source.read(file);
-    return read(source, settings, currency);
+    return read(source, settings, currency, lumps);
   }
 
   /**
@@ -46,7 +53,7 @@ public final class ScenarioReader {
    * @throws pappus.files.InputException with all that is wrong
    */
   public static ReadScenario read(Source source) {
-    return read(source, List.of(), "");
+    return read(source, List.of(), "", Map.of());
   }
 
   /**
@@ -54,12 +61,14 @@ public final class ScenarioReader {
    *
    * @param settings in their order
    * @param currency of a budget that is a plain number: that of the catalogue; empty where it has none
+   * @param lumps of the catalogue, by name
    * @throws pappus.files.InputException with all that is wrong
    */
-  public static ReadScenario read(Source source, List<Setting> settings, String currency) {
+  public static ReadScenario read(
+      Source source, List<Setting> settings, String currency, Map<String, Lump> lumps) {
     var problems = new Problems();
     var known = currency.isEmpty() ? USUAL_CURRENCY : currency;
-    var completed = Completion.of(source, settings, known, problems);
+    var completed = Completion.of(source, settings, known, lumps, problems);
     var scenario = JsonReader.readRecord(completed, SCHEMA, Scenario.class, problems);
     problems.throwIfAny();
     return new ReadScenario(scenario.orElseThrow(), source.fingerprint(), JsonPlaces.of(completed));

@@ -10,6 +10,7 @@ import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -45,7 +46,8 @@ class CompletionTest {
         Path.of("-"),
         new ByteArrayInputStream(text.getBytes(UTF_8)),
         Stream.of(settings).map(Setting::parse).toList(),
-        currency);
+        currency,
+        Map.of());
   }
 
   private static Scenario set(String... settings) {

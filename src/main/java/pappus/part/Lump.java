@@ -1,17 +1,16 @@
-package pappus.scenario;
+package pappus.part;
 
 import com.fasterxml.jackson.annotation.JsonPropertyDescription;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
-import pappus.part.Mass;
-import pappus.part.Role;
 import pappus.quantity.Money;
 import pappus.quantity.Require;
 
 /**
- * Parts already wired that nobody lists one by one: they weigh, draw and cost in one, and fill their roles.
+ * Parts already wired that nobody lists one by one: they weigh, draw and cost in one, and fill their roles. One of a
+ * catalogue is named by its name.
  *
  * <p>Why: src/site/markdown/decisions.md#a-lump-is-no-part
  */
@@ -29,6 +28,11 @@ public record Lump(
     @JsonPropertyDescription(
         "Roles it fills, none of frame, motor, propeller and battery; with the board goes its battery lead.")
     List<Role> fills) {
+  /** Name of its list, its schema and, with .json, its file in a catalogue folder. */
+  public static final String LIST = "lumps";
+
+  public static final String FILE_NAME = LIST + ".json";
+
   public Lump {
     Require.name("name", name);
     Require.inRange("grams", grams, Mass.LEAST_GRAMS, 1000, "Maybe it is not in grams.");
