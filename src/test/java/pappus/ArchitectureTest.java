@@ -395,6 +395,7 @@ final class ArchitectureTest {
             "pappus.physics.atmosphere",
             "pappus.physics.flight",
             "pappus.assessment.flight",
+            "pappus.reliance",
             "pappus.compatibility",
             "pappus.assessment",
             "pappus.search"),

@@ -30,7 +30,6 @@ import pappus.part.Board;
 import pappus.part.Build;
 import pappus.part.Frame;
 import pappus.part.Part;
-import pappus.part.Propeller;
 import pappus.part.Role;
 import pappus.physics.airframe.MassChance;
 import pappus.physics.flight.Limits;
@@ -276,7 +275,7 @@ public final class Assessor {
   }
 
   private long planned(Build build, FlightEstimate flight, Fitting fitting, MassTable mass) {
-    var share = reliances.of(build, flight.figures()).planWith(mass.doubtGrams(), flight.draws());
+    var share = planWith(build, flight, mass);
     return (long) Math.floor(share * likeliest(fitting, mass.grams(), flight) * GRAIN);
   }
 
@@ -481,25 +480,17 @@ public final class Assessor {
 
   /** Share of the estimate to plan with of an assessed build that flies, 0 to 1. */
   public double planWith(Assessment assessment) {
-    var flight = assessment.flight().orElseThrow();
-    return reliances
-        .of(assessment.build(), flight.figures())
-        .planWith(assessment.mass().doubtGrams(), flight.draws());
+    return planWith(assessment.build(), assessment.flight().orElseThrow(), assessment.mass());
   }
 
-  /**
-   * No build with the same main parts and board has a larger share of its estimate to plan with.
-   *
-   * @param begun has main parts and a board
-   * @param watts draw of everything but the motors at least, W
-   */
-  public double mostReliance(Build begun, double watts) {
-    return reliances.most(begun, watts);
+  private double planWith(Build build, FlightEstimate flight, MassTable mass) {
+    var watts = flight.draws().stream().mapToDouble(Draw::watts).sum();
+    return reliances.planWith(build, flight.figures(), mass.doubtGrams(), watts);
   }
 
-  /** No build with any of some propellers and any of some batteries has a larger one, which costs nothing to find out. */
-  public double mostReliance(List<Propeller> propellers, List<Battery> batteries) {
-    return reliances.most(propellers, batteries);
+  /** How far builds are relied on at most, by their main parts and board. */
+  public Reliances reliances() {
+    return reliances;
   }
 
   /** An assessed build's flight in curves; empty without a flight. */

@@ -4,7 +4,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Random;
-import pappus.assessment.flight.Draw;
 import pappus.assessment.flight.Factors;
 import pappus.assessment.flight.FlightEstimate;
 import pappus.assessment.flight.Flights;
@@ -56,13 +55,22 @@ public record Reliance(double ofMain, double perGram, double perWatt) {
   /** Flights drawn, a multiple of forty, and the seed of what is left to chance. */
   private static final int FLIGHTS = 240;
 
+  /** Of these so many at least, the most harmful first, and more while more of them matter. */
+  private static final int FIRST = 60;
+
+  private static final int MORE = 20;
+
   private static final long SEED = 20_261;
 
   /** One choice of main parts. */
   private record Main(
       Flights flights, Build build, OptionalDouble loss, double grams, double watts) {
-    FlightEstimate fly(Factors factors) {
-      return flights.fly(build, loss, grams, watts, factors);
+    FlightEstimate flown() {
+      return flights.fly(build, loss, grams, watts, Factors.NONE);
+    }
+
+    double figure(Factors factors) {
+      return flights.figure(build, loss, grams, watts, factors);
     }
   }
 
@@ -75,9 +83,8 @@ public record Reliance(double ofMain, double perGram, double perWatt) {
    */
   private record Share(Doubt doubt, double harmful, double harmless, double loss) {
     static Share of(Source source, Main main, double estimate) {
-      var more = main.fly(source.doubt().moved(Factors.NONE, source.more())).figure();
-      var less =
-          main.fly(source.doubt().moved(Factors.NONE, -source.deviation())).figure();
+      var more = main.figure(source.doubt().moved(Factors.NONE, source.more()));
+      var less = main.figure(source.doubt().moved(Factors.NONE, -source.deviation()));
       return new Share(
           source.doubt(),
           more < less ? source.more() : -source.deviation(),
@@ -104,19 +111,14 @@ public record Reliance(double ofMain, double perGram, double perWatt) {
         .with(Role.MOTOR, build.motor().orElseThrow())
         .with(Role.PROPELLER, build.propeller().orElseThrow())
         .with(Role.BATTERY, build.battery().orElseThrow());
-    var family = scenario.pilotOrAny().video();
-    var isDigital = family != null && family.areDigital();
-    var grams = scenario.payloadGrams()
-        + OTHER_GRAMS
-        + (isDigital ? DIGITAL_GRAMS : 0)
-        + (scenario.wants(Role.GPS) ? GPS_GRAMS : 0);
-    var watts = OTHER_WATTS + (isDigital ? DIGITAL_WATTS : 0);
+    var grams = otherGrams(scenario);
+    var watts = otherWatts(scenario);
     for (var entry : parts.parts().entrySet()) {
       grams += parts.count(entry.getKey()) * entry.getValue().mass().grams();
     }
     var main =
         new Main(flights, parts, figures.board().rippleShare(Weighing.EXPECTED), grams, watts);
-    var flown = main.fly(Factors.NONE);
+    var flown = main.flown();
     var estimate = flown.figure();
     var least = leastVariance(
         figures.propeller().merit().deviation(), figures.battery().delivered().deviation());
@@ -138,6 +140,24 @@ public record Reliance(double ofMain, double perGram, double perWatt) {
         ofDraw / AVIONICS / watts);
   }
 
+  /** Mass of everything but the main parts in the state in which they fly, g. */
+  static double otherGrams(Scenario scenario) {
+    return scenario.payloadGrams()
+        + OTHER_GRAMS
+        + (isDigital(scenario) ? DIGITAL_GRAMS : 0)
+        + (scenario.wants(Role.GPS) ? GPS_GRAMS : 0);
+  }
+
+  /** What it draws, W. */
+  static double otherWatts(Scenario scenario) {
+    return OTHER_WATTS + (isDigital(scenario) ? DIGITAL_WATTS : 0);
+  }
+
+  private static boolean isDigital(Scenario scenario) {
+    var family = scenario.pilotOrAny().video();
+    return family != null && family.areDigital();
+  }
+
   /**
    * What nine of ten flights reach. Where a flight may end by one limit or another, doubts that are harmless one by one
    * do harm together, so they are drawn together: evenly in the direction in which they do most, which is nearly all
@@ -147,20 +167,31 @@ public record Reliance(double ofMain, double perGram, double perWatt) {
     var variance = shares.stream().mapToDouble(share -> share.loss * share.loss).sum();
     var random = new Random(SEED);
     var figures = new double[FLIGHTS];
-    for (var i = 0; i < FLIGHTS; i++) {
-      var drawn = shares.stream().mapToDouble(share -> random.nextGaussian()).toArray();
-      var along = -MassChance.deviations((i + 0.5) / FLIGHTS);
-      for (var j = 0; j < drawn.length; j++) {
-        along -= drawn[j] * shares.get(j).loss / Math.sqrt(variance);
+    var flown = 0;
+    var least = Double.POSITIVE_INFINITY;
+    var isSettled = false;
+    while (flown < FLIGHTS && !isSettled) {
+      // Those that are drawn first do most harm: where more of them change nothing, the rest would
+      // not either.
+      var more = Math.min(FLIGHTS, flown + (flown == 0 ? FIRST : MORE));
+      isSettled = flown > 0;
+      for (; flown < more; flown++) {
+        var drawn = shares.stream().mapToDouble(share -> random.nextGaussian()).toArray();
+        var along = -MassChance.deviations((flown + 0.5) / FLIGHTS);
+        for (var j = 0; j < drawn.length; j++) {
+          along -= drawn[j] * shares.get(j).loss / Math.sqrt(variance);
+        }
+        var factors = Factors.NONE;
+        for (var j = 0; j < drawn.length; j++) {
+          var share = shares.get(j);
+          factors = share.moved(factors, drawn[j] + along * share.loss / Math.sqrt(variance));
+        }
+        figures[flown] = main.figure(factors);
+        isSettled &= figures[flown] >= least;
       }
-      var factors = Factors.NONE;
-      for (var j = 0; j < drawn.length; j++) {
-        var share = shares.get(j);
-        factors = share.moved(factors, drawn[j] + along * share.loss / Math.sqrt(variance));
-      }
-      figures[i] = main.fly(factors).figure();
+      Arrays.sort(figures, 0, flown);
+      least = figures[FLIGHTS * 5 / 40 - 1];
     }
-    Arrays.sort(figures);
     // The mean of those about the tenth: a single one is more chance.
     return Arrays.stream(figures, FLIGHTS * 3 / 40, FLIGHTS * 5 / 40).average().orElseThrow();
   }
@@ -186,26 +217,12 @@ public record Reliance(double ofMain, double perGram, double perWatt) {
    * Share of the estimate to plan with, 0 to 1.
    *
    * @param doubtGrams one standard deviation of the mass, g
-   * @param draws of everything but the motors
-   */
-  public double planWith(double doubtGrams, List<Draw> draws) {
-    return planWith(doubtGrams, draws.stream().mapToDouble(Draw::watts).sum());
-  }
-
-  /**
-   * The same.
-   *
    * @param watts draw of everything but the motors, W
    */
-  double planWith(double doubtGrams, double watts) {
+  public double planWith(double doubtGrams, double watts) {
     var ofGrams = perGram * doubtGrams;
     var ofWatts = perWatt * AVIONICS * watts;
     return ofLosses(ofMain + ofGrams * ofGrams + ofWatts * ofWatts);
-  }
-
-  /** The same of main parts alone, but for what the mass and the draw of a kit leave open. */
-  public double planWith() {
-    return ofLosses(ofMain);
   }
 
   /** What is relied on of an estimate, 0 to 1, whose losses at one standard deviation are independent shares of it. */

@@ -6,11 +6,14 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.ConcurrentHashMap;
 import pappus.assessment.flight.Flights;
+import pappus.evidence.BoardFigures;
 import pappus.evidence.BuildFigures;
 import pappus.evidence.Figure;
 import pappus.evidence.Weighing;
 import pappus.part.Battery;
+import pappus.part.Board;
 import pappus.part.Build;
+import pappus.part.Part;
 import pappus.part.Propeller;
 import pappus.part.Role;
 import pappus.scenario.Scenario;
@@ -20,6 +23,7 @@ public final class Reliances {
   private final Scenario scenario;
   private final Flights flights;
   private final Map<Main, Reliance> known = new ConcurrentHashMap<>();
+  private final Map<List<String>, Surest> surest = new ConcurrentHashMap<>();
 
   /**
    * What one reliance holds for.
@@ -39,13 +43,19 @@ public final class Reliances {
   }
 
   /**
-   * That of a build.
+   * Share of the estimate of a build to plan with, 0 to 1.
    *
    * @param build has main parts and a board
    * @param figures what counts of its parts
+   * @param doubtGrams one standard deviation of its mass, g
+   * @param watts draw of everything but the motors, W
    */
-  public Reliance of(Build build, BuildFigures figures) {
-    return of(ids(build), build, figures);
+  public double planWith(Build build, BuildFigures figures, double doubtGrams, double watts) {
+    return Math.min(
+        of(ids(build), build, figures).planWith(doubtGrams, watts),
+        surest(build)
+            .with(figures.board().rippleShare(Weighing.EXPECTED), doubt(figures.board()))
+            .planWith(doubtGrams, watts));
   }
 
   /**
@@ -59,7 +69,16 @@ public final class Reliances {
     for (var role : Role.MAIN) {
       mains = mains.with(role, build.part(role).orElseThrow());
     }
-    return of(ids(build), mains, flights.models().figures(mains)).planWith();
+    return planWith(mains, flights.models().figures(mains), 0, 0);
+  }
+
+  /** One standard deviation of ln of the loss of a board's controllers. */
+  public double doubt(Board board) {
+    return doubt(flights.models().figures(board));
+  }
+
+  private static double doubt(BoardFigures figures) {
+    return figures.controllerLoss().map(Figure::deviation).orElse(Sources.LAW);
   }
 
   private static List<String> ids(Build build) {
@@ -79,13 +98,27 @@ public final class Reliances {
   }
 
   /**
-   * No build with the same main parts and board has a larger share of its estimate to plan with.
+   * How far builds are relied on at most that have the same main parts and board.
    *
    * @param begun has main parts and a board
-   * @param watts draw of everything but the motors at least, W
    */
-  public double most(Build begun, double watts) {
-    return of(begun, flights.models().figures(begun)).planWith(0, watts);
+  public Reliance of(Build begun) {
+    return of(ids(begun), begun, flights.models().figures(begun));
+  }
+
+  /**
+   * How far builds are relied on at most that have the same three of the main parts.
+   *
+   * @param begun has motor, propeller and battery
+   */
+  public Surest surest(Build begun) {
+    var three = Build.empty()
+        .with(Role.MOTOR, begun.motor().orElseThrow())
+        .with(Role.PROPELLER, begun.propeller().orElseThrow())
+        .with(Role.BATTERY, begun.battery().orElseThrow());
+    return surest.computeIfAbsent(
+        three.parts().values().stream().map(Part::id).toList(),
+        fresh -> Surest.of(scenario, flights, three, flights.models().figures(three)));
   }
 
   /** No build with any of some propellers and any of some batteries has a larger share, whatever else it has. */

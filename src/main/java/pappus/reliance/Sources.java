@@ -9,6 +9,7 @@ import pappus.evidence.BoardFigures;
 import pappus.evidence.BuildFigures;
 import pappus.evidence.Figure;
 import pappus.part.Build;
+import pappus.part.Motor;
 import pappus.part.Part;
 import pappus.physics.airframe.ArmShadow;
 import pappus.physics.airframe.NeighbouringDiscs;
@@ -27,6 +28,9 @@ public final class Sources {
 
   /** Blades are moulded to half a percent (common practice, no published source). */
   private static final double DIAMETER = 0.005;
+
+  /** Of controllers of which nothing is known but the law. */
+  public static final double LAW = PartLoadLaw.DOUBT_LN_RIPPLE;
 
   /** Of what wind costs (engineering estimate). */
   private static final double WIND = 0.05;
@@ -61,7 +65,7 @@ public final class Sources {
         new Source(
             Doubt.NO_LOAD_GROWTH,
             "growth of the no-load current of " + motor.id(),
-            motor.noLoadGrowth() == null ? NO_LOAD_GROWTH : NO_LOAD_GROWTH_STATED),
+            growthDoubt(motor)),
         of(Doubt.CELL_RESISTANCE, "cell resistance", battery, figures.battery().cellResistance()),
         new Source(
             Doubt.SLOW_RESISTANCE,
@@ -90,6 +94,10 @@ public final class Sources {
     return sources;
   }
 
+  static double growthDoubt(Motor motor) {
+    return motor.noLoadGrowth() == null ? NO_LOAD_GROWTH : NO_LOAD_GROWTH_STATED;
+  }
+
   private static Source of(Doubt doubt, String name, Part part, Figure figure) {
     return new Source(doubt, name + " of " + part.id(), figure.deviation());
   }
@@ -103,7 +111,7 @@ public final class Sources {
         .orElseGet(() -> new Source(
             Doubt.LOSS,
             "law of part-load loss",
-            PartLoadLaw.DOUBT_LN_RIPPLE,
+            LAW,
             PartLoadLaw.isInsideEvidence(volts, stator)
                 ? PartLoadLaw.DOUBT_LN_RIPPLE
                 : PartLoadLaw.DOUBT_LN_RIPPLE_BEYOND));

@@ -133,7 +133,8 @@ public final class FlightModels {
     return batteryFigures.computeIfAbsent(battery.id(), id -> evidence.battery(battery));
   }
 
-  private BoardFigures figures(Board board) {
+  /** What counts of a board. */
+  public BoardFigures figures(Board board) {
     return evidence.board(board);
   }
 

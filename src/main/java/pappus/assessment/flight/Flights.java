@@ -9,6 +9,7 @@ import pappus.evidence.Weighing;
 import pappus.fitting.Fitting;
 import pappus.part.Build;
 import pappus.part.Frame;
+import pappus.part.Role;
 import pappus.physics.airframe.Airframe;
 import pappus.physics.battery.Delivery;
 import pappus.physics.battery.Discharge;
@@ -92,8 +93,44 @@ public final class Flights {
    */
   public FlightEstimate fly(
       Build main, OptionalDouble loss, double grams, double watts, Factors factors) {
-    var rest = List.of(new Draw("all else", watts));
-    return fly(main, loss, grams, rest, factors, Limits.NONE);
+    return fly(main, loss, grams, rest(watts), factors, Limits.NONE);
+  }
+
+  private static List<Draw> rest(double watts) {
+    return List.of(new Draw("all else", watts));
+  }
+
+  /** What the same reach, s or m, which costs less than all of their flight. */
+  public double figure(
+      Build main, OptionalDouble loss, double grams, double watts, Factors factors) {
+    return courses.hovers()
+        ? hovered(main, aircraft(main, loss, grams, factors, rest(watts)), factors)
+        : fly(main, loss, grams, watts, factors).figure();
+  }
+
+  /**
+   * How long three main parts would hover on a frame that takes no thrust, s, whatever flight is asked for.
+   *
+   * @param three has motor, propeller and battery
+   * @param grams all-up mass, g
+   * @param watts draw of everything but the motors at the battery, W
+   * @throws IllegalArgumentException if the physics refuses what is asked
+   */
+  public double hovered(
+      Build three, OptionalDouble loss, double grams, double watts, Factors factors) {
+    var airframe = new Airframe((grams + factors.addedGrams()) / 1000, 0, 0);
+    var rotor = models.rotor(three, loss, factors);
+    var avionicsW = factors.avionics() * watts + factors.addedWatts();
+    return hovered(
+        three, new Aircraft(airframe, three.count(Role.MOTOR), rotor, avionicsW), factors);
+  }
+
+  private double hovered(Build build, Aircraft aircraft, Factors factors) {
+    var hover = courses.hover(models.steadily(aircraft, build), factors.wind());
+    var pack = models.pack(build, factors).warmedBy(hover.steady().load());
+    return Endurance.of(
+            hover.steady(), pack, models.landing(build.battery().orElseThrow()), Limits.NONE)
+        .seconds();
   }
 
   private FlightEstimate fly(

@@ -27,12 +27,12 @@ interface Aim {
     }
 
     @Override
-    public long objective(long flown, Adds least) {
+    public long objective(long flown, Adds least, OptionalDouble loss) {
       return HOPELESS;
     }
 
     @Override
-    public long again(long objective, long flown) {
+    public long again(long objective, long flown, Adds least) {
       return HOPELESS;
     }
 
@@ -80,16 +80,18 @@ interface Aim {
    * The objective that no build with at least these numbers surpasses.
    *
    * @param flown microseconds or micrometres that none of them surpasses
+   * @param loss least ripple of the controllers over that of the law; absent: as the law says
    */
-  long objective(long flown, Adds least);
+  long objective(long flown, Adds least, OptionalDouble loss);
 
   /**
    * The same once more, with all that is known now of how far these builds can be relied on: what is dear to find out is
    * not asked before it matters.
    *
    * @param objective that was worked out before
+   * @param least of the whole builds
    */
-  long again(long objective, long flown);
+  long again(long objective, long flown, Adds least);
 
   /** Whether it says of frames that do this to the air all that can be said. */
   boolean isFor(FrameAir air);

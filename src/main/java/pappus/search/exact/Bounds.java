@@ -14,8 +14,13 @@ import pappus.assessment.flight.BelievedDraw;
 import pappus.assessment.flight.FrameAir;
 import pappus.assessment.flight.PartialBound;
 import pappus.assessment.flight.PartialBound.Trade;
+import pappus.part.Board;
 import pappus.part.Build;
 import pappus.part.Role;
+import pappus.reliance.Reliance;
+import pappus.reliance.Sources;
+import pappus.reliance.Surest;
+import pappus.search.Question;
 
 /**
  * What holds for every build of a question: the cap, the budget, and how far rounding may lead astray.
@@ -55,19 +60,21 @@ final class Bounds {
   private final double rounding;
   private final Purpose purpose;
   private volatile long leastFlight;
+  private final double leastLossDoubt;
   private final @Nullable Front front;
   private final Map<List<Object>, BelievedDraw> believedDraws = new ConcurrentHashMap<>();
 
   /** For what a ranking looks for. */
-  Bounds(Assessor assessor) {
-    this(assessor, null);
+  Bounds(Question question) {
+    this(question, null);
   }
 
   /**
    * @param front what surpasses builds that are not known yet; absent where mass and price are no aims
    */
-  Bounds(Assessor assessor, @Nullable Front front) {
+  Bounds(Question question, @Nullable Front front) {
     this.front = front;
+    var assessor = question.assessor();
     var scenario = assessor.scenario();
     var budget = scenario.budget();
     this.assessor = assessor;
@@ -77,6 +84,12 @@ final class Bounds {
     this.leastThrustToWeight = scenario.leastThrustToWeight();
     this.purpose = assessor.purpose();
     this.leastFlight = purpose.leastFlight();
+    this.leastLossDoubt = question.options(Role.BOARD).stream()
+        .filter(Board.class::isInstance)
+        .map(Board.class::cast)
+        .mapToDouble(assessor.reliances()::doubt)
+        .min()
+        .orElse(Sources.LAW);
     this.leastFigure = assessor.leastOfRound() * (1 - EDGE);
     this.rounding = assessor.keepsBack()
         ? ROUNDING_OF_STAYS
@@ -205,8 +218,8 @@ final class Bounds {
     private final double longer;
     private volatile @Nullable BelievedDraw believed;
     private final Build begun;
-    private volatile double share;
-    private volatile boolean isShareSure;
+    private final @Nullable Surest surest;
+    private volatile @Nullable Reliance sure;
 
     Aimed(
         Build begun, PartialBound prospect, FrameAir air, Adds draw, List<OptionalDouble> losses) {
@@ -215,11 +228,7 @@ final class Bounds {
       this.air = air;
       this.draw = draw;
       this.losses = losses;
-      this.share = purpose.asksForPlan()
-          ? assessor.mostReliance(
-              List.of(begun.propeller().orElseThrow()), List.of(begun.battery().orElseThrow()))
-          : 1;
-      this.isShareSure = !purpose.asksForPlan() || !mayBeSure(begun);
+      this.surest = purpose.asksForPlan() ? assessor.reliances().surest(begun) : null;
       this.heaviest = Math.min(capGrams, carriedGrams(draw.watts(), draw.ohm()));
       this.maySlow = prospect.maySlow(least(heaviest, OptionalDouble.empty()));
       this.longer = air.isDragKnown() || !assessor.choosesSpeeds() ? 1 : 1 + SLOWED_BY_DRAG;
@@ -242,8 +251,16 @@ final class Bounds {
           .with(Role.BATTERY, begun.battery().orElseThrow());
     }
 
-    private static boolean mayBeSure(Build begun) {
-      return begun.frame().isPresent() && begun.board().isPresent();
+    /** Share of its flight that no build of these can rely on more of. */
+    private double share(Adds least, OptionalDouble loss) {
+      if (surest == null) {
+        return 1;
+      }
+      var doubtGrams = Math.sqrt(least.variance());
+      var most = surest
+          .with(loss, loss.isPresent() ? leastLossDoubt : Sources.LAW)
+          .planWith(doubtGrams, least.watts());
+      return sure == null ? most : Math.min(most, sure.planWith(doubtGrams, least.watts()));
     }
 
     /** No more mass keeps the thrust asked for with so much draw and resistance, g. */
@@ -309,10 +326,10 @@ final class Bounds {
     }
 
     @Override
-    public long objective(long flown, Adds least) {
+    public long objective(long flown, Adds least, OptionalDouble loss) {
       return flown < 0 || asksForFlightAlone()
           ? flown
-          : Bounds.this.objective(flown, share, least, thrustToWeight(least));
+          : Bounds.this.objective(flown, share(least, loss), least, thrustToWeight(least));
     }
 
     private double thrustToWeight(Adds least) {
@@ -322,15 +339,20 @@ final class Bounds {
     }
 
     @Override
-    public long again(long objective, long flown) {
-      if (objective < 0 || !purpose.asksForPlan()) {
+    public long again(long objective, long flown, Adds least) {
+      if (objective < 0
+          || surest == null
+          || begun.frame().isEmpty()
+          || begun.board().isEmpty()) {
         return objective;
       }
-      if (!isShareSure) {
-        share = assessor.mostReliance(begun, draw.watts());
-        isShareSure = true;
+      var now = sure;
+      if (now == null) {
+        now = assessor.reliances().of(begun);
+        sure = now;
       }
-      return lessReliable(objective, flown, share);
+      var watts = Math.max(draw.watts(), least.watts());
+      return lessReliable(objective, flown, now.planWith(Math.sqrt(least.variance()), watts));
     }
 
     @Override

@@ -56,7 +56,8 @@ final class BoxBound {
         ? 1
         : goods
             .assessor()
-            .mostReliance(
+            .reliances()
+            .most(
                 goods.options(Role.PROPELLER).stream()
                     .map(Propeller.class::cast)
                     .toList(),

@@ -124,8 +124,7 @@ public final class ExactSearch {
     if (!prepared.isComplete()) {
       return new Found(List.of(), Ending.PROVEN, OptionalLong.empty(), 0);
     }
-    var branching =
-        new Branching(question, prepared, new Bounds(question.assessor()), Branching.Wanted.BEST);
+    var branching = new Branching(question, prepared, new Bounds(question), Branching.Wanted.BEST);
     try (var workers = Workers.of(threads)) {
       var rows = new Rows(count, apart, incumbents, progress);
       var stream = new BestFirst(branching, branching.all(), workers.atOnce(AT_ONCE), BATCH);

@@ -68,8 +68,8 @@ public final class FrontSearch {
       return new Found(List.of(), Ending.PROVEN, OptionalLong.empty(), 0);
     }
     var front = new Front();
-    var branching = new Branching(
-        question, prepared, new Bounds(question.assessor(), front), Branching.Wanted.EVERY);
+    var branching =
+        new Branching(question, prepared, new Bounds(question, front), Branching.Wanted.EVERY);
     try (var workers = Workers.of(threads)) {
       var points = new Points(front, question.assessor().deviations(), share, progress);
       var stream = new BestFirst(branching, branching.all(), workers.atOnce(AT_ONCE), BATCH);

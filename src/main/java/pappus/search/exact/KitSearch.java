@@ -140,7 +140,7 @@ final class KitSearch {
   void step(Consumer<Build> complete) {
     steps++;
     var state = Objects.requireNonNull(open.poll());
-    var most = state.worth.aim().again(state.most, state.flown);
+    var most = state.worth.aim().again(state.most, state.flown, state.sure);
     if (most < state.most) {
       if (most >= 0) {
         open.add(state.reaching(most));
@@ -215,7 +215,7 @@ final class KitSearch {
               worth,
               loss,
               flown,
-              worth.aim().objective(flown, now),
+              worth.aim().objective(flown, now, loss),
               now.cents(),
               0));
       return;
@@ -290,7 +290,7 @@ final class KitSearch {
         state.worth,
         state.loss,
         flown,
-        aim.objective(flown, least),
+        aim.objective(flown, least, loss),
         least.cents(),
         0);
   }

@@ -60,7 +60,7 @@ public final class LevelSearch {
     if (!prepared.isComplete()) {
       return new Found(Collections.nCopies(levels.size(), null), Ending.PROVEN, 0);
     }
-    var bounds = new Bounds(question.assessor());
+    var bounds = new Bounds(question);
     var branching = new Branching(question, prepared, bounds, Branching.Wanted.NEXT);
     try (var workers = Workers.of(threads)) {
       var steps = new Steps(levels, bounds, progress);

@@ -90,7 +90,7 @@ final class Target {
       var trade = kit.loss().isEmpty() ? trade(kit.loss()) : anyOwn(kits);
       var lightest = with(mains, kit, kit.leastGrams(), 0);
       if (!trade.isKnown()) {
-        most = Math.max(most, aim.objective(inSteps(mains, kit), lightest));
+        most = Math.max(most, aim.objective(inSteps(mains, kit), lightest, kit.loss()));
         continue;
       }
       var watts = watts(mains, kit, trade);
@@ -104,7 +104,7 @@ final class Target {
       }
       var flown =
           aim.isHopeless(lightest) ? Aim.HOPELESS : aim.atMost(trade, watts, kit.ohm(), kit.loss());
-      most = Math.max(most, aim.objective(flown, lightest));
+      most = Math.max(most, aim.objective(flown, lightest, kit.loss()));
       if (flown >= 0 && kit.loss().isPresent()) {
         leastWatts = watts;
         itsOhm = kit.ohm();

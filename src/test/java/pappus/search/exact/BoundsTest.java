@@ -87,7 +87,7 @@ class BoundsTest {
       this.goods = new Goods(question);
       this.frames = new Frames(goods);
       this.kits = new KitRelaxations(goods);
-      this.bounds = new Bounds(question.assessor());
+      this.bounds = new Bounds(question);
       this.boxes = new Boxes(goods, frames, kits);
       this.boxBound = new BoxBound(goods, bounds, boxes.spans(), boxes.share());
     }
