@@ -23,6 +23,7 @@ import pappus.part.Build;
  * @param whyNoFlight why there is no flight; empty where there is one
  * @param limits every limit
  * @param merit what it is ranked by
+ * @param planning the figure to plan with, worked out when it is first asked for
  */
 public record Assessment(
     Build build,
@@ -34,7 +35,8 @@ public record Assessment(
     Optional<FlightEstimate> flight,
     Optional<String> whyNoFlight,
     List<Limit> limits,
-    Merit merit) {
+    Merit merit,
+    Planning planning) {
   /** Units of the objective in a second or metre. */
   public static final double OBJECTIVE = 1e6;
 
@@ -95,6 +97,16 @@ public record Assessment(
    */
   public long flown() {
     return flight.map(Assessment::flown).orElse(0L);
+  }
+
+  /** The figure to plan with, in whole thousandths of a second or of a metre; 0 without a flight. */
+  public long planned() {
+    return planning.thousandths();
+  }
+
+  /** Share of the flight that is told to plan with, 0 to 1; 1 without a flight. */
+  public double shareToPlanWith() {
+    return flown() > 0 ? Math.min(1, planned() / 1000.0 / figure(flown())) : 1;
   }
 
   static long flown(FlightEstimate flight) {

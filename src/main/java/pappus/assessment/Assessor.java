@@ -249,9 +249,9 @@ public final class Assessor {
           outlay,
           String.valueOf(outsideTheModel.getMessage()));
     }
-    var planWith = purpose.asksForPlan() || !purpose.measure().isOfFlight()
-        ? planned(build, flight, fitting, mass)
-        : 0;
+    var planning = new Planning(() -> planned(build, flight, fitting, mass));
+    var planWith =
+        purpose.asksForPlan() || !purpose.measure().isOfFlight() ? planning.thousandths() : 0;
     var disbeliefs =
         purpose.onlyBelieved() ? Disbelief.of(build, mass.grams(), flight).size() : 0;
     return new Assessment(
@@ -271,7 +271,8 @@ public final class Assessor {
             planWith,
             cost.cents(),
             mass.grams(),
-            flight.thrustToWeight()));
+            flight.thrustToWeight()),
+        planning);
   }
 
   private long planned(Build build, FlightEstimate flight, Fitting fitting, MassTable mass) {
@@ -281,10 +282,7 @@ public final class Assessor {
 
   /** The figure to plan with of an assessed build, in whole thousandths of a second or of a metre; 0 without a flight. */
   public long planned(Assessment assessment) {
-    return assessment
-        .flight()
-        .map(flight -> planned(assessment.build(), flight, assessment.fitting(), assessment.mass()))
-        .orElse(0L);
+    return assessment.planned();
   }
 
   private static Assessment grounded(
@@ -305,7 +303,8 @@ public final class Assessor {
         Optional.empty(),
         Optional.of(why),
         List.of(),
-        Merit.NONE);
+        Merit.NONE,
+        Planning.NONE);
   }
 
   /**

@@ -34,6 +34,9 @@ final class AlternativesCommand extends ScenarioCommand implements Callable<Inte
       description = "What is to be replaced, such as battery, propeller or video-antenna.")
   private String kind;
 
+  @Option(names = "--all", description = "Every part, else as many as fill a screen or two.")
+  private boolean isAll;
+
   @Override
   public Integer call() {
     format(Format.CSV, Format.MARKDOWN);
@@ -54,7 +57,7 @@ final class AlternativesCommand extends ScenarioCommand implements Callable<Inte
         inputs,
         "alternatives-" + role.key(),
         () -> report.json(run(inputs)),
-        () -> report.text(columns()),
+        () -> report.text(columns(), isAll),
         report::csv,
         report::markdown);
     return found.stream().anyMatch(one -> one.swap().breaksNothing()) ? ExitCode.OK : ExitCode.NO;

@@ -43,6 +43,9 @@ final class FitsCommand implements JsonAnswer, Callable<Integer> {
   @Option(names = "--matrix", description = "One column a part, for a product page.")
   private boolean isMatrix;
 
+  @Option(names = "--all", description = "Name every part, else as many as fill a screen or two.")
+  private boolean isAll;
+
   @Option(
       names = "--format",
       paramLabel = "text|json|csv|markdown",
@@ -69,7 +72,10 @@ final class FitsCommand implements JsonAnswer, Callable<Integer> {
     } else {
       var report = new MatchReport(given, matcher.among(given), matcher.with(given));
       print(
-          report::json, report::csv, report::markdown, () -> report.text(CatalogCommand.columns()));
+          report::json,
+          report::csv,
+          report::markdown,
+          () -> report.text(CatalogCommand.columns(), isAll));
     }
     return ExitCode.OK;
   }

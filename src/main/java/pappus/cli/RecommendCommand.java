@@ -168,12 +168,12 @@ final class RecommendCommand extends ScenarioCommand implements Callable<Integer
           "report.html", new RankingPage(inputs.assessor(), Version.tool()).of(ranking, front));
     }
     output(inputs.scenario()).write(files);
-    var table = RankingTable.exact(inputs.scenario(), ranking.candidates());
+    var table = RankingTable.of(inputs.scenario(), ranking.candidates());
     print(
         () -> json,
         () -> found
                 .upgrades()
-                .map(upgrades -> new UpgradeText(inputs.assessor(), upgrades, columns()).of())
+                .map(upgrades -> new UpgradeText(inputs.scenario(), upgrades, columns()).of())
                 .orElse("")
             + new RankingText(inputs.scenario(), columns(), Terminal.style(), details(ranking))
                 .of(ranking, next(inputs.scenario(), ranking)),

@@ -44,6 +44,9 @@ final class VaryCommand extends ScenarioCommand implements Callable<Integer> {
           "What is traded for what: flight, mass and price, down to half of the best flight.")
   private boolean withFront;
 
+  @Option(names = "--all", description = "With --front: every step, however little it saves.")
+  private boolean isAll;
+
   @Option(
       names = "--effort",
       paramLabel = "N",
@@ -89,7 +92,7 @@ final class VaryCommand extends ScenarioCommand implements Callable<Integer> {
         inputs,
         "variation",
         () -> report.json(run(inputs)),
-        () -> report.text(columns()),
+        () -> report.text(columns(), isAll),
         report::csv,
         report::markdown);
     return isNothing(found) ? ExitCode.NO : ExitCode.OK;

@@ -61,6 +61,11 @@ public final class Lines {
     return this;
   }
 
+  /** How many there are so far. */
+  public int size() {
+    return lines.size();
+  }
+
   public Lines blank() {
     lines.add("");
     return this;

@@ -2,6 +2,7 @@ package pappus.document;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.DoubleFunction;
 import pappus.files.Shown;
 
 /**
@@ -24,25 +25,27 @@ public record Table(List<Column> columns, List<List<Object>> rows) {
    *
    * @param title for people
    * @param key for spreadsheets: small letters, with the unit
-   * @param decimals of its numbers on a terminal and a page; below zero for a column of texts
+   * @param isNumber whether it is set to the right
+   * @param told its numbers as a terminal and a page tell them
    */
-  public record Column(String title, String key, int decimals) {
+  public record Column(String title, String key, boolean isNumber, DoubleFunction<String> told) {
+    /** Numbers with so many decimals. */
     public static Column number(String title, String key, int decimals) {
-      return new Column(title, key, decimals);
+      return number(title, key, value -> Spoken.number(value, decimals));
+    }
+
+    /** Numbers that are told in a way of their own. */
+    public static Column number(String title, String key, DoubleFunction<String> told) {
+      return new Column(title, key, true, told);
     }
 
     public static Column text(String title, String key) {
-      return new Column(title, key, -1);
-    }
-
-    /** Whether it is set to the right. */
-    public boolean isNumber() {
-      return decimals >= 0;
+      return new Column(title, key, false, value -> Spoken.number(value, 0));
     }
 
     private String shown(Object cell) {
       return cell instanceof Number number
-          ? Spoken.number(number.doubleValue(), Math.max(0, decimals))
+          ? told.apply(number.doubleValue())
           : Shown.safe(cell.toString());
     }
   }

@@ -131,7 +131,8 @@ final class AssessorTest {
         flight,
         Optional.empty(),
         limits,
-        real.merit());
+        real.merit(),
+        real.planning());
   }
 
   @Test

@@ -33,11 +33,13 @@ class AlternativesCommandTest {
     assertThat(run.exitCode()).isEqualTo(ExitCode.OK);
     assertThat(run.err()).isEmpty();
     assertThat(run.out())
-        .startsWith("marsh: Below 250.0 g (Below 250 g at take-off) with 95 % confidence;")
+        .startsWith("marsh: hover, 5 m above the sea; below 250 g; ")
         .contains(
-            "\nIn place of Tidewell 2S 3500 [tidewell-2s-3500] as battery of this quad:\n",
-            "\nDrop in, nothing else changes but where the pack sits:\n",
-            "\ntidewell-2s-3400 ",
+            "\nIn place of Tidewell 2S 3500 [tidewell-2s-3500] as battery of Cottongrass 4,",
+            ": 1 drop in.\n",
+            "   tidewell-2s-3500, as it is\n",
+            "\nDrop in, nothing else changes but where the pack sits\n",
+            "   tidewell-2s-3400\n",
             "\nThe one other part of the catalogue for this role was assessed in this quad;");
   }
 
@@ -47,7 +49,10 @@ class AlternativesCommandTest {
 
     assertThat(run.exitCode()).isEqualTo(ExitCode.NO);
     assertThat(run.out())
-        .contains("\nThey do not fit:\n", "\n- awn-4.5x2.5x2: a rule (Propeller awn-4.5x2.5x2 is")
+        .contains(
+            ": 2 do not fit.\n",
+            "\nDo not fit, by reason\n",
+            "\nfrond-4.5x3.2x3, awn-4.5x2.5x2: Propeller … is 4.5 inch, but frame cottongrass-4\n  takes 4 inch")
         .doesNotContain("Drop in");
     assertThat(run(BUILD, "gps").exitCode()).isEqualTo(ExitCode.NO);
   }
@@ -88,7 +93,7 @@ class AlternativesCommandTest {
     assertThat(lines).hasSize(3);
     assertThat(lines.get(0))
         .isEqualTo(
-            "asks,part,id,flight_min,all_up_g,chance_under_cap_percent,thrust_over_weight,to_buy_eur,s_per_unit,what");
+            "asks,part,id,plan_min,flight_min,beyond_belief,all_up_g,chance_under_cap_percent,thrust_over_weight,to_buy_eur,s_per_unit,what");
     assertThat(lines.get(1)).startsWith("does-not-fit,Frond 4.5×3.2×3,frond-4.5x3.2x3,");
     assertThat(lines.get(2)).startsWith("does-not-fit,Awn 4.5×2.5×2,awn-4.5x2.5x2,");
   }
@@ -100,9 +105,10 @@ class AlternativesCommandTest {
     assertThat(lines).hasSize(3);
     assertThat(lines.get(0))
         .isEqualTo(
-            "| kind | part | id | min | g | % under cap | T/W | EUR | s/EUR | changes with it |");
+            "| kind | part | id | plan on, min | expect, min |  | g | % under cap | T/W | EUR | s/EUR | changes with it |");
     assertThat(lines.get(1))
-        .isEqualTo("| --- | --- | --- | ---: | ---: | ---: | ---: | ---: | ---: | --- |");
+        .isEqualTo(
+            "| --- | --- | --- | ---: | ---: | --- | ---: | ---: | ---: | ---: | ---: | --- |");
     assertThat(lines.get(2)).startsWith("| drop-in | Tidewell 2S 3400 | tidewell-2s-3400 | ");
   }
 
@@ -138,7 +144,7 @@ class AlternativesCommandTest {
 
     assertThat(run.exitCode()).isEqualTo(ExitCode.OK);
     assertThat(run.out())
-        .contains("\nIn place of nothing [-] as battery of this quad:\n")
+        .contains("\nIn place of nothing as battery of Cottongrass 4: ")
         .contains("\nAs it is, this quad breaks a rule (");
   }
 

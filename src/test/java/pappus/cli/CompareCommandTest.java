@@ -41,8 +41,8 @@ class CompareCommandTest {
             "\n2. Cottongrass 4, Spikerush 1303-3400, Ligule 4×1.9×2, Tidewell 2S 3400: ",
             "\nbattery",
             "\nThe same in all: frame: Cottongrass 4; motor: Spikerush 1303-3400; ",
-            "\n2 against 1: 1.1 min shorter, -2.8 g and EUR -2.",
-            "\nThe best of these: The best build of this scenario, proven, reaches 43.0 min, 3.6 min more.\n");
+            "\n2 against 1: 1 min shorter, -2.8 g and EUR -2.",
+            "\nThe best of these: The best build of this scenario, proven, reaches 43.0 min, 3.5 min more.\n");
   }
 
   @Test

@@ -39,7 +39,7 @@ class ExplainCommandTest {
     assertThat(run.err()).isEmpty();
     assertThat(unwrapped(run))
         .contains(
-            " The best build of this scenario, proven, reaches 43.0 min, 3.6 min more. The limit with the least room is ",
+            " The best build of this scenario, proven, reaches 43.0 min, 3.5 min more. The limit with the least room is ",
             " Room left:",
             "\n- thrust in mid-flight: 429.9 gf of at least 381.8 gf, 48.14 gf to spare.",
             " One gram more costs 13 s, one watt more beside the motors 1.4 min.",
@@ -70,7 +70,7 @@ class ExplainCommandTest {
     assertThat(json.path("status").asString()).isEqualTo("feasible");
     assertThat(json.path("standing").path("proven").asBoolean()).isTrue();
     assertThat(json.path("standing").path("text").asString())
-        .isEqualTo("The best build of this scenario, proven, reaches 43.0 min, 3.6 min more.");
+        .isEqualTo("The best build of this scenario, proven, reaches 43.0 min, 3.5 min more.");
     assertThat(json.path("lostPerGram").asDouble()).isPositive();
     assertThat(json.path("lostPerWatt").asDouble()).isPositive();
     assertThat(json.path("margins")).isNotEmpty();
@@ -119,7 +119,7 @@ class ExplainCommandTest {
     assertThat(unwrapped(run))
         .contains(
             "\n- Proven: no build with Thistledown 5 keeps every rule and limit.",
-            "\n- Kept down by the limit budget: at EUR 234 its best build is 3.6 min longer, ");
+            "\n- Kept down by the limit budget: at EUR 234 its best build is 3.5 min longer, ");
     var json = run(BUILD, "--part", "thistledown-5", "--format", "json").json();
     assertThat(json.path("status").asString()).isEqualTo("infeasible");
     assertThat(json.path("looser").get(0).path("limit").asString()).isEqualTo("budget");

@@ -43,20 +43,20 @@ class FitsCommandTest {
             What goes with Cottongrass 4 [cottongrass-4], whatever the scenario:
 
             Motors: 2 with something to know.
-            - cypsela-1404-2800, spikerush-1303-3400, to know: The thread depth of motor … is not known: turn
+            note on cypsela-1404-2800, spikerush-1303-3400: The thread depth of motor … is not known: turn
               the screws in by hand and see that none goes deeper than 2.5 mm.
 
             Propellers: 1 directly, 2 not.
-            - directly: ligule-4x1.9x2
-            - awn-4.5x2.5x2, frond-4.5x3.2x3, not: Propeller … is 4.5 inch, but frame cottongrass-4 takes 4
+            directly ligule-4x1.9x2
+            not awn-4.5x2.5x2, frond-4.5x3.2x3: Propeller … is 4.5 inch, but frame cottongrass-4 takes 4
               inch.
 
             Batteries: 2 directly.
-            - directly: tidewell-2s-3400, tidewell-2s-3500
+            directly tidewell-2s-3400, 2s-3500
             """)
         .containsIgnoringWhitespaces(
             "\nStraps: 8 directly, 2 not.\n",
-            "\n- bramble-20x220, bramble-20x250-grip, not: Strap … is 20 mm wide, but the slots of frame\n  cottongrass-4 take 16 mm.\n",
+            "\nnot bramble-20x220, bramble-20x250-grip: Strap … is 20 mm wide, but the slots of frame\n  cottongrass-4 take 16 mm.\n",
             "\nAdapters: 6 directly, 4 not.\n")
         .containsIgnoringWhitespaces("""
 
@@ -74,7 +74,7 @@ class FitsCommandTest {
 
     assertThat(run.out())
         .containsIgnoringWhitespaces(
-            "What goes with Thistledown 5 [thistledown-5] and Spikerush 1303-3400 [spikerush-1303-3400], whatever\nthe scenario:\nAmong themselves:\n- spikerush-1303-3400, to know: The thread depth of motor spikerush-1303-3400 is not known: turn the\n  screws in by hand and see that none goes deeper than 2.5 mm.\n\nPropellers: 1 directly, 1 with an adapter, 1 with something to know.\n- directly: ligule-4x1.9x2\n- frond-4.5x3.2x3 with Auricle rings (0.1 g, EUR 2.49). Propeller frond-4.5x3.2x3 sits on motor\n")
+            "What goes with Thistledown 5 [thistledown-5] and Spikerush 1303-3400 [spikerush-1303-3400], whatever\nthe scenario:\nAmong themselves:\n- note on spikerush-1303-3400: The thread depth of motor spikerush-1303-3400 is not known: turn the\n  screws in by hand and see that none goes deeper than 2.5 mm.\n\nPropellers: 1 directly, 1 with an adapter, 1 with something to know.\ndirectly ligule-4x1.9x2\nfrond-4.5x3.2x3: with Auricle rings (0.1 g, EUR 2.49). Propeller frond-4.5x3.2x3 sits on motor\n")
         .doesNotContain("\nMotors: ", "\nFrames: ")
         .containsIgnoringWhitespaces("\nScrews: ", "\nStraps: ");
   }

@@ -7,6 +7,7 @@ import pappus.assessment.CostTable;
 import pappus.assessment.Finding;
 import pappus.assessment.Limit;
 import pappus.assessment.Merit;
+import pappus.assessment.Planning;
 import pappus.assessment.flight.FlightEstimate;
 import pappus.physics.flight.Ending;
 import pappus.physics.flight.Endurance;
@@ -82,7 +83,8 @@ public final class Changed {
         from.flight(),
         from.whyNoFlight(),
         limits,
-        from.merit());
+        from.merit(),
+        from.planning());
   }
 
   /** Is judged so by the fit rules. */
@@ -97,7 +99,8 @@ public final class Changed {
         from.flight(),
         from.whyNoFlight(),
         from.limits(),
-        from.merit());
+        from.merit(),
+        from.planning());
   }
 
   private static Assessment with(Assessment from, CostTable cost, FlightEstimate flight) {
@@ -111,7 +114,9 @@ public final class Changed {
         Optional.of(flight),
         from.whyNoFlight(),
         from.limits(),
-        new Merit((long) Math.floor(flight.figure() * Assessment.OBJECTIVE), -cost.cents()));
+        new Merit((long) Math.floor(flight.figure() * Assessment.OBJECTIVE), -cost.cents()),
+        // As surely as before.
+        new Planning(() -> Math.round(from.shareToPlanWith() * flight.figure() * 1000)));
   }
 
   private static FlightEstimate flight(

@@ -9,12 +9,12 @@ import pappus.search.Proof;
 
 /** What a search for the best build of a scenario says, in sentences. */
 public final class Against {
-  private final boolean isForRange;
+  private final GoalWords goal;
   private final Changes changes;
 
   public Against(Scenario scenario) {
-    this.isForRange = scenario.isForRange();
-    this.changes = new Changes(isForRange, "");
+    this.goal = new GoalWords(scenario);
+    this.changes = new Changes(scenario.isForRange(), "");
   }
 
   /** Where a build stands against the best that was found. */
@@ -24,19 +24,21 @@ public final class Against {
     }
     var first = best.build().get();
     var flies = (best.isProof()
-            ? "The best build of this scenario, proven, reaches "
-            : "The best build found, not proven, reaches ")
-        + Journey.figure(isForRange, Assessment.figure(first.flown()));
+            ? "The best build of this scenario, proven, "
+            : "The best build found, not proven, ")
+        + goal.has(first)
+        + (first.isBeyondBelief() && !assessment.isBeyondBelief()
+            ? " (? too good to be true)"
+            : "");
     if (!assessment.isFeasible()) {
       return flies + "; this one is no candidate." + more(best.proof());
     }
-    var behind = Assessment.figure(first.flown() - assessment.flown());
-    if (behind <= 0) {
+    if (assessment.objective() >= first.objective()) {
       return best.isProof()
           ? "Proven: no other combination in this catalogue does better."
           : "Nothing better was found; that is no proof." + more(best.proof());
     }
-    return flies + ", " + changes.amount(behind) + " more." + more(best.proof());
+    return flies + ", " + goal.better(first, assessment) + "." + more(best.proof());
   }
 
   /** That nothing keeps every rule and limit, or that nothing was found. */

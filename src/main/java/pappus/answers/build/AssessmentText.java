@@ -100,9 +100,8 @@ public final class AssessmentText {
   }
 
   private String planned(Band band) {
-    return isForRange()
-        ? Journey.kilometres(band.low()) + " (to " + Journey.kilometres(band.high()) + ")"
-        : Spoken.minutes(band.low()) + " (to " + Spoken.minutes(band.high()) + ")";
+    var figures = new Figures(isForRange());
+    return figures.planned(band.low()) + " (to " + figures.planned(band.high()) + ")";
   }
 
   private boolean isForRange() {

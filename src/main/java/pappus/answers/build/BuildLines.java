@@ -11,6 +11,8 @@ import pappus.scenario.Scenario;
 
 /** What is said of a build in every text, each line to be wrapped. */
 public final class BuildLines {
+  private static final int MOST_ROLES = 2;
+
   private BuildLines() {}
 
   /** Its main parts. */
@@ -122,5 +124,47 @@ public final class BuildLines {
     return taken.isEmpty()
         ? Optional.empty()
         : Optional.of("At hand, at no cost: " + String.join(", ", taken) + ".");
+  }
+
+  /** The parts of a build that another has not: main parts by name, or else the roles of the accessories. */
+  public static List<String> otherwise(Assessment build, Assessment than) {
+    var names = new ArrayList<String>();
+    for (var role : Role.MAIN) {
+      var mine = build.build().part(role);
+      if (!mine.equals(than.build().part(role))) {
+        mine.ifPresent(part -> names.add(part.name()));
+      }
+    }
+    return names.isEmpty() ? List.of(accessories(build, than)) : names;
+  }
+
+  /**
+   * As many of some names as there is room for, and how many more there are.
+   *
+   * @param room columns
+   */
+  public static String within(List<String> names, int room) {
+    var told = names.size();
+    while (told > 1 && text(names, told).length() > room) {
+      told--;
+    }
+    return text(names, told);
+  }
+
+  private static String text(List<String> names, int told) {
+    var left = names.size() - told;
+    return String.join(", ", names.subList(0, told)) + (left == 0 ? "" : " +" + left);
+  }
+
+  private static String accessories(Assessment build, Assessment than) {
+    var roles = new ArrayList<String>();
+    for (var role : Role.values()) {
+      if (!build.build().part(role).equals(than.build().part(role))) {
+        roles.add(role.label());
+      }
+    }
+    return roles.size() > MOST_ROLES
+        ? "%s accessories".formatted(roles.size())
+        : roles.isEmpty() ? names(build) : "another " + String.join(", ", roles);
   }
 }

@@ -2,7 +2,6 @@ package pappus.answers.build;
 
 import java.util.Locale;
 import pappus.assessment.Assessment;
-import pappus.assessment.flight.FlightEstimate;
 import pappus.document.Spoken;
 
 /** One build in one sentence. */
@@ -14,24 +13,18 @@ public final class BuildWords {
     return BuildLines.names(assessment) + ": " + numbers(assessment) + ".";
   }
 
-  /** What matters most: flight, mass, thrust, price. */
+  /** What matters most: flight, mass, thrust, price, and whether to believe it. */
   static String numbers(Assessment assessment) {
+    var flight = assessment.flight();
     return String.format(
         Locale.ROOT,
-        "%s, %.0f g, thrust over weight %s, %s",
-        assessment
-            .flight()
-            .map(flight -> flown(flight, assessment))
+        "%s, %.0f g, thrust over weight %s, %s%s",
+        flight
+            .map(flown -> new Figures(flown.isForRange()).sentence(assessment))
             .orElse("no flight can be computed"),
         assessment.mass().grams(),
-        assessment
-            .flight()
-            .map(flight -> Spoken.number(flight.thrustToWeight(), 1))
-            .orElse("-"),
-        Spoken.price(assessment.cost().cents(), BuildLines.currency(assessment)));
-  }
-
-  private static String flown(FlightEstimate flight, Assessment assessment) {
-    return Journey.figure(flight.isForRange(), Assessment.figure(assessment.flown()));
+        flight.map(flown -> Spoken.number(flown.thrustToWeight(), 1)).orElse("-"),
+        Spoken.price(assessment.cost().cents(), BuildLines.currency(assessment)),
+        assessment.isBeyondBelief() ? "; ? too good to be true" : "");
   }
 }

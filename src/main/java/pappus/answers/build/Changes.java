@@ -186,8 +186,19 @@ public final class Changes {
     return first(everyBroken(swap));
   }
 
+  /** The same without what kind of thing it is. */
+  public static String why(Swap swap) {
+    var why = new ArrayList<String>();
+    swap.broken().forEach(finding -> why.add(Reasons.said(finding)));
+    swap.missed().forEach(limit -> why.add(Reasons.broken(limit)));
+    if (swap.grounds()) {
+      swap.assessment().whyNoFlight().ifPresent(why::add);
+    }
+    return first(why.isEmpty() ? List.of("nothing") : why);
+  }
+
   private static String first(List<String> broken) {
-    return broken.get(0) + (broken.size() == 1 ? "" : " and %s more".formatted(broken.size() - 1));
+    return broken.get(0) + (broken.size() == 1 ? "" : ", and %s more".formatted(broken.size() - 1));
   }
 
   /** Every rule and limit that a build breaks, in words. */

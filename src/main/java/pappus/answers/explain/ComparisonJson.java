@@ -49,9 +49,10 @@ public record ComparisonJson(
     var answer = new ComparisonJson(
         StandingJson.of(best, standing, scenario, parts),
         IntStream.range(0, builds.size())
-            .mapToObj(i -> BuildJson.of(builds.get(i), bands.get(i), 1, scenario, parts))
+            .mapToObj(i -> BuildJson.of(
+                builds.get(i), bands.get(i), builds.get(i).shareToPlanWith(), scenario, parts))
             .toList(),
-        new SideBySide(scenario, builds, bands)
+        new SideBySide(scenario, builds)
             .rows().stream()
                 .map(row -> new Line(row.label(), row.differs(), row.values()))
                 .toList());

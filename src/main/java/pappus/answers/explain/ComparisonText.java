@@ -5,7 +5,7 @@ import java.util.Optional;
 import pappus.answers.build.BuildLines;
 import pappus.answers.build.BuildWords;
 import pappus.answers.build.Cautions;
-import pappus.answers.build.Changes;
+import pappus.answers.build.Figures;
 import pappus.answers.build.Heading;
 import pappus.assessment.Assessment;
 import pappus.document.Lines;
@@ -42,7 +42,7 @@ public final class ComparisonText {
       lines.row("%s. %s".formatted(i + 1, BuildWords.of(builds.get(i))), 3);
     }
     lines.blank();
-    new SideBySide(scenario, builds, bands).say(lines, width);
+    new SideBySide(scenario, builds).say(lines, width);
     lines.blank();
     differences(lines);
     return lines.say(standing).blank().caution(Cautions.brief()).text();
@@ -51,9 +51,8 @@ public final class ComparisonText {
   /** Each against the first, and whether that is more than doubt. */
   private void differences(Lines lines) {
     var first = builds.get(0);
-    var changes = new Changes(scenario, first);
+    var figures = new Figures(scenario.isForRange());
     for (var i = 1; i < builds.size(); i++) {
-      var gained = Assessment.figure(builds.get(i).flown() - first.flown());
       var isWithin = bands.get(0).isPresent()
           && bands.get(i).isPresent()
           && Math.abs(bands.get(i).get().estimate() - bands.get(0).get().estimate())
@@ -64,7 +63,7 @@ public final class ComparisonText {
       lines.say("%s against 1: %s, %s g and %s %s.%s"
           .formatted(
               i + 1,
-              changes.longer(gained),
+              figures.against(first, builds.get(i)),
               signed(builds.get(i).mass().grams() - first.mass().grams(), 1),
               BuildLines.currency(first),
               signed((double) more, 0),
@@ -79,11 +78,11 @@ public final class ComparisonText {
 
   /** For a spreadsheet. */
   public String csv() {
-    return new SideBySide(scenario, builds, bands).table().csv();
+    return new SideBySide(scenario, builds).table().csv();
   }
 
   /** For a page. */
   public String markdown() {
-    return new SideBySide(scenario, builds, bands).table().markdown();
+    return new SideBySide(scenario, builds).table().markdown();
   }
 }

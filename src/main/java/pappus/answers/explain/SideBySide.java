@@ -2,11 +2,10 @@ package pappus.answers.explain;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.Function;
 import pappus.answers.build.BuildLines;
 import pappus.answers.build.Changes;
-import pappus.answers.build.Journey;
+import pappus.answers.build.Figures;
 import pappus.answers.build.Reasons;
 import pappus.assessment.Assessment;
 import pappus.assessment.Limit;
@@ -14,7 +13,6 @@ import pappus.assessment.flight.FlightEstimate;
 import pappus.document.Lines;
 import pappus.document.Spoken;
 import pappus.document.Table;
-import pappus.doubt.Band;
 import pappus.part.Part;
 import pappus.part.Role;
 import pappus.scenario.Scenario;
@@ -30,15 +28,10 @@ public final class SideBySide {
 
   private final Scenario scenario;
   private final List<Assessment> builds;
-  private final List<Optional<Band>> bands;
 
-  /**
-   * @param bands of those that fly
-   */
-  public SideBySide(Scenario scenario, List<Assessment> builds, List<Optional<Band>> bands) {
+  public SideBySide(Scenario scenario, List<Assessment> builds) {
     this.scenario = scenario;
     this.builds = builds;
-    this.bands = bands;
   }
 
   /** One line: what it is about, and a text a build. */
@@ -70,13 +63,13 @@ public final class SideBySide {
   private void addNumbers(List<Row> rows) {
     rows.add(
         row("candidate", build -> build.isFeasible() ? "yes" : "no: " + Changes.broken(build)));
-    rows.add(flown("flight", flight -> Journey.figure(flight.isForRange(), flight.figure())));
-    var planned = new ArrayList<String>();
-    for (var i = 0; i < builds.size(); i++) {
-      var forRange = builds.get(i).flight().filter(FlightEstimate::isForRange).isPresent();
-      planned.add(bands.get(i).map(band -> Journey.figure(forRange, band.low())).orElse(NOTHING));
+    var figures = new Figures(scenario.isForRange());
+    var unit = " " + figures.unit();
+    rows.add(row("plan on", build -> told(build, figures.planned(build) + unit)));
+    rows.add(row("expect", build -> told(build, figures.expected(build) + unit)));
+    if (builds.stream().anyMatch(Assessment::isBeyondBelief)) {
+      rows.add(row("credible", build -> build.isBeyondBelief() ? "? too good to be true" : "yes"));
     }
-    rows.add(new Row("plan with", planned));
     rows.add(row("all-up mass", build -> Spoken.number(build.mass().grams(), 1) + " g"));
     rows.add(row("chance of keeping the cap", build -> BuildLines.chance(build, scenario)));
     rows.add(flown("thrust over weight", flight -> Spoken.number(flight.thrustToWeight(), 2)));
@@ -93,6 +86,10 @@ public final class SideBySide {
     }
     rows.add(row("binds", build -> build.tightest().map(SideBySide::binding).orElse(NOTHING)));
     rows.add(flown("what ends it", Reasons::ending));
+  }
+
+  private static String told(Assessment build, String text) {
+    return build.flight().isEmpty() ? NOTHING : text;
   }
 
   private static String binding(Limit limit) {

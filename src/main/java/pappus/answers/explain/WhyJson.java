@@ -113,7 +113,7 @@ public record WhyJson(
     Function<Swap, SwapJson> swaps = swap -> SwapJson.of(swap, scenario, parts);
     var answer = new WhyJson(
         StandingJson.of(best, assessment, scenario, parts),
-        AssessmentJson.of(assessment, scenario, 1, parts),
+        AssessmentJson.of(assessment, scenario, assessment.shareToPlanWith(), parts),
         why.margins().stream().map(LimitJson::of).toList(),
         why.rates().map(Rates::perGram),
         why.rates().map(Rates::perWatt),

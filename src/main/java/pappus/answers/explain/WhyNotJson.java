@@ -123,7 +123,8 @@ public record WhyNotJson(
         why.isOutOfStock(),
         BriefJson.of(base, scenario, parts),
         SwapJson.of(why.swap(), scenario, parts),
-        best.build().map(build -> AssessmentJson.of(build, scenario, 1, parts)),
+        best.build()
+            .map(build -> AssessmentJson.of(build, scenario, build.shareToPlanWith(), parts)),
         best.build().map(build -> Difference.of(base, build)),
         why.cures().stream()
             .map(cure -> new Cure(

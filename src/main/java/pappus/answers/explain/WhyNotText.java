@@ -1,7 +1,6 @@
 package pappus.answers.explain;
 
 import java.util.List;
-import java.util.Optional;
 import pappus.answers.build.BuildWords;
 import pappus.answers.build.Cautions;
 import pappus.answers.build.Heading;
@@ -28,11 +27,7 @@ public final class WhyNotText {
     new WhyNots(scenario, why).all().forEach(lines::item);
     why.best().build().ifPresent(best -> {
       lines.blank();
-      new SideBySide(
-              scenario,
-              List.of(why.swap().base(), best),
-              List.of(Optional.empty(), Optional.empty()))
-          .say(lines, width);
+      new SideBySide(scenario, List.of(why.swap().base(), best)).say(lines, width);
     });
     return lines.blank().caution(Cautions.brief()).text();
   }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import pappus.answers.build.Changes;
+import pappus.answers.build.Figures;
 import pappus.answers.build.Reasons;
 import pappus.assessment.Assessment;
 import pappus.change.Changed;
@@ -23,11 +24,13 @@ public final class WhyNots {
   private final WhyNot why;
   private final Assessment winner;
   private final Changes changes;
+  private final Figures figures;
 
   public WhyNots(Scenario scenario, WhyNot why) {
     this.why = why;
     this.winner = why.swap().base();
     this.changes = new Changes(scenario, winner);
+    this.figures = new Figures(scenario.isForRange());
   }
 
   /** Every sentence, in order. */
@@ -117,7 +120,7 @@ public final class WhyNots {
   /** Another build against the winner: flight, mass, power, price. */
   private String beside(Assessment other) {
     var words = new ArrayList<String>();
-    words.add(changes.longer(Assessment.figure(other.flown() - winner.flown())));
+    words.add(figures.against(winner, other));
     var grams = other.mass().grams() - winner.mass().grams();
     words.add((Math.abs(grams) < LEAST_GRAMS
             ? "as heavy"

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import pappus.compatibility.Match;
+import pappus.document.Excerpt;
 import pappus.document.Lines;
 import pappus.document.Table;
 import pappus.part.Kind;
@@ -36,37 +37,78 @@ public final class MatchReport {
    * For a terminal.
    *
    * @param width columns
+   * @param all whether every part is named
    */
-  public String text(int width) {
+  public String text(int width, boolean all) {
+    var foot = new Lines(width).say(MatchWords.STANDING).blank().caution(MatchWords.CAUTION);
     var lines = new Lines(width);
     lines.say("What goes with " + names() + ", whatever the scenario:");
     if (!among.isEmpty()) {
       lines.say("Among themselves:");
-      MatchWords.each(among).forEach(lines::item);
+      MatchWords.each(among, true).forEach(lines::item);
     }
     if (matches.isEmpty()) {
       lines.say("No rule has anything to say of any part beside it.");
     }
+    var whole = excerpt(width, all, false);
+    var room = Excerpt.MOST_LINES - lines.size() - foot.size() - 3;
+    if (all || whole.fits(room)) {
+      whole.sayAll(lines);
+    } else {
+      var free = free();
+      if (!free.isEmpty()) {
+        lines.say("Directly, all there are: " + String.join(", ", free) + ".");
+      }
+      excerpt(width, false, true)
+          .sayWithin(Excerpt.MOST_LINES - lines.size() - foot.size() - 3, lines);
+      lines.blank().say("--all names every part, --format csv has them in a table.");
+    }
+    return lines.blank().text() + foot.text();
+  }
+
+  private static boolean isFree(List<Match> list) {
+    return list.stream().allMatch(match -> match.grade() == Match.Grade.DIRECT);
+  }
+
+  /** Kinds of which everything fits. */
+  private List<String> free() {
+    return matches.entrySet().stream()
+        .filter(entry -> isFree(entry.getValue()))
+        .map(entry -> MatchWords.number(entry.getKey(), entry.getValue().size()))
+        .toList();
+  }
+
+  /**
+   * A section a kind.
+   *
+   * @param isBrief whether kinds of which everything fits are left out
+   */
+  private Excerpt excerpt(int width, boolean all, boolean isBrief) {
+    var excerpt = new Excerpt(width);
     matches.forEach((kind, list) -> {
-      lines.blank().say(MatchWords.counts(kind, list));
-      for (var grade : Match.Grade.values()) {
-        var some = list.stream().filter(match -> match.grade() == grade).toList();
-        if (grade == Match.Grade.DIRECT) {
-          if (!some.isEmpty()) {
-            lines.item("directly: "
-                + some.stream().map(match -> match.part().id()).collect(Collectors.joining(", ")));
-          }
-        } else {
-          MatchWords.each(some).forEach(lines::item);
-        }
+      if (!isBrief || !isFree(list)) {
+        excerpt.add(MatchWords.counts(kind, list), rows(list, all), 2, false);
       }
     });
-    return lines
-        .blank()
-        .say(MatchWords.STANDING)
-        .blank()
-        .caution(MatchWords.CAUTION)
-        .text();
+    return excerpt;
+  }
+
+  /** What there is more of goes without saying: what differs from it comes first. */
+  private static List<String> rows(List<Match> list, boolean all) {
+    var direct =
+        list.stream().filter(match -> match.grade() == Match.Grade.DIRECT).toList();
+    var fitting = direct.isEmpty()
+        ? List.<String>of()
+        : all ? List.of(MatchWords.ids(direct)) : MatchWords.folded(direct);
+    var rows = new ArrayList<String>();
+    for (var grade : Match.Grade.values()) {
+      if (grade != Match.Grade.DIRECT) {
+        rows.addAll(MatchWords.each(
+            list.stream().filter(match -> match.grade() == grade).toList(), all));
+      }
+    }
+    rows.addAll(2 * direct.size() > list.size() && !all ? rows.size() : 0, fitting);
+    return rows;
   }
 
   private Table table() {

@@ -3,8 +3,10 @@ package pappus.answers.match;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 import pappus.compatibility.Match;
+import pappus.document.Alike;
 import pappus.document.Spoken;
 import pappus.part.Kind;
 import pappus.part.Part;
@@ -18,9 +20,6 @@ public final class MatchWords {
   /** What stands behind it. */
   public static final String STANDING =
       "Every part of the catalogue was asked about by every fit rule that can tell from these parts alone.";
-
-  /** In the place of a part's own id, where the same is said of several. */
-  private static final String ITSELF = "\uE000";
 
   private MatchWords() {}
 
@@ -48,6 +47,11 @@ public final class MatchWords {
         + ".";
   }
 
+  /** So many of a kind. */
+  static String number(Kind kind, int count) {
+    return count + " " + kind.listName().replace('-', ' ');
+  }
+
   private static String counted(Match.Grade grade) {
     return switch (grade) {
       case DIRECT -> "directly";
@@ -58,27 +62,57 @@ public final class MatchWords {
     };
   }
 
-  /** Parts of one grade that do not simply fit: those of which the same is to be said in one sentence. */
-  public static List<String> each(List<Match> matches) {
-    var ids = new LinkedHashMap<String, List<String>>();
-    for (var match : matches) {
-      ids.computeIfAbsent(said(match), fresh -> new ArrayList<>())
-          .add(match.part().id());
+  /**
+   * Parts of one grade that do not simply fit: those of which the same is to be said in one sentence.
+   *
+   * @param all whether every part is named; else a few of many, and what differs in numbers alone is told of one
+   */
+  public static List<String> each(List<Match> matches, boolean all) {
+    if (matches.isEmpty()) {
+      return List.of();
     }
-    var lines = new ArrayList<String>();
-    ids.forEach((said, same) -> lines.add(
-        String.join(", ", same) + said.replace(ITSELF, same.size() == 1 ? same.get(0) : "…")));
-    return lines;
+    var lead = switch (matches.get(0).grade()) {
+      case WARNING -> "note on ";
+      case NOT -> "not ";
+      case DIRECT, ADAPTER, UNKNOWN -> "";
+    };
+    var said = said(matches);
+    return (all ? Alike.whole(said) : Alike.briefly(said))
+        .stream().map(text -> lead + text).toList();
+  }
+
+  private static Map<String, String> said(List<Match> matches) {
+    var said = new LinkedHashMap<String, String>();
+    matches.forEach(match -> said.put(match.part().id(), said(match)));
+    return said;
+  }
+
+  /** Ids of parts that fit as they come. */
+  static String ids(List<Match> matches) {
+    return "directly "
+        + matches.stream().map(match -> match.part().id()).collect(Collectors.joining(", "));
+  }
+
+  /** The same by what their ids begin with, which is written once. */
+  static List<String> folded(List<Match> matches) {
+    var rows = new LinkedHashMap<String, List<String>>();
+    for (var match : matches) {
+      var id = match.part().id();
+      var dash = id.indexOf('-');
+      rows.computeIfAbsent(dash < 0 ? id : id.substring(0, dash + 1), fresh -> new ArrayList<>())
+          .add(dash < 0 ? "" : id.substring(dash + 1));
+    }
+    return rows.entrySet().stream()
+        .map(row -> "directly " + row.getKey() + String.join(", ", row.getValue()))
+        .toList();
   }
 
   private static String said(Match match) {
-    var said = String.join(" ", match.text()).replace(match.part().id(), ITSELF);
+    var said = String.join(" ", match.text());
     return switch (match.grade()) {
-      case DIRECT -> ": directly.";
-      case ADAPTER -> " with " + adapters(match) + "." + (said.isEmpty() ? "" : " " + said);
-      case WARNING -> ", to know: " + said;
-      case NOT -> ", not: " + said;
-      case UNKNOWN -> ": " + said;
+      case DIRECT -> "directly.";
+      case ADAPTER -> "with " + adapters(match) + "." + (said.isEmpty() ? "" : " " + said);
+      case WARNING, NOT, UNKNOWN -> said;
     };
   }
 

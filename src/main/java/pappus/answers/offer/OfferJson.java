@@ -70,6 +70,10 @@ public record OfferJson(
 
       @JsonPropertyDescription("Flight to plan with, s.") Optional<Double> planWithSeconds,
       @JsonPropertyDescription("Range to plan with, m.") Optional<Double> planWithMetres,
+
+      @JsonPropertyDescription("Whether it flies better than such aircraft are known to.")
+      boolean beyondBelief,
+
       @JsonPropertyDescription("At take-off, g.") double grams,
       @JsonPropertyDescription("Without tax, cents.") long netCents,
       @JsonPropertyDescription("The tax, cents.") long taxCents,
@@ -189,6 +193,7 @@ public record OfferJson(
         build.assessment().build().toString(),
         BandJson.seconds(build.planWith(), goal),
         BandJson.metres(build.planWith(), goal),
+        build.assessment().isBeyondBelief(),
         build.assessment().mass().grams(),
         build.totals().net(),
         build.totals().tax(),

@@ -11,8 +11,8 @@ import java.util.stream.Stream;
 import pappus.answers.build.BuildLines;
 import pappus.answers.build.Cautions;
 import pappus.answers.build.Changes;
+import pappus.answers.build.Figures;
 import pappus.answers.build.Heading;
-import pappus.answers.build.Journey;
 import pappus.assessment.flight.FlightEstimate;
 import pappus.document.Lines;
 import pappus.document.Spoken;
@@ -71,9 +71,8 @@ public final class OfferReport {
 
   /** Rounded down, to half minutes or as kilometres are told: a promise is kept or it is none. */
   private String promised(double figure) {
-    return isForRange
-        ? Journey.atMost(figure) + " km"
-        : Journey.figure(false, Math.floor(figure / 30) * 30);
+    var figures = new Figures(isForRange);
+    return figures.planned(figure) + " " + figures.unit();
   }
 
   /** What the promise holds for, what all of them stay below, and whether stock was looked at. */
@@ -343,7 +342,7 @@ public final class OfferReport {
           3);
       tax(build).ifPresent(tax -> lines.row("   " + tax, 3));
       builtIn(build).ifPresent(what -> lines.row("   " + what, 3));
-      disbelief(build).ifPresent(lines::item);
+      disbelief(build).ifPresent(text -> lines.item(Figures.DOUBTED + " " + text));
       standIns(build).forEach(lines::item);
     }
     lines.blank().say(conditions());

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import pappus.answers.build.BuildLines;
+import pappus.answers.build.Figures;
 import pappus.answers.build.Hints;
 import pappus.answers.build.Journey;
 import pappus.answers.build.OutlayWords;

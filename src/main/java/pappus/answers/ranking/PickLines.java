@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import pappus.answers.build.BuildLines;
+import pappus.answers.build.Figures;
 import pappus.assessment.Assessment;
 import pappus.document.Lines;
 import pappus.document.Spoken;
@@ -46,7 +47,7 @@ final class PickLines {
               Locale.ROOT,
               "%-11s %s  %s%s",
               pick.kind().word(),
-              figures.of(pick.build(), pick.band().low()),
+              figures.of(pick.build()),
               row,
               pick.isProven() ? "" : (row.isEmpty() ? "" : ", ") + "not proven")
           .stripTrailing());
@@ -68,7 +69,7 @@ final class PickLines {
         && pick.build().build().differences(first.build().build()) == 0;
     return same
         ? "As the " + first.kind().word() + ", with "
-            + String.join(", ", Naming.otherwise(pick.build(), first.build()))
+            + String.join(", ", BuildLines.otherwise(pick.build(), first.build()))
         : BuildLines.names(pick.build());
   }
 
@@ -128,14 +129,14 @@ final class PickLines {
       var build = given.build();
       var planWith = given.planWith() / 1000.0;
       var name = naming.known(build);
-      var names = name.isEmpty() ? Naming.otherwise(build, first.build()) : List.of(name);
+      var names = name.isEmpty() ? BuildLines.otherwise(build, first.build()) : List.of(name);
       lines.whole(givenUp(
           figures.planned(planWith),
           figures.change(first.band().low(), planWith),
           Spoken.priceChange(
               build.cost().cents() - first.build().cost().cents(), BuildLines.currency(build)),
           Spoken.change(build.mass().grams() - first.build().mass().grams(), 0),
-          Naming.within(names, Math.max(LEAST_ROOM, width - COLUMN))));
+          BuildLines.within(names, Math.max(LEAST_ROOM, width - COLUMN))));
     }
   }
 

@@ -194,7 +194,9 @@ public record RankingJson(
             .toList(),
         PickJson.picks(ranking.picks(), scenario, parts),
         PickJson.givingUp(ranking.picks(), scenario, parts),
-        ranking.closest().map(closest -> AssessmentJson.of(closest, scenario, 1, parts)),
+        ranking
+            .closest()
+            .map(closest -> AssessmentJson.of(closest, scenario, closest.shareToPlanWith(), parts)),
         aircraft.apply(parts));
     return Document.ofSearch(scenario, run, status(ranking), answer, parts);
   }

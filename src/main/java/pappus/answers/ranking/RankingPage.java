@@ -8,8 +8,8 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import pappus.answers.build.BuildLines;
 import pappus.answers.build.Cautions;
+import pappus.answers.build.Figures;
 import pappus.answers.build.Heading;
-import pappus.answers.build.Journey;
 import pappus.answers.build.Reasons;
 import pappus.answers.drawing.BuildCharts;
 import pappus.answers.drawing.PlanDrawing;
@@ -77,7 +77,7 @@ public final class RankingPage {
     content.put("standing", Standing.text(ranking, scenario.goalOrEndurance()));
     content.put("overviews", overviews);
     content.put("picker", picker.orElse(null));
-    content.put("ranking", RankingTable.spoken(scenario, rows).withoutLast());
+    content.put("ranking", RankingTable.of(scenario, rows).withoutLast());
     content.put("candidates", candidates);
     content.put("nothing", nothing(ranking));
     content.put("cautions", cautions(ranking));
@@ -104,8 +104,7 @@ public final class RankingPage {
   /** Every line of a comparison, with a text for each candidate. */
   private List<Map<String, Object>> compared(List<Candidate> rows) {
     var builds = rows.stream().map(Candidate::assessment).toList();
-    var bands = rows.stream().map(Candidate::band).map(Optional::of).toList();
-    return new SideBySide(scenario, builds, bands)
+    return new SideBySide(scenario, builds)
         .rows().stream()
             .map(row -> {
               Map<String, Object> content = new LinkedHashMap<>();
@@ -125,10 +124,9 @@ public final class RankingPage {
     return new CandidateView(
         index + 1,
         BuildLines.names(build),
-        "%s, plan with %s; %s g; %s"
+        "%s; %s g; %s"
             .formatted(
-                Journey.figure(isForRange, Assessment.figure(build.flown())),
-                Journey.figure(isForRange, row.band().low()),
+                new Figures(isForRange).sentence(build),
                 Spoken.number(build.mass().grams(), 0),
                 Spoken.price(build.cost().cents(), BuildLines.currency(build))),
         new CandidateWords(scenario).of(index, rows),

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import pappus.answers.build.BuildLines;
 import pappus.answers.build.Cautions;
+import pappus.answers.build.Figures;
 import pappus.answers.build.Heading;
 import pappus.answers.build.Reasons;
 import pappus.assessment.Assessment;
@@ -136,18 +137,18 @@ public final class RankingText {
     var row = rows.get(index);
     var build = row.assessment();
     var known = naming.picks().of(build).map(one -> List.of(one.kind().word()));
-    var names = known.orElseGet(() -> Naming.otherwise(build, rows.get(0).assessment()));
+    var names = known.orElseGet(() -> BuildLines.otherwise(build, rows.get(0).assessment()));
     var numbers = String.format(
         Locale.ROOT,
         "%2d %-2s%s  ",
         index + 1,
-        (row.equalTo().isPresent() ? "=" : "") + (build.isBeyondBelief() ? "?" : ""),
-        figures.of(build, row.band().low()));
+        (row.equalTo().isPresent() ? "=" : "") + Figures.mark(build),
+        figures.of(build));
     if (index == 0 && known.isEmpty()) {
       lines.whole(numbers.stripTrailing());
       lines.row("    " + BuildLines.names(build), NAMES_BELOW);
     } else {
-      lines.whole(numbers + Naming.within(names, Math.max(LEAST_ROOM, width - NAMES)));
+      lines.whole(numbers + BuildLines.within(names, Math.max(LEAST_ROOM, width - NAMES)));
     }
   }
 

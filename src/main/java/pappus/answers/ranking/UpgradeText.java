@@ -3,13 +3,14 @@ package pappus.answers.ranking;
 import java.util.List;
 import pappus.answers.build.BuildLines;
 import pappus.answers.build.Changes;
+import pappus.answers.build.Figures;
 import pappus.answers.build.Reasons;
 import pappus.assessment.Assessment;
-import pappus.assessment.Assessor;
 import pappus.change.Changed;
 import pappus.change.Upgrades;
 import pappus.document.Lines;
 import pappus.part.Part;
+import pappus.scenario.Scenario;
 
 /** A quad as it is, and what changes of it gain, for a terminal. */
 public final class UpgradeText {
@@ -20,16 +21,14 @@ public final class UpgradeText {
 
   private static final int LEAST_ROOM = 20;
 
-  private final Assessor assessor;
   private final Upgrades upgrades;
   private final Figures figures;
   private final int width;
 
   /** @param width columns of the terminal */
-  public UpgradeText(Assessor assessor, Upgrades upgrades, int width) {
-    this.assessor = assessor;
+  public UpgradeText(Scenario scenario, Upgrades upgrades, int width) {
     this.upgrades = upgrades;
-    this.figures = new Figures(assessor.scenario().isForRange());
+    this.figures = new Figures(scenario.isForRange());
     this.width = width;
   }
 
@@ -69,9 +68,9 @@ public final class UpgradeText {
 
   private String row(Assessment build, List<String> names) {
     return INDENT
-        + figures.of(build, assessor.planned(build) / 1000.0)
+        + figures.of(build)
         + (build.isBeyondBelief() ? " ? " : "   ")
-        + Naming.within(names, Math.max(LEAST_ROOM, width - COLUMN));
+        + BuildLines.within(names, Math.max(LEAST_ROOM, width - COLUMN));
   }
 
   private List<String> changes(Assessment build) {

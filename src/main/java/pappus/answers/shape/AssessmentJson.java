@@ -31,6 +31,11 @@ public record AssessmentJson(
     @JsonPropertyDescription("Over ground, m; where the flight leads anywhere.")
     Optional<Double> rangeMetres,
 
+    @JsonPropertyDescription("Flight to plan with, s.") Optional<Double> planWithSeconds,
+
+    @JsonPropertyDescription("Range to plan with, m; where the range counts.")
+    Optional<Double> planWithMetres,
+
     @JsonPropertyDescription("What it weighs at take-off.") MassJson mass,
     @JsonPropertyDescription("What it costs.") CostJson cost,
 
@@ -74,6 +79,8 @@ public record AssessmentJson(
         parts.roles(assessment.build()),
         assessment.milliseconds(),
         range(assessment),
+        planWithSeconds(assessment),
+        planWithMetres(assessment),
         MassJson.of(assessment.mass(), scenario.massCap(), parts),
         CostJson.of(assessment.cost(), parts),
         assessment.outlay().map(outlay -> CostJson.of(outlay, parts)),
@@ -108,5 +115,22 @@ public record AssessmentJson(
         .flight()
         .filter(flight -> flight.course().filter(Course::coversGround).isPresent())
         .map(FlightEstimate::rangeMetres);
+  }
+
+  /** Seconds to plan with, where no range counts. */
+  static Optional<Double> planWithSeconds(Assessment assessment) {
+    return planWith(assessment, false);
+  }
+
+  /** Metres to plan with, where the range counts. */
+  static Optional<Double> planWithMetres(Assessment assessment) {
+    return planWith(assessment, true);
+  }
+
+  private static Optional<Double> planWith(Assessment assessment, boolean isForRange) {
+    return assessment
+        .flight()
+        .filter(flight -> flight.isForRange() == isForRange)
+        .map(flight -> assessment.planned() / 1000.0);
   }
 }

@@ -25,6 +25,11 @@ public record BriefJson(
     @JsonPropertyDescription("Over ground, m; where the flight leads anywhere.")
     Optional<Double> rangeMetres,
 
+    @JsonPropertyDescription("Flight to plan with, s.") Optional<Double> planWithSeconds,
+
+    @JsonPropertyDescription("Range to plan with, m; where the range counts.")
+    Optional<Double> planWithMetres,
+
     @JsonPropertyDescription("At take-off, g.") double grams,
 
     @JsonPropertyDescription("Chance that it is under the cap, 0 to 1.")
@@ -33,6 +38,9 @@ public record BriefJson(
     @JsonPropertyDescription("Full thrust over weight.") Optional<Double> thrustToWeight,
     @JsonPropertyDescription("Power as flown, W.") Optional<Double> watts,
     @JsonPropertyDescription("What is to buy, cents.") long cents,
+
+    @JsonPropertyDescription("Whether it flies better than such aircraft are known to.")
+    boolean beyondBelief,
 
     @JsonPropertyDescription("Ids of the fit rules it breaks.")
     List<String> broken,
@@ -51,11 +59,14 @@ public record BriefJson(
         parts.roles(assessment.build()),
         assessment.milliseconds(),
         AssessmentJson.range(assessment),
+        AssessmentJson.planWithSeconds(assessment),
+        AssessmentJson.planWithMetres(assessment),
         assessment.mass().grams(),
         assessment.mass().chanceUnder(scenario.massCap()),
         flight.map(FlightEstimate::thrustToWeight),
         flight.map(FlightEstimate::flownW),
         assessment.cost().cents(),
+        assessment.isBeyondBelief(),
         assessment.broken().stream().map(Finding::rule).toList(),
         assessment.limits().stream()
             .filter(limit -> !limit.met())

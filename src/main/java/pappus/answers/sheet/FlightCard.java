@@ -103,7 +103,11 @@ final class FlightCard {
         .turnBack(flight.course(), band.planWith())
         .ifPresent(at -> rows.add(landmark("turn back", at, false)));
     curves.after(planned).ifPresent(at -> rows.add(landmark("land: timer", at, true)));
-    curves.land().ifPresent(at -> rows.add(landmark("as computed, without doubt", at, false)));
+    curves.land().ifPresent(at -> {
+      var row = new ArrayList<Object>(landmark("as computed, without doubt", at, false));
+      row.set(1, shown(Math.round(at.seconds() / 30) * 30));
+      rows.add(row);
+    });
     return new SheetSection(
         "landmarks",
         "When to turn back, and when to land",
@@ -145,10 +149,17 @@ final class FlightCard {
             : "");
   }
 
-  /** As a timer shows it, rounded down to ten seconds: what is rounded up lands too late. */
+  /**
+   * As a timer shows it, rounded down to the half minute in which every answer tells a flight, below a minute to ten
+   * seconds: what is rounded up lands too late.
+   */
   static String clock(double seconds) {
-    var tens = (long) Math.floor(seconds / 10) * 10;
-    return String.format(Locale.ROOT, "%d:%02d", tens / 60, tens % 60);
+    var step = seconds < 60 ? 10 : 30;
+    return shown((long) Math.floor(seconds / step) * step);
+  }
+
+  private static String shown(long seconds) {
+    return String.format(Locale.ROOT, "%d:%02d", seconds / 60, seconds % 60);
   }
 
   private SheetSection course() {

@@ -14,11 +14,22 @@ public final class AlternativeWords {
   /** The heading of those that ask as much. */
   public static String heading(Alternative.Grade grade) {
     return switch (grade) {
-      case DROP_IN -> "Drop in, nothing else changes but where the pack sits:";
-      case OTHER_HARDWARE -> "With other screws, strap or small things:";
-      case OTHER_PARTS -> "With another part too:";
-      case BREAKS_LIMIT -> "They fit, but the quad then breaks a limit:";
-      case DOES_NOT_FIT -> "They do not fit:";
+      case DROP_IN -> "Drop in, nothing else changes but where the pack sits";
+      case OTHER_HARDWARE -> "With other screws, strap or small things";
+      case OTHER_PARTS -> "With another part too";
+      case BREAKS_LIMIT -> "Fit, but the quad then breaks a limit";
+      case DOES_NOT_FIT -> "Do not fit";
+    };
+  }
+
+  /** What is said of so many of them. */
+  static String counted(Alternative.Grade grade) {
+    return switch (grade) {
+      case DROP_IN -> "drop in";
+      case OTHER_HARDWARE -> "need other small things";
+      case OTHER_PARTS -> "need another part";
+      case BREAKS_LIMIT -> "break a limit";
+      case DOES_NOT_FIT -> "do not fit";
     };
   }
 

@@ -3,11 +3,11 @@ package pappus.answers.swap;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Stream;
 import pappus.answers.build.BuildLines;
-import pappus.answers.build.BuildWords;
 import pappus.answers.build.Cautions;
-import pappus.answers.build.Changes;
+import pappus.answers.build.Figures;
 import pappus.answers.build.Heading;
 import pappus.answers.result.Document;
 import pappus.answers.result.Run;
@@ -16,12 +16,9 @@ import pappus.answers.shape.BriefJson;
 import pappus.answers.shape.FlightJson;
 import pappus.answers.shape.NamedParts;
 import pappus.assessment.Assessment;
-import pappus.assessment.flight.FlightEstimate;
 import pappus.change.Alternative;
 import pappus.document.Lines;
-import pappus.document.Spoken;
 import pappus.document.Table;
-import pappus.part.Part;
 import pappus.part.Role;
 import pappus.scenario.Scenario;
 
@@ -30,6 +27,7 @@ public final class AlternativesReport {
   private final Scenario scenario;
   private final Assessment base;
   private final Role role;
+  private final Figures figures;
   private final List<Alternative> alternatives;
 
   /**
@@ -41,6 +39,7 @@ public final class AlternativesReport {
     this.scenario = scenario;
     this.base = base;
     this.role = role;
+    this.figures = new Figures(scenario.isForRange());
     this.alternatives = List.copyOf(alternatives);
   }
 
@@ -72,42 +71,18 @@ public final class AlternativesReport {
    * For a terminal.
    *
    * @param width columns
+   * @param all whether every part is told
    */
-  public String text(int width) {
+  public String text(int width, boolean all) {
+    var foot = new Lines(width);
+    if (alternatives.stream().anyMatch(one -> one.swap().assessment().isBeyondBelief())) {
+      foot.say(Figures.DOUBTED_MEANS);
+    }
+    foot.say(standing()).blank().caution(Cautions.brief());
     var lines = new Lines(width);
-    Heading.brief(scenario).forEach(lines::say);
-    lines
-        .blank()
-        .say("In place of %s [%s] as %s of this quad:"
-            .formatted(
-                base.build().part(role).map(part -> part.name()).orElse("nothing"),
-                base.build().part(role).map(Part::id).orElse("-"),
-                role.label()));
-    lines.say(BuildWords.of(base));
-    // Flights are told to what they are known to; what is to be compared, to the tenth.
-    base.flight()
-        .ifPresent(flight -> lines.say("To compare with: %s %s, %s g."
-            .formatted(
-                Spoken.number(flight.figure() / (isForRange() ? 1000 : 60), 1),
-                isForRange() ? "km" : "min",
-                Spoken.number(base.mass().grams(), 0))));
-    if (!base.isFeasible()) {
-      lines.say("As it is, this quad breaks %s; what follows is told beside that."
-          .formatted(Changes.allBroken(base)));
-    }
-    for (var grade : Alternative.Grade.values()) {
-      var some = alternatives.stream().filter(one -> one.grade() == grade).toList();
-      if (!some.isEmpty()) {
-        lines.blank().say(AlternativeWords.heading(grade));
-        if (grade == Alternative.Grade.DOES_NOT_FIT) {
-          some.forEach(
-              one -> lines.item(one.swap().part().id() + ": " + AlternativeWords.what(one) + "."));
-        } else {
-          withoutNames(table(some)).lines(width).forEach(line -> lines.row(line, 4));
-        }
-      }
-    }
-    return lines.blank().say(standing()).blank().caution(Cautions.brief()).text();
+    lines.say(Heading.line(scenario)).blank();
+    new AlternativesText(base, role, alternatives, figures).say(lines, width, foot.size(), all);
+    return lines.blank().text() + foot.text();
   }
 
   /** For a spreadsheet. */
@@ -118,13 +93,6 @@ public final class AlternativesReport {
   /** For a page. */
   public String markdown() {
     return graded().markdown();
-  }
-
-  /** Ids are what a person types next; names are much the same. */
-  private static Table withoutNames(Table table) {
-    return new Table(
-        table.columns().subList(1, table.columns().size()),
-        table.rows().stream().map(row -> row.subList(1, row.size())).toList());
   }
 
   /** All of them, with how much each asks. */
@@ -144,15 +112,16 @@ public final class AlternativesReport {
   }
 
   private Table table(List<Alternative> some) {
+    var numbers = figures.columns(currency());
     var columns = List.of(
         Table.Column.text("part", "part"),
         Table.Column.text("id", "id"),
-        isForRange()
-            ? Table.Column.number("km", "range_km", 1)
-            : Table.Column.number("min", "flight_min", 1),
-        Table.Column.number("g", "all_up_g", 0),
+        numbers.get(0),
+        numbers.get(1),
+        Table.Column.text("", "beyond_belief"),
+        numbers.get(2),
         Table.Column.number("% under cap", "chance_under_cap_percent", 0),
-        Table.Column.number("T/W", "thrust_over_weight", 1),
+        numbers.get(3),
         Table.Column.number(currency(), "to_buy_" + currency().toLowerCase(Locale.ROOT), 0),
         Table.Column.number(
             (isForRange() ? "m/" : "s/") + currency(),
@@ -167,14 +136,14 @@ public final class AlternativesReport {
     var cells = new ArrayList<Object>();
     cells.add(one.swap().part().name());
     cells.add(one.swap().part().id());
-    cells.add(assessment
-        .flight()
-        .<Object>map(flight -> flight.figure() / (isForRange() ? 1000 : 60))
-        .orElse(""));
-    cells.add(assessment.mass().grams());
+    var numbers = figures.cells(Optional.of(assessment));
+    cells.add(numbers.get(0));
+    cells.add(numbers.get(1));
+    cells.add(Figures.mark(assessment));
+    cells.add(numbers.get(2));
     // A normal sum promises nothing that far out: never a hundred.
     cells.add(Math.min(99, 100 * assessment.mass().chanceUnder(scenario.massCap())));
-    cells.add(assessment.flight().<Object>map(FlightEstimate::thrustToWeight).orElse(""));
+    cells.add(numbers.get(3));
     cells.add(one.cents() / 100.0);
     cells.add(one.gainedForMoney().isPresent() ? (Object) one.gainedForMoney().getAsDouble() : "");
     cells.add(AlternativeWords.what(one));

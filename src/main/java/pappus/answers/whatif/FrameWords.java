@@ -2,7 +2,7 @@ package pappus.answers.whatif;
 
 import java.util.Optional;
 import pappus.answers.build.Changes;
-import pappus.assessment.Assessment;
+import pappus.answers.build.Figures;
 import pappus.compatibility.PropellerRoom;
 import pappus.document.Spoken;
 import pappus.part.Frame;
@@ -29,21 +29,17 @@ public final class FrameWords {
     var name = advice.frame().name();
     var best = advice.best();
     return best.build()
-        .map(build -> "%s as it is drawn, %s g: %s with its best build%s."
+        .map(build -> "%s as it is drawn, %s g: with its best build%s, %s%s."
             .formatted(
                 name,
                 Spoken.number(advice.frame().mass().grams(), 1),
-                figure(Assessment.figure(build.flown())),
-                best.isProof() ? ", proven" : ", not proven"))
+                best.isProof() ? ", proven" : ", not proven",
+                new Figures(isForRange).sentence(build),
+                build.isBeyondBelief() ? "; ? too good to be true" : ""))
         .orElse(name + " as it is drawn: "
             + (best.isProof()
                 ? "proven, no build with it keeps every rule and limit."
                 : "no build with it was found."));
-  }
-
-  /** To the tenth, as the steps beside it are told. */
-  private String figure(double figure) {
-    return Spoken.number(figure / (isForRange ? 1000 : 60), 1) + (isForRange ? " km" : " min");
   }
 
   /** What a gram of it is worth. */

@@ -6,16 +6,18 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import pappus.answers.build.Against;
 import pappus.answers.build.BuildLines;
 import pappus.answers.build.Cautions;
+import pappus.answers.build.Figures;
 import pappus.answers.build.Heading;
 import pappus.answers.result.Document;
 import pappus.answers.result.Run;
 import pappus.answers.shape.NamedParts;
 import pappus.assessment.Assessment;
 import pappus.assessment.flight.FlightEstimate;
+import pappus.document.Excerpt;
 import pappus.document.Lines;
 import pappus.document.Table;
 import pappus.ranking.ParetoFront;
@@ -29,9 +31,13 @@ import pappus.whatif.sweep.Sweep;
 public final class SweepReport {
   private static final int MOST_SHOWN = 24;
 
+  /** Lines below what is traded: what a mark means, and the caution. */
+  private static final int FOOT = 9;
+
   private final Scenario scenario;
   private final String currency;
   private final double deviations;
+  private final Figures figures;
   private final @Nullable Sweep sweep;
   private final @Nullable ParetoFront front;
   private final @Nullable FrameAdvice advice;
@@ -53,28 +59,28 @@ public final class SweepReport {
     this.scenario = scenario;
     this.currency = currency;
     this.deviations = deviations;
+    this.figures = new Figures(scenario.isForRange());
     this.sweep = sweep;
     this.front = front;
     this.advice = advice;
-  }
-
-  private boolean isForRange() {
-    return scenario.isForRange();
   }
 
   /**
    * For a terminal.
    *
    * @param width columns
+   * @param all whether every build of a front is told
    */
-  public String text(int width) {
+  public String text(int width, boolean all) {
     var lines = new Lines(width);
-    Heading.brief(scenario).forEach(lines::say);
+    lines.say(Heading.line(scenario));
     if (sweep != null) {
-      lines.say(SweepWords.varied(sweep, scenario)).blank();
-      table(sweep).withoutLast().lines(width).forEach(line -> lines.row(line, 4));
+      lines
+          .say(SweepWords.varied(sweep, scenario) + " Flights in " + figures.unit() + ".")
+          .blank();
+      table(sweep, false, figures.brief(currency)).lines(width).forEach(line -> lines.row(line, 4));
       lines.blank();
-      SweepWords.slope(sweep, isForRange()).ifPresent(lines::say);
+      SweepWords.slope(sweep, scenario.isForRange()).ifPresent(lines::say);
       lines.say(SweepWords.standing(sweep));
     }
     if (advice != null) {
@@ -82,9 +88,35 @@ public final class SweepReport {
       new FrameAdviceText(scenario, advice).say(lines, width);
     }
     if (front != null) {
-      say(front, lines, width);
+      say(front, lines, width, all);
+    }
+    if (isAnyDoubted()) {
+      lines.blank().say(Figures.DOUBTED_MEANS);
     }
     return lines.blank().caution(Cautions.brief()).text();
+  }
+
+  private void say(ParetoFront shown, Lines lines, int width, boolean all) {
+    var text = new FrontText(scenario, shown, deviations);
+    lines.blank();
+    text.said().forEach(lines::say);
+    var excerpt = new Excerpt(width);
+    text.add(excerpt, all, width);
+    if (all) {
+      excerpt.sayAll(lines);
+      return;
+    }
+    excerpt.sayWithin(Excerpt.MOST_LINES - FOOT - (sweep == null ? lines.size() : 0), lines);
+    lines.blank().say("--all has smaller steps, --format csv every build.");
+  }
+
+  private boolean isAnyDoubted() {
+    return Stream.concat(
+            sweep == null
+                ? Stream.<Assessment>empty()
+                : sweep.steps().stream().flatMap(step -> step.best().build().stream()),
+            front == null ? Stream.empty() : front.builds().stream())
+        .anyMatch(Assessment::isBeyondBelief);
   }
 
   /** The answer in sentences, the title first; tables stand by themselves. */
@@ -93,14 +125,16 @@ public final class SweepReport {
     said.addAll(Heading.brief(scenario));
     if (sweep != null) {
       said.add(SweepWords.varied(sweep, scenario));
-      SweepWords.slope(sweep, isForRange()).ifPresent(said::add);
+      SweepWords.slope(sweep, scenario.isForRange()).ifPresent(said::add);
     }
     if (advice != null) {
       said.addAll(new FrameAdviceText(scenario, advice).said());
     }
     if (front != null) {
-      said.add(counted(front));
-      said.add(SweepWords.standing(front, new Against(scenario)));
+      said.addAll(new FrontText(scenario, front, deviations).said());
+    }
+    if (isAnyDoubted()) {
+      said.add(Figures.DOUBTED_MEANS);
     }
     return said;
   }
@@ -109,7 +143,7 @@ public final class SweepReport {
   public Map<String, Table> tables() {
     var tables = new LinkedHashMap<String, Table>();
     if (sweep != null) {
-      tables.put("The best build at each step", table(sweep).withoutLast());
+      tables.put("The best build at each step", table(sweep, false, figures.columns(currency)));
     }
     if (advice != null) {
       tables.put("Spacing of the motors that propellers need", FrameAdviceText.rooms(advice));
@@ -121,24 +155,9 @@ public final class SweepReport {
     return tables;
   }
 
-  private static String counted(ParetoFront shown) {
-    return "%s builds that no other surpasses in flight, mass and price at once; mass is what is needed at the confidence asked for."
-        .formatted(shown.builds().size());
-  }
-
-  private void say(ParetoFront shown, Lines lines, int width) {
-    lines.blank().say(counted(shown));
-    lines.say(SweepWords.standing(shown, new Against(scenario)));
-    lines.blank().say("Against price, whatever the mass:");
-    inOrder(shown.againstPrice()).lines(width).forEach(line -> lines.row(line, 4));
-    lines.blank().say("Against mass, whatever the price:");
-    inOrder(shown.againstMass(deviations)).lines(width).forEach(line -> lines.row(line, 4));
-    lines.blank().say("--format csv has all of them.");
-  }
-
   /** Some of them, each read after the one before. */
   private Table inOrder(List<Assessment> builds) {
-    return table(some(builds), true).withoutLast();
+    return table(some(builds), false);
   }
 
   /** The first, the last and some between them, evenly. */
@@ -155,46 +174,35 @@ public final class SweepReport {
 
   /** For a spreadsheet. */
   public String csv() {
-    return whole(false).csv();
+    return whole(true).csv();
   }
 
   /** For a page. */
   public String markdown() {
-    return whole(true).withoutLast().markdown();
+    return whole(false).markdown();
   }
 
-  private Table whole(boolean inOrder) {
+  private Table whole(boolean isWhole) {
     return sweep != null
-        ? table(sweep)
-        : table(front == null ? List.of() : front.builds(), inOrder);
+        ? table(sweep, isWhole, figures.columns(currency))
+        : table(front == null ? List.of() : front.builds(), isWhole);
   }
 
-  private List<Table.Column> numbers() {
+  /** What an answer for a machine has besides. */
+  private static List<Table.Column> more() {
     return List.of(
-        isForRange()
-            ? Table.Column.number("km", "range_km", 1)
-            : Table.Column.number("min", "flight_min", 1),
-        Table.Column.number("g", "all_up_g", 0),
         Table.Column.number("g needed", "needed_g", 1),
-        Table.Column.number("T/W", "thrust_over_weight", 1),
         Table.Column.number("W", "flown_w", 0),
-        Table.Column.number(currency, "price_" + currency.toLowerCase(Locale.ROOT), 0));
+        Table.Column.text("", "build"));
   }
 
-  private List<Object> numbers(Optional<Assessment> build) {
-    if (build.isEmpty()) {
-      return List.of("", "", "", "", "", "");
-    }
-    var found = build.get();
-    var flight = found.flight();
-    var cells = new ArrayList<Object>();
-    cells.add(Assessment.figure(found.flown()) / (isForRange() ? 1000 : 60));
-    cells.add(found.mass().grams());
-    cells.add(found.mass().neededMilligrams(deviations) / 1000.0);
-    cells.add(flight.map(FlightEstimate::thrustToWeight).orElse(0.0));
-    cells.add(flight.map(FlightEstimate::flownW).orElse(0.0));
-    cells.add(found.cost().cents() / 100.0);
-    return cells;
+  private List<Object> more(Optional<Assessment> build) {
+    return List.of(
+        build
+            .<Object>map(found -> found.mass().neededMilligrams(deviations) / 1000.0)
+            .orElse(""),
+        build.flatMap(Assessment::flight).<Object>map(FlightEstimate::flownW).orElse(""),
+        build.map(found -> found.build().toString()).orElse(""));
   }
 
   /** Small letters, with the unit: mass_cap_g, frame_drag_area_m2. */
@@ -206,23 +214,40 @@ public final class SweepReport {
         .toLowerCase(Locale.ROOT);
   }
 
-  private Table table(Sweep shown) {
+  /**
+   * @param isWhole whether it is for a machine, with all there is
+   * @param numbers columns of them
+   */
+  private Table table(Sweep shown, boolean isWhole, List<Table.Column> numbers) {
     var columns = new ArrayList<Table.Column>();
     for (var axis : shown.axes()) {
       columns.add(Table.Column.text(
           axis.id() + (axis.unit().isEmpty() ? "" : " " + axis.unit()), key(axis)));
     }
-    columns.addAll(numbers());
-    columns.add(Table.Column.text("", "proven"));
+    columns.addAll(numbers);
+    columns.add(Table.Column.text("", "beyond_belief"));
+    if (isWhole) {
+      columns.add(Table.Column.text("proven", "proven"));
+    }
     columns.add(Table.Column.text("best build", "best"));
-    columns.add(Table.Column.text("", "build"));
+    if (isWhole) {
+      columns.addAll(more());
+    }
     var rows = new ArrayList<List<Object>>();
     for (var step : shown.steps()) {
+      var best = step.best();
+      var winner = SweepWords.winner(step, isFirst(shown, step));
       var cells = new ArrayList<Object>(step.values());
-      cells.addAll(numbers(step.best().build()));
-      cells.add(step.best().isProof() ? "" : "?");
-      cells.add(SweepWords.winner(step, isFirst(shown, step)));
-      cells.add(step.best().build().map(build -> build.build().toString()).orElse(""));
+      cells.addAll(figures.cells(best.build()));
+      cells.add(best.build().map(Figures::mark).orElse(""));
+      if (isWhole) {
+        cells.add(best.isProof() ? "yes" : "no");
+      }
+      cells.add(
+          isWhole || best.isProof() || best.build().isEmpty() ? winner : "not proven: " + winner);
+      if (isWhole) {
+        cells.addAll(more(best.build()));
+      }
       rows.add(cells);
     }
     return new Table(columns, rows);
@@ -237,20 +262,27 @@ public final class SweepReport {
   }
 
   /**
-   * @param inOrder whether each row is read after the one before, and need not repeat what both have
+   * @param isWhole whether it is for a machine, with all there is; else each row is read after the one before, and does
+   *     not repeat what both have
    */
-  private Table table(List<Assessment> builds, boolean inOrder) {
-    var columns = new ArrayList<>(numbers());
+  private Table table(List<Assessment> builds, boolean isWhole) {
+    var columns = new ArrayList<>(figures.columns(currency));
+    columns.add(Table.Column.text("", "beyond_belief"));
     columns.add(Table.Column.text("build", "names"));
-    columns.add(Table.Column.text("", "build"));
+    if (isWhole) {
+      columns.addAll(more());
+    }
     var rows = new ArrayList<List<Object>>();
     for (var i = 0; i < builds.size(); i++) {
       var build = builds.get(i);
-      var cells = new ArrayList<>(numbers(Optional.of(build)));
+      var cells = new ArrayList<>(figures.cells(Optional.of(build)));
+      cells.add(Figures.mark(build));
       var names = BuildLines.names(build);
-      var isAlike = inOrder && i > 0 && names.equals(BuildLines.names(builds.get(i - 1)));
+      var isAlike = !isWhole && i > 0 && names.equals(BuildLines.names(builds.get(i - 1)));
       cells.add(isAlike ? SweepWords.beside(builds.get(i - 1), build) : names);
-      cells.add(build.build().toString());
+      if (isWhole) {
+        cells.addAll(more(Optional.of(build)));
+      }
       rows.add(cells);
     }
     return new Table(columns, rows);

@@ -1,10 +1,12 @@
 package pappus.answers.whatif;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import pappus.answers.build.Against;
 import pappus.answers.build.Changes;
+import pappus.answers.build.Figures;
 import pappus.assessment.Assessment;
 import pappus.change.Changed;
 import pappus.document.Spoken;
@@ -22,6 +24,9 @@ import pappus.whatif.sweep.Sweep;
 public final class SweepWords {
   /** Less for each unit, in seconds or metres, is told of all of them together. */
   private static final double LEAST_EACH = 0.5;
+
+  /** Accessories that are named; more of them are counted. */
+  private static final int MOST_NAMED = 2;
 
   private SweepWords() {}
 
@@ -70,9 +75,17 @@ public final class SweepWords {
   }
 
   private static String changes(List<Changed> changed, Assessment after) {
-    return changed.stream()
-        .map(each -> change(each, after.build()))
-        .collect(Collectors.joining(", "));
+    var mains = changed.stream().filter(each -> Role.MAIN.contains(each.role())).toList();
+    var others =
+        changed.stream().filter(each -> !Role.MAIN.contains(each.role())).toList();
+    var words = new ArrayList<String>();
+    mains.forEach(each -> words.add(each.after().orElseThrow().name()));
+    if (others.size() > MOST_NAMED) {
+      words.add("%s accessories".formatted(others.size()));
+    } else {
+      others.forEach(each -> words.add(change(each, after.build())));
+    }
+    return String.join(", ", words);
   }
 
   private static String change(Changed changed, Build after) {
@@ -106,7 +119,12 @@ public final class SweepWords {
     if (Math.abs(gained / units) < LEAST_EACH) {
       return Optional.of("From %s to %s %s, the best build flies %s in all."
           .formatted(
-              first.values().get(0), last.values().get(0), axis.unit(), changes.longer(gained)));
+              first.values().get(0),
+              last.values().get(0),
+              axis.unit(),
+              new Figures(isForRange)
+                  .against(
+                      first.best().build().orElseThrow(), last.best().build().orElseThrow())));
     }
     var each = changes.longer(gained / units);
     return Optional.of("From %s to %s %s, the best build flies %s for each %s more in the mean."

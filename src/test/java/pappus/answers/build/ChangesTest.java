@@ -120,7 +120,7 @@ class ChangesTest {
     assertThat(SECONDS.best(new BestSwaps(
             Role.BATTERY, 2, Optional.empty(), Optional.of(broken(1120, heavy(), weak())))))
         .isEqualTo(
-            "battery: each of the other 2 breaks something. Tidewell 2S 3400 would fly 2.0 min longer, but breaks a limit (all-up mass is 260.0 g, but must be at most 250.0 g) and 1 more.");
+            "battery: each of the other 2 breaks something. Tidewell 2S 3400 would fly 2.0 min longer, but breaks a limit (all-up mass is 260.0 g, but must be at most 250.0 g), and 1 more.");
   }
 
   @Test
@@ -190,7 +190,7 @@ class ChangesTest {
     assertThat(Changes.broken(pappus.search.Changed.findings(BASE, List.of(clash))))
         .isEqualTo("a rule (Pack p is too strong)");
     assertThat(Changes.broken(broken(1, weak(), heavy()).assessment()))
-        .isEqualTo("a limit (thrust over weight is 1.50, but must be at least 2.00) and 1 more");
+        .isEqualTo("a limit (thrust over weight is 1.50, but must be at least 2.00), and 1 more");
     assertThat(Changes.allBroken(broken(1, weak(), heavy()).assessment()))
         .isEqualTo(
             "a limit (thrust over weight is 1.50, but must be at least 2.00); a limit (all-up mass is 260.0 g, but must be at most 250.0 g)");

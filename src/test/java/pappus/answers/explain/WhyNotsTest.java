@@ -143,8 +143,9 @@ class WhyNotsTest {
     var nothing = new Best(Optional.empty(), Proof.of(Ending.MOVES));
 
     assertThat(say(false, SWAP, List.of(), proven))
-        .contains("The best build with Tidewell 2S 3400, proven: 10 s shorter, 2.8 g lighter, "
-            + watts() + " W less, EUR 10 cheaper; differs in battery.");
+        .contains(
+            "The best build with Tidewell 2S 3400, proven: less than half a minute shorter, 2.8 g lighter, "
+                + watts() + " W less, EUR 10 cheaper; differs in battery.");
     assertThat(say(false, SWAP, List.of(), found))
         .contains(
             "The best build with Tidewell 2S 3400, not proven: as long, as heavy, at the same price; differs in nothing.");
@@ -162,7 +163,7 @@ class WhyNotsTest {
   @Test
   void saysWhichLimitsKeepItDown() {
     var with = best(DEARER, Ending.PROVEN);
-    var then = "at EUR 240 its best build is 2.0 min longer, 2.8 g lighter, " + watts()
+    var then = "at EUR 240 its best build is 2 min longer, 2.8 g lighter, " + watts()
         + " W less, EUR 20 dearer";
 
     assertThat(say(

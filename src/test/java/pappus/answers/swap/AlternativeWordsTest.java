@@ -51,11 +51,11 @@ class AlternativeWordsTest {
 
   @ParameterizedTest(name = "{0}")
   @CsvSource(delimiter = '|', textBlock = """
-      DROP_IN        | Drop in, nothing else changes but where the pack sits:
-      OTHER_HARDWARE | With other screws, strap or small things:
-      OTHER_PARTS    | With another part too:
-      BREAKS_LIMIT   | They fit, but the quad then breaks a limit:
-      DOES_NOT_FIT   | They do not fit:
+      DROP_IN        | Drop in, nothing else changes but where the pack sits
+      OTHER_HARDWARE | With other screws, strap or small things
+      OTHER_PARTS    | With another part too
+      BREAKS_LIMIT   | Fit, but the quad then breaks a limit
+      DOES_NOT_FIT   | Do not fit
       """)
   void everyGradeHasItsHeading(Grade grade, String heading) {
     assertThat(AlternativeWords.heading(grade)).isEqualTo(heading);

@@ -48,13 +48,15 @@ class FrameWordsTest {
   @Test
   void namesTheFrameAndItsBestBuild() {
     assertThat(words(FRAME, BUILD, Ending.PROVEN, false).frame())
-        .isEqualTo("Cottongrass 4 as it is drawn, 41.0 g: 45.0 min with its best build, proven.");
+        .isEqualTo(
+            "Cottongrass 4 as it is drawn, 41.0 g: with its best build, proven, plan on 36.5 min, expect 45.0.");
     assertThat(words(FRAME, BUILD, Ending.EFFORT, false).frame())
         .isEqualTo(
-            "Cottongrass 4 as it is drawn, 41.0 g: 45.0 min with its best build, not proven.");
+            "Cottongrass 4 as it is drawn, 41.0 g: with its best build, not proven, plan on 36.5 min, expect 45.0.");
     // Ranked by metres, the same number is 2.7 km.
     assertThat(words(FRAME, BUILD, Ending.PROVEN, true).frame())
-        .isEqualTo("Cottongrass 4 as it is drawn, 41.0 g: 2.7 km with its best build, proven.");
+        .isEqualTo(
+            "Cottongrass 4 as it is drawn, 41.0 g: with its best build, proven, plan on 2.20 km, expect 2.70.");
     assertThat(words(FRAME, null, Ending.PROVEN, false).frame())
         .isEqualTo(
             "Cottongrass 4 as it is drawn: proven, no build with it keeps every rule and limit.");

@@ -34,7 +34,7 @@ class RelaxationReportTest {
   private static final Assessment BUILD =
       SmallShop.assessor(FEW, SCENARIO).assess(BuildText.parse(IDS, FEW));
   private static final String WORDS =
-      "Cottongrass 4, Spikerush 1303-3400, Ligule 4×1.9×2, Tidewell 2S 3500: 39.5 min, 191 g, thrust over weight 2.3, EUR 190.";
+      "Cottongrass 4, Spikerush 1303-3400, Ligule 4×1.9×2, Tidewell 2S 3500: plan on 32.0 min, expect 39.5, 191 g, thrust over weight 2.3, EUR 190.";
   private static final Run RUN =
       new Run("pappus test", 1, 0, List.of("parts"), List.of(), List.of());
 

@@ -80,7 +80,7 @@ class SweepWordsTest {
 
     assertThat(
             SweepWords.winner(new Step(List.of("1"), best, changed, true, Optional.empty()), false))
-        .isEqualTo("battery Tidewell 2S 3400, no battery lead");
+        .isEqualTo("Tidewell 2S 3400, no battery lead");
     assertThat(SweepWords.winner(
             new Step(List.of("1"), best, List.of(), true, Optional.empty()), false))
         .isEqualTo("the same");
@@ -152,7 +152,7 @@ class SweepWordsTest {
                 step("0", flying(2100), Ending.PROVEN),
                 step("4000", flying(2000), Ending.PROVEN)),
             false))
-        .contains("From 0 to 4000 m, the best build flies 1.7 min shorter in all.");
+        .contains("From 0 to 4000 m, the best build flies 1.5 min shorter in all.");
   }
 
   @Test

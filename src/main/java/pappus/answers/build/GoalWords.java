@@ -1,0 +1,55 @@
+package pappus.answers.build;
+
+import pappus.assessment.Assessment;
+import pappus.document.Spoken;
+import pappus.scenario.Goal;
+import pappus.scenario.Scenario;
+
+/** What builds are ranked by, in words: a flight, or else a price, a mass or a thrust over weight. */
+public final class GoalWords {
+  private final Goal goal;
+  private final Figures figures;
+
+  public GoalWords(Scenario scenario) {
+    this.goal = scenario.goalOrEndurance();
+    this.figures = new Figures(scenario.isForRange());
+  }
+
+  /** What a build has of it: "reaches 44.0 min", "costs EUR 214". */
+  public String has(Assessment build) {
+    return switch (goal) {
+      case ENDURANCE, RANGE -> "reaches " + figures.expected(build) + " " + figures.unit();
+      case PRICE -> "costs " + price(build);
+      case MASS -> "weighs " + Spoken.number(grams(build), 1) + " g";
+      case THRUST -> "has a thrust over weight of " + Spoken.number(thrust(build), 2);
+    };
+  }
+
+  /** How much better one is than another, as a person subtracts what is told of both: "2 min more", "EUR 20 less". */
+  public String better(Assessment one, Assessment than) {
+    return switch (goal) {
+      case ENDURANCE, RANGE -> figures.between(one, than) + " more";
+      case PRICE -> {
+        var units =
+            Math.round(than.cost().cents() / 100.0) - Math.round(one.cost().cents() / 100.0);
+        yield units == 0
+            ? "less than one " + BuildLines.currency(one) + " less"
+            : BuildLines.currency(one) + " " + units + " less";
+      }
+      case MASS -> Spoken.number(grams(than) - grams(one), 1) + " g less";
+      case THRUST -> Spoken.number(thrust(one) - thrust(than), 2) + " more";
+    };
+  }
+
+  private static String price(Assessment build) {
+    return Spoken.price(build.cost().cents(), BuildLines.currency(build));
+  }
+
+  private static double grams(Assessment build) {
+    return build.mass().grams();
+  }
+
+  private static double thrust(Assessment build) {
+    return build.flight().orElseThrow().thrustToWeight();
+  }
+}
