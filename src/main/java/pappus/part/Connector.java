@@ -11,7 +11,7 @@ public enum Connector {
   @JsonProperty("rcy")
   RCY("RCY type", 3, 8, 8, 0.5),
   @JsonProperty("one-cell-low-resistance")
-  ONE_CELL("low-resistance one-cell plug", 8, 15, 3, 0.4),
+  ONE_CELL("low-resistance one-cell type", 8, 15, 3, 0.4),
   @JsonProperty("xt30")
   XT30("XT30", 15, 30, 1.1, 1.25),
   @JsonProperty("xt60")

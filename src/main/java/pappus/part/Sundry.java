@@ -4,6 +4,7 @@ import com.fasterxml.jackson.annotation.JsonIgnore;
 import com.fasterxml.jackson.annotation.JsonProperty;
 import com.fasterxml.jackson.annotation.JsonPropertyDescription;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import pappus.quantity.Money;
 import pappus.quantity.Require;
 
@@ -17,6 +18,11 @@ public record Sundry(
     @JsonPropertyDescription("Mass of one piece.") Mass mass,
     @JsonPropertyDescription("What it is.") Purpose purpose,
 
+    @JsonPropertyDescription(
+        "How many builds one piece does, 1 to 1000, such as a roll of tape; its mass is what one of them takes; one build pays it whole all the same; absent: 1.")
+    @Nullable
+    Integer serves,
+
     @JsonPropertyDescription("Where the numbers come from.") @ByClass
     String source,
 
@@ -27,6 +33,9 @@ public record Sundry(
     Part.check(id, maker, name, price, sold, mass, source);
     assumed = Assumed.listOf(assumed);
     Require.present("purpose", purpose);
+    if (serves != null) {
+      Require.inRange("serves", serves, 1, 1000);
+    }
   }
 
   @Override

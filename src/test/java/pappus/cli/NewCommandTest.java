@@ -103,7 +103,7 @@ class NewCommandTest {
       --budget    | -1      | --budget: budget.amount must be from 0 to 1000000, but is -1.
       --flight    | profile | --flight: must be hover, loiter or cruise, but is profile. Maybe begin with cruise, and write the legs into the file.
       --flight    | hovr    | --flight: flight.style must be hover, loiter, cruise or profile, but is the text "hovr".
-      --cells     | 9       | --cells: must be one that a part of the catalogue has, 2, 3, 4, 5 or 6, but is "9".
+      --cells     | 9       | --cells: must be one that a part of the catalogue has, 1, 2, 3, 4, 5 or 6, but is "9".
       --at-hand   | nothing | --at-hand: parts.owned[0] must be the id of a part in the catalogue, but is the text "nothing".
       """)
   void whatWillNotDoIsWrongUsage(String option, String value, String line) {

@@ -519,6 +519,7 @@ public final class Parts {
         Sale.EACH,
         Mass.of(grams, Known.MEASURED),
         purpose,
+        null,
         SOURCE,
         List.of());
   }

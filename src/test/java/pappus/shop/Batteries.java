@@ -22,11 +22,16 @@ final class Batteries {
       Thrumbel   | Skerry     | LIPO | 3.2 | 0.8  | 2-450 3-450 3-850 4-650 4-850 4-1500
       Lissomel   | Ebb        | LIHV | 2.8 | 1.12 | 2-300 2-380 2-450 2-550 2-660 2-720 3-380 3-450 3-560 3-660 3-720 3-1000 4-450 4-560 4-660 4-720 4-850 4-1100
       Ymberoe    | Neap HV    | LIHV | 2.7 | 1.05 | 2-450 2-650 3-450 3-650 4-450 4-650 4-850 5-720 6-850 6-1100
+      Orremund   | Driblet    | LIPO | 2.6 | 1    | 1-300 1-450 1-550 1-650 1-850 2-1300 3-1300 5-850
+      Orremund   | Driblet HV | LIHV | 2.7 | 1.1  | 1-300 1-380 1-450 1-520 1-650 1-850 2-850 3-850 4-1500 5-850 6-550 6-1300
       Lissomel   | Stillwater | LIHV | 0   | 1.25 | 2-1200 2-1600 2-2000 3-1100 3-1500 4-850 4-1000 4-1300
       """;
 
   private static final String TALL_LABEL = "Floodmark 4S 850";
   private static final String BARGAIN = "Skerry 4S 650";
+  private static final String SMALL_PLUG = "Driblet 1S 850";
+
+  private static final double LEAST_HEIGHT = 6;
 
   private Batteries() {}
 
@@ -51,7 +56,8 @@ final class Batteries {
         slow ? wattHours / 0.2 * draw.scatter(0.06) : grams(cells, ampHours, chemistry, draw);
     grams =
         Draw.clamp(grams, wattHours / (slow ? 0.218 : 0.172), wattHours / (slow ? 0.172 : 0.092));
-    var connector = connector(row[1], cells, milliampHours);
+    var connector =
+        name.equals(SMALL_PLUG) ? Connector.PH2 : connector(row[1], cells, milliampHours);
     var gauge = gauge(connector, milliampHours);
     var leadMillimetres = connector == Connector.XT60 ? 90 : milliampHours < 500 ? 55 : 70;
     var leadGrams = leadGrams(connector, gauge, leadMillimetres);
@@ -105,7 +111,9 @@ final class Batteries {
                 ? "The label promises several times what its resistance allows."
                 : name.equals(BARGAIN)
                     ? "The cheap line of the shelf, and yet the lowest resistance of its size we have read."
-                    : ""),
+                    : name.equals(SMALL_PLUG)
+                        ? "A label for tens of amperes, behind a plug that stands three: the plug decides."
+                        : ""),
         List.of());
   }
 
@@ -125,6 +133,9 @@ final class Batteries {
   }
 
   private static Connector connector(String line, int cells, int milliampHours) {
+    if (cells == 1) {
+      return milliampHours < 400 ? Connector.PH2 : Connector.ONE_CELL;
+    }
     if (cells == 2 && milliampHours <= 450) {
       return switch (line) {
         case "Neap" -> milliampHours < 400 ? Connector.PH2 : Connector.XT30;
@@ -186,12 +197,18 @@ final class Batteries {
     var length = 60 * StrictMath.pow(ampHours / 0.85, 0.38);
     var width = 30 * StrictMath.pow(ampHours / 0.85, 0.28);
     var height = millilitres * 1000 / length / width;
+    // A pouch by itself is sold slimmer than it would be in a stack.
+    var single = height < LEAST_HEIGHT;
+    if (single) {
+      width = millilitres * 1000 / length / LEAST_HEIGHT;
+      height = LEAST_HEIGHT;
+    }
+    var step = single ? 0.5 : 1;
     if (height > width) {
       width = Math.sqrt(width * height);
       height = width;
     }
-    return new double[] {
-      Draw.round(length, 1), Draw.round(width, 1), Draw.round(Math.max(height, 5), 1)
+    return new double[] {Draw.round(length, step), Draw.round(width, step), Draw.round(height, step)
     };
   }
 }

@@ -170,12 +170,37 @@ final class BatteryLawsTest {
   }
 
   @Test
-  void twoToSixCellsOfFourChemistriesAreOnTheShelf() {
-    assertThat(PACKS).extracting(Battery::cellsInSeries).contains(2, 3, 4, 5, 6);
-    assertThat(PACKS)
-        .extracting(Battery::cellsInSeries)
-        .allMatch(cells -> cells >= 2 && cells <= 6);
-    assertThat(PACKS).extracting(Battery::chemistry).contains(Chemistry.values());
+  void everyChemistryIsOnTheShelfAtEverySizeThatIsFlown() {
+    // Pouches of one to six cells from .45 to 1.3 Ah; cylindrical packs of one to four cells, of
+    // those of 35 mm (power cells only), 65 mm and 70 mm: common practice, no published source.
+    for (var cells = 1; cells <= 6; cells++) {
+      for (var chemistry : List.of(Chemistry.LIPO, Chemistry.LIHV)) {
+        var small = cells == 1 ? 0.3 : 0.45;
+        assertThat(sizes(chemistry, cells))
+            .as(chemistry + " " + cells)
+            .anyMatch(ampHours -> ampHours >= small && ampHours <= 0.72)
+            .anyMatch(ampHours -> ampHours >= 0.85);
+      }
+    }
+    for (var cells = 1; cells <= 4; cells++) {
+      assertThat(sizes(Chemistry.LI_ION_POWER, cells))
+          .anyMatch(ampHours -> ampHours >= 2.5 && ampHours <= 3)
+          .anyMatch(ampHours -> ampHours >= 4);
+      assertThat(sizes(Chemistry.LI_ION_ENERGY, cells))
+          .anyMatch(ampHours -> ampHours >= 3.4 && ampHours <= 3.6)
+          .anyMatch(ampHours -> ampHours >= 4.8);
+    }
+    for (var cells = 1; cells <= 3; cells++) {
+      assertThat(sizes(Chemistry.LI_ION_POWER, cells)).anyMatch(ampHours -> ampHours <= 1.4);
+    }
+    assertThat(PACKS).extracting(Battery::cellsInSeries).allMatch(cells -> cells <= 6);
+  }
+
+  private static List<Double> sizes(Chemistry chemistry, int cells) {
+    return PACKS.stream()
+        .filter(pack -> pack.chemistry() == chemistry && pack.cellsInSeries() == cells)
+        .map(BatteryLawsTest::ampHours)
+        .toList();
   }
 
   @Test

@@ -56,6 +56,10 @@ final class Boards {
       Wexlimar  | Weir Stack 35 Smooth | 35 | 30.5 | 17  | 6-27     | 5x3 10x2         | 6 | ob  | 0.23 | | 119 |
       Wexlimar  | Weir Stack 35        | 35 | 30.5 | 15  | 7-25.2   | 5x2 9x1.5        | 4 | o   | | xt60-14-80 | 61 | Cheap for its amperes; made for a six-cell LiPo only, and heavier than the sheet of others.
       Wexlimar  | Weir Stack 60        | 60 | 30.5 | 19  | 7-27     | 5x3 12x2         | 6 | o   | | xt60-14-90 | 122 |
+      Drovewater | Runlet 5 One       | 5  | 25.5 | 5.5 | 2.8-4.5  | 5x0.8@2.8        | 2 | or  | | one-22-40 | 36 |
+      Drovewater | Runlet 5 One Whole | 5  | 25.5 | 6   | 2.8-4.5  | 5x1@2.8          | 2 | orv | | one-22-40 | 48 |
+      Drovewater | Runlet 8 One       | 8  | 25.5 | 5.5 | 2.5-4.5  | 5x1@2.5          | 3 | ob  | | | 39 |
+      Drovewater | Runlet 12 One      | 12 | 25.5 | 6   | 2.8-4.5  | 5x1@3.6          | 3 | o   | | | 33 | The most amperes for one cell, but its five volts are gone below 3.6 V: half of a pack is out of reach of what hangs on them.
       """;
 
   private Boards() {}
@@ -132,7 +136,11 @@ final class Boards {
     }
     var parts = text.split("-", -1);
     return new PowerPlug(
-        parts[0].equals("xt30") ? Connector.XT30 : Connector.XT60,
+        switch (parts[0]) {
+          case "one" -> Connector.ONE_CELL;
+          case "xt30" -> Connector.XT30;
+          default -> Connector.XT60;
+        },
         Integer.parseInt(parts[1]),
         Double.parseDouble(parts[2]));
   }

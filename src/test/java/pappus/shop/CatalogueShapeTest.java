@@ -3,6 +3,7 @@ package pappus.shop;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import pappus.part.Antenna;
@@ -11,12 +12,17 @@ import pappus.part.AntennaPort;
 import pappus.part.Battery;
 import pappus.part.Board;
 import pappus.part.Camera;
+import pappus.part.Chemistry;
 import pappus.part.Connector;
+import pappus.part.Frame;
 import pappus.part.Kind;
 import pappus.part.Lead;
+import pappus.part.Motor;
+import pappus.part.Motor.CirclesNeeded;
 import pappus.part.Part;
 import pappus.part.Receiver;
 import pappus.part.Sale.Unit;
+import pappus.part.Screw;
 import pappus.part.Sundry;
 import pappus.part.Transmitter;
 import pappus.part.VideoSender;
@@ -38,10 +44,10 @@ final class CatalogueShapeTest {
   @Test
   void thereIsEnoughOfEveryKindToChooseFrom() {
     assertThat(count(Kind.FRAME)).isEqualTo(40);
-    assertThat(count(Kind.MOTOR)).isEqualTo(120);
+    assertThat(count(Kind.MOTOR)).isEqualTo(129);
     assertThat(count(Kind.PROPELLER)).isEqualTo(120);
-    assertThat(count(Kind.BATTERY)).isEqualTo(120);
-    assertThat(count(Kind.BOARD)).isEqualTo(30);
+    assertThat(count(Kind.BATTERY)).isEqualTo(147);
+    assertThat(count(Kind.BOARD)).isEqualTo(34);
     assertThat(count(Kind.TRANSMITTER)).isEqualTo(30);
     assertThat(count(Kind.CAMERA)).isEqualTo(30);
     assertThat(count(Kind.RECEIVER)).isEqualTo(24);
@@ -50,11 +56,11 @@ final class CatalogueShapeTest {
     assertThat(count(Kind.BUZZER)).isEqualTo(8);
     assertThat(count(Kind.PAYLOAD_CAMERA)).isEqualTo(11);
     assertThat(count(Kind.CAPACITOR)).isEqualTo(10);
-    assertThat(count(Kind.LEAD)).isEqualTo(20);
+    assertThat(count(Kind.LEAD)).isEqualTo(25);
     assertThat(count(Kind.SCREW)).isGreaterThan(35);
     assertThat(count(Kind.STRAP)).isEqualTo(10);
     assertThat(count(Kind.ADAPTER)).isEqualTo(14);
-    assertThat(count(Kind.SUNDRY)).isEqualTo(12);
+    assertThat(count(Kind.SUNDRY)).isEqualTo(14);
   }
 
   @Test
@@ -165,6 +171,78 @@ final class CatalogueShapeTest {
         .allSatisfy(purpose -> assertThat(
                 of(Kind.SUNDRY).stream().filter(part -> ((Sundry) part).purpose() == purpose))
             .hasSizeGreaterThanOrEqualTo(2));
+  }
+
+  @Test
+  void motorsDrilledTwiceGoOntoArmsOfEitherCircle() {
+    var twice = of(Kind.MOTOR).stream()
+        .map(Motor.class::cast)
+        .filter(motor -> motor.boltCirclesNeeded() == CirclesNeeded.EITHER)
+        .toList();
+
+    assertThat(twice)
+        .hasSize(9)
+        .allSatisfy(motor -> assertThat(motor.boltCirclesMillimetres()).containsExactly(9.0, 12.0));
+    assertThat(of(Kind.FRAME).stream().map(Frame.class::cast))
+        .anyMatch(frame -> drilledFor(frame, 9) && !drilledFor(frame, 12))
+        .anyMatch(frame -> drilledFor(frame, 12) && !drilledFor(frame, 9));
+  }
+
+  private static boolean drilledFor(Frame frame, double circle) {
+    return frame.motorBoltCirclesMillimetres().stream()
+        .anyMatch(span -> span.fromMillimetres() <= circle && circle <= span.toMillimetres());
+  }
+
+  @Test
+  void boardsForOneCellStandAFullHighVoltageOneAndNoTwo() {
+    assertThat(of(Kind.BOARD).stream()
+            .map(Board.class::cast)
+            .filter(board -> board.input().highVolts() < 2 * Chemistry.LIPO.fullVolts()))
+        .hasSize(4)
+        .allMatch(board -> board.input().highVolts() > Chemistry.LIHV.fullVolts())
+        .anyMatch(board -> board.input().lowVolts() <= Chemistry.LI_ION_ENERGY.floorVolts());
+  }
+
+  @Test
+  void consumablesServeSeveralBuilds() {
+    var serving = of(Kind.SUNDRY).stream()
+        .map(Sundry.class::cast)
+        .filter(sundry -> sundry.serves() != null)
+        .toList();
+
+    assertThat(serving).extracting(Sundry::serves).contains(25).allMatch(builds -> builds > 1);
+    assertThat(serving)
+        .extracting(Sundry::purpose)
+        .contains(Sundry.Purpose.SOLDER_AND_TIES, Sundry.Purpose.BATTERY_PAD);
+  }
+
+  /** A label behind a plug that cannot pass it, a rail that ends early, threads that few screws fit. */
+  @Test
+  void whatIsSmallHasItsTrapsToo() {
+    var pack = one(Kind.BATTERY, "driblet-1s-850", Battery.class);
+    assertThat(Objects.requireNonNull(pack.labelRating()) * pack.capacityMilliampHours() / 1000)
+        .isGreaterThan(5 * pack.connector().burstAmps());
+    var board = one(Kind.BOARD, "runlet-12-one", Board.class);
+    assertThat(board.regulators())
+        .allMatch(rail -> rail.needsVolts() > Chemistry.LIPO.floorVolts() + 0.5);
+    assertThat(board.input().lowVolts()).isLessThan(Chemistry.LIPO.floorVolts());
+    var motor = one(Kind.MOTOR, "tansy-1504-2500", Motor.class);
+    assertThat(of(Kind.SCREW).stream().map(Screw.class::cast))
+        .filteredOn(screw -> screw.thread() == motor.screw())
+        .extracting(Screw::lengthMillimetres)
+        // On arms of 2, 3, 4 and 5 mm.
+        .noneMatch(length -> length % 1 >= 0.5 && length % 1 <= 0.6);
+    assertThat(motor.threadDepthMillimetres()).isEqualTo(1.6);
+    assertThat(List.of(pack, board, motor))
+        .allMatch(part -> part.source().matches(".*(plug decides|gone below|thin base).*"));
+  }
+
+  private static <P extends Part> P one(Kind kind, String id, Class<P> record) {
+    return of(kind).stream()
+        .filter(part -> part.id().equals(id))
+        .map(record::cast)
+        .findFirst()
+        .orElseThrow();
   }
 
   @Test

@@ -43,6 +43,8 @@ final class CylinderPacks {
   /** Maker, line, packs as cells in series, in parallel, cell. */
   private static final String LINES = """
       Sennegrus  | Saltpan  | 2-1-P26 2-1-P28 2-1-P30 2-1-P40 2-1-P42 3-1-P18S 3-1-P26 3-1-P28 3-1-P40 4-1-P28 4-1-P42 3-1-P30 4-1-P26
+      Orremund   | Groyne   | 1-1-P18S 2-1-P18S 1-1-P30 1-1-P42 6-1-P18S
+      Orremund   | Bollard  | 1-1-E35 1-1-E50
       Corriquell | Tidewell | 2-1-E34 2-1-E35 2-1-E48 2-1-E50 3-1-E34 3-1-E35 3-1-E50 4-1-E34 4-1-E35 4-1-E50 3-1-E48 4-1-E48 2-2-E35
       """;
 
@@ -65,7 +67,9 @@ final class CylinderPacks {
     var name = String.format(Locale.ROOT, "%s %dS %d", row[1], series, capacity);
     var draw = Draw.of(name);
     var count = series * parallel;
-    var connector = count > 3 && cell.diameter() > 20 ? Connector.XT60 : Connector.XT30;
+    var connector = count > 3 && cell.diameter() > 20
+        ? Connector.XT60
+        : series == 1 && cell.amps() < 12 ? Connector.ONE_CELL : Connector.XT30;
     var gauge = cell.amps() < 12 ? 20 : connector == Connector.XT60 ? 16 : 18;
     var leadMillimetres = 80;
     var leadGrams = Batteries.leadGrams(connector, gauge, leadMillimetres);
@@ -129,13 +133,15 @@ final class CylinderPacks {
     };
   }
 
-  /** Two cells side by side, three nested, four in two layers, mm, longest first. */
+  /** One cell, two side by side, three nested, four and six in two layers, mm, longest first. */
   private static double[] sides(int count, Cell cell) {
     var across = Draw.round(cell.diameter() + 0.4, 0.1);
     var length = Draw.round(cell.length() + 5, 1);
     return switch (count) {
+      case 1 -> sorted(length, across, across);
       case 2 -> sorted(length, 2 * across, across);
       case 3 -> sorted(length, 2 * across, 1.87 * across);
+      case 6 -> sorted(length, 3 * across, 2 * across);
       default -> sorted(length, 2 * across, 2 * across);
     };
   }

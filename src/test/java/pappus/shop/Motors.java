@@ -17,7 +17,7 @@ import pappus.part.Wire;
 
 /** Motors in families of one stator and several windings. */
 final class Motors {
-  /** Maker, line, stator, windings, seat, bolt circles, deviations of mass and of motor constant, note. */
+  /** Maker, line, stator, windings, seat, bolt circles (with a stroke: drilled twice), deviations of mass and of motor constant, note. */
   private static final String FAMILIES = """
       Vossquill | Achene    | 1103 | 7000 8000 10000 11000 | SCREWS_1_5 | 6.6   |      |      |
       Tharnmoss | Bogbean   | 1103 | 8000 11000 15000      | PRESS_1_5  | 6.6   |      |      |
@@ -56,7 +56,13 @@ final class Motors {
       Vossquill | Achene    | 2207 | 1750 1950 2450 2750   | NUT_M5     | 16 19 |      |      |
       Dunverrow | Marram    | 2207 | 1700 1950 2550        | NUT_M5     | 16    |      |      |
       Pellowan  | Lull      | 2205 | 1750 2300 2550        | NUT_M5     | 16 19 |      |      |
+      Quernholm | Tansy     | 1404 | 2800 3600 4500        | SCREWS_1_5 | 9/12  | 0.2  | -0.2 |
+      Quernholm | Tansy     | 1504 | 2500 3100 3800        | SCREWS_1_5 | 9/12  | -0.3 | 0.1  | Drilled twice through a thin base: the threads are 1.6 mm deep, so few arms take a screw that holds and does not touch the winding.
+      Quernholm | Tansy     | 1804 | 2000 2500 3100        | SCREWS_2   | 9/12  | 0.3  | 0.1  |
       """;
+
+  /** Its threads are shallow. */
+  private static final String SHALLOW = "1504";
 
   private static final double MASS_SIGMA = 0.13;
   private static final double CONSTANT_SIGMA = 0.17;
@@ -85,6 +91,7 @@ final class Motors {
     private final double height;
     private final Seat seat;
     private final List<Double> circles = new ArrayList<>();
+    private final boolean drilledTwice;
     private final double bareGrams;
     private final double constant;
     private final double massDeviations;
@@ -105,7 +112,8 @@ final class Motors {
       diameter = Double.parseDouble(stator.substring(0, 2));
       height = Double.parseDouble(stator.substring(2));
       seat = Seat.valueOf(row[4]);
-      for (var circle : row[5].split(" ", -1)) {
+      drilledTwice = row[5].contains("/");
+      for (var circle : row[5].split("[ /]", -1)) {
         circles.add(Double.parseDouble(circle));
       }
       var at = draw.between(0, 1);
@@ -171,7 +179,7 @@ final class Motors {
           rated < 0.96 ? Draw.round(burst, 0.5) : null,
           cells,
           circles,
-          circles.size() > 1 ? CirclesNeeded.BOTH : null,
+          drilledTwice ? CirclesNeeded.EITHER : circles.size() > 1 ? CirclesNeeded.BOTH : null,
           circles.get(0) < 7 ? 3 : 4,
           thread(),
           threadDepth(),
@@ -273,6 +281,9 @@ final class Motors {
     }
 
     private @Nullable Double threadDepth() {
+      if (drilledTwice && stator.equals(SHALLOW)) {
+        return 1.6;
+      }
       if (!depthStated) {
         return null;
       }

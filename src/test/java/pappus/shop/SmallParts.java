@@ -48,6 +48,8 @@ final class SmallParts {
       Thrumbel  | Tether PH 26         |      | PH2  | 26 | 40  | 1   |
       Thrumbel  | Tether RCY 22        |      | RCY  | 22 | 60  | 1.5 |
       Thrumbel  | Tether RCY 24        |      | RCY  | 24 | 50  | 1   |
+      Thrumbel  | Tether One 22        |      | ONE_CELL | 22 | 45 | 1.5 |
+      Thrumbel  | Tether One 24        |      | ONE_CELL | 24 | 35 | 1.5 |
       Thrumbel  | Tether 30-20 Long    |      | XT30 | 20 | 90  | 2   |
       Thrumbel  | Tether 30-22         |      | XT30 | 22 | 50  | 1.5 |
       Thrumbel  | Tether 30-20         |      | XT30 | 20 | 60  | 2   |
@@ -63,6 +65,9 @@ final class SmallParts {
       Plimmery  | Isthmus 60 to 30     | XT60 | XT30 | 16 | 40  | 4   |
       Plimmery  | Isthmus 30 to RCY    | XT30 | RCY  | 20 | 40  | 3   |
       Plimmery  | Isthmus 30 to PH     | XT30 | PH2  | 22 | 40  | 3   |
+      Plimmery  | Isthmus 30 to One    | XT30 | ONE_CELL | 20 | 40  | 3   |
+      Plimmery  | Isthmus One to PH    | ONE_CELL | PH2 | 24 | 40 | 2.5 |
+      Plimmery  | Isthmus One to 30    | ONE_CELL | XT30 | 20 | 40 | 3   |
       Plimmery  | Isthmus 60 to 30 Long | XT60 | XT30 | 18 | 120 | 4.5 |
       """;
 
@@ -98,9 +103,10 @@ final class SmallParts {
       Zandrille | Auricle rings           | REDUCING_RINGS | |      | 0   | 0.12 | 2.5 |
       """;
 
-  /** Maker, name, purpose, grams, price. */
+  /** Maker, name, purpose, grams, price, builds that one serves if more than one. */
   private static final String SUNDRIES = """
       Marrowick | Lichen pad            | BATTERY_PAD      | 1.6 | 2   |
+      Orremund  | Lichgate sheet        | BATTERY_PAD      | 1.4 | 5   | 8
       Marrowick | Lichen pad thick      | BATTERY_PAD      | 2.4 | 2.5 |
       Zandrille | Duckweed pad          | BATTERY_PAD      | 1   | 4   |
       Thrumbel  | Puddock stack set     | STACK_HARDWARE   | 1.4 | 3   |
@@ -110,8 +116,9 @@ final class SmallParts {
       Zandrille | Ligule screw pairs titanium | PROPELLER_SCREWS | 1.6 | 5.5 |
       Fennoquay | Frond nuts steel      | PROPELLER_NUTS   | 4.8 | 2   |
       Zandrille | Auricle nuts light    | PROPELLER_NUTS   | 2.6 | 4   |
-      Thrumbel  | Bench roll            | SOLDER_AND_TIES  | 2.6 | 3.5 |
-      Krummhag  | Tidy bench roll       | SOLDER_AND_TIES  | 1.8 | 5   |
+      Thrumbel  | Bench roll            | SOLDER_AND_TIES  | 2.6 | 3.5 | 25
+      Krummhag  | Tidy bench roll       | SOLDER_AND_TIES  | 1.8 | 5   | 12
+      Orremund  | Workshop reel         | SOLDER_AND_TIES  | 2.2 | 9   | 40
       """;
 
   private SmallParts() {}
@@ -251,6 +258,7 @@ final class SmallParts {
               Sale.EACH,
               Shelf.mass(Double.parseDouble(row[3]), known),
               Sundry.Purpose.valueOf(row[2]),
+              row[5].isEmpty() ? null : Integer.valueOf(row[5]),
               Sources.mass(known, draw),
               List.of());
         })

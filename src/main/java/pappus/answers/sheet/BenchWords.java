@@ -16,9 +16,10 @@ import pappus.fitting.PowerPlan;
 import pappus.fitting.StackPlan;
 import pappus.part.Battery;
 import pappus.part.Frame;
+import pappus.part.Part;
 import pappus.part.Role;
-import pappus.part.Sale;
 import pappus.part.Screw;
+import pappus.part.Sundry;
 import pappus.scenario.Scenario;
 
 /** What is said at the bench: notes below the tables, and the first power-up. */
@@ -130,10 +131,14 @@ public final class BenchWords {
                 .formatted(wire.wires(), Spoken.number(missing, 0), wire.gauge()));
   }
 
-  /** A selling unit. */
-  public static String unit(Sale sold) {
+  /** How a part is sold, and of what serves several builds how many. */
+  public static String unit(Part part) {
+    var sold = part.sold();
     var word = sold.unit().name().toLowerCase(Locale.ROOT);
-    return sold.pieces() == 1 ? word : word + " of " + sold.pieces();
+    var unit = sold.pieces() == 1 ? word : word + " of " + sold.pieces();
+    return part instanceof Sundry sundry && sundry.serves() != null && sundry.serves() > 1
+        ? unit + ", for " + sundry.serves() + " builds"
+        : unit;
   }
 
   /** What the scale must not say. */

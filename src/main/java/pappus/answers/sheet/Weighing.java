@@ -130,7 +130,7 @@ final class Weighing {
           line.spares(),
           line.fromHand(),
           line.unitsToBuy(),
-          BenchWords.unit(part.sold()),
+          BenchWords.unit(part),
           Money.sum(line.cents()),
           BenchTable.named(part)));
     }
