@@ -2,6 +2,7 @@ package pappus.evidence.prior;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import pappus.part.Battery;
 import pappus.part.Battery.Resistance;
@@ -81,6 +82,11 @@ final class BatteryPriors {
       Bounds.about(law, 0.12, 0.5 * law, 2 * law)
           .remark("mass with leads", grams, " g")
           .ifPresent(remarks::add);
+    }
+    // Sides filled by class say nothing of the pack.
+    if (Stream.of("lengthMillimetres", "widthMillimetres", "heightMillimetres")
+        .anyMatch(side -> pack.assumed(side).isPresent())) {
+      return;
     }
     var cubicCentimetres =
         pack.lengthMillimetres() * pack.widthMillimetres() * pack.heightMillimetres() / 1000;
