@@ -2,8 +2,10 @@ package pappus.spreadsheet;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import pappus.files.CsvTable;
 
 /** What one cell says. */
@@ -47,10 +49,24 @@ final class Cell {
                 ? Optional.of(false)
                 : Optional.empty();
       default ->
-        Optional.of(cell)
+        Optional.of(word(type, cell))
             .filter(text -> !text.isEmpty() && text.length() <= LONGEST_TEXT)
             .map(text -> text);
     };
+  }
+
+  /** The word of a choice that a cell means whatever its capitals, blanks and hyphens; else the cell as it is. */
+  private static String word(String type, String cell) {
+    return type.contains(" or ")
+        ? Stream.of(type.split(", | or ", -1))
+            .filter(word -> key(word).equals(key(cell)))
+            .findFirst()
+            .orElse(cell)
+        : cell;
+  }
+
+  private static String key(String word) {
+    return word.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9.]", "");
   }
 
   private static Optional<Object> number(Column column, String cell) {

@@ -194,6 +194,29 @@ class ImportCommandTest {
   }
 
   @Test
+  void wordsOfAChoiceAreReadAsShopsPrintThem() throws IOException {
+    var file = folder.resolve("page.csv");
+    Files.writeString(file, """
+        kind,name,price (EUR),weight,chemistry,cells,capacity (mAh),mass includes leads,connector,band
+        Battery,Tin 2S 450,9.50,29 g,LiPo,2S,450,Yes,XT-30,
+        Antenna,Twig,6.50,1.2 g,,,,,U.FL,5.8 GHz
+        """);
+
+    var run = CommandRun.of("import", CommandRun.typed(file).toString(), "--preview");
+
+    assertThat(run.exitCode()).as(run.err()).isZero();
+    assertThat(run.out())
+        .contains("stated   chemistry: lipo\n")
+        .contains("stated   connector: xt30\n")
+        .contains("stated   connector: u.fl\n")
+        .contains("stated   band: 5.8-ghz\n");
+    Files.writeString(file, Files.readString(file).replace("LiPo", "lead"));
+    assertThat(CommandRun.of("import", CommandRun.typed(file).toString(), "--preview")
+            .err())
+        .contains("row 2, column E \"chemistry\", is \"lead\": chemistry must be lipo, lihv,");
+  }
+
+  @Test
   void aPreviewWritesNothing() throws IOException {
     var run = page("--preview");
     assertThat(run.exitCode()).isZero();
