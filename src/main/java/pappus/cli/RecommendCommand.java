@@ -10,6 +10,7 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import pappus.Inputs;
 import pappus.Pappus;
+import pappus.answers.build.GoalWords;
 import pappus.answers.ranking.RankingJson;
 import pappus.answers.ranking.RankingPage;
 import pappus.answers.ranking.RankingTable;
@@ -132,6 +133,7 @@ final class RecommendCommand extends ScenarioCommand implements Callable<Integer
     var build = ranking
         .picks()
         .first()
+        .filter(pick -> new GoalWords(scenario).isOfFlight())
         .map(pick -> result + "#" + pick.kind().word())
         .orElse(result + "#1");
     var file = scenarioFile();

@@ -108,9 +108,15 @@ public final class Ranker {
   }
 
   /** For each row the first row of its group: its shortfall against that one is below their doubt. */
-  private static int[] heads(List<Assessment> rows, List<Band> bands) {
+  private int[] heads(List<Assessment> rows, List<Band> bands) {
     var heads = new int[rows.size()];
+    var isOfFlight = question.assessor().purpose().measure().isOfFlight();
     for (var row = 1; row < heads.length; row++) {
+      if (!isOfFlight) {
+        // A doubt of flights makes no two prices, masses or thrusts equal.
+        heads[row] = row;
+        continue;
+      }
       var head = heads[row - 1];
       var shortfall = bands.get(head).estimate() - bands.get(row).estimate();
       heads[row] = shortfall < bands.get(head).deviationOfDifference(bands.get(row)) ? head : row;

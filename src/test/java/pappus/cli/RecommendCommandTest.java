@@ -225,6 +225,26 @@ class RecommendCommandTest {
         .containsIgnoringWhitespaces("but must be at most 20.00 EUR.");
   }
 
+  /** Two prices are no equals by the doubt of their flights, and what was asked for is answered first. */
+  @Test
+  void aRankingByPriceSpeaksOfPrices() throws IOException {
+    CommandRun.write(folder, SmallShop.few(), ", \"goal\": \"price\", \"leastMinutes\": 20");
+
+    var out = CommandRun.recommend(CommandRun.typed(folder), "--details", "1").out();
+    var json =
+        JsonMapper.shared().readTree(Files.readString(folder.resolve("out/result.json")));
+
+    assertThat(out.indexOf("\nRanking by price")).isBetween(0, out.indexOf("\nPicks"));
+    assertThat(out)
+        .contains(
+            "\nRow 1 in detail",
+            "Ahead of the next by EUR ")
+        .doesNotContain(" = ", "within the doubt");
+    assertThat(out.replace('\n', ' ')).contains("; ranked by price, the cheapest first. ");
+    assertThat(json.path("candidates").size()).isGreaterThan(1);
+    assertThat(json.path("candidates")).allMatch(row -> !row.has("equalTo"));
+  }
+
   @Test
   void nothingFeasibleIsADocumentToo() throws IOException {
     CommandRun.write(folder, SmallShop.catalog(SmallShop.ONE_BUILD), POOR);

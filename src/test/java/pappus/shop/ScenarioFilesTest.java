@@ -49,7 +49,7 @@ final class ScenarioFilesTest {
 
   @Test
   void theTypicalJobStandsFirst() {
-    assertThat(SCENARIOS).hasSize(10);
+    assertThat(SCENARIOS).hasSize(11);
     var first = SCENARIOS.values().iterator().next();
     assertThat(first.name()).isEqualTo("bird-survey");
     assertThat(first.massCap().largestMilligrams()).isEqualTo(249_999);

@@ -14,6 +14,7 @@ import pappus.change.Savings;
 import pappus.change.Swap;
 import pappus.document.Spoken;
 import pappus.part.Part;
+import pappus.scenario.Goal;
 import pappus.scenario.Scenario;
 
 /** What a change does to a build, in sentences. */
@@ -28,13 +29,14 @@ public final class Changes {
 
   private final boolean isForRange;
   private final String currency;
+  private final Goal goal;
 
   /**
    * @param scenario says what builds are ranked by: a base that does not fly cannot
    * @param base the build that changes
    */
   public Changes(Scenario scenario, Assessment base) {
-    this(scenario.isForRange(), Reasons.currency(base));
+    this(scenario.isForRange(), Reasons.currency(base), scenario.goalOrEndurance());
   }
 
   /**
@@ -42,8 +44,13 @@ public final class Changes {
    * @param currency of prices
    */
   public Changes(boolean isForRange, String currency) {
+    this(isForRange, currency, isForRange ? Goal.RANGE : Goal.ENDURANCE);
+  }
+
+  private Changes(boolean isForRange, String currency, Goal goal) {
     this.isForRange = isForRange;
     this.currency = currency;
+    this.goal = goal;
   }
 
   /** What a gram and a watt are worth. */
@@ -117,7 +124,7 @@ public final class Changes {
         + ".";
   }
 
-  /** What a swap changes, the flight first. */
+  /** What a swap changes, what builds are ranked by first. */
   public List<String> effects(Swap swap) {
     var effects = new ArrayList<String>();
     effects.add(longer(swap.gained()));
@@ -128,6 +135,16 @@ public final class Changes {
         Math.abs(swap.centsMore()) < LEAST_CENTS
             ? "at the same price"
             : price(Math.abs(swap.centsMore())) + (swap.centsMore() > 0 ? " dearer" : " cheaper"));
+    if (goal == Goal.PRICE) {
+      effects.add(0, effects.remove(effects.size() - 1));
+    } else if (goal == Goal.MASS && effects.size() > 2) {
+      effects.add(0, effects.remove(1));
+    } else if (goal == Goal.THRUST && swap.assessment().flight().isPresent()) {
+      effects.add(
+          0,
+          "thrust over weight "
+              + Spoken.number(swap.assessment().flight().get().thrustToWeight(), 2));
+    }
     return effects;
   }
 

@@ -15,6 +15,35 @@ public final class GoalWords {
     this.figures = new Figures(scenario.isForRange());
   }
 
+  /** Whether it is more of a flight. */
+  public boolean isOfFlight() {
+    return goal.isOfFlight();
+  }
+
+  /** What ranks builds, where it is no flight: "price". */
+  public String ranked() {
+    return switch (goal) {
+      case ENDURANCE -> "time in the air";
+      case RANGE -> "range over ground";
+      case PRICE -> "price, the cheapest first";
+      case MASS -> "mass, the lightest first";
+      case THRUST -> "thrust over weight";
+    };
+  }
+
+  /** By how much one is before another, to what they are ranked by: "EUR 0.45", "1.203 g". */
+  String margin(Assessment one, Assessment than) {
+    return switch (goal) {
+      case ENDURANCE, RANGE -> better(one, than);
+      case PRICE ->
+        BuildLines.currency(one)
+            + " "
+            + Spoken.number((than.cost().cents() - one.cost().cents()) / 100.0, 2);
+      case MASS -> Spoken.number(grams(than) - grams(one), 3) + " g";
+      case THRUST -> Spoken.number(thrust(one) - thrust(than), 4) + " thrust over weight";
+    };
+  }
+
   /** What a build has of it: "reaches 44.0 min", "costs EUR 214". */
   public String has(Assessment build) {
     return switch (goal) {

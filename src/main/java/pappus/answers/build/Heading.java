@@ -69,6 +69,10 @@ public final class Heading {
     scenario.whereOrAny().wishes().stream()
         .map(wish -> "where " + wish.inWords())
         .forEach(limits::add);
+    var goal = new GoalWords(scenario);
+    if (!goal.isOfFlight()) {
+      limits.add("ranked by " + goal.ranked());
+    }
     return scenario.name()
         + ": "
         + String.join(", ", asked)
@@ -121,6 +125,10 @@ public final class Heading {
 
   private static String ranked(Scenario scenario) {
     var isForRange = scenario.isForRange();
+    var goal = new GoalWords(scenario);
+    if (!goal.isOfFlight()) {
+      return "; ranked by " + goal.ranked();
+    }
     var stay = scenario.flight().stay();
     if (stay.isEmpty()) {
       return isForRange ? "; ranked by range over ground" : "";

@@ -188,8 +188,12 @@ public final class Reasons {
         + (more > 0 ? " and " + more + " more: take any." : ": take either.");
   }
 
-  /** Why a candidate stands before the next one. */
-  public static String standing(Candidate candidate, Candidate next) {
+  /**
+   * Why a candidate stands before the next one.
+   *
+   * @param goal what builds are ranked by
+   */
+  public static String standing(Candidate candidate, Candidate next, GoalWords goal) {
     var mine = candidate.assessment();
     var theirs = next.assessment();
     var gained = Assessment.figure(mine.flown() - theirs.flown());
@@ -197,12 +201,17 @@ public final class Reasons {
     var hovers = mine.flight().filter(flight -> flight.course().isPresent()).isEmpty();
     var text = new StringBuilder("Ahead of the next by ");
     text.append(
-        forRange
-            ? Spoken.number(gained, gained < 10 ? 1 : 0) + " m"
-            : gained >= 60
-                ? Spoken.minutes(gained) + " min"
-                : Spoken.number(gained, gained < 10 ? 1 : 0) + " s");
+        !goal.isOfFlight()
+            ? goal.margin(mine, theirs)
+            : forRange
+                ? Spoken.number(gained, gained < 10 ? 1 : 0) + " m"
+                : gained >= 60
+                    ? Spoken.minutes(gained) + " min"
+                    : Spoken.number(gained, gained < 10 ? 1 : 0) + " s");
     var facts = new ArrayList<String>();
+    if (!goal.isOfFlight()) {
+      facts.add("flies " + new Figures(forRange).against(theirs, mine));
+    }
     compare(facts, theirs.mass().grams() - mine.mass().grams(), 0.5, 0, " g lighter", " g heavier");
     if (mine.flight().isPresent() && theirs.flight().isPresent()) {
       compare(
@@ -231,6 +240,9 @@ public final class Reasons {
       text.append(": ").append(String.join(", ", facts));
     }
     text.append("; differs in ").append(String.join(", ", changed)).append('.');
+    if (!goal.isOfFlight()) {
+      return text.toString();
+    }
     var doubt = candidate.band().deviationOfDifference(next.band());
     if (Math.abs(candidate.band().estimate() - next.band().estimate()) < doubt) {
       text.append(" The difference is within the doubt.");

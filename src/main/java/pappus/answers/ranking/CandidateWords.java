@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import pappus.answers.build.BuildLines;
+import pappus.answers.build.GoalWords;
 import pappus.answers.build.Hints;
 import pappus.answers.build.Journey;
 import pappus.answers.build.OutlayWords;
@@ -43,7 +44,7 @@ public final class CandidateWords {
     var flight = assessment.flight().orElseThrow();
     var said = new ArrayList<Said>();
     if (index + 1 < candidates.size()) {
-      say(said, Reasons.standing(candidate, candidates.get(index + 1)));
+      say(said, Reasons.standing(candidate, candidates.get(index + 1), new GoalWords(scenario)));
     }
     Journey.of(flight, candidate.band().planWith()).forEach(line -> say(said, line));
     say(said, Reasons.binding(assessment));

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.IntStream;
+import pappus.answers.build.GoalWords;
 import pappus.answers.build.Reasons;
 import pappus.answers.result.Document;
 import pappus.answers.result.Run;
@@ -116,7 +117,7 @@ public record RankingJson(
           AssessmentJson.of(row.assessment(), scenario, row.band().planWith(), parts),
           BandJson.of(row.band(), scenario.flightGoal()),
           index + 1 < rows.size()
-              ? Optional.of(Reasons.standing(row, rows.get(index + 1)))
+              ? Optional.of(Reasons.standing(row, rows.get(index + 1), new GoalWords(scenario)))
               : Optional.empty(),
           row.variants().stream().map(variant -> Variant.of(variant, parts)).toList(),
           row.areVariantsCutShort());

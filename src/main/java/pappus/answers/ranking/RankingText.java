@@ -2,9 +2,11 @@ package pappus.answers.ranking;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import pappus.answers.build.BuildLines;
 import pappus.answers.build.Cautions;
 import pappus.answers.build.Figures;
+import pappus.answers.build.GoalWords;
 import pappus.answers.build.Heading;
 import pappus.answers.build.Reasons;
 import pappus.assessment.Assessment;
@@ -55,6 +57,12 @@ public final class RankingText {
       return lines.text();
     }
     var naming = new Naming(ranking.candidates(), ranking.picks());
+    var isOfFlight = new GoalWords(scenario).isOfFlight();
+    if (!isOfFlight) {
+      // What was asked for comes first; the picks go by flights.
+      rows(ranking, naming, lines);
+      lines.blank();
+    }
     ranking.picks().first().ifPresent(first -> {
       var picks = new PickLines(ranking.picks(), naming, figures, width);
       picks.picks(lines);
@@ -64,8 +72,10 @@ public final class RankingText {
         lines.blank();
       }
     });
-    rows(ranking, naming, lines);
-    lines.blank();
+    if (isOfFlight) {
+      rows(ranking, naming, lines);
+      lines.blank();
+    }
     detail(ranking, lines);
     for (var i = 0; i < Math.min(details, ranking.candidates().size()); i++) {
       lines.blank();
@@ -79,19 +89,20 @@ public final class RankingText {
     return lines.text();
   }
 
-  private static Assessment first(Ranking ranking) {
-    return ranking
-        .picks()
-        .first()
+  /** The pick that answers what was asked for; none where builds are ranked by something else than flights. */
+  private Optional<Pick> pick(Ranking ranking) {
+    return ranking.picks().first().filter(pick -> new GoalWords(scenario).isOfFlight());
+  }
+
+  private Assessment first(Ranking ranking) {
+    return pick(ranking)
         .map(Pick::build)
         .orElseGet(() -> ranking.candidates().get(0).assessment());
   }
 
   private void detail(Ranking ranking, Lines lines) {
     var detail = new DetailLines(scenario, figures);
-    ranking
-        .picks()
-        .first()
+    pick(ranking)
         .ifPresentOrElse(
             pick -> detail.of("the " + pick.kind().word(), pick.build(), pick.band(), lines),
             () -> {
@@ -105,7 +116,8 @@ public final class RankingText {
     var isProof = ranking.coverage().isProof();
     lines.whole("Ranking by " + ranked()
         + (isProof ? ", proven" : "")
-        + (rows.size() > 1 ? ", what differs from row 1" : ""));
+        + (rows.size() > 1 ? ", what differs from row 1" : "")
+        + (new GoalWords(scenario).isOfFlight() ? "" : ", flights in " + figures.unit()));
     lines.whole(" #   " + figures.heading());
     for (var i = 0; i < rows.size(); i++) {
       row(i, rows, naming, lines);

@@ -80,7 +80,7 @@ public final class SweepReport {
           .blank();
       table(sweep, false, figures.brief(currency)).lines(width).forEach(line -> lines.row(line, 4));
       lines.blank();
-      SweepWords.slope(sweep, scenario.isForRange()).ifPresent(lines::say);
+      SweepWords.slope(sweep, scenario).ifPresent(lines::say);
       lines.say(SweepWords.standing(sweep));
     }
     if (advice != null) {
@@ -125,7 +125,7 @@ public final class SweepReport {
     said.addAll(Heading.brief(scenario));
     if (sweep != null) {
       said.add(SweepWords.varied(sweep, scenario));
-      SweepWords.slope(sweep, scenario.isForRange()).ifPresent(said::add);
+      SweepWords.slope(sweep, scenario).ifPresent(said::add);
     }
     if (advice != null) {
       said.addAll(new FrameAdviceText(scenario, advice).said());

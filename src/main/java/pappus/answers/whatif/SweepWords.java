@@ -7,6 +7,7 @@ import java.util.stream.Collectors;
 import pappus.answers.build.Against;
 import pappus.answers.build.Changes;
 import pappus.answers.build.Figures;
+import pappus.answers.build.GoalWords;
 import pappus.assessment.Assessment;
 import pappus.change.Changed;
 import pappus.document.Spoken;
@@ -99,7 +100,9 @@ public final class SweepWords {
   }
 
   /** What each unit of the one thing that varies is worth in the mean; absent where it is no number, or a limit. */
-  public static Optional<String> slope(Sweep sweep, boolean isForRange) {
+  public static Optional<String> slope(Sweep sweep, Scenario scenario) {
+    var isForRange = scenario.isForRange();
+    var goal = new GoalWords(scenario);
     var axis = sweep.axes().get(0);
     var feasible =
         sweep.steps().stream().filter(step -> step.best().build().isPresent()).toList();
@@ -111,6 +114,15 @@ public final class SweepWords {
     }
     var first = feasible.get(0);
     var last = feasible.get(feasible.size() - 1);
+    if (!goal.isOfFlight()) {
+      return Optional.of("From %s to %s %s: the best build %s at first, and %s at last."
+          .formatted(
+              first.values().get(0),
+              last.values().get(0),
+              axis.unit(),
+              goal.has(first.best().build().orElseThrow()),
+              goal.has(last.best().build().orElseThrow())));
+    }
     var units = Double.parseDouble(last.values().get(0))
         - Double.parseDouble(first.values().get(0));
     var gained = Assessment.figure(last.best().build().orElseThrow().flown()

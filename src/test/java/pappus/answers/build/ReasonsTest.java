@@ -36,6 +36,7 @@ import pappus.shop.SmallShop;
 
 class ReasonsTest {
   private static final Catalog FEW = SmallShop.few();
+  private static final GoalWords BY_FLIGHT = new GoalWords(SmallShop.scenario(""));
   private static final Assessor ASSESSOR = SmallShop.assessor(FEW, "");
   private static final Assessment FIRST = assess(String.join(",", SmallShop.ONE_BUILD));
   private static final Assessment SMALLER_PACK =
@@ -141,10 +142,10 @@ class ReasonsTest {
         FLIGHT.split().totalW() - SMALLER_PACK.flight().orElseThrow().split().totalW(), 1);
     assertThat(watts).matches("0\\.[1-9]");
 
-    assertThat(Reasons.standing(candidate(longer, false), candidate(shorter, false)))
+    assertThat(Reasons.standing(candidate(longer, false), candidate(shorter, false), BY_FLIGHT))
         .isEqualTo("Ahead of the next by 1.5 min: 3 g heavier, " + watts
             + " W more in hover, 20 EUR dearer; differs in battery.");
-    assertThat(Reasons.standing(candidate(shorter, false), candidate(longer, false)))
+    assertThat(Reasons.standing(candidate(shorter, false), candidate(longer, false), BY_FLIGHT))
         .endsWith(
             ": 3 g lighter, " + watts + " W less in hover, 20 EUR cheaper; differs in battery.");
   }
@@ -159,15 +160,20 @@ class ReasonsTest {
     var effect = -90 / Math.log(1 / share) * 0.1;
 
     assertThat(Reasons.standing(
-            losing(first, effect), candidate(Changed.seconds(SMALLER_PACK, 2640), false)))
+            losing(first, effect),
+            candidate(Changed.seconds(SMALLER_PACK, 2640), false),
+            BY_FLIGHT))
         .endsWith(
             " It stands there by its board's own part-load loss: with the usual one it would reach 43.5 min.");
     assertThat(Reasons.standing(
-            losing(first, effect), candidate(Changed.seconds(SMALLER_PACK, 2600), false)))
+            losing(first, effect),
+            candidate(Changed.seconds(SMALLER_PACK, 2600), false),
+            BY_FLIGHT))
         .doesNotContain("by its board");
     assertThat(Reasons.standing(
             losing(Changed.seconds(FIRST, 2700), effect),
-            candidate(Changed.seconds(SMALLER_PACK, 2640), false)))
+            candidate(Changed.seconds(SMALLER_PACK, 2640), false),
+            BY_FLIGHT))
         .doesNotContain("by its board");
   }
 
@@ -192,12 +198,14 @@ class ReasonsTest {
 
     assertThat(Reasons.standing(
             candidate(longer, false),
-            candidate(Changed.cents(Changed.seconds(SMALLER_PACK, 2650), 20_000), true)))
+            candidate(Changed.cents(Changed.seconds(SMALLER_PACK, 2650), 20_000), true),
+            BY_FLIGHT))
         .startsWith("Ahead of the next by 50 s: ")
         .endsWith("; differs in battery. The difference is within the doubt.");
     assertThat(Reasons.standing(
             candidate(longer, false),
-            candidate(Changed.cents(Changed.seconds(other, 2699.5), 20_000), true)))
+            candidate(Changed.cents(Changed.seconds(other, 2699.5), 20_000), true),
+            BY_FLIGHT))
         .startsWith("Ahead of the next by 0.5 s");
   }
 

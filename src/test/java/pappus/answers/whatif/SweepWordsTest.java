@@ -18,6 +18,7 @@ import pappus.change.Changed;
 import pappus.part.Role;
 import pappus.ranking.Best;
 import pappus.ranking.ParetoFront;
+import pappus.scenario.Scenario;
 import pappus.search.Ending;
 import pappus.search.Proof;
 import pappus.shop.SmallShop;
@@ -116,6 +117,10 @@ class SweepWordsTest {
         new Step(List.of("0"), none, List.of(), false, Optional.of(demands)), true);
   }
 
+  private static final Scenario BY_FLIGHT = SmallShop.scenario("");
+  private static final Scenario BY_RANGE =
+      SmallShop.flying("{\"style\": \"cruise\"}", ", \"goal\": \"range\"");
+
   /** By hand: 600 s over 40 g are 15 s each. */
   @Test
   void theSlopeIsBetweenTheFirstAndTheLastFeasible() {
@@ -126,11 +131,13 @@ class SweepWordsTest {
         step("40", flying(2100), Ending.PROVEN));
 
     assertThat(SweepWords.slope(
-            sweep("payload=0:60:20", 4, steps.get(0), steps.get(1), steps.get(2), nothing), false))
+            sweep("payload=0:60:20", 4, steps.get(0), steps.get(1), steps.get(2), nothing),
+            BY_FLIGHT))
         .contains("From 0 to 40 g, the best build flies 15 s shorter for each g more in the mean.");
     // Downward the same.
     assertThat(SweepWords.slope(
-            sweep("payload=60:0:20", 4, nothing, steps.get(2), steps.get(1), steps.get(0)), false))
+            sweep("payload=60:0:20", 4, nothing, steps.get(2), steps.get(1), steps.get(0)),
+            BY_FLIGHT))
         .contains("From 40 to 0 g, the best build flies 15 s shorter for each g more in the mean.");
     assertThat(SweepWords.slope(
             sweep(
@@ -138,11 +145,11 @@ class SweepWordsTest {
                 2,
                 step("0", flying(2100), Ending.PROVEN),
                 step("20", flying(2110), Ending.PROVEN)),
-            false))
+            BY_FLIGHT))
         .contains(
             "From 0 to 20 °C, the best build flies 0.5 s longer for each °C more in the mean.");
     // What builds are ranked by counts as metres then.
-    assertThat(SweepWords.slope(sweep("payload=0:20:20", 2, steps.get(0), steps.get(1)), true))
+    assertThat(SweepWords.slope(sweep("payload=0:20:20", 2, steps.get(0), steps.get(1)), BY_RANGE))
         .contains(
             "From 0 to 20 g, the best build flies 0.5 m less far for each g more in the mean.");
     assertThat(SweepWords.slope(
@@ -151,7 +158,7 @@ class SweepWordsTest {
                 2,
                 step("0", flying(2100), Ending.PROVEN),
                 step("4000", flying(2000), Ending.PROVEN)),
-            false))
+            BY_FLIGHT))
         .contains("From 0 to 4000 m, the best build flies 1.5 min shorter in all.");
   }
 
@@ -160,13 +167,29 @@ class SweepWordsTest {
     var one = step("2", flying(2700), Ending.PROVEN);
     var two = step("3", flying(2600), Ending.PROVEN);
 
-    assertThat(SweepWords.slope(sweep("cells=2,3", 2, one, two), false)).isEmpty();
-    assertThat(SweepWords.slope(sweep("mass-cap=2,3", 2, one, two), false)).isEmpty();
-    assertThat(SweepWords.slope(sweep("budget=2,3", 2, one, two), false)).isEmpty();
-    assertThat(SweepWords.slope(sweep("payload=2", 1, one), false)).isEmpty();
-    assertThat(
-            SweepWords.slope(sweep("payload=2,3", 2, one, step("3", null, Ending.PROVEN)), false))
+    assertThat(SweepWords.slope(sweep("cells=2,3", 2, one, two), BY_FLIGHT)).isEmpty();
+    assertThat(SweepWords.slope(sweep("mass-cap=2,3", 2, one, two), BY_FLIGHT)).isEmpty();
+    assertThat(SweepWords.slope(sweep("budget=2,3", 2, one, two), BY_FLIGHT)).isEmpty();
+    assertThat(SweepWords.slope(sweep("payload=2", 1, one), BY_FLIGHT)).isEmpty();
+    assertThat(SweepWords.slope(
+            sweep("payload=2,3", 2, one, step("3", null, Ending.PROVEN)), BY_FLIGHT))
         .isEmpty();
+  }
+
+  /** Where builds are ranked by price, that is what changes. */
+  @Test
+  void aSweepOfPricesSaysWhatTheFirstAndTheLastCost() {
+    var byPrice = SmallShop.scenario(", \"goal\": \"price\", \"leastMinutes\": 20");
+
+    assertThat(SweepWords.slope(
+            sweep(
+                "payload=0:20:20",
+                2,
+                step("0", pappus.search.Changed.cents(FIRST, 18_000), Ending.PROVEN),
+                step("20", pappus.search.Changed.cents(FIRST, 20_450), Ending.PROVEN)),
+            byPrice))
+        .contains(
+            "From 0 to 20 g: the best build costs EUR 180 at first, and costs EUR 205 at last.");
   }
 
   @Test
