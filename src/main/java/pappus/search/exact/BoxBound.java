@@ -80,9 +80,9 @@ final class BoxBound {
    *
    * @param frame least that a frame adds that goes with all three
    * @param air what the frames that go with all three do to it at least
-   * @param kits accessories, of which the steps from one to before another
+   * @param kits accessories
    */
-  long most(Three three, Adds frame, FrameAir air, KitRelaxation kits, int from, int to) {
+  long most(Three three, Adds frame, FrameAir air, KitRelaxation kits) {
     var motor = three.motors.relaxation();
     var propeller = three.propellers.relaxation();
     var battery = three.batteries.relaxation();
@@ -91,7 +91,7 @@ final class BoxBound {
         + propeller.adds().grams()
         + battery.adds().grams()
         + frame.grams()
-        + kits.leastGrams(to);
+        + kits.leastGrams();
     var variance = nothing.variance()
         + motor.adds().variance()
         + propeller.adds().variance()
@@ -109,7 +109,7 @@ final class BoxBound {
         || !isStrongEnough(three, kits, bounds.leastThrustToWeight() * newtonsPerGram * grams)) {
       return Aim.HOPELESS;
     }
-    var watts = watts(three, kits, grams, newtonsPerGram, from);
+    var watts = watts(three, kits, grams, newtonsPerGram);
     var flown = bounds.flown(figure(
         three,
         kits,
@@ -139,16 +139,13 @@ final class BoxBound {
     return high;
   }
 
-  /** Whether accessories have to be looked at in spans, since nobody knows what a gram of them costs. */
-  boolean asksForSpans() {
-    return speeds.asks();
-  }
-
-  /** Least watts beside the motors, with each gram of accessories above the least counted as what it costs. */
-  private double watts(
-      Three three, KitRelaxation kits, double grams, double newtonsPerGram, int from) {
-    if (asksForSpans()) {
-      return kits.leastWatts(from);
+  /**
+   * Least watts beside the motors, with each gram of accessories above the least counted as what it costs: of a flight at
+   * speeds nobody knows that before three parts are decided.
+   */
+  private double watts(Three three, KitRelaxation kits, double grams, double newtonsPerGram) {
+    if (speeds.asks()) {
+      return kits.leastWatts();
     }
     var rate = wattsPerGram(three, kits, grams, newtonsPerGram);
     return Math.max(kits.watts().at(0), kits.traded(rate) - rate * kits.leastGrams());
@@ -323,6 +320,6 @@ final class BoxBound {
     return volts < open
         && torque * motor.kvLow() <= motor.burstAmps() * (1 + 1e-9)
         && volts * (amps - Frame.ROTORS * motor.idleA())
-            >= (Frame.ROTORS * power + kits.leastWatts(0)) * (1 - 1e-9);
+            >= (Frame.ROTORS * power + kits.leastWatts()) * (1 - 1e-9);
   }
 }

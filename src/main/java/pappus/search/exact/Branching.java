@@ -183,7 +183,7 @@ final class Branching {
   }
 
   private Optional<Aim> aim(Build build, FrameAir air, List<KitRelaxation> all) {
-    var watts = all.stream().mapToDouble(floor -> floor.leastWatts(0)).min().orElse(0);
+    var watts = all.stream().mapToDouble(floor -> floor.leastWatts()).min().orElse(0);
     var ohm = all.stream().mapToDouble(KitRelaxation::ohm).min().orElse(0);
     return bounds.aim(build, air, new Adds(0, 0, watts, 0, ohm), losses(all));
   }

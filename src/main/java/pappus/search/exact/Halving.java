@@ -62,15 +62,14 @@ final class Halving {
               Double.POSITIVE_INFINITY)
           >= 0) {
         for (var floor : kits.coarse(goods.with(sample, group))) {
-          wide(three, group, floor, 0, floor.steps()).ifPresent(all::add);
+          wide(three, group, floor).ifPresent(all::add);
         }
       }
     }
     return all;
   }
 
-  private Optional<Node> wide(
-      BoxBound.Three three, Frames.Group group, KitRelaxation floor, int from, int to) {
+  private Optional<Node> wide(BoxBound.Three three, Frames.Group group, KitRelaxation floor) {
     var motor = three.motors().relaxation();
     if (!motor.byPropeller().intersects(three.propellers().relaxation().motors())
         || !motor.byBattery().intersects(three.batteries().relaxation().motors())) {
@@ -83,8 +82,8 @@ final class Halving {
       return closings.close(Closings.Reason.RULE);
     }
     var adds = frames.from(frame, motor.fastening());
-    var most = boxBound.most(three, adds, frames.air(going), floor, from, to);
-    return closings.unlessHopeless(new Node.Wide(three, group, floor, from, to, most, 0));
+    var most = boxBound.most(three, adds, frames.air(going), floor);
+    return closings.unlessHopeless(new Node.Wide(three, group, floor, most, 0));
   }
 
   private static Sizes sizes(BoxBound.Three three) {
@@ -162,12 +161,6 @@ final class Halving {
     var propellerSlack = slack(three.propellers());
     var batterySlack = slack(three.batteries());
     var most = Math.max(motorSlack, Math.max(propellerSlack, batterySlack));
-    if (boxBound.asksForSpans() && wide.to() - wide.from() > 1 && slack(wide) >= most) {
-      var middle = (wide.from() + wide.to()) / 2;
-      wide(three, wide.group(), wide.kits(), wide.from(), middle).ifPresent(halves::add);
-      wide(three, wide.group(), wide.kits(), middle, wide.to()).ifPresent(halves::add);
-      return halves;
-    }
     if (batterySlack == most) {
       three
           .batteries()
@@ -191,25 +184,12 @@ final class Halving {
   }
 
   private void halve(BoxBound.Three three, Node.Wide wide, List<Node> halves) {
-    wide(three, wide.group(), wide.kits(), wide.from(), wide.to()).ifPresent(halves::add);
+    wide(three, wide.group(), wide.kits()).ifPresent(halves::add);
   }
 
   /** What may be gained by halving a box; single parts last, many parts before few. */
   private static double slack(Box<?> box) {
     return box.isOne() ? -1 : box.slack() + 1e-6 * box.size();
-  }
-
-  private static double slack(Node.Wide wide) {
-    var floor = wide.kits();
-    var best = Double.POSITIVE_INFINITY;
-    for (var step = wide.from(); step < wide.to(); step++) {
-      best = Math.min(best, dear(floor.grams().at(step), floor.watts().at(step)));
-    }
-    return best - dear(floor.leastGrams(wide.to()), floor.leastWatts(wide.from()));
-  }
-
-  private static double dear(double grams, double watts) {
-    return grams / 8 + watts;
   }
 
   /** Builds that differ from one in at most one main part: one box a role, the others as they are. */

@@ -80,13 +80,9 @@ record KitRelaxation(
     return grams.size();
   }
 
-  /** Less than any step from one to before another. */
-  double leastGrams(int to) {
-    return grams.at(to - 1);
-  }
-
-  double leastWatts(int from) {
-    return watts.at(from);
+  /** Least draw, W. */
+  double leastWatts() {
+    return watts.at(0);
   }
 
   /**

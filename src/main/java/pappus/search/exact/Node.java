@@ -19,22 +19,17 @@ sealed interface Node {
   Node numbered(long number);
 
   /**
-   * Boxes of motors, propellers and batteries, and a span of what accessories can do best.
+   * Boxes of motors, propellers and batteries.
    *
    * @param group of frames
+   * @param kits accessories with boards of some sorts
    */
   record Wide(
-      BoxBound.Three three,
-      Frames.Group group,
-      KitRelaxation kits,
-      int from,
-      int to,
-      long bound,
-      long number)
+      BoxBound.Three three, Frames.Group group, KitRelaxation kits, long bound, long number)
       implements Node {
     @Override
     public Node numbered(long next) {
-      return new Wide(three, group, kits, from, to, bound, next);
+      return new Wide(three, group, kits, bound, next);
     }
   }
 
@@ -60,7 +55,7 @@ sealed interface Node {
     /** Indices among the options of each role. */
     record Three(int motor, int propeller, int battery) {}
 
-    /** Three parts with a group of frames: different spans of accessories lead to them again and again. */
+    /** Three parts with a group of frames: boards of different sorts lead to them again. */
     record Start(Three three, Frames.Group group) {}
 
     Start start() {

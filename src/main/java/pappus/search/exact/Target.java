@@ -132,7 +132,7 @@ final class Target {
   /** Where a flight has but to be good enough, the lightest of accessories with the draw of the thriftiest tells as much. */
   private long inSteps(Adds mains, KitRelaxation kit) {
     if (!aim.isOfFlight()) {
-      return aim.atMost(with(mains, kit, kit.leastGrams(), kit.leastWatts(0)), kit.loss());
+      return aim.atMost(with(mains, kit, kit.leastGrams(), kit.leastWatts()), kit.loss());
     }
     return (long)
         kit.most((grams, watts) -> aim.atMost(with(mains, kit, grams, watts), kit.loss()));

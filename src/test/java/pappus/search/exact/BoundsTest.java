@@ -133,10 +133,7 @@ class BoundsTest {
       var lightest = frames.lightest(going, sizes, motor.fastening(), Double.POSITIVE_INFINITY);
       var least = frames.from(lightest, motor.fastening());
       for (var kit : kits.coarse(goods.with(build.battery().orElseThrow()))) {
-        for (var step = 0; step < kit.steps(); step++) {
-          most =
-              Math.max(most, boxBound.most(three, least, frames.air(going), kit, step, step + 1));
-        }
+        most = Math.max(most, boxBound.most(three, least, frames.air(going), kit));
       }
       return most;
     }
@@ -148,7 +145,7 @@ class BoundsTest {
     private Target target(Build mains, List<KitRelaxation> floors) {
       var air = frames.air(mains.frame().orElseThrow());
       var watts =
-          floors.stream().mapToDouble(floor -> floor.leastWatts(0)).min().orElse(0);
+          floors.stream().mapToDouble(floor -> floor.leastWatts()).min().orElse(0);
       var ohm = floors.stream().mapToDouble(KitRelaxation::ohm).min().orElse(0);
       var losses = floors.stream().map(KitRelaxation::loss).toList();
       var aim = bounds.aim(mains, air, new Adds(0, 0, watts, 0, ohm), losses).orElse(Aim.NOTHING);
