@@ -46,12 +46,18 @@ public final class PartialBound {
   private static final double NOISE = 1e-5;
 
   /** Masses at which belief is looked at are so many times apart. */
-  private static final double HEAVIER = 1.003;
+  private static final double HEAVIER = 1.01;
 
-  private static final double MUCH_HEAVIER = 1.02;
+  /** Between two of them it may be less by such a share of how far it moves, and by so much, W. */
+  private static final double UNEVEN = 0.25;
 
-  /** No build of which this is asked warms its pack by so many times what its motors take. */
-  private static final double WARMER = 2;
+  private static final double UNEVEN_WATTS = 0.003;
+
+  /** Far above the rounding of an efficiency. */
+  private static final double ROUNDING = 1e-9;
+
+  /** All else may warm the pack by so much of the ideal power, which is about a fifth of what the motors take. */
+  private static final double WARMING = 0.6;
 
   private final Scenario scenario;
   private final FlightModels models;
@@ -276,30 +282,33 @@ public final class PartialBound {
   }
 
   /**
-   * What builds draw beside the motors at least if their efficiency in hover is one that such aircraft are known to reach:
-   * between two masses the motors take no more than at the heavier one and at the most volts, and the ideal power is no
-   * less than at the lighter one.
+   * What builds draw beside the motors at least if their efficiency in hover is one that such aircraft are known to reach.
+   * At a mass that is what the ideal power allows less what the motors take at the most volts; both rise smoothly with
+   * mass, so that between two masses it is no less than at one of them, but for little.
    *
    * @param fromGrams no such build is lighter
    * @param toGrams no such build is heavier
+   * @param ohm least resistance of board and lead, Ω
    * @param losses most ripple of the controllers over that of the law; absent: by the law
    */
   public BelievedDraw believed(
-      double fromGrams, double toGrams, List<OptionalDouble> losses, FrameAir air) {
-    // Before a board is decided its draw is in more doubt than this is.
-    var step = begun.board().isPresent() ? HEAVIER : MUCH_HEAVIER;
+      double fromGrams, double toGrams, double ohm, List<OptionalDouble> losses, FrameAir air) {
+    var behind = pack.behind(ohm);
     var draw = new BelievedDraw.Builder();
     try {
-      for (var grams = fromGrams; grams < toGrams; grams *= step) {
-        var heavier = Math.min(toGrams, grams * step);
+      var light = powers(fromGrams, behind, losses, air);
+      for (var grams = fromGrams; grams < toGrams; grams *= HEAVIER) {
+        var heavier = Math.min(toGrams, grams * HEAVIER);
+        var heavy = powers(heavier, behind, losses, air);
         var highest = EfficiencyBand.warning(heavier / 1000).highest();
-        var idealW = Hover.of(aircraft(new Airframe(grams / 1000, 0, 0), OptionalDouble.empty(), 0))
-            .idealPowerW();
-        var mostW = 0.0;
-        for (var loss : losses) {
-          mostW = Math.max(mostW, motorsW(grams, heavier, loss, air));
-        }
-        draw.from(grams, idealW / highest - mostW);
+        var low = light.beside(highest);
+        var high = heavy.beside(highest);
+        // Of builds that draw more than what warms the pack here nothing is said.
+        draw.from(
+            grams,
+            Math.min(
+                light.warming, Math.min(low, high) - UNEVEN * Math.abs(high - low) - UNEVEN_WATTS));
+        light = heavy;
       }
       return draw.build();
     } catch (IllegalArgumentException outsideTheModel) {
@@ -307,11 +316,61 @@ public final class PartialBound {
     }
   }
 
-  /** Most power that the motors take from the pack in hover between two masses, at the most volts that it may have, W. */
-  private double motorsW(double grams, double heavier, OptionalDouble loss, FrameAir air) {
+  /**
+   * Whether the efficiency in hover of a build of which all is decided that counts is one that such aircraft are known to
+   * reach.
+   *
+   * @param whole the numbers that it has
+   */
+  public boolean isBelieved(Least whole) {
+    try {
+      var airframe = new Airframe(
+          whole.grams / 1000,
+          whole.air.leastLost(diameterMm),
+          whole.air.leastDragArea(whole.grams, begun.battery().orElseThrow()));
+      var hover =
+          courses.hover(models.steadily(aircraft(airframe, whole.loss, whole.watts), begun), 1);
+      var load = hover.steady().load();
+      var highest = EfficiencyBand.warning(whole.grams / 1000).highest();
+      return !(pack.behind(whole.ohm).warmedBy(load).deliver(load, Pack.HALF_CHARGE)
+              instanceof Delivery.Delivered now)
+          || hover.efficiency(now.terminalVolts()) <= highest * (1 + ROUNDING);
+    } catch (IllegalArgumentException outsideTheModel) {
+      return true;
+    }
+  }
+
+  /**
+   * Of a hover, W.
+   *
+   * @param motors the most that they take for it beside no more than {@code warming} of all else
+   */
+  private record Powers(double ideal, double motors, double warming) {
+    double beside(double efficiency) {
+      return ideal / efficiency - motors;
+    }
+  }
+
+  private Powers powers(double grams, Pack behind, List<OptionalDouble> losses, FrameAir air) {
+    var ideal = Hover.of(aircraft(new Airframe(grams / 1000, 0, 0), OptionalDouble.empty(), 0))
+        .idealPowerW();
+    var warming = WARMING * ideal;
+    return new Powers(
+        ideal,
+        losses.stream()
+            .mapToDouble(loss -> motorsW(grams, warming, behind, loss, air))
+            .max()
+            .orElse(0),
+        warming);
+  }
+
+  /** Most power that the motors take from the pack in hover, at the most volts that it may have, W. */
+  private double motorsW(
+      double grams, double warming, Pack behind, OptionalDouble loss, FrameAir air) {
     var light = hover(grams, loss, air.leastLost(diameterMm));
-    var heavy = hover(heavier, loss, air.mostLost(diameterMm));
-    var warm = pack.warmedBy(Load.ofPower(WARMER * heavy.steady().busPowerW(pack.openVolts(1))));
+    var heavy = hover(grams, loss, air.mostLost(diameterMm));
+    var warm =
+        behind.warmedBy(Load.ofPower(warming + heavy.steady().busPowerW(behind.openVolts(1))));
     return warm.deliver(light.steady().load(), Pack.HALF_CHARGE) instanceof Delivery.Delivered now
         ? heavy.steady().busPowerW(now.terminalVolts())
         : 0;

@@ -27,6 +27,11 @@ interface Aim {
     }
 
     @Override
+    public boolean mayCount(Adds whole, OptionalDouble loss) {
+      return false;
+    }
+
+    @Override
     public long objective(long flown, Adds least, OptionalDouble loss) {
       return HOPELESS;
     }
@@ -75,6 +80,14 @@ interface Aim {
 
   /** No build that weighs so much or more, and counts, draws less beside the motors, W. */
   double leastWatts(double grams);
+
+  /**
+   * Whether a build of which all is decided is one that counts: not so if only those do that are believed, and nobody would
+   * believe it.
+   *
+   * @param whole the numbers that it has
+   */
+  boolean mayCount(Adds whole, OptionalDouble loss);
 
   /**
    * The objective that no build with at least these numbers surpasses.

@@ -317,12 +317,20 @@ final class Bounds {
                 begun.battery().orElseThrow().id(),
                 air,
                 losses,
+                draw.ohm(),
                 begun.board().isPresent()),
             fresh -> prospect.believed(
-                assessor.begun(mains(begun)).grams(), capGrams, mostLosses(), air));
+                assessor.begun(mains(begun)).grams(), capGrams, draw.ohm(), mostLosses(), air));
         believed = known;
       }
       return known.leastWatts(grams);
+    }
+
+    @Override
+    public boolean mayCount(Adds whole, OptionalDouble loss) {
+      return !purpose.onlyBelieved()
+          || prospect.isBelieved(
+              new PartialBound.Least(whole.grams(), whole.watts(), whole.ohm(), loss, air));
     }
 
     @Override

@@ -202,6 +202,9 @@ final class KitSearch {
     var now = sure.weighing(counted.grams()).drawing(drawn);
     if (stage == Goods.ORDER.size()) {
       var worth = worth(build, from, stage, now, loss, before);
+      if (!worth.aim().mayCount(now, loss)) {
+        return;
+      }
       var flown = worth.exactly(now, loss);
       push(
           before,

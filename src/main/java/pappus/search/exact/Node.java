@@ -24,8 +24,7 @@ sealed interface Node {
    * @param group of frames
    * @param kits accessories with boards of some sorts
    */
-  record Wide(
-      BoxBound.Three three, Frames.Group group, KitRelaxation kits, long bound, long number)
+  record Wide(BoxBound.Three three, Frames.Group group, KitRelaxation kits, long bound, long number)
       implements Node {
     @Override
     public Node numbered(long next) {

@@ -96,6 +96,7 @@ class BelievedDrawTest {
         .believed(
             assessor.begun(mains).grams(),
             assessor.scenario().massCap().largestMilligrams() / 1000.0,
+            0,
             List.of(assessor.rippleShare(build.board().orElseThrow())),
             assessor.air(build.frame().orElseThrow()));
   }

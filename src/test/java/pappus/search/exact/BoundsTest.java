@@ -144,8 +144,7 @@ class BoundsTest {
 
     private Target target(Build mains, List<KitRelaxation> floors) {
       var air = frames.air(mains.frame().orElseThrow());
-      var watts =
-          floors.stream().mapToDouble(floor -> floor.leastWatts()).min().orElse(0);
+      var watts = floors.stream().mapToDouble(floor -> floor.leastWatts()).min().orElse(0);
       var ohm = floors.stream().mapToDouble(KitRelaxation::ohm).min().orElse(0);
       var losses = floors.stream().map(KitRelaxation::loss).toList();
       var aim = bounds.aim(mains, air, new Adds(0, 0, watts, 0, ohm), losses).orElse(Aim.NOTHING);
