@@ -183,7 +183,7 @@ public final class Finder {
   }
 
   /**
-   * Every build that no other surpasses in flight, mass and price at once.
+   * Every build that no other surpasses in flight, mass and price at once, of those that are believed; of all where none is.
    *
    * @param share of the best flight that one must have to be looked for, 0 to 1
    */
@@ -202,18 +202,27 @@ public final class Finder {
       var proof = Proof.of(tryChanges(question, incumbents, 1));
       return ParetoFront.of(incumbents.bestFirst(), question, share, proof);
     }
-    var byFlight = byFlight(question);
+    var believed = trade(byFlight(question, true), share, looks);
+    // Whom nobody believes hides nobody who is; where there is nobody else, all are told.
+    var found = believed.builds().isEmpty() && !stopped
+        ? trade(byFlight(question, false), share, looks)
+        : believed;
+    var builds = found.builds().stream()
+        .map(build -> question.held(question.assessor().assess(build.build())))
+        .toList();
+    return new ParetoFront(builds, share, new Proof(found.ending(), found.atMost(), found.nodes()));
+  }
+
+  private FrontSearch.Found trade(Question byFlight, double share, long looks) {
     var search =
         new FrontSearch(byFlight, prepared(byFlight), Runtime.getRuntime().availableProcessors());
-    var found = running(
+    return running(
         search::stop,
         () -> search.run(
             share,
             Math.min(effort, looks),
             done -> progress.accept(
                 String.format(Locale.ROOT, "trading off, %,d choices looked into", done))));
-    var proof = new Proof(found.ending(), found.atMost(), found.nodes());
-    return new ParetoFront(found.builds().stream().map(question::held).toList(), share, proof);
   }
 
   /** What is still possible is told of flights alone. */
@@ -225,11 +234,10 @@ public final class Finder {
   }
 
   /** A front trades flights for mass and price, whatever else a ranking goes by. */
-  private static Question byFlight(Question question) {
+  private static Question byFlight(Question question, boolean onlyBelieved) {
     var purpose = question.assessor().purpose();
-    return purpose.measure() == Measure.FLIGHT
-        ? question
-        : question.with(new Purpose(Measure.FLIGHT, purpose.leastFlight(), purpose.onlyBelieved()));
+    return question.with(
+        new Purpose(Measure.FLIGHT, purpose.leastFlight(), purpose.onlyBelieved() || onlyBelieved));
   }
 
   private ExactSearch.Found prove(Question question, Incumbents incumbents, int wanted) {

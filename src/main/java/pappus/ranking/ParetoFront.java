@@ -21,7 +21,7 @@ public record ParetoFront(List<Assessment> builds, double share, Proof proof) {
     builds = List.copyOf(builds);
   }
 
-  /** Of builds that were met, those that no other of them surpasses. */
+  /** Of builds that were met, those that no other of them surpasses; one that nobody believes surpasses none that is. */
   public static ParetoFront of(List<Assessment> met, Question question, double share, Proof proof) {
     var deviations = question.assessor().deviations();
     var front = new ArrayList<Assessment>();
@@ -33,12 +33,19 @@ public record ParetoFront(List<Assessment> builds, double share, Proof proof) {
             .thenComparingLong(build -> build.mass().neededMilligrams(deviations))
             .thenComparingLong(build -> build.cost().cents()))
         .toList();
+    var best = ordered.stream()
+        .filter(build -> !build.isBeyondBelief())
+        .findFirst()
+        .or(() -> ordered.stream().findFirst())
+        .map(Assessment::flown)
+        .orElse(0L);
     for (var build : ordered) {
-      if (build.flown() < share * ordered.get(0).flown()) {
+      if (build.flown() < share * best) {
         break;
       }
       var milligrams = build.mass().neededMilligrams(deviations);
       if (front.stream()
+          .filter(other -> !other.isBeyondBelief() || build.isBeyondBelief())
           .noneMatch(other -> other.mass().neededMilligrams(deviations) <= milligrams
               && other.cost().cents() <= build.cost().cents())) {
         front.add(question.held(build));

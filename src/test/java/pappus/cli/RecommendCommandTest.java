@@ -231,14 +231,11 @@ class RecommendCommandTest {
     CommandRun.write(folder, SmallShop.few(), ", \"goal\": \"price\", \"leastMinutes\": 20");
 
     var out = CommandRun.recommend(CommandRun.typed(folder), "--details", "1").out();
-    var json =
-        JsonMapper.shared().readTree(Files.readString(folder.resolve("out/result.json")));
+    var json = JsonMapper.shared().readTree(Files.readString(folder.resolve("out/result.json")));
 
     assertThat(out.indexOf("\nRanking by price")).isBetween(0, out.indexOf("\nPicks"));
     assertThat(out)
-        .contains(
-            "\nRow 1 in detail",
-            "Ahead of the next by EUR ")
+        .contains("\nRow 1 in detail", "Ahead of the next by EUR ")
         .doesNotContain(" = ", "within the doubt");
     assertThat(out.replace('\n', ' ')).contains("; ranked by price, the cheapest first. ");
     assertThat(json.path("candidates").size()).isGreaterThan(1);
