@@ -38,7 +38,7 @@ public final class Finder {
   public static final long EFFORT = 5_000_000;
 
   /** Choices that each search for picks may look into: more is told as not proven. */
-  private static final long PICK_EFFORT = 60_000;
+  private static final long PICK_EFFORT = 100_000;
 
   /** Changes that find what comes closest where nothing is feasible: more would find nothing that counts. */
   private static final long CLOSEST_MOVES = 4_000;

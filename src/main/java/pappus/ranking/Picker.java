@@ -24,6 +24,7 @@ final class Picker {
   /** What is kept of the best flight to plan with, rising. */
   private static final List<Double> LEVELS = List.of(0.80, 0.90, 0.95, 0.98);
 
+  private static final long UNPROVEN = 5;
   private static final double THRIFTY = 0.95;
   private static final double STRONG_OR_LIGHT = 0.80;
 
@@ -159,7 +160,9 @@ final class Picker {
     var ending = Ending.EFFORT;
     if (there != null) {
       var search = new LevelSearch(ranked, there, threads());
-      var came = running.run(search::stop, () -> search.run(levels, effort, done -> {}));
+      // What is measured against a first pick that is not proven is not proven either.
+      var looks = first.isProven() ? effort : effort / UNPROVEN;
+      var came = running.run(search::stop, () -> search.run(levels, looks, done -> {}));
       found = came.builds();
       ending = came.ending();
     }

@@ -377,7 +377,8 @@ final class Bounds {
 
     @Override
     public Trade trade(Adds usual, OptionalDouble loss, OptionalDouble mostLoss, double fromGrams) {
-      return !maySlow && (air.isDragKnown() || !assessor.asksForDrag())
+      // Where a flight has but to be good enough, one look tells as much as all that a trade takes.
+      return isOfFlight() && !maySlow && (air.isDragKnown() || !assessor.asksForDrag())
           ? prospect.trade(
               new PartialBound.Least(usual.grams(), usual.watts(), usual.ohm(), loss, air),
               mostLoss,
