@@ -405,6 +405,11 @@ public final class Assessor {
     return bounding() == other.bounding();
   }
 
+  /** Whether only builds count that are believed, and those are told by the figures that bound what they reach. */
+  public boolean boundsBelief() {
+    return purpose.onlyBelieved() && bounding() == flights;
+  }
+
   /** The figure to plan with is always by the likeliest figures, and a cautious outlook promises no more than these. */
   private Flights bounding() {
     return purpose.asksForPlan() ? expected : flights;

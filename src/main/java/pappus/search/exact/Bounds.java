@@ -305,7 +305,7 @@ final class Bounds {
 
     @Override
     public double leastWatts(double grams) {
-      if (!purpose.onlyBelieved()) {
+      if (!assessor.boundsBelief()) {
         return 0;
       }
       var known = believed;
@@ -328,7 +328,7 @@ final class Bounds {
 
     @Override
     public boolean mayCount(Adds whole, OptionalDouble loss) {
-      return !purpose.onlyBelieved()
+      return !assessor.boundsBelief()
           || prospect.isBelieved(
               new PartialBound.Least(whole.grams(), whole.watts(), whole.ohm(), loss, air));
     }
