@@ -18,9 +18,7 @@ public record Purpose(Measure measure, long leastFlight, boolean onlyBelieved) {
     PLAN_WITH,
     PRICE,
     MASS,
-    THRUST,
-    /** Pieces to buy, then price. */
-    PIECES;
+    THRUST;
 
     /** Whether it is more of a flight. */
     public boolean isOfFlight() {

@@ -208,6 +208,18 @@ public record Chart(
     return new Chart(id, title, reading, content, table);
   }
 
+  /** How it is drawn, and its table, which the page's script writes when it is asked for. */
+  Map<String, Object> withNumbers() {
+    var all = new LinkedHashMap<>(content);
+    all.put(
+        "columns",
+        table.columns().stream()
+            .map(column -> List.of(column.title(), column.isNumber()))
+            .toList());
+    all.put("numbers", table.rows().stream().map(table::shown).toList());
+    return all;
+  }
+
   private static Map<String, Object> head(String kind, String title, String reading, Axis x) {
     var content = new LinkedHashMap<String, Object>();
     content.put("kind", kind);

@@ -42,8 +42,8 @@ public record Shell(String title, String style, String script, String data) {
     data.put(
         "charts",
         charts.stream()
-            .collect(
-                Collectors.toMap(Chart::id, Chart::content, (one, other) -> one, TreeMap::new)));
+            .collect(Collectors.toMap(
+                Chart::id, Chart::withNumbers, (one, other) -> one, TreeMap::new)));
     data.putAll(more);
     var script = new StringBuilder("/*\n")
         .append(text(D3 + "LICENSE").strip())

@@ -10,11 +10,43 @@ const safe = text => text
   .replace(/[\u0590-\u08ff\ufb1d-\ufdff\ufe70-\ufefc\u{10800}-\u{10fff}\u{1e800}-\u{1efff}](?:[\u0590-\u08ff\ufb1d-\ufdff\ufe70-\ufefc\u{10800}-\u{10fff}\u{1e800}-\u{1efff}0-9 '"./&+-]*[\u0590-\u08ff\ufb1d-\ufdff\ufe70-\ufefc\u{10800}-\u{10fff}\u{1e800}-\u{1efff}])?/gu, name => "\u2068" + name + "\u2069");
 const pageData = JSON.parse(document.getElementById("data").textContent,
   (key, value) => typeof value === "string" ? safe(value) : value);
+const element = (name, text, attributes = {}) => {
+  const made = document.createElement(name);
+  made.textContent = text;
+  Object.entries(attributes).forEach(([key, value]) => made.setAttribute(key, value));
+  return made;
+};
+
+/** On a phone rows are laid out as two lines: what they are has to be said then, or a reader takes them for none. */
+function named(table) {
+  const roles = {THEAD: "rowgroup", TBODY: "rowgroup", TR: "row", TD: "cell"};
+  table.setAttribute("role", "table");
+  table.querySelectorAll("thead, tbody, tr, td, th").forEach(one => one.setAttribute("role",
+    roles[one.tagName] || (one.scope === "row" ? "rowheader" : "columnheader")));
+}
+document.querySelectorAll("table.rows").forEach(named);
+
+/** A table of texts: columns of a title and whether it is of numbers, and rows of texts; its rows as two lines or not. */
+function tableOf(caption, columns, rows, isTwoLines = columns.length > 3) {
+  const table = element("table", "", isTwoLines ? {class: "rows"} : {});
+  table.append(element("caption", caption, {class: "said-above"}));
+  const head = table.createTHead().insertRow();
+  const numbers = columns.map(([, isNumber]) => isNumber ? {class: "num"} : {});
+  columns.forEach(([title], i) =>
+    head.append(title ? element("th", title, {scope: "col", ...numbers[i]}) : element("td", "")));
+  const body = table.createTBody();
+  rows.forEach(cells => {
+    const row = body.insertRow();
+    cells.forEach((text, i) => row.append(i
+      ? element("td", text, {...numbers[i], ...(isTwoLines && columns[i][1] && text ? {"data-title": columns[i][0]} : {})})
+      : element("th", text, {scope: "row", ...numbers[i]})));
+  });
+  if (isTwoLines) named(table);
+  return table;
+}
+
 const charts = (() => {
   const TONES = 6;
-  const rings = new Map();
-  const boxes = new Map();
-
   const tone = i => "s" + (i % TONES);
   const spoken = (value, axis) =>
     axis.ticks ? axis.ticks[value] : value.toFixed(axis.decimals) + (axis.unit ? " " + axis.unit : "");
@@ -164,11 +196,6 @@ const charts = (() => {
     level.forEach(one => mark(svg, one, x, y, frame, 0));
     legend(box, chart);
     readout(box, svg, chart, x, y);
-    const ring = svg.append("circle").attr("class", "ring").attr("r", 9).attr("visibility", "hidden");
-    boxes.set(box.dataset.chart, (px, py) =>
-      ring.attr("cx", x(px)).attr("cy", y(py)).attr("visibility", "visible"));
-    const ringed = rings.get(box.dataset.chart);
-    if (ringed) boxes.get(box.dataset.chart)(...ringed);
   }
 
   // Says the point nearest to a finger or a mouse; the table has them all for everybody.
@@ -238,15 +265,22 @@ const charts = (() => {
       .attr("text-anchor", "end").text(titled(chart.x));
   }
 
-  // On paper charts stand two in a row: drawn for that room, their letters keep their size.
+  // On paper charts stand two in a row, or one by itself: drawn for that room, their letters keep their size.
   const PAPER = 318;
+  const SHEET = 690;
   let onPaper = false;
-  const room = box => onPaper ? PAPER : box.clientWidth;
+  const room = box => onPaper ? (box.dataset.draw ? SHEET : PAPER) : box.clientWidth;
+  const own = new Map();
   const draw = box => {
+    if (box.dataset.draw) {
+      const drawing = own.get(box.dataset.draw);
+      if (drawing) drawing(box, room(box));
+      return;
+    }
     const chart = pageData.charts[box.dataset.chart];
     kinds[chart.kind](box, chart);
   };
-  const all = document.querySelectorAll("[data-chart]");
+  const all = document.querySelectorAll("[data-chart], [data-draw]");
   function printing(isPrinting) {
     onPaper = isPrinting;
     all.forEach(box => { if (drawn.has(box)) draw(box); });
@@ -265,11 +299,18 @@ const charts = (() => {
   }));
   all.forEach(box => watch.observe(box));
 
+  // Numbers are written when they are asked for: most never are.
+  document.querySelectorAll("[data-numbers]").forEach(box => box.parentElement.addEventListener("toggle", () => {
+    const chart = pageData.charts[box.dataset.numbers];
+    if (!box.firstChild) box.append(tableOf(chart.title, chart.columns, chart.numbers));
+  }));
+
   return {
-    /** Rings one point of a chart. */
-    ring(id, x, y) {
-      rings.set(id, [x, y]);
-      if (boxes.has(id)) boxes.get(id)(x, y);
+    svgIn, axes,
+    /** Lets a script of its own draw what its data-draw names, now and whenever its room changes. */
+    draws(name, drawing) {
+      own.set(name, drawing);
+      return () => all.forEach(box => { if (box.dataset.draw === name && drawn.has(box)) draw(box); });
     }
   };
 })();

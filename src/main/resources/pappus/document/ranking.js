@@ -1,130 +1,281 @@
-// The ranking: sorting it, setting two candidates side by side, and looking the best build up on the front.
+// The ranking's page: one build is pinned beside the chosen one, in chart, panel and tables alike, by a tap on a mark, a
+// row or a limit. The state stands behind # in the address, so that a page is sent as it is seen.
+(() => {
+  const builds = trade.builds;
+  const chosen = builds[pageData.chosen];
+  const limits = {price: document.getElementById("limit-price"), mass: document.getElementById("limit-mass")};
+  const hasLimits = limits.price !== null;
+  const anchors = new Map(pageData.anchors);
+  const first = trade.picks.get(pageData.chosen) || "first";
+  const table = document.querySelector("table.ranked");
+  const sort = document.getElementById("sort");
+  const state = {axis: "price", pinned: null, sort: "rank", falling: false, open: []};
 
-// --- sorting -------------------------------------------------------------------------------------
-document.querySelectorAll("table.sortable").forEach(table => {
-  const heads = [...table.tHead.rows[0].cells];
-  heads.forEach((head, column) => {
-    const button = head.querySelector("button");
-    if (!button) return;
-    button.addEventListener("click", () => {
-      const up = head.getAttribute("aria-sort") !== "ascending";
-      heads.forEach(one => one.removeAttribute("aria-sort"));
-      head.setAttribute("aria-sort", up ? "ascending" : "descending");
-      const value = row => row.cells[column].dataset.value;
-      const numbers = head.classList.contains("num");
-      [...table.tBodies[0].rows]
-        .sort((a, b) => (up ? 1 : -1) * (numbers ? value(a) - value(b) : value(a).localeCompare(value(b), "en")))
-        .forEach(row => table.tBodies[0].append(row));
-    });
-  });
-});
-
-// --- links to what is closed ---------------------------------------------------------------------
-const openTarget = () => {
-  const target = location.hash && document.getElementById(location.hash.slice(1));
-  if (target && target.tagName === "DETAILS") { target.open = true; target.scrollIntoView(); }
-};
-addEventListener("hashchange", openTarget);
-openTarget();
-
-// --- two candidates side by side -----------------------------------------------------------------
-const element = (name, text, attributes = {}) => {
-  const made = document.createElement(name);
-  made.textContent = text;
-  Object.entries(attributes).forEach(([key, value]) => made.setAttribute(key, value));
-  return made;
-};
-
-const compareBox = document.getElementById("compared");
-if (compareBox) {
-  const chosen = [];
-  const boxes = [...document.querySelectorAll("input[data-compare]")];
-  const show = () => {
-    if (chosen.length < 2) {
-      compareBox.replaceChildren(element("p", chosen.length === 1
-        ? "Candidate " + chosen[0] + " and which other? Choose one more."
-        : "Choose two candidates in the ranking to see in what they differ."));
-      return;
-    }
-    const [one, other] = [...chosen].sort((a, b) => a - b);
-    const rows = pageData.compare
-      .map(row => ({label: row.label, left: row.values[one - 1], right: row.values[other - 1]}))
-      .filter(row => row.left !== "-" || row.right !== "-");
-    const differs = row => row.left !== row.right;
-    const ordered = [...rows.filter(differs), ...rows.filter(row => !differs(row))];
-    const table = element("table", "");
-    table.append(element("caption", "Candidates " + one + " and " + other + ", what differs first and shaded"));
-    const head = table.createTHead().insertRow();
-    ["", "candidate " + one, "candidate " + other].forEach((text, i) =>
-      head.append(i ? element("th", text, {scope: "col"}) : element("td", "")));
-    const body = table.createTBody();
-    ordered.forEach(row => {
-      const line = body.insertRow();
-      if (differs(row)) line.className = "differs";
-      line.append(element("th", row.label, {scope: "row"}), element("td", row.left), element("td", row.right));
-    });
-    compareBox.replaceChildren(table);
+  // --- numbers, told as the command tells them ----------------------------------------------------
+  const halves = (milliseconds, round) => (round(milliseconds / 3e4) / 2).toFixed(1);
+  const far = 1e7;
+  const kilometres = millimetres => millimetres >= far ? (millimetres / 1e6).toFixed(1) : (Math.round(millimetres / 5e4) / 20).toFixed(2);
+  const atMost = millimetres => {
+    const step = millimetres >= far ? 1e5 : 5e4;
+    return kilometres(Math.floor(millimetres / step) * step);
   };
-  boxes.forEach(box => box.addEventListener("change", () => {
-    const number = Number(box.dataset.compare);
-    if (box.checked) chosen.push(number); else chosen.splice(chosen.indexOf(number), 1);
-    if (chosen.length > 2) {
-      const dropped = chosen.shift();
-      boxes.find(other => Number(other.dataset.compare) === dropped).checked = false;
-    }
-    show();
-  }));
-  boxes.forEach(box => { if (box.checked) chosen.push(Number(box.dataset.compare)); });
-  show();
-}
+  const isFar = pageData.unit === "km";
+  const told = {
+    planned: build => isFar ? atMost(build[PLANNED]) : halves(build[PLANNED], Math.floor),
+    flown: build => isFar ? kilometres(build[FLOWN]) : halves(build[FLOWN], Math.round),
+    price: build => Math.round(build[CENTS] / 100).toFixed(0)
+  };
+  const signed = (value, decimals, before = "") => {
+    const text = Math.abs(value).toFixed(decimals);
+    return +text === 0 ? "0" : (value > 0 ? "+" : "\u2212") + before + text;
+  };
+  const decimals = 1;
+  const names = build => pageData.sets[build[MAIN]].map(i => pageData.parts[i][1]);
+  const parts = build => [...pageData.sets[build[MAIN]], ...pageData.sets[build[OTHERS]]].map(i => pageData.parts[i]);
+  const typed = build => parts(build).map(part => part[2] + (part[3] > 1 ? "*" + part[3] : "")).join(",");
+  const money = build => pageData.currency + " " + told.price(build);
+  const lost = build => signed(told.planned(build) - told.planned(chosen), decimals) + "\u00a0" + pageData.unit;
+  const cost = build => signed(told.price(build) - told.price(chosen), 0, pageData.currency + "\u00a0");
+  const weight = build => signed(build[GRAMS].toFixed(0) - chosen[GRAMS].toFixed(0), 0) + "\u00a0g";
+  const doubted = build => build[DOUBTED] ? " ?" : "";
+  const word = number => trade.picks.get(number) || (pageData.ranked.includes(number) ? "row " + (pageData.ranked.indexOf(number) + 1) : "");
 
-// --- the best build within two dials -------------------------------------------------------------
-const picked = document.getElementById("picked");
-if (picked) {
-  const pick = pageData.pick;
-  const mass = document.getElementById("dial-mass");
-  const budget = document.getElementById("dial-budget");
-  const [NEEDED, CENTS, FIGURE, HEIGHT, GRAMS, THRUST, WATTS, PARTS] = d3.range(8);
-  const typed = build => build[PARTS].map(i => pick.parts[i]).map(part => part[2] + (part[3] > 1 ? "*" + part[3] : "")).join(",");
-
+  // --- what the limits let in: the longest flight to plan with, believed if anything is ---------------
+  const best = d3.sort(d3.range(builds.length), i => builds[i][DOUBTED], i => -builds[i][PLANNED], i => builds[i][CENTS]);
+  function within() {
+    const most = Math.round(limits.mass.value * 1000) - (pageData.front.strict ? 1 : 0);
+    const cents = Math.round(limits.price.value * 100);
+    return best.find(i => builds[i][NEEDED] <= most && builds[i][CENTS] <= cents) ?? null;
+  }
+  const isMoved = () => hasLimits && Object.values(limits).some(input => input.value !== input.max);
+  const limited = () => "At most " + pageData.currency + " " + limits.price.value + " and "
+    + (pageData.front.strict ? "below " : "at most ") + limits.mass.value + " g";
   function edges(best) {
     const said = [];
-    if (mass.value === mass.max) said.push("The mass dial is at the scenario's own cap: heavier builds were not looked for.");
-    if (budget.value === budget.max) said.push(pick.hasBudget
-      ? "The budget dial is at the scenario's own budget: dearer builds were not looked for."
+    const front = pageData.front;
+    if (limits.mass.value === limits.mass.max) said.push("The mass cap is the scenario's own: heavier builds were not looked for.");
+    if (limits.price.value === limits.price.max) said.push(front.hasBudget
+      ? "The budget is the scenario's own: dearer builds were not looked for."
       : "No budget was asked for: nothing on the front costs more.");
-    if (best && !(best[HEIGHT] >= pick.downToValue))
-      said.push("The front is " + pick.downTo + ": something better within these limits may have been missed.");
-    if (!best) said.push("The front is " + pick.downTo + ": whether anything that flies less keeps both was not looked for.");
+    if (best !== null && !(builds[best][FLOWN] >= front.downToFigure))
+      said.push("The front is " + front.downTo + ": something better within these limits may have been missed.");
+    if (best === null) said.push("The front is " + front.downTo + ": whether anything that flies less keeps both was not looked for.");
     return said;
   }
 
-  function show() {
-    const most = Math.round(mass.value * 1000) - (pick.strict ? 1 : 0);
-    const cents = Math.round(budget.value * 100);
-    document.getElementById("dial-mass-value").textContent = mass.value + " g";
-    document.getElementById("dial-budget-value").textContent = pick.currency + " " + budget.value;
-    const best = pick.builds.find(build => build[NEEDED] <= most && build[CENTS] <= cents);
-    picked.replaceChildren();
-    picked.dataset.build = best ? typed(best) : "";
-    if (best) {
-      picked.append(element("p", best[PARTS].slice(0, 4).map(i => pick.parts[i][1]).join(", "), {class: "chosen"}));
-      picked.append(element("p", best[FIGURE] + "; " + best[GRAMS].toFixed(1) + " g all-up; thrust over weight "
-        + best[THRUST].toFixed(1) + "; " + best[WATTS].toFixed(0) + " W; " + pick.currency + " " + (best[CENTS] / 100).toFixed(2) + "."));
-      const list = element("ul", "");
-      best[PARTS].map(i => pick.parts[i]).forEach(part =>
-        list.append(element("li", part[0] + ": " + part[1] + (part[3] > 1 ? ", " + part[3] + " of them" : ""))));
-      const details = element("details", "");
-      details.append(element("summary", "Its parts"), list, element("p", "To type behind assess SCENARIO:"), element("code", typed(best)));
-      picked.append(details);
-      charts.ring("by-mass", best[GRAMS], best[HEIGHT]);
-      charts.ring("by-price", best[CENTS] / 100, best[HEIGHT]);
-    } else {
-      picked.append(element("p", "No build of the front keeps both."));
+  // --- the panel: differences against the chosen one, flight and price first ------------------------
+  const panel = document.getElementById("beside");
+  function differences(build, number) {
+    const rows = [
+      ["plan on, " + pageData.unit, told.planned(chosen), told.planned(build), signed(told.planned(build) - told.planned(chosen), decimals)],
+      ["expect, " + pageData.unit, told.flown(chosen), told.flown(build), signed(told.flown(build) - told.flown(chosen), decimals)],
+      [pageData.currency, told.price(chosen), told.price(build), signed(told.price(build) - told.price(chosen), 0)],
+      ["g", chosen[GRAMS].toFixed(0), build[GRAMS].toFixed(0), signed(build[GRAMS].toFixed(0) - chosen[GRAMS].toFixed(0), 0)],
+      ["T/W", chosen[THRUST].toFixed(1), build[THRUST].toFixed(1), signed(build[THRUST].toFixed(1) - chosen[THRUST].toFixed(1), 1)],
+      ["W in flight", chosen[WATTS].toFixed(0), build[WATTS].toFixed(0), signed(build[WATTS].toFixed(0) - chosen[WATTS].toFixed(0), 0)]
+    ];
+    const swapped = [];
+    const has = new Map(parts(chosen).map(part => [part[0], part]));
+    const others = new Map(parts(build).map(part => [part[0], part]));
+    new Set([...has.keys(), ...others.keys()]).forEach(role => {
+      const one = has.get(role), other = others.get(role);
+      if (!one || !other || one[2] !== other[2])
+        swapped.push([role, one ? one[1] : "none", other ? other[1] : "none"]);
+    });
+    const inFull = pageData.anchors.map(([at]) => at);
+    const left = inFull.indexOf(pageData.chosen), right = inFull.indexOf(number);
+    if (left >= 0 && right >= 0) {
+      pageData.compare
+        .filter(row => !has.has(row.label) && !others.has(row.label) && row.values[left] !== row.values[right])
+        .filter(row => !["plan on", "expect", "price", "all-up mass", "thrust over weight", "power as flown"].includes(row.label))
+        .forEach(row => swapped.push([row.label, row.values[left], row.values[right]]));
     }
-    edges(best).forEach(text => picked.append(element("p", text, {class: "edge"})));
+    return {rows, swapped};
   }
-  mass.addEventListener("input", show);
-  budget.addEventListener("input", show);
+
+  function showPanel() {
+    panel.replaceChildren();
+    panel.dataset.build = state.pinned === null ? "" : typed(builds[state.pinned]);
+    if (state.pinned === null) {
+      panel.append(element("p", state.none ? "No build of the front keeps both." : "Nothing yet: tap a mark, a row, or move the limit."));
+    } else {
+      const build = builds[state.pinned], known = word(state.pinned);
+      panel.append(element("p", names(build).join(", ") + doubted(build), {class: "named"}));
+      const differ = differences(build, state.pinned);
+      const both = ["the " + first, known || "this"];
+      const sides = element("div", "", {class: "sides"});
+      sides.append(
+        tableOf("Differences against the " + first, ["", ...both, "difference"].map((title, i) => [title, i > 0]), differ.rows, false),
+        tableOf("What is another", ["", ...both].map(title => [title, false]), differ.swapped));
+      panel.append(sides);
+      if (build[DOUBTED]) panel.append(element("p", "? too good to be true: better than such aircraft are known to fly; distrust it until one is measured."));
+      if (anchors.has(state.pinned)) {
+        const link = element("a", "All of it", {href: "#" + anchors.get(state.pinned)});
+        const said = element("p", "");
+        said.append(link);
+        panel.append(said);
+      }
+      const fold = element("details", "");
+      fold.append(element("summary", "To type behind assess SCENARIO"), element("code", typed(build)));
+      const free = element("button", "Put it away", {type: "button", class: "button"});
+      free.addEventListener("click", () => pin(null));
+      panel.append(fold, free);
+    }
+    if (state.looked) edges(state.pinned).forEach(text => panel.append(element("p", text, {class: "edge"})));
+  }
+
+  const status = document.getElementById("status");
+  function showStatus() {
+    if (state.none) {
+      status.textContent = limited() + ": no build of the front keeps both.";
+    } else if (state.pinned === null) {
+      status.textContent = "Shaded: how sure the " + first + " is. Tap a mark.";
+    } else {
+      const build = builds[state.pinned];
+      status.textContent = (state.looked ? limited() + ", the longest: " : "") + [lost(build), cost(build), weight(build)].join(", ")
+        + ": " + names(build).join(", ") + doubted(build) + ".";
+    }
+  }
+
+  // --- the chart with its limit ---------------------------------------------------------------------
+  const thumb = 24;
+  const redraw = charts.draws("trade", (box, width) => {
+    const limit = limits[state.axis];
+    const drawn = trade.draw(box, width, {
+      axis: state.axis, pinned: state.pinned, limit,
+      difference: number => {
+        const build = builds[number];
+        return (state.axis === "mass" ? weight(build) : cost(build)) + ", " + lost(build);
+      }
+    }, number => pin(number));
+    if (!limit) return;
+    const scale = box.clientWidth / width;
+    limit.style.left = scale * drawn.x(+limit.min) - thumb / 2 + "px";
+    limit.style.width = scale * (drawn.x(+limit.max) - drawn.x(+limit.min)) + thumb + "px";
+    limit.style.top = scale * drawn.frame.bottom - thumb / 2 + "px";
+  });
+
+  // --- sorting, best first --------------------------------------------------------------------------
+  const risesLast = {plan_min: true, plan_km: true, flight_min: true, range_km: true, thrust_over_weight: true};
+  function showSorted() {
+    const heads = [...table.tHead.rows[0].cells];
+    const column = heads.findIndex(head => head.dataset.key === state.sort);
+    if (column < 0) return;
+    heads.forEach(head => head.removeAttribute("aria-sort"));
+    heads[column].setAttribute("aria-sort", state.falling ? "descending" : "ascending");
+    const numbers = heads[column].classList.contains("num");
+    const value = row => row.cells[column].dataset.value;
+    const rank = row => row.cells[0].dataset.value;
+    const way = state.falling ? -1 : 1;
+    [...table.tBodies[0].rows]
+      .sort((a, b) => way * (numbers ? value(a) - value(b) : value(a).localeCompare(value(b), "en")) || rank(a) - rank(b))
+      .forEach(row => table.tBodies[0].append(row));
+    sort.value = state.sort;
+  }
+  function sortBy(key, isAgain) {
+    state.falling = isAgain && state.sort === key ? !state.falling : Boolean(risesLast[key]);
+    state.sort = key;
+    showSorted();
+    remember();
+  }
+  table.tHead.querySelectorAll("button").forEach(button =>
+    button.addEventListener("click", () => sortBy(button.closest("th").dataset.key, true)));
+  sort.addEventListener("change", () => sortBy(sort.value, false));
+
+  // --- everything at once ----------------------------------------------------------------------------
+  function show() {
+    document.getElementById("trade-title").textContent = pageData.titles[state.axis];
+    Object.entries(limits).forEach(([axis, input]) => {
+      if (!input) return;
+      input.hidden = axis !== state.axis;
+      input.setAttribute("aria-valuetext", axis === "price" ? pageData.currency + " " + input.value : input.value + " g");
+    });
+    document.querySelectorAll("input[name=against]").forEach(radio => { radio.checked = radio.value === state.axis; });
+    document.querySelectorAll("tr[data-build]").forEach(row => {
+      const isPinned = Number(row.dataset.build) === state.pinned;
+      row.classList.toggle("pinned", isPinned);
+      row.querySelector(".pin").setAttribute("aria-pressed", isPinned);
+    });
+    showPanel();
+    showStatus();
+    redraw();
+  }
+
+  function pin(number, looked = false) {
+    state.pinned = number;
+    state.looked = looked;
+    state.none = looked && number === null;
+    show();
+    remember();
+  }
+
+  document.querySelectorAll("tr[data-build]").forEach(row => row.addEventListener("click", event => {
+    if (event.target.closest("a")) return;
+    const number = Number(row.dataset.build);
+    pin(number === state.pinned ? null : number);
+  }));
+  document.querySelectorAll("input[name=against]").forEach(radio => radio.addEventListener("change", () => {
+    state.axis = radio.value;
+    show();
+    remember();
+  }));
+  if (hasLimits) Object.values(limits).forEach(input => input.addEventListener("input", () => pin(within(), true)));
+
+  // --- the numbers of the chart ----------------------------------------------------------------------
+  const numbers = document.getElementById("trade-numbers");
+  numbers.parentElement.addEventListener("toggle", () => {
+    if (numbers.firstChild) return;
+    const columns = [["build", false], ["plan on, " + pageData.unit, true], ["expect, " + pageData.unit, true], ["g", true], [pageData.currency, true]];
+    numbers.append(tableOf("One build for each set of main parts", columns, trade.marked.map(({number}) => {
+      const build = builds[number];
+      return [names(build).join(", ") + doubted(build), told.planned(build), told.flown(build), build[GRAMS].toFixed(0), told.price(build)];
+    })));
+  });
+
+  // --- the address -----------------------------------------------------------------------------------
+  const folds = [...document.querySelectorAll("details[id]")];
+  const atFirst = folds.filter(fold => fold.open).map(fold => fold.id).join(".");
+  function remember() {
+    const said = new URLSearchParams();
+    if (state.axis !== "price") said.set("against", state.axis);
+    if (isMoved()) { said.set("budget", limits.price.value); said.set("cap", limits.mass.value); }
+    if (state.looked) said.set("looked", "1");
+    if (state.pinned !== null) said.set("beside", state.pinned);
+    if (state.sort !== "rank" || state.falling) said.set("sort", (state.falling ? "-" : "") + state.sort);
+    const open = folds.filter(fold => fold.open).map(fold => fold.id).join(".");
+    if (open !== atFirst) said.set("open", open);
+    const text = said.toString();
+    history.replaceState(null, "", text ? "#" + text : location.pathname + location.search);
+  }
+
+  function recall() {
+    const hash = decodeURIComponent(location.hash.slice(1));
+    const target = hash && !hash.includes("=") && document.getElementById(hash);
+    if (target) {
+      for (let fold = target.closest("details"); fold; fold = fold.parentElement.closest("details")) fold.open = true;
+      target.scrollIntoView();
+      return;
+    }
+    const said = new URLSearchParams(location.hash.slice(1));
+    state.axis = said.get("against") === "mass" ? "mass" : "price";
+    if (hasLimits) {
+      limits.price.value = said.get("budget") ?? limits.price.max;
+      limits.mass.value = said.get("cap") ?? limits.mass.max;
+    }
+    const beside = said.has("beside") ? Number(said.get("beside")) : null;
+    state.pinned = beside !== null && builds[beside] ? beside : null;
+    state.looked = hasLimits && said.has("looked");
+    state.none = state.looked && state.pinned === null;
+    const by = said.get("sort") ?? "rank";
+    state.falling = by.startsWith("-");
+    state.sort = by.replace(/^-/, "");
+    const open = (said.get("open") ?? atFirst).split(".");
+    folds.forEach(fold => { fold.open = open.includes(fold.id); });
+    showSorted();
+    show();
+  }
+  folds.forEach(fold => fold.addEventListener("toggle", remember));
+  addEventListener("hashchange", recall);
+  recall();
   show();
-}
+})();

@@ -192,9 +192,38 @@ final class Browser implements AutoCloseable {
   }
 
   private void wide(int width, boolean dark) {
+    wide(width, 900, dark);
+  }
+
+  /** A phone in a hand, 390 by 844. */
+  void phone() {
+    wide(PHONE, 844, false);
+  }
+
+  /** A desk again. */
+  void desk() {
+    wide(DESK, false);
+  }
+
+  /** The same page as another opens it, with what stands behind # in its address. */
+  void openAgain(String state) {
+    var page = driver.getCurrentUrl().replaceAll("#.*", "");
+    driver.get("about:blank");
+    driver.get(page + state);
+    driver.executeAsyncScript(
+        "const done = arguments[0]; requestAnimationFrame(() => requestAnimationFrame(() => setTimeout(done, 50)));");
+  }
+
+  /** What stands behind # in its address, with it. */
+  String state() {
+    var address = driver.getCurrentUrl();
+    return address.contains("#") ? address.substring(address.indexOf('#')) : "";
+  }
+
+  private void wide(int width, int height, boolean dark) {
     driver.executeCdpCommand(
         "Emulation.setDeviceMetricsOverride",
-        Map.of("width", width, "height", 900, "deviceScaleFactor", 1, "mobile", false));
+        Map.of("width", width, "height", height, "deviceScaleFactor", 1, "mobile", false));
     driver.executeCdpCommand(
         "Emulation.setEmulatedMedia",
         Map.of(

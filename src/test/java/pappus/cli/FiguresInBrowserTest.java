@@ -155,9 +155,8 @@ final class FiguresInBrowserTest {
         .hasSize(3);
     try (var browser = Browser.on(page)) {
       assertThat(browser.complaints()).isEmpty();
-      browser.one("input[data-compare='1']").click();
-      browser.one("input[data-compare='2']").click();
-      assertThat(browser.one("#compared").getText()).contains("<script>alert(");
+      browser.all("table.ranked .pin").get(1).click();
+      assertThat(browser.one("#beside").getText()).contains("<script>alert(");
       assertThat(browser.complaints()).isEmpty();
     }
     var csv = CommandRun.recommend(typed, "--format", "csv").out();

@@ -188,6 +188,16 @@ public record Figures(boolean isForRange) {
     return Spoken.change(told(planned(to)) - told(planned(from)), 1);
   }
 
+  /** A flight to plan with as it is told, as a number in minutes or kilometres, from seconds or metres. */
+  public double told(double figure) {
+    return told(planned(figure));
+  }
+
+  /** The least difference that is told of two flights. */
+  public double step() {
+    return isForRange ? 0.1 : 0.5;
+  }
+
   private static double told(String figure) {
     return Double.parseDouble(figure);
   }

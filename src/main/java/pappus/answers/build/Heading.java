@@ -47,16 +47,45 @@ public final class Heading {
 
   /** All that it asks for in a paragraph, the shortest there is. */
   public static String line(Scenario scenario) {
-    var asked = new ArrayList<String>();
-    asked.add(scenario.flight().style().word());
-    asked.addAll(unusual(scenario));
-    asked.add(Spoken.number(scenario.air().altitudeMetres(), 0) + " m above the sea");
+    return scenario.name()
+        + ": "
+        + String.join(", ", flown(scenario))
+        + "; "
+        + String.join("; ", asked(scenario, "thrust at least %s times weight"))
+        + "."
+        + (scenario.outlookOrExpected() == Outlook.CAUTIOUS
+            ? " Cautious: limits and ranking count every uncertain figure half its deviation worse."
+            : "")
+        + (scenario.alsoBuyOrNothing().counts() ? " " + beside(scenario) : "");
+  }
+
+  /** The same without its name, a few words a thing. */
+  public static List<String> chips(Scenario scenario) {
+    var chips = new ArrayList<>(flown(scenario));
+    chips.addAll(asked(scenario, "T/W at least %s"));
+    if (scenario.outlookOrExpected() == Outlook.CAUTIOUS) {
+      chips.add("cautious");
+    }
+    if (scenario.alsoBuyOrNothing().counts()) {
+      chips.add("with what is bought beside");
+    }
+    return chips;
+  }
+
+  private static List<String> flown(Scenario scenario) {
+    var flown = new ArrayList<String>();
+    flown.add(scenario.flight().style().word());
+    flown.addAll(unusual(scenario));
+    flown.add(Spoken.number(scenario.air().altitudeMetres(), 0) + " m above the sea");
+    return flown;
+  }
+
+  private static List<String> asked(Scenario scenario, String thrust) {
     var limits = new ArrayList<String>();
     var cap = scenario.massCap();
     limits.add((cap.strict() ? "below " : "at most ")
         + Spoken.number(cap.grams(), 1).replaceAll("\\.0$", "") + " g");
-    limits.add(
-        "thrust at least " + Spoken.number(scenario.leastThrustToWeight(), 1) + " times weight");
+    limits.add(thrust.formatted(Spoken.number(scenario.leastThrustToWeight(), 1)));
     if (scenario.budget() != null) {
       limits.add("at most " + Spoken.price(scenario.budget()));
     }
@@ -69,23 +98,11 @@ public final class Heading {
     scenario.whereOrAny().wishes().stream()
         .map(wish -> "where " + wish.inWords())
         .forEach(limits::add);
-    if (scenario.prefer() != null) {
-      limits.add("what is owned preferred");
-    }
     var goal = new GoalWords(scenario);
     if (!goal.isOfFlight()) {
       limits.add("ranked by " + goal.ranked());
     }
-    return scenario.name()
-        + ": "
-        + String.join(", ", asked)
-        + "; "
-        + String.join("; ", limits)
-        + "."
-        + (scenario.outlookOrExpected() == Outlook.CAUTIOUS
-            ? " Cautious: limits and ranking count every uncertain figure half its deviation worse."
-            : "")
-        + (scenario.alsoBuyOrNothing().counts() ? " " + beside(scenario) : "");
+    return limits;
   }
 
   /** Its name and its limits, for answers that follow a ranking. */

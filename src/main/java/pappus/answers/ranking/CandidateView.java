@@ -7,39 +7,42 @@ import pappus.document.Chart;
 import pappus.document.Table;
 
 /**
- * One candidate on a page.
+ * One build on a page: a pick, a candidate, or both.
  *
- * @param number its rank, from 1
+ * @param anchor where it stands in the page
+ * @param title what it is: "Longest", "Row 3"
+ * @param number of it among the page's builds
  * @param names of its main parts
  * @param figures what matters most, in words
  * @param says why it stands there, and what to know
- * @param bars what it weighs and where its power goes
+ * @param mass what it weighs
+ * @param power where its power goes
  * @param curves what it does in the air
  * @param plan from above, to scale
  * @param parts what it is built from
- * @param margins room to everything that bounds it
- * @param cautions that go with it
+ * @param rooms to everything that bounds it
  */
 public record CandidateView(
+    String anchor,
+    String title,
     int number,
     String names,
     String figures,
     List<CandidateWords.Said> says,
-    List<Chart> bars,
+    Chart mass,
+    Chart power,
     List<Chart> curves,
     Plan plan,
     Table parts,
-    Table margins,
-    List<String> cautions) {
+    List<BuildTables.Room> rooms) {
   public CandidateView {
     says = List.copyOf(says);
-    bars = List.copyOf(bars);
     curves = List.copyOf(curves);
-    cautions = List.copyOf(cautions);
+    rooms = List.copyOf(rooms);
   }
 
   /** Every chart of it. */
   Stream<Chart> charts() {
-    return Stream.concat(bars.stream(), curves.stream());
+    return Stream.concat(Stream.of(mass, power), curves.stream());
   }
 }

@@ -30,8 +30,9 @@ public final class CandidateWords {
    * One sentence or a few.
    *
    * @param isNote whether it is one of a list of things to know
+   * @param isFirst whether it is read even in a hurry
    */
-  public record Said(String text, boolean isNote) {}
+  public record Said(String text, boolean isNote, boolean isFirst) {}
 
   /**
    * In the order in which it is read.
@@ -44,17 +45,18 @@ public final class CandidateWords {
     var flight = assessment.flight().orElseThrow();
     var said = new ArrayList<Said>();
     if (index + 1 < candidates.size()) {
-      say(said, Reasons.standing(candidate, candidates.get(index + 1), new GoalWords(scenario)));
+      sayFirst(
+          said, Reasons.standing(candidate, candidates.get(index + 1), new GoalWords(scenario)));
     }
     Journey.of(flight, candidate.band().planWith()).forEach(line -> say(said, line));
-    say(said, Reasons.binding(assessment));
+    sayFirst(said, Reasons.binding(assessment));
     BuildLines.atHand(assessment).ifPresent(line -> say(said, line));
     OutlayWords.of(assessment, scenario, candidate.band().planWith())
         .forEach(line -> say(said, line));
-    say(said, Reasons.ending(flight) + " " + Reasons.doubt(candidate.band()));
+    sayFirst(said, Reasons.ending(flight) + " " + Reasons.doubt(candidate.band()));
     Reasons.countedBriefly(assessment.build(), flight.figures()).ifPresent(line -> say(said, line));
     Reasons.cap(flight).ifPresent(line -> say(said, line));
-    say(
+    sayFirst(
         said,
         "Chance of keeping the mass cap: " + BuildLines.chance(assessment, scenario)
             + "; avionics take "
@@ -63,8 +65,8 @@ public final class CandidateWords {
     say(said, "With " + BuildLines.accessories(assessment) + ".");
     candidate.twins().forEach((part, others) -> say(said, Reasons.twins(part, others)));
     BuildLines.places(assessment).forEach(line -> say(said, line));
-    Reasons.findings(assessment).forEach(finding -> said.add(new Said(finding, true)));
-    Hints.of(assessment).forEach(hint -> said.add(new Said(hint, true)));
+    Reasons.findings(assessment).forEach(finding -> said.add(new Said(finding, true, false)));
+    Hints.of(assessment).forEach(hint -> said.add(new Said(hint, true, false)));
     var variants = candidate.variants();
     if (!variants.isEmpty()) {
       say(said, "Also, with one part changed: " + variant(assessment, variants));
@@ -78,7 +80,11 @@ public final class CandidateWords {
   }
 
   private static void say(List<Said> said, String text) {
-    said.add(new Said(text, false));
+    said.add(new Said(text, false, false));
+  }
+
+  private static void sayFirst(List<Said> said, String text) {
+    said.add(new Said(text, false, true));
   }
 
   private String variant(Assessment row, List<Assessment> variants) {

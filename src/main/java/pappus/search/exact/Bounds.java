@@ -168,7 +168,6 @@ final class Bounds {
             flown,
             planWith,
             least.cents(),
-            least.pieces(),
             least.grams() - EDGE,
             thrustToWeight * (1 + EDGE));
   }

@@ -415,12 +415,7 @@ final class Frames {
     /** A part with it. */
     Adds on(Adds part) {
       return new Adds(
-          part.grams() + grams,
-          part.variance(),
-          part.watts(),
-          part.cents() + cents,
-          part.pieces(),
-          part.ohm());
+          part.grams() + grams, part.variance(), part.watts(), part.cents() + cents, part.ohm());
     }
   }
 }

@@ -14,7 +14,6 @@ import java.util.function.DoubleBinaryOperator;
  * @param watts of each step at the battery, payload included, rising, W
  * @param variance least of any, g²
  * @param cents least of any
- * @param pieces to buy, fewest of any
  * @param ohm least of board and lead on the way from the pack to the motors, Ω
  */
 record KitRelaxation(
@@ -24,7 +23,6 @@ record KitRelaxation(
     Numbers watts,
     double variance,
     long cents,
-    int pieces,
     double ohm) {
 
   /** Grams per watt. */
@@ -75,7 +73,7 @@ record KitRelaxation(
     var light = RATES.indexOf(6.0);
     var draw = Math.max(watts.at(0), (exchange.at(light + 2) - exchange.at(light)) / 2);
     var weighs = Math.max(leastGrams(), exchange.at(light + 1) - RATES.get(light + 1) * draw);
-    return new Adds(weighs, variance, draw, cents, pieces, ohm);
+    return new Adds(weighs, variance, draw, cents, ohm);
   }
 
   int steps() {
