@@ -52,9 +52,10 @@ public final class Assessor {
    *     that is lighter than the frame as listed
    * @param variance of that sum, g²
    * @param cents price of what has to be bought
+   * @param pieces that have to be bought, but for small hardware
    * @param watts what everything beside the motors draws at the battery, W; final once every consumer is chosen
    */
-  public record PartialBuild(double grams, double variance, long cents, double watts) {}
+  public record PartialBuild(double grams, double variance, long cents, int pieces, double watts) {}
 
   /** Thousandths are what is told of the figure to plan with. */
   private static final double GRAIN = 1000;
@@ -269,7 +270,7 @@ public final class Assessor {
             purpose,
             Assessment.flown(flight),
             planWith,
-            cost.cents(),
+            cost,
             mass.grams(),
             flight.thrustToWeight()),
         planning);
@@ -329,6 +330,7 @@ public final class Assessor {
   public PartialBuild begun(Build begun) {
     var fitting = fitter.fit(begun);
     var mass = MassTable.of(fitting);
+    var cost = CostTable.of(fitting, purse);
     // Before a board is there nobody knows which height the frame is ordered with: it may be the
     // lightest.
     var height = begun.board().isPresent()
@@ -337,7 +339,8 @@ public final class Assessor {
     return new PartialBuild(
         mass.grams() + height,
         mass.doubtGrams() * mass.doubtGrams(),
-        CostTable.of(fitting, purse).cents(),
+        cost.cents(),
+        cost.piecesToBuy(),
         Avionics.draws(fitting).stream().mapToDouble(Draw::watts).sum());
   }
 

@@ -131,6 +131,14 @@ public record CostTable(List<Line> lines, List<OwnLine> own, long cents) {
         fromShelf == wanted);
   }
 
+  /** Pieces that fly and are not at hand; screws and other small hardware are none. */
+  public int piecesToBuy() {
+    return lines.stream()
+        .filter(line -> !line.owned() && !line.part().kind().isSmall())
+        .mapToInt(line -> Math.max(0, line.pieces() - line.fromHand()))
+        .sum();
+  }
+
   /** Pieces of each part that fly, whatever they serve as. */
   Map<Part, Integer> pieces() {
     var pieces = new LinkedHashMap<Part, Integer>();

@@ -11,7 +11,10 @@ public record Merit(long objective, long second) {
   static final Merit NONE = new Merit(0, 0);
 
   /** Above every price, in cents, and every mass, in milligrams. */
-  private static final long MOST = 1_000_000_000_000L;
+  private static final long MOST = 1_000_000_000_000_000L;
+
+  /** Above the price of any build. */
+  private static final long PIECE_CENTS = 1_000_000_000_000L;
 
   /**
    * Of what a build has; what need not be known for a purpose may be anything.
@@ -20,9 +23,27 @@ public record Merit(long objective, long second) {
    * @param planWith the same to plan with, in thousandths
    */
   static Merit of(
-      Purpose purpose, long flown, long planWith, long cents, double grams, double thrustToWeight) {
-    var objective = objective(purpose.measure(), flown, planWith, cents, grams, thrustToWeight);
-    return new Merit(objective, purpose.measure().isOfFlight() ? -cents : planWith);
+      Purpose purpose,
+      long flown,
+      long planWith,
+      CostTable cost,
+      double grams,
+      double thrustToWeight) {
+    var objective = objective(
+        purpose.measure(),
+        flown,
+        planWith,
+        cost.cents(),
+        cost.piecesToBuy(),
+        grams,
+        thrustToWeight);
+    return new Merit(
+        objective,
+        switch (purpose.measure()) {
+          case FLIGHT, PLAN_WITH -> -cost.cents();
+          case PRICE, MASS, THRUST -> planWith;
+          case PIECES -> flown;
+        });
   }
 
   /**
@@ -34,15 +55,22 @@ public record Merit(long objective, long second) {
       long flown,
       long planWith,
       long cents,
+      int pieces,
       double grams,
       double thrustToWeight) {
     return switch (measure) {
       case FLIGHT -> flown;
       case PLAN_WITH -> planWith;
       case PRICE -> MOST - cents;
+      case PIECES -> MOST - PIECE_CENTS * pieces - cents;
       case MASS -> MOST - Math.round(grams * 1000);
       case THRUST -> (long) Math.floor(thrustToWeight * Assessment.OBJECTIVE);
     };
+  }
+
+  /** Pieces to buy of an objective that counts them. */
+  public static long pieces(long objective) {
+    return (MOST - objective) / PIECE_CENTS;
   }
 
   /** Cents, or milligrams, of an objective that is larger the less there is of them. */

@@ -18,7 +18,9 @@ public record Purpose(Measure measure, long leastFlight, boolean onlyBelieved) {
     PLAN_WITH,
     PRICE,
     MASS,
-    THRUST;
+    THRUST,
+    /** Pieces to buy, then price. */
+    PIECES;
 
     /** Whether it is more of a flight. */
     public boolean isOfFlight() {

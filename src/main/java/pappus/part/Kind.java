@@ -44,6 +44,11 @@ public enum Kind {
     return Stream.of(values()).filter(kind -> kind.fileName().equals(fileName)).findFirst();
   }
 
+  /** Whether its parts are small hardware, which comes along with others. */
+  public boolean isSmall() {
+    return this == SCREW || this == STRAP || this == ADAPTER || this == SUNDRY;
+  }
+
   /** The word on the command line. */
   public String key() {
     return key;

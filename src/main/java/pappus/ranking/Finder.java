@@ -43,6 +43,9 @@ public final class Finder {
   /** Changes that find what comes closest where nothing is feasible: more would find nothing that counts. */
   private static final long CLOSEST_MOVES = 4_000;
 
+  /** Builds that plan with so much of the best are as good where it matters what is there. */
+  private static final double PREFERRED_SHARE = 0.95;
+
   private static final long TOLD_NANOS = 200_000_000;
 
   private final Way way;
@@ -103,13 +106,41 @@ public final class Finder {
    * @param wanted how many
    */
   public Ranking rank(Question question, int wanted) {
+    var purpose = question.assessor().purpose();
+    if (question.assessor().scenario().prefer() == null || purpose.measure() != Measure.FLIGHT) {
+      return rank(question, wanted, true);
+    }
+    var longest = longest(question);
+    return longest
+        .build()
+        .map(best -> rank(
+            question.with(new Purpose(
+                Measure.PIECES,
+                Math.max(purpose.leastFlight(), (long) Math.ceil(PREFERRED_SHARE * best.planned())),
+                !best.isBeyondBelief())),
+            wanted,
+            longest.isProof()))
+        .orElseGet(() -> rank(question, wanted, true));
+  }
+
+  /** The longest or farthest flight to plan with, of builds that are believed unless there is none. */
+  private Best longest(Question question) {
+    var least = question.assessor().purpose().leastFlight();
+    var believed = best(question.with(new Purpose(Measure.PLAN_WITH, least, true)));
+    return believed.build().isPresent()
+        ? believed
+        : best(question.with(new Purpose(Measure.PLAN_WITH, least, false)));
+  }
+
+  /** @param maySettle whether its proof proves anything */
+  private Ranking rank(Question question, int wanted, boolean maySettle) {
     var incumbents = new Incumbents();
     var ranker = new Ranker(question, incumbents);
     if (way == Way.HEURISTIC) {
       return ranker.rank(wanted, Proof.of(tryChanges(question, incumbents, wanted)));
     }
     var found = prove(question, incumbents, wanted);
-    var proof = proof(question, found);
+    var proof = maySettle ? proof(question, found) : Proof.of(Ending.EFFORT);
     if (found.ending() == Ending.PROVEN) {
       if (found.rows().isEmpty()) {
         // A proof assesses nothing that cannot be feasible: changes find what comes closest.

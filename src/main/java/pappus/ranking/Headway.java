@@ -22,7 +22,7 @@ record Headway(Question question, Optional<Assessment> best, OptionalLong unseen
     var found = "best " + figure(best.get().objective());
     var bound = switch (question.assessor().purpose().measure()) {
       case FLIGHT, PLAN_WITH, THRUST -> "most";
-      case PRICE, MASS -> "least";
+      case PRICE, MASS, PIECES -> "least";
     };
     return unseen.isPresent()
         ? "%s, unseen at %s %s".formatted(found, bound, figure(unseen.getAsLong()))
@@ -35,6 +35,7 @@ record Headway(Question question, Optional<Assessment> best, OptionalLong unseen
       case PLAN_WITH -> flight((double) objective / 1000);
       case PRICE ->
         "price " + String.format(Locale.ROOT, "%.2f", (double) Merit.below(objective) / 100);
+      case PIECES -> Merit.pieces(objective) + " to buy";
       case MASS -> String.format(Locale.ROOT, "%.1f g", (double) Merit.below(objective) / 1000);
       case THRUST -> String.format(Locale.ROOT, "T/W %.2f", Assessment.figure(objective));
     };

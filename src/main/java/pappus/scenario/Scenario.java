@@ -56,6 +56,11 @@ public record Scenario(
     @Nullable
     Double leastKilometres,
 
+    @JsonPropertyDescription(
+        "owned: of builds that plan with 95 % of the best or more, those with the fewest pieces to buy come first, then the cheapest; screws and other small hardware count as none. Absent: the goal alone.")
+    @Nullable
+    Prefer prefer,
+
     @JsonPropertyDescription("What it carries; absent: nothing.") @Nullable
     Payload payload,
 
@@ -143,6 +148,10 @@ public record Scenario(
                   Require.plain(air.windMetresPerSecond()), flight.style().word()));
     }
     requireLeastFlight(goal, leastMinutes, leastKilometres);
+    if (prefer != null && goal != null && !goal.isOfFlight()) {
+      Require.refuse("prefer must be left out where the goal is %s, but is %s."
+          .formatted(goal.name().toLowerCase(Locale.ROOT), prefer.name().toLowerCase(Locale.ROOT)));
+    }
     if (!flight.coversGround()) {
       if (goal == Goal.RANGE) {
         Require.refuse(
@@ -214,6 +223,7 @@ public record Scenario(
         null,
         new Air(0, null, null, null, null),
         Flight.HOVERING,
+        null,
         null,
         null,
         null,

@@ -243,6 +243,34 @@ class RecommendCommandTest {
   }
 
   @Test
+  void whatIsOwnedComesFirstOfWhatPlansWithNearlyAsMuch() throws IOException {
+    CommandRun.write(folder, SmallShop.few(), "");
+    var best =
+        CommandRun.recommend(CommandRun.typed(folder), "--format", "json").json();
+    var owned = best.at("/candidates/1/roles/motor").asString();
+    var asked = ", \"prefer\": \"owned\", \"parts\": {\"owned\": [\"%s\"]}".formatted(owned);
+    CommandRun.write(folder, SmallShop.few(), asked);
+
+    var run = CommandRun.recommend(CommandRun.typed(folder), "--force");
+    var json = JsonMapper.shared().readTree(Files.readString(folder.resolve("out/result.json")));
+
+    assertThat(run.out().replace('\n', ' '))
+        .contains(
+            "what is owned preferred.",
+            "Ranking by pieces to buy, proven",
+            " to buy",
+            "All plan with 95 % of the best or more.");
+    var first = json.path("candidates").get(0);
+    assertThat(json.at("/picks/0/planWithSeconds").asDouble()).isPositive();
+    assertThat(first.at("/roles/motor").asString()).isEqualTo(owned);
+    assertThat(first.path("planWithSeconds").asDouble())
+        .isGreaterThanOrEqualTo(0.95 * json.at("/picks/0/planWithSeconds").asDouble() - 0.01);
+    CommandRun.write(folder, SmallShop.few(), asked + ", \"goal\": \"price\", \"leastMinutes\": 9");
+    assertThat(CommandRun.recommend(CommandRun.typed(folder), "--force").err())
+        .contains("prefer must be left out where the goal is price, but is owned.");
+  }
+
+  @Test
   void nothingFeasibleIsADocumentToo() throws IOException {
     CommandRun.write(folder, SmallShop.catalog(SmallShop.ONE_BUILD), POOR);
 

@@ -98,6 +98,9 @@ public final class Heading {
     scenario.whereOrAny().wishes().stream()
         .map(wish -> "where " + wish.inWords())
         .forEach(limits::add);
+    if (scenario.prefer() != null) {
+      limits.add("what is owned preferred");
+    }
     var goal = new GoalWords(scenario);
     if (!goal.isOfFlight()) {
       limits.add("ranked by " + goal.ranked());

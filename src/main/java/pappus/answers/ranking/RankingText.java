@@ -1,5 +1,6 @@
 package pappus.answers.ranking;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -130,12 +131,18 @@ public final class RankingText {
           + (isDoubted ? "? too good to be true: never a pick" : "")
           + ".");
     }
+    if (scenario.prefer() != null) {
+      lines.say("All plan with 95 % of the best or more.");
+    }
     if (!isProof) {
       lines.say(Standing.text(ranking, scenario.goalOrEndurance()));
     }
   }
 
   private String ranked() {
+    if (scenario.prefer() != null) {
+      return "pieces to buy";
+    }
     return switch (scenario.goalOrEndurance()) {
       case ENDURANCE -> "minutes expected";
       case RANGE -> "kilometres expected";
@@ -149,7 +156,11 @@ public final class RankingText {
     var row = rows.get(index);
     var build = row.assessment();
     var known = naming.picks().of(build).map(one -> List.of(one.kind().word()));
-    var names = known.orElseGet(() -> BuildLines.otherwise(build, rows.get(0).assessment()));
+    var names = new ArrayList<String>();
+    if (scenario.prefer() != null) {
+      names.add(build.cost().piecesToBuy() + " to buy");
+    }
+    names.addAll(known.orElseGet(() -> BuildLines.otherwise(build, rows.get(0).assessment())));
     var numbers = String.format(
         Locale.ROOT,
         "%2d %-2s%s  ",

@@ -7,11 +7,19 @@ package pappus.search.exact;
  * @param variance of it, g²
  * @param watts draw at the battery, W
  * @param cents price
+ * @param pieces to buy, but for small hardware
  * @param ohm on the way from the pack to the motors, Ω
  * @param traded draw with each gram counted as so many watts, at each of the {@link #RATES}, W: of several parts, the
  *     lightest is rarely the thriftiest, and no part has less of both than this
  */
-record Adds(double grams, double variance, double watts, long cents, double ohm, Numbers traded) {
+record Adds(
+    double grams,
+    double variance,
+    double watts,
+    long cents,
+    int pieces,
+    double ohm,
+    Numbers traded) {
   /** Watts per gram, rising from none. */
   private static final double[] RATES = {
     0, 0.03, 0.06, 0.09, 0.12, 0.15, 0.18, 0.21, 0.25, 0.3, 0.4, 0.6, 1.5, 6
@@ -21,7 +29,12 @@ record Adds(double grams, double variance, double watts, long cents, double ohm,
 
   /** Of one part, or of several together. */
   Adds(double grams, double variance, double watts, long cents, double ohm) {
-    this(grams, variance, watts, cents, ohm, traded(grams, watts));
+    this(grams, variance, watts, cents, 0, ohm);
+  }
+
+  /** Of one part, or of several together. */
+  Adds(double grams, double variance, double watts, long cents, int pieces, double ohm) {
+    this(grams, variance, watts, cents, pieces, ohm, traded(grams, watts));
   }
 
   private static Numbers traded(double grams, double watts) {
@@ -61,6 +74,7 @@ record Adds(double grams, double variance, double watts, long cents, double ohm,
         variance + other.variance,
         watts + other.watts,
         cents + other.cents,
+        pieces + other.pieces,
         ohm + other.ohm,
         traded.plus(other.traded));
   }
@@ -72,37 +86,39 @@ record Adds(double grams, double variance, double watts, long cents, double ohm,
         Math.min(variance, other.variance),
         Math.min(watts, other.watts),
         Math.min(cents, other.cents),
+        Math.min(pieces, other.pieces),
         Math.min(ohm, other.ohm),
         traded.least(other.traded));
   }
 
   /** Pieces that err together. */
-  Adds times(int pieces) {
-    return pieces == 1
+  Adds times(int count) {
+    return count == 1
         ? this
         : new Adds(
-            pieces * grams,
-            pieces * pieces * variance,
-            pieces * watts,
+            count * grams,
+            count * count * variance,
+            count * watts,
             cents,
-            pieces * ohm,
-            traded.times(pieces));
+            pieces,
+            count * ohm,
+            traded.times(count));
   }
 
   /** With so many grams more. */
   Adds heavier(double more) {
     return more == 0
         ? this
-        : new Adds(grams + more, variance, watts, cents, ohm, traded.plus(traded(more, 0)));
+        : new Adds(grams + more, variance, watts, cents, pieces, ohm, traded.plus(traded(more, 0)));
   }
 
   /** Of one part, or of several together, the same with another mass. */
   Adds weighing(double other) {
-    return new Adds(other, variance, watts, cents, ohm);
+    return new Adds(other, variance, watts, cents, pieces, ohm);
   }
 
   /** Of one part, or of several together, the same with another draw. */
   Adds drawing(double other) {
-    return new Adds(grams, variance, other, cents, ohm);
+    return new Adds(grams, variance, other, cents, pieces, ohm);
   }
 }

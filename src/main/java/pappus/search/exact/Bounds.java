@@ -168,6 +168,7 @@ final class Bounds {
             flown,
             planWith,
             least.cents(),
+            least.pieces(),
             least.grams() - EDGE,
             thrustToWeight * (1 + EDGE));
   }

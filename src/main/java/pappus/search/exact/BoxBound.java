@@ -104,6 +104,11 @@ final class BoxBound {
         + battery.adds().cents()
         + frame.cents()
         + kits.cents();
+    var pieces = motor.adds().pieces()
+        + propeller.adds().pieces()
+        + battery.adds().pieces()
+        + frame.pieces()
+        + kits.pieces();
     var newtonsPerGram = newtonsPerGram(air.leastLost(propeller.diameterMm()));
     if (bounds.isTooMuch(grams, variance, cents)
         || !isStrongEnough(three, kits, bounds.leastThrustToWeight() * newtonsPerGram * grams)) {
@@ -120,7 +125,7 @@ final class BoxBound {
     return bounds.objective(
         flown,
         reliance,
-        new Adds(grams, variance, watts, cents, 0),
+        new Adds(grams, variance, watts, cents, pieces, 0),
         bounds.asksForThrust() ? thrustToWeight(three, kits, newtonsPerGram * grams) : 0);
   }
 

@@ -244,7 +244,7 @@ final class Branching {
 
   private Adds adds(Build build) {
     var begun = question.assessor().begun(build);
-    return new Adds(begun.grams(), begun.variance(), 0, begun.cents(), 0);
+    return new Adds(begun.grams(), begun.variance(), 0, begun.cents(), begun.pieces(), 0);
   }
 
   private Branched sharpenedFirst(Node.Four four, long until) {

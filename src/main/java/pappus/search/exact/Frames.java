@@ -415,7 +415,12 @@ final class Frames {
     /** A part with it. */
     Adds on(Adds part) {
       return new Adds(
-          part.grams() + grams, part.variance(), part.watts(), part.cents() + cents, part.ohm());
+          part.grams() + grams,
+          part.variance(),
+          part.watts(),
+          part.cents() + cents,
+          part.pieces(),
+          part.ohm());
     }
   }
 }

@@ -136,6 +136,7 @@ final class Goods {
         Math.max(0, begun.variance() - nothing.variance()),
         0,
         Math.max(0, begun.cents() - nothing.cents()),
+        begun.pieces(),
         part instanceof Lead lead
             ? Ratings.ohm(lead)
             : part instanceof Board board ? Ratings.ohm(board) : 0);

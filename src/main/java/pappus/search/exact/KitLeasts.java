@@ -24,7 +24,8 @@ final class KitLeasts {
   private static final int VARIANCE = RATES + 1;
   private static final int CENTS = RATES + 2;
   private static final int OHM = RATES + 3;
-  private static final int MEASURES = RATES + 4;
+  private static final int PIECES = RATES + 4;
+  private static final int MEASURES = RATES + 5;
 
   private final Goods goods;
   private final KitClasses classes;
@@ -139,6 +140,7 @@ final class KitLeasts {
     measured[VARIANCE] = adds.variance();
     measured[CENTS] = adds.cents();
     measured[OHM] = adds.ohm();
+    measured[PIECES] = adds.pieces();
     return measured;
   }
 
@@ -148,10 +150,10 @@ final class KitLeasts {
     }
   }
 
-  /** Adds so many pieces; they are bought in sets, whose price is already that of the pieces. */
+  /** Adds so many pieces; they are bought in sets, whose price is already that of the pieces, as is what is to buy. */
   private static void add(double[] sum, double[] other, int pieces) {
     for (var measure = 0; measure < MEASURES; measure++) {
-      sum[measure] += (measure == CENTS ? 1 : pieces) * other[measure];
+      sum[measure] += (measure == CENTS || measure == PIECES ? 1 : pieces) * other[measure];
     }
   }
 
@@ -226,6 +228,11 @@ final class KitLeasts {
 
   double cents(List<Integer> of) {
     return least(CENTS, of);
+  }
+
+  /** Fewest to buy. */
+  double pieces(List<Integer> of) {
+    return least(PIECES, of);
   }
 
   /** Least resistance of board and lead, Ω. */

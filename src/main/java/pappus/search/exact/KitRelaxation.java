@@ -14,6 +14,7 @@ import java.util.function.DoubleBinaryOperator;
  * @param watts of each step at the battery, payload included, rising, W
  * @param variance least of any, g²
  * @param cents least of any
+ * @param pieces to buy, fewest of any
  * @param ohm least of board and lead on the way from the pack to the motors, Ω
  */
 record KitRelaxation(
@@ -23,6 +24,7 @@ record KitRelaxation(
     Numbers watts,
     double variance,
     long cents,
+    int pieces,
     double ohm) {
 
   /** Grams per watt. */
@@ -73,7 +75,7 @@ record KitRelaxation(
     var light = RATES.indexOf(6.0);
     var draw = Math.max(watts.at(0), (exchange.at(light + 2) - exchange.at(light)) / 2);
     var weighs = Math.max(leastGrams(), exchange.at(light + 1) - RATES.get(light + 1) * draw);
-    return new Adds(weighs, variance, draw, cents, ohm);
+    return new Adds(weighs, variance, draw, cents, pieces, ohm);
   }
 
   int steps() {

@@ -81,6 +81,7 @@ final class KitRelaxations {
         known.watts(sorts),
         known.variance(sorts),
         (long) Math.floor(known.cents(sorts)),
+        (int) Math.floor(known.pieces(sorts)),
         known.ohm(sorts));
   }
 
@@ -90,6 +91,7 @@ final class KitRelaxations {
       double watts,
       double variance,
       long cents,
+      int pieces,
       double ohm) {
     var lightest = exchange[0];
     var most = watts;
@@ -113,6 +115,7 @@ final class KitRelaxations {
         Numbers.of(STEPS + 1, step -> drawn[step]),
         variance,
         cents,
+        pieces,
         ohm);
   }
 }

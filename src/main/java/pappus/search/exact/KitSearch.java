@@ -107,7 +107,7 @@ final class KitSearch {
     enter(
         begun,
         0,
-        new Adds(from.grams(), variance, from.watts(), cents, 0),
+        new Adds(from.grams(), variance, from.watts(), cents, from.pieces(), 0),
         OptionalDouble.empty(),
         null);
   }

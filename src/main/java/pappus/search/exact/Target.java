@@ -155,6 +155,7 @@ final class Target {
         mains.variance() + kit.variance(),
         watts,
         mains.cents() + kit.cents(),
+        mains.pieces() + kit.pieces(),
         kit.ohm());
   }
 }

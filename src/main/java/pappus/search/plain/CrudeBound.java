@@ -124,7 +124,7 @@ final class CrudeBound {
     return switch (purpose.measure()) {
       case FLIGHT -> Math.max(claimed, least);
       case PLAN_WITH -> Math.max(claimed * MICRO_IN_MILLI, least);
-      case PRICE, MASS, THRUST -> least;
+      case PRICE, MASS, THRUST, PIECES -> least;
     };
   }
 

@@ -28,6 +28,7 @@ import pappus.quantity.Money;
 import pappus.scenario.AlsoBuy;
 import pappus.scenario.Choice;
 import pappus.scenario.OwnLine;
+import pappus.scenario.Prefer;
 import pappus.scenario.Spare;
 import pappus.search.Enumeration;
 import pappus.search.Incumbents;
@@ -152,6 +153,30 @@ public final class RandomQuestions {
         .filter(part -> part.fills().isEmpty() && part.kind() != Kind.ANTENNA)
         .forEach(all::add);
     return all;
+  }
+
+  /** That question with some pieces of some parts at hand, and those preferred. */
+  static Question owning(int seed) {
+    var plain = of(seed);
+    var random = new Random(37L * seed + 11);
+    var parts = parts(plain);
+    var shelf = new ArrayList<ShelfEntry>();
+    var owned = new ArrayList<String>();
+    for (var part : parts.values()) {
+      if (random.nextInt(3) == 0) {
+        shelf.add(new ShelfEntry(part.id(), random.nextInt(7), null, null, null));
+      }
+      if (random.nextInt(6) == 0) {
+        owned.add(part.id());
+      }
+    }
+    var scenario = plain.assessor().scenario();
+    var choice = scenario.partsOrAny();
+    scenario = Parts.with(
+        scenario, "parts", new Choice(choice.fixed(), choice.allowed(), choice.excluded(), owned));
+    var supply = new Supply(Catalog.of(withHardware(parts)), Shelf.of(shelf));
+    return Question.of(
+        supply.catalog(), supply.assessor(Parts.with(scenario, "prefer", Prefer.OWNED)));
   }
 
   /**
