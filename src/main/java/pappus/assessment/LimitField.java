@@ -59,7 +59,7 @@ public record LimitField(
       1,
       scenario -> Optional.of(scenario.leastThrustToWeight()),
       (scenario, ratio) -> ratio,
-      scenario -> "thrust over weight of " + Require.plain(scenario.leastThrustToWeight()));
+      scenario -> "thrust-to-weight of " + Require.plain(scenario.leastThrustToWeight()));
 
   static final LimitField LEAST_MINUTES =
       leastFlight("leastMinutes", "0.1", Scenario::leastMinutes, "min");

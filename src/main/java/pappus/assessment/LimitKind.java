@@ -10,19 +10,14 @@ import pappus.scenario.Scenario;
  * a field, and so can be swept and loosened; the first of these is the last that one would give up.
  */
 public enum LimitKind {
-  MASS_CAP(
-      "mass-cap", "all-up mass at the confidence asked for", "g", Way.AT_MOST, LimitField.MASS_CAP),
+  MASS_CAP("mass-cap", "all-up mass with its doubt", "g", Way.AT_MOST, LimitField.MASS_CAP),
   THRUST_TO_WEIGHT(
-      "thrust-to-weight",
-      "thrust over weight",
-      "",
-      Way.AT_LEAST,
-      LimitField.LEAST_THRUST_TO_WEIGHT),
+      "thrust-to-weight", "thrust-to-weight", "", Way.AT_LEAST, LimitField.LEAST_THRUST_TO_WEIGHT),
   LEAST_MINUTES(
       "least-minutes", "time to plan with", "min", Way.AT_LEAST, LimitField.LEAST_MINUTES),
   LEAST_KILOMETRES(
       "least-kilometres", "range to plan with", "km", Way.AT_LEAST, LimitField.LEAST_KILOMETRES),
-  BUDGET("budget", "price of what has to be bought", "%s", Way.AT_MOST, LimitField.BUDGET),
+  BUDGET("budget", "price to buy", "%s", Way.AT_MOST, LimitField.BUDGET),
   IN_STOCK("in-stock", "%s in the build", Limit.PIECES, Way.AT_MOST, null),
   TOP_SPEED("top-speed", "airspeed %s", "m/s", Way.AT_MOST, null),
   GROUND_SPEED("ground-speed", "speed over ground %s", "m/s", Way.AT_LEAST, null),

@@ -34,19 +34,19 @@ public final class Margins {
     var grams = assessment.mass().grams();
     margins.add(Limit.atLeast(
         "thrust",
-        "thrust in mid-flight",
+        "full thrust, mid-flight",
         "gf",
         flight.thrustToWeight() * grams,
         assessor.scenario().leastThrustToWeight() * grams));
     margins.add(Limit.atLeast(
         "landing-volts",
-        "pack when the flight ends",
+        "pack voltage at landing",
         "V",
         flight.endurance().discharge().endVolts(),
         cells * assessor.models().landing(battery).voltsPerCell()));
     margins.add(Limit.atLeast(
         "floor-volts",
-        "pack under full throttle in mid-flight",
+        "pack voltage at full throttle, mid-flight",
         "V",
         flight.full().busVolts(),
         cells * assessor.models().floorVolts(battery)));

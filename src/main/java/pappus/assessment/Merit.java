@@ -48,7 +48,7 @@ public record Merit(long objective, long second) {
 
   /**
    * What is made as large as can be: whole microseconds or micrometres, thousandths to plan with, cents and milligrams
-   * below a bound, or millionths of thrust over weight.
+   * below a bound, or millionths of thrust-to-weight.
    */
   public static long objective(
       Purpose.Measure measure,

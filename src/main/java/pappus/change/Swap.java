@@ -4,8 +4,10 @@ import java.util.List;
 import pappus.assessment.Assessment;
 import pappus.assessment.Finding;
 import pappus.assessment.Limit;
+import pappus.assessment.flight.FlightEstimate;
 import pappus.part.Part;
 import pappus.part.Role;
+import pappus.scenario.Goal;
 
 /**
  * A build with another part in one role, and with what had to change along with it.
@@ -79,6 +81,22 @@ public record Swap(
   /** What is gained of what builds are ranked by, seconds or metres; below zero for a loss. */
   public double gained() {
     return Assessment.figure(assessment.flown() - base.flown());
+  }
+
+  /**
+   * What is gained of what a goal asks for: seconds, metres, grams less, or thrust-to-weight; below zero for a loss. Of
+   * the price it is the flight, since that is what money buys.
+   */
+  public double gained(Goal goal) {
+    return switch (goal) {
+      case ENDURANCE, RANGE, PRICE -> gained();
+      case MASS -> -gramsMore();
+      case THRUST -> thrust(assessment) - thrust(base);
+    };
+  }
+
+  private static double thrust(Assessment build) {
+    return build.flight().map(FlightEstimate::thrustToWeight).orElse(0.0);
   }
 
   /** Cents more; below zero for less. */

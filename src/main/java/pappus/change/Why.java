@@ -10,6 +10,7 @@ import pappus.assessment.Limit;
 import pappus.assessment.Margins;
 import pappus.assessment.flight.Factors;
 import pappus.part.Role;
+import pappus.scenario.Goal;
 import pappus.search.Question;
 
 /**
@@ -19,7 +20,8 @@ import pappus.search.Question;
  * @param rates what a gram and a watt are worth; absent without a flight
  * @param forSwitching what is gained, seconds or metres, if controllers of which nothing is known switch twice as often
  *     as is taken of them; absent where something is known of them
- * @param forMoney the swap that gains most for each unit of money; absent if none that costs more gains anything
+ * @param forMoney the swap that gains most of what is asked for ({@link Swap#gained(Goal)}) for each unit of money; absent if none that
+ *     costs more gains anything
  * @param toGiveUp the swap that saves most money for what it loses; absent if none saves a hundredth of the price
  * @param savings where grams can be saved, the cheapest first
  * @param swaps the best single swap of each role
@@ -38,7 +40,7 @@ public record Why(
   /** Less of the price is not worth a swap. */
   private static final double LEAST_SAVED = 0.01;
 
-  /** Gains of less are no loss for what is saved, seconds or metres. */
+  /** Gains of less are no loss for what is saved: seconds, metres, grams or thrust-to-weight. */
   private static final double LEAST_LOST = 1e-3;
 
   public Why {
@@ -58,14 +60,15 @@ public record Why(
       all.addAll(swaps);
       best.add(BestSwaps.of(role, swaps));
     }
+    var goal = assessor.scenario().goalOrEndurance();
     var flies =
         assessment.flight().filter(flight -> flight.endurance().seconds() > 0).isPresent();
     return new Why(
         Margins.of(assessment, assessor),
         flies ? Rates.of(assessment, assessor) : Optional.empty(),
         flies ? forSwitching(assessment, assessor) : Optional.empty(),
-        forMoney(all),
-        toGiveUp(assessment, all),
+        forMoney(all, goal),
+        toGiveUp(assessment, all, goal),
         flies ? Savings.of(assessor, assessment, all) : List.of(),
         best);
   }
@@ -80,18 +83,19 @@ public record Why(
         flown.applyAsDouble(Factors.switchedTwiceAsOften()) - flown.applyAsDouble(Factors.NONE));
   }
 
-  private static Optional<Swap> forMoney(List<Swap> swaps) {
+  private static Optional<Swap> forMoney(List<Swap> swaps, Goal goal) {
     return swaps.stream()
-        .filter(swap ->
-            swap.assessment().isFeasible() && swap.centsMore() >= LEAST_CENTS && swap.gained() > 0)
-        .max(Comparator.comparingDouble(swap -> swap.gained() / swap.centsMore()));
+        .filter(swap -> swap.assessment().isFeasible()
+            && swap.centsMore() >= LEAST_CENTS
+            && swap.gained(goal) > 0)
+        .max(Comparator.comparingDouble(swap -> swap.gained(goal) / swap.centsMore()));
   }
 
-  private static Optional<Swap> toGiveUp(Assessment base, List<Swap> swaps) {
+  private static Optional<Swap> toGiveUp(Assessment base, List<Swap> swaps, Goal goal) {
     return swaps.stream()
         .filter(swap -> swap.assessment().isFeasible()
             && -swap.centsMore() > LEAST_SAVED * base.cost().cents())
         .max(Comparator.comparingDouble(
-            swap -> -swap.centsMore() / Math.max(LEAST_LOST, -swap.gained())));
+            swap -> -swap.centsMore() / Math.max(LEAST_LOST, -swap.gained(goal))));
   }
 }

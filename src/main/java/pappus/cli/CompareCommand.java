@@ -55,8 +55,8 @@ final class CompareCommand extends ScenarioCommand implements Callable<Integer> 
         .toList();
     var best = finding(finder -> finder.best(inputs.question()));
     var first = builds.stream().filter(Assessment::isFeasible).min(Incumbents.BEST_FIRST);
-    var standing = "The best of these: "
-        + new Against(inputs.scenario()).of(first.orElse(builds.get(0)), best);
+    var standing =
+        "Best of these: " + new Against(inputs.scenario()).of(first.orElse(builds.get(0)), best);
     var text = new ComparisonText(inputs.scenario(), builds, bands);
     print(
         inputs,

@@ -25,7 +25,7 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "fits",
     description =
-        "Lists by kind every part that goes with one, or with several together: directly, with an adapter, with something to know, not, not known; --matrix has a column for each part by itself.",
+        "Lists by kind every part that goes with one, or with several together: directly, with an adapter, with a note, not, not known; --matrix has a column for each part by itself.",
     footer = {
       "pappus fits cottongrass-4",
       "pappus fits cottongrass-4 spikerush-1303-3400 --matrix --format csv"

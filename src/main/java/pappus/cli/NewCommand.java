@@ -36,7 +36,7 @@ final class NewCommand implements Callable<Integer> {
   @Option(
       names = "--thrust",
       paramLabel = "RATIO",
-      description = "Least thrust over weight, 1 to 20; else 2.")
+      description = "Least thrust-to-weight, 1 to 20; else 2.")
   private @Nullable String thrust;
 
   @Option(

@@ -3,7 +3,7 @@ package pappus.cli;
 /** What a scenario begins with: options of {@code new}, and its questions in their order. */
 enum Opening {
   MASS_CAP("--mass-cap", "Mass cap, g: with everything aboard it weighs less", "250 g"),
-  THRUST("--thrust", "Least thrust over weight", "2"),
+  THRUST("--thrust", "Least thrust-to-weight", "2"),
   BUDGET("--budget", "Budget, %s", "no bound"),
   FLIGHT("--flight", "How it flies: %s", "hover"),
   GOGGLES("--goggles", "Goggles: %s", "any"),

@@ -39,7 +39,7 @@ public final class BalanceRule implements CompatibilityRule {
     var most = MOST_OF_SPACING * frame.sideSpacingMillimetres();
     if (Math.abs(off) > most) {
       return Verdict.clashes(
-          "The centre of mass stays %s mm %s the middle of the motors, but at most %s mm can be flown.",
+          "The centre of mass stays %s mm %s the middle of the motors, but %s mm at most can be flown.",
           Math.abs(off), off > 0 ? "before" : "behind", most);
     }
     return Math.abs(off) > NOTED_MM

@@ -129,7 +129,7 @@ public final class BatteryBayRule implements SizeRule {
     }
     return placing.get().overhangMillimetres() > NOTED_OVERHANG_MM
         ? Verdict.fitsBut(
-            "Pack %s reaches %s mm beyond its bay.",
+            "Pack %s overhangs its bay by %s mm.",
             battery.id(), placing.get().overhangMillimetres())
         : Verdict.FITS;
   }

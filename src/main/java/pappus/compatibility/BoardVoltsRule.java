@@ -48,7 +48,7 @@ public final class BoardVoltsRule implements CompatibilityRule {
     var lowest = PowerPlanner.lowestVolts(battery, fitting.scenario());
     if (highest > board.input().highVolts()) {
       return Verdict.clashes(
-          "Board %s stands %s V, but pack %s has %s V when full.",
+          "Board %s takes %s V at most, but pack %s has %s V when full.",
           board.id(), board.input().highVolts(), battery.id(), highest);
     }
     return lowest >= board.input().lowVolts()

@@ -40,7 +40,7 @@ public final class Clearances {
         .propeller()
         .ifPresent(propeller -> found.add(Clearance.atLeast(
             "tip-to-tip",
-            "gap between neighbouring propeller tips",
+            "clearance between propeller tips",
             MM,
             Discs.betweenTips(frame, propeller),
             PropellerClearanceRule.LEAST_MM)));
@@ -78,7 +78,7 @@ public final class Clearances {
             .ifPresent(height -> plan.heightLeftMillimetres()
                 .ifPresent(left -> found.add(Clearance.atMost(
                     "plate-height",
-                    "height of the boards between the plates",
+                    "stack height between the plates",
                     MM,
                     height.millimetres() - left,
                     height.millimetres())))));
@@ -104,17 +104,21 @@ public final class Clearances {
     fitting.placing().ifPresent(placing -> {
       found.add(Clearance.atMost(
           "pack-overhang",
-          "reach of the pack beyond its bay",
+          "pack overhang beyond its bay",
           MM,
           placing.overhangMillimetres(),
           BalancePlanner.OVERHANG_MM));
       placing
           .discClearanceMillimetres()
           .ifPresent(clearance -> found.add(Clearance.atLeast(
-              "pack-to-discs", "gap from pack to propeller discs", MM, clearance, Discs.LEAST_MM)));
+              "pack-to-discs",
+              "clearance from pack to propellers",
+              MM,
+              clearance,
+              Discs.LEAST_MM)));
       found.add(Clearance.atMost(
           "centre-of-mass",
-          "distance of the centre of mass from the middle of the motors",
+          "offset of the centre of mass",
           MM,
           Math.abs(placing.centreOfMassXMillimetres()),
           BalanceRule.MOST_OF_SPACING * frame.sideSpacingMillimetres()));
@@ -124,7 +128,7 @@ public final class Clearances {
         .strap()
         .ifPresent(strap -> found.add(Clearance.atMost(
             "strap-length",
-            "length of strap that the pack needs",
+            "strap length needed",
             MM,
             HardwarePlanner.girth(pack),
             strap.lengthMillimetres())));
@@ -139,13 +143,13 @@ public final class Clearances {
     Battery battery = build.battery().get();
     found.add(Clearance.atMost(
         "board-full-volts",
-        "full pack at the board",
+        "board voltage, pack full",
         "V",
         PowerPlanner.highestVolts(battery),
         input.highVolts()));
     found.add(Clearance.atLeast(
         "board-low-volts",
-        "pack at its floor at the board",
+        "board voltage, pack at its lowest",
         "V",
         PowerPlanner.lowestVolts(battery, fitting.scenario()),
         input.lowVolts()));
@@ -161,7 +165,7 @@ public final class Clearances {
     for (var rail : plan.get().rails(board.get())) {
       found.add(Clearance.atMost(
           "rail-load",
-          Sentence.of("load of the %s V rail with a fifth more", rail.volts()).text(),
+          Sentence.of("%s V rail load plus a fifth", rail.volts()).text(),
           "A",
           rail.ampsWithMargin(),
           rail.deliversAmps()));
@@ -175,7 +179,7 @@ public final class Clearances {
         .filter(board -> build.parts().keySet().stream().anyMatch(role -> role != Role.BOARD))
         .ifPresent(board -> found.add(Clearance.atMost(
             "serial-ports",
-            "serial ports that must be there",
+            "serial ports needed",
             "pieces",
             PortPlanner.full(build).size(),
             board.serialPorts())));

@@ -127,7 +127,7 @@ public final class Loners {
     return partners.stream()
         .findFirst()
         .flatMap(partner -> clash(own, part, role, partner))
-        .map(why -> "fits no %s of the catalogue; the first: %s".formatted(role.label(), why));
+        .map(why -> "fits no %s of the catalogue, such as: %s".formatted(role.label(), why));
   }
 
   /** What fitted one part fits the next like it: a large catalogue need not be gone through for each. */

@@ -43,7 +43,7 @@ public final class MotorCellsRule implements CompatibilityRule {
     return motor.cells().holds(cells)
         ? Verdict.FITS
         : Verdict.clashes(
-            "Motor %s is made for %s cells, but pack %s has %s.",
+            "Motor %s takes %s cells, but pack %s has %s.",
             motor.id(), motor.cells().toString(), build.battery().get().id(), cells);
   }
 }

@@ -52,7 +52,7 @@ public final class MotorScrewRule implements CompatibilityRule {
     }
     return motor.threadDepthMillimetres() == null
         ? Verdict.fitsBut(
-            "The thread depth of motor %s is not known: turn the screws in by hand and see that none goes deeper than %s mm.",
+            "Motor %s: thread depth not known; turn the screws in by hand, none deeper than %s mm.",
             motor.id(), deepest)
         : Verdict.FITS;
   }

@@ -46,12 +46,12 @@ public final class PropellerLoadRule implements CompatibilityRule {
     var inches = propeller.diameterInches();
     if (inches > usual + NOTED_INCHES + 1e-9) {
       return Verdict.clashes(
-          "Propeller %s is %s inch, but a stator of %s mm is flown with up to %s inch.",
+          "Propeller %s is %s inch, but a %s mm stator swings %s inch at most.",
           propeller.id(), inches, motor.statorDiameterMillimetres(), usual);
     }
     return inches > usual + 1e-9
         ? Verdict.fitsBut(
-            "Propeller %s is %s inch; a stator of %s mm is usually flown with up to %s inch: feel the motors after the first minute.",
+            "Propeller %s is %s inch; a %s mm stator usually swings %s inch at most: feel the motors after the first minute.",
             propeller.id(), inches, motor.statorDiameterMillimetres(), usual)
         : Verdict.FITS;
   }

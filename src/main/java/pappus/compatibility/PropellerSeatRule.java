@@ -61,7 +61,7 @@ public final class PropellerSeatRule implements CompatibilityRule {
           && fitting.hardware().items().stream()
               .anyMatch(item -> item.label().equals(SmallThing.REDUCING_RINGS.label()))) {
         return Verdict.fitsBut(
-            "Propeller %s sits on motor %s with reducing rings.", propeller.id(), motor.id());
+            "Propeller %s goes on motor %s with reducing rings.", propeller.id(), motor.id());
       }
       return Verdict.clashes(
           "Motor %s has %s, but propeller %s takes %s.",
@@ -74,7 +74,7 @@ public final class PropellerSeatRule implements CompatibilityRule {
     if (seat.isPressFit()
         && (propeller.diameterInches() > PRESS_FIT_INCHES || cells > PRESS_FIT_CELLS)) {
       return Verdict.fitsBut(
-          "Propeller %s (%s inch, %s cells) is held by friction alone; above 3 inch or 3 cells that lets go.",
+          "Propeller %s (%s inch, %s cells) is held by friction alone, which lets go above 3 inch or 3 cells.",
           propeller.id(), propeller.diameterInches(), cells);
     }
     return Verdict.FITS;

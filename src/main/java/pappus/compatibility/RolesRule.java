@@ -61,6 +61,6 @@ public final class RolesRule implements CompatibilityRule {
     }
     return missing.isEmpty()
         ? Verdict.FITS
-        : Verdict.clashes("No part fills the role of %s.", String.join(", ", missing));
+        : Verdict.clashes("There is no %s.", String.join(", ", missing));
   }
 }

@@ -60,12 +60,12 @@ public final class SerialPortsRule implements CompatibilityRule {
     var ports = build.board().get().serialPorts();
     if (needed > ports) {
       return Verdict.clashes(
-          "%s parts need a serial port each, but board %s has %s free.",
+          "%s parts need a serial port (UART) each, but board %s has %s free.",
           needed, build.board().get().id(), ports);
     }
     return needed + PortPlanner.half(build).size() > ports
         ? Verdict.fitsBut(
-            "No port of board %s is left for the transmitter's control: its power and channel are set by its button.",
+            "Board %s has no serial port (UART) left to control the transmitter: set power and channel by its button.",
             build.board().get().id())
         : Verdict.FITS;
   }

@@ -14,7 +14,7 @@ final class TooNear {
             "%s reaches %s mm into the propeller discs on frame %s, but must stay %s mm clear.",
             what, -clearanceMillimetres, frame.id(), Discs.LEAST_MM)
         : Verdict.clashes(
-            "%s comes within %s mm of the propeller discs on frame %s, but must stay %s mm clear.",
+            "%s comes within %s mm of the propellers on frame %s, but must stay %s mm clear.",
             what, clearanceMillimetres, frame.id(), Discs.LEAST_MM);
   }
 }

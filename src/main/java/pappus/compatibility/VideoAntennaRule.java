@@ -61,7 +61,7 @@ public final class VideoAntennaRule implements CompatibilityRule {
     var ground = fitting.scenario().pilotOrAny().polarisation();
     return ground != null && ground.opposes(antenna.polarisation())
         ? Verdict.fitsBut(
-            "Antenna %s is %s and the ground %s: that loses about 20 dB of picture.",
+            "Antenna %s is %s and the ground %s: the video link loses about 20 dB.",
             antenna.id(), antenna.polarisation().label(), ground.label())
         : Verdict.FITS;
   }

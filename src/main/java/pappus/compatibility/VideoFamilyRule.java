@@ -79,7 +79,7 @@ public final class VideoFamilyRule implements CompatibilityRule {
         && sender.get().family().equals(VideoSender.ANALOGUE)
         && !build.board().get().overlay()) {
       return Verdict.fitsBut(
-          "Board %s writes nothing over analogue video: volts are not seen in the goggles.",
+          "Board %s has no OSD for analogue video: no voltage in the goggles.",
           build.board().get().id());
     }
     return Verdict.FITS;

@@ -45,6 +45,6 @@ public final class VideoPowerRule implements CompatibilityRule {
     return highest >= asked
         ? Verdict.FITS
         : Verdict.clashes(
-            "The transmitter radiates %s mW at most, but %s mW are asked for.", highest, asked);
+            "The transmitter puts out %s mW at most, but %s mW are asked for.", highest, asked);
   }
 }

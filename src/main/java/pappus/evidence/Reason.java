@@ -9,9 +9,9 @@ public enum Reason {
   /** Parts of this catalogue differ less than the class may. */
   NARROW_CATALOGUE("little variety in the catalogue"),
   /** Records of this catalogue scatter more than spread and stated doubts allow. */
-  SCATTER("scatter of its records"),
+  SCATTER("its scattered records"),
   /** The maker's figures lie to one side. */
-  MAKER("a lean of its maker"),
+  MAKER("its maker's bias"),
   /** It is so far off that it may be a blunder. */
   BLUNDER("a likely slip"),
   /** Hardly any blades are so good. */

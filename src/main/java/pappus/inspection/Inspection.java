@@ -89,7 +89,7 @@ public final class Inspection {
           .ifPresent(part -> warnings.add(warning(
               places,
               part,
-              "%s and others of %s: %s lies %s %% %s what such parts have, in the mean of %s records: each is drawn by that."
+              "%s and others of %s: %s averages %s %% %s what such parts have, over %s records: each is corrected for that."
                   .formatted(
                       part.id(),
                       leaning.maker(),
@@ -145,11 +145,11 @@ public final class Inspection {
           warnings.add(warning(
               places,
               lacking.get(0),
-              "%s%s: %s is missing: %s"
+              "%s%s: %s: %s"
                   .formatted(
                       String.join(", ", ids),
                       more == 0 ? "" : " and " + more + " more",
-                      fact.field(),
+                      fact.missing(),
                       fact.cost())));
         }));
   }

@@ -18,6 +18,11 @@ import pappus.part.Propeller;
 record MissingFact(String field, String cost) {
   private static final String BURST = "1.3 times the continuous current is assumed.";
 
+  /** That it is missing, as the beginning of a sentence. */
+  String missing() {
+    return field + (field.contains(" and ") ? " are missing" : " is missing");
+  }
+
   /** What a part leaves out that an answer would be better for. */
   static List<MissingFact> of(Part part) {
     var facts = new ArrayList<MissingFact>();
@@ -27,7 +32,7 @@ record MissingFact(String field, String cost) {
       facts.add(
           new MissingFact(
               "test",
-              "it is flown by blade elements of its size, half a spread worse, with more doubt in the minutes."));
+              "it flies by blade elements of its size, half a spread worse, with more doubt in the minutes."));
     } else if (part instanceof Battery battery) {
       addBattery(battery, facts);
     } else if (part instanceof Frame frame) {
@@ -40,16 +45,15 @@ record MissingFact(String field, String cost) {
 
   private static void addMotor(Motor motor, List<MissingFact> facts) {
     if (motor.boltCirclesMillimetres().isEmpty()) {
-      facts.add(new MissingFact(
-          "boltCirclesMillimetres", "whether it goes onto a frame cannot be told."));
+      facts.add(
+          new MissingFact("boltCirclesMillimetres", "whether it bolts to a frame cannot be told."));
     }
     if (motor.threadDepthMillimetres() == null) {
       facts.add(new MissingFact(
-          "threadDepthMillimetres", "as usual for the thread; its screws must be tried by hand."));
+          "threadDepthMillimetres", "as usual for the thread; try its screws by hand."));
     }
     if (motor.continuousAmps() == null) {
-      facts.add(new MissingFact(
-          "continuousAmps", "whether it stands hovering without end cannot be told."));
+      facts.add(new MissingFact("continuousAmps", "whether it can hover all day cannot be told."));
     }
     if (motor.burstAmps() == null) {
       facts.add(new MissingFact(
@@ -65,18 +69,18 @@ record MissingFact(String field, String cost) {
     }
     if (battery.labelRating() == null && battery.continuousAmps() == null) {
       facts.add(new MissingFact(
-          "labelRating and continuousAmps", "only its resistance says what current it stands."));
+          "labelRating and continuousAmps", "only its resistance tells what current it can take."));
     }
   }
 
   private static void addFrame(Frame frame, List<MissingFact> facts) {
     if (frame.motorBoltCirclesMillimetres().isEmpty()) {
       facts.add(new MissingFact(
-          "motorBoltCirclesMillimetres", "whether a motor goes onto it cannot be told."));
+          "motorBoltCirclesMillimetres", "whether a motor bolts to it cannot be told."));
     }
     if (frame.cameraWidthsMillimetres().isEmpty()) {
-      facts.add(new MissingFact(
-          "cameraWidthsMillimetres", "whether a camera goes into it cannot be told."));
+      facts.add(
+          new MissingFact("cameraWidthsMillimetres", "whether a camera fits it cannot be told."));
     }
   }
 }

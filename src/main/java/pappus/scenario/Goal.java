@@ -16,7 +16,7 @@ public enum Goal {
   /** As light as can be, all-up. */
   @JsonProperty("mass")
   MASS,
-  /** As much thrust over weight as can be. */
+  /** As much thrust-to-weight as can be. */
   @JsonProperty("thrust")
   THRUST;
 

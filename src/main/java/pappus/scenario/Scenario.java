@@ -29,7 +29,7 @@ public record Scenario(
     @Shortened(Shortened.Way.NUMBER)
     MassCap massCap,
 
-    @JsonPropertyDescription("Least thrust over weight, 1 to 20.")
+    @JsonPropertyDescription("Least thrust-to-weight, 1 to 20.")
     double leastThrustToWeight,
 
     @JsonPropertyDescription(
@@ -42,7 +42,7 @@ public record Scenario(
     @JsonPropertyDescription("How it flies.") Flight flight,
 
     @JsonPropertyDescription(
-        "What builds are ranked by: endurance, range over ground for a cruise or a profile that covers any, or, where a least flight is asked for, the least price, the least all-up mass or the most thrust over weight; absent: endurance.")
+        "What builds are ranked by: endurance, range over ground for a cruise or a profile that covers any, or, where a least flight is asked for, the least price, the least all-up mass or the most thrust-to-weight; absent: endurance.")
     @Nullable
     Goal goal,
 

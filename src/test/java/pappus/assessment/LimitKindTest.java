@@ -200,7 +200,7 @@ class LimitKindTest {
     assertThat(LimitKind.TOP_SPEED.limit("in the cruise", 3, 2))
         .isEqualTo(new Limit("top-speed", "airspeed in the cruise", "m/s", 3, 2, true, false));
     assertThat(LimitKind.BUDGET.limit("EUR", 2, 3))
-        .isEqualTo(new Limit("budget", "price of what has to be bought", "EUR", 2, 3, true, true));
+        .isEqualTo(new Limit("budget", "price to buy", "EUR", 2, 3, true, true));
     assertThat(LimitKind.GROUND_SPEED.limit("on the way back", 0.5, 0.5).met()).isTrue();
   }
 

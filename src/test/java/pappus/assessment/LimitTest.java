@@ -121,7 +121,7 @@ final class LimitTest {
     assertThat(Desk.limit(capped, "pack-throttle").met()).isTrue();
   }
 
-  /** The scenario's thrust over weight is judged on what is left. */
+  /** The scenario's thrust-to-weight is judged on what is left. */
   @Test
   void thrustOverWeightIsThatOfTheCappedThrottle() {
     var capped = Desk.assess(build(with(motor(), "burstAmps", 3.0)));

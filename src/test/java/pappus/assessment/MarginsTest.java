@@ -82,7 +82,7 @@ class MarginsTest {
     var assessment = Desk.assess(build());
     var thrust = one(of(build()), "thrust");
 
-    assertThat(thrust.label()).isEqualTo("thrust in mid-flight");
+    assertThat(thrust.label()).isEqualTo("full thrust, mid-flight");
     assertThat(thrust.unit()).isEqualTo("gf");
     // A gram of force is 9.80665 mN; arms of 8 to 6 mm under 4 inches take 2.714 %.
     assertThat(thrust.value())
@@ -100,12 +100,12 @@ class MarginsTest {
     var landing = one(of(build()), "landing-volts");
     var floor = one(of(build()), "floor-volts");
 
-    assertThat(landing.label()).isEqualTo("pack when the flight ends");
+    assertThat(landing.label()).isEqualTo("pack voltage at landing");
     assertThat(landing.unit()).isEqualTo("V");
     assertThat(landing.value()).isEqualTo(discharge.endVolts());
     assertThat(landing.bound()).isEqualTo(14);
     assertThat(landing.most()).isFalse();
-    assertThat(floor.label()).isEqualTo("pack under full throttle in mid-flight");
+    assertThat(floor.label()).isEqualTo("pack voltage at full throttle, mid-flight");
     assertThat(floor.value())
         .isEqualTo(Desk.assess(build()).flight().orElseThrow().full().busVolts());
     assertThat(floor.bound()).isEqualTo(12);

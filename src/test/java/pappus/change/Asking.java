@@ -22,12 +22,12 @@ public final class Asking {
 
   private Asking() {}
 
-  /** Hovering with a strict cap and so much thrust over weight; the fields given are added. */
+  /** Hovering with a strict cap and so much thrust-to-weight; the fields given are added. */
   public static Scenario hover(double grams, double thrust, String fields) {
     return limited(SmallShop.scenario(fields), grams, thrust);
   }
 
-  /** Any scenario with a strict cap and so much thrust over weight. */
+  /** Any scenario with a strict cap and so much thrust-to-weight. */
   static Scenario limited(Scenario scenario, double grams, double thrust) {
     var cap = new MassCap(grams, true, "a law", null);
     return Parts.with(Parts.with(scenario, "massCap", cap), "leastThrustToWeight", thrust);

@@ -70,7 +70,7 @@ class AircraftCommandsTest {
             "as it is",
             "Tidewell 2S 3500",
             "What a change gains for its mass, min",
-            "Proven: none gains more for as little money or mass.",
+            "Proven: no change gains more for as little money or mass.",
             "marsh: ",
             "Picks, ");
   }

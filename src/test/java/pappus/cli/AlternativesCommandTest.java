@@ -33,12 +33,12 @@ class AlternativesCommandTest {
     assertThat(run.exitCode()).isEqualTo(ExitCode.OK);
     assertThat(run.err()).isEmpty();
     assertThat(run.out())
-        .startsWith("marsh: hover, 5 m above the sea; below 250 g; ")
+        .startsWith("marsh: hover, 5 m above sea level; below 250 g; ")
         .contains(
             "\nIn place of Tidewell 2S 3500 [tidewell-2s-3500] as battery of Cottongrass 4,",
             ": 1 drop in.\n",
             "   tidewell-2s-3500, as it is\n",
-            "\nDrop in, nothing else changes but where the pack sits\n",
+            "\nDrop in: nothing else changes but where the pack sits\n",
             "   tidewell-2s-3400\n",
             "\nThe one other part of the catalogue for this role was assessed in this quad;");
   }

@@ -30,8 +30,8 @@ class AssessCommandTest {
     assertThat(run.exitCode()).isEqualTo(ExitCode.OK);
     assertThat(run.err()).isEmpty();
     assertThat(run.out())
-        .contains("\nThis build goes together and keeps every limit.\n")
-        .contains(" min in hover, plan with ", "\nframe: Cottongrass 4 [cottongrass-4]\n")
+        .contains("\nEverything fits, and every limit is kept.\n")
+        .contains(" min in hover, plan on ", "\nframe: Cottongrass 4 [cottongrass-4]\n")
         .contains("4 × motor, Spikerush 1303-3400", "kept    mass-cap: ");
   }
 
@@ -54,7 +54,7 @@ class AssessCommandTest {
 
     assertThat(run.exitCode()).isEqualTo(ExitCode.NO);
     assertThat(run.out())
-        .contains("\nThis build is not a candidate.\n")
+        .contains("\nNot feasible:\n")
         .contains("\n- Clash (propeller-clearance): ");
   }
 
@@ -64,7 +64,7 @@ class AssessCommandTest {
 
     assertThat(run.exitCode()).isEqualTo(ExitCode.NO);
     assertThat(run.out())
-        .contains("- Clash (roles): No part fills the role of propeller, ")
+        .contains("- Clash (roles): There is no propeller, ")
         .contains("- No flight can be computed: there is no propeller");
   }
 
@@ -207,7 +207,9 @@ class AssessCommandTest {
 
     var run = CommandRun.of("assess", "scenarios/bird-survey.json", build);
     assertThat(run.exitCode()).isEqualTo(ExitCode.OK);
-    assertThat(run.out()).startsWith("bird-survey\n").contains("keeps every limit.");
+    assertThat(run.out())
+        .startsWith("bird-survey\n")
+        .contains("Everything fits, and every limit is kept.");
 
     var without =
         CommandRun.of("assess", "scenarios/bird-survey.json", "chirp", "--no-shipped-catalog");

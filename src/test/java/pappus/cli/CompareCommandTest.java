@@ -41,8 +41,8 @@ class CompareCommandTest {
             "\n2. Cottongrass 4, Spikerush 1303-3400, Ligule 4×1.9×2, Tidewell 2S 3400: ",
             "\nbattery",
             "\nThe same in all: frame: Cottongrass 4; motor: Spikerush 1303-3400; ",
-            "\n2 against 1: 1 min shorter, -2.8 g and EUR -2.",
-            "\nThe best of these: The best build of this scenario, proven, reaches 43.0 min, 3.5 min more.\n");
+            "\n2 against 1: 1 min shorter, 2.8 g lighter, EUR 2 cheaper.",
+            "\nBest of these: The best build here, proven, reaches 43.0 min, 3.5 min more.\n");
   }
 
   @Test
@@ -52,8 +52,7 @@ class CompareCommandTest {
         .replace("ligule-4x1.9x2", "frond-4.5x3.2x3");
 
     assertThat(run(List.of(SMALLER, best)).out())
-        .contains(
-            "\nThe best of these: Proven: no other combination in this catalogue does better.\n");
+        .contains("\nBest of these: Proven: no other build from this catalogue does better.\n");
   }
 
   @Test
@@ -68,8 +67,8 @@ class CompareCommandTest {
   void theSameBuildTwiceIsTheSame() {
     assertThat(run(List.of(BUILD, BUILD)).out())
         .contains(
-            "\nThey are the same in everything told here.\n",
-            "\n2 against 1: as long, +0.0 g and EUR +0.");
+            "\nThey do not differ in anything told here.\n",
+            "\n2 against 1: as long, as heavy, at the same price.");
   }
 
   @Test
@@ -80,7 +79,7 @@ class CompareCommandTest {
 
     assertThat(json.path("status").asString()).isEqualTo("compared");
     assertThat(json.path("standing").path("proven").asBoolean()).isTrue();
-    assertThat(json.path("standing").path("text").asString()).startsWith("The best of these: ");
+    assertThat(json.path("standing").path("text").asString()).startsWith("Best of these: ");
     assertThat(json.path("standing").path("endedBy").asString()).isEqualTo("proven");
     assertThat(json.path("builds")).hasSize(2);
     assertThat(json.path("builds").get(0).path("band").path("lowSeconds").asDouble())

@@ -39,13 +39,13 @@ class ExplainCommandTest {
     assertThat(run.err()).isEmpty();
     assertThat(unwrapped(run))
         .contains(
-            " The best build of this scenario, proven, reaches 43.0 min, 3.5 min more. The limit with the least room is ",
+            " The best build here, proven, reaches 43.0 min, 3.5 min more. Tightest limit: ",
             " Room left:",
             "\n- thrust in mid-flight: 429.9 gf of at least 381.8 gf, 48.14 gf to spare.",
-            " One gram more costs 13 s, one watt more beside the motors 1.4 min.",
-            " No part swapped for a dearer one flies longer. Cheapest to give up: Newteye 14 in place of Newteye 14 Feather saves EUR 9 for 6.2 s.",
-            " Grams to save, the cheapest first:",
-            " The best swap of each part, all else as it is:",
+            " One more gram costs 13 s; one more watt of electronics costs 1.4 min.",
+            " No dearer part flies longer. Cheapest to give up: Newteye 14 in place of Newteye 14 Feather saves EUR 9 for 6.2 s.",
+            " Grams to save, cheapest first:",
+            " Best swap of each part, the rest unchanged:",
             "\n- battery: Tidewell 2S 3400 in place of Tidewell 2S 3500: 1.1 min shorter, 2.8 g lighter, EUR 3 cheaper.");
   }
 
@@ -70,7 +70,7 @@ class ExplainCommandTest {
     assertThat(json.path("status").asString()).isEqualTo("feasible");
     assertThat(json.path("standing").path("proven").asBoolean()).isTrue();
     assertThat(json.path("standing").path("text").asString())
-        .isEqualTo("The best build of this scenario, proven, reaches 43.0 min, 3.5 min more.");
+        .isEqualTo("The best build here, proven, reaches 43.0 min, 3.5 min more.");
     assertThat(json.path("lostPerGram").asDouble()).isPositive();
     assertThat(json.path("lostPerWatt").asDouble()).isPositive();
     assertThat(json.path("margins")).isNotEmpty();
@@ -89,7 +89,7 @@ class ExplainCommandTest {
     assertThat(unwrapped(run))
         .contains(
             " Why not Newteye 14 [newteye-14]? This build: Cottongrass 4, Spikerush 1303-3400, ",
-            "\n- Put into this build as its camera: 6.2 s shorter, 0.1 g heavier, EUR 9 cheaper, ",
+            "\n- Fitted to this build as its camera: 6.2 s shorter, 0.1 g heavier, EUR 9 cheaper, ",
             "\n- The best build with Newteye 14, proven: ");
     var json = run(BUILD, "--part", "newteye-14", "--format", "json").json();
     assertThat(json.path("status").asString()).isEqualTo("found");

@@ -37,8 +37,7 @@ class NewCommandTest {
     var begun = CommandRun.of("new");
 
     assertThat(recommended(begun).out())
-        .startsWith(
-            "marsh: hover, 0 m above the sea; below 250 g; thrust at least 2.0 times weight.");
+        .startsWith("marsh: hover, 0 m above sea level; below 250 g; T/W at least 2.0.");
     for (var opening : Opening.values()) {
       assertThat(begun.errors())
           .singleElement()

@@ -43,7 +43,7 @@ class RecommendCommandTest {
     assertThat(few.exitCode()).isEqualTo(ExitCode.OK);
     assertThat(few.err()).isEmpty();
     assertThat(few.out())
-        .startsWith("marsh: hover, 5 m above the sea; below 250 g;")
+        .startsWith("marsh: hover, 5 m above sea level; below 250 g;")
         .contains(
             "\nPicks, min  plan on expect    g  T/W    price\nlongest  ",
             "\nGiving up a little, against the longest\n",
@@ -54,7 +54,7 @@ class RecommendCommandTest {
         .containsPattern("Written: .*result.json. Next:\\n  pappus explain .*#longest\\n");
     assertThat(CommandRun.recommend(CommandRun.typed(fewFolder), "--force", "--details", "2")
             .out())
-        .contains("\n1. ", "\n2. ", "Ahead of the next by ", "The limit with the least room is ")
+        .contains("\n1. ", "\n2. ", "Ahead of the next by ", "Tightest limit: ")
         .doesNotContain("\n3. ");
   }
 
@@ -220,8 +220,8 @@ class RecommendCommandTest {
     assertThat(run.exitCode()).isEqualTo(ExitCode.NO);
     assertThat(run.out())
         .contains("No build of this catalogue keeps every rule and limit.\n")
-        .contains("In the way of the closest that was met (relax says what would help):\n")
-        .contains("- Limit (budget): price of what has to be bought is ")
+        .contains("In the way of the closest one (relax says what would help):\n")
+        .contains("- Limit (budget): price to buy is ")
         .containsIgnoringWhitespaces("but must be at most 20.00 EUR.");
   }
 
@@ -293,7 +293,7 @@ class RecommendCommandTest {
     var run = CommandRun.recommend(CommandRun.typed(folder));
 
     assertThat(run.exitCode()).isEqualTo(ExitCode.NO);
-    assertThat(run.out()).contains("No part fills the role of frame.");
+    assertThat(run.out()).contains("There is no frame.");
   }
 
   @Test

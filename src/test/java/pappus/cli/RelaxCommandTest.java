@@ -45,11 +45,11 @@ class RelaxCommandTest {
     assertThat(run.exitCode()).isEqualTo(ExitCode.OK);
     assertThat(run.err()).isEmpty();
     assertThat(unwrapped(run))
-        .startsWith("marsh: Below 250.0 g (Below 250 g at take-off) with 95 % confidence;")
+        .startsWith("marsh: hover, 5 m above sea level; below 250 g;")
         .contains(
             "One demand alone leaves no build, even if nothing else were asked: a budget of EUR 170.",
             "The smallest change of each that helps by itself, and the best build then:\n- Budget 170 EUR → 179 EUR: Cottongrass 4, Spikerush 1303-3400, Ligule 4×1.9×2, Tidewell 2S 3400: ",
-            ", thrust over weight 2.2, EUR 179.",
+            ", T/W 2.2, EUR 179.",
             "\n- propeller-clearance: 2 of 6 pairs of frame and propeller (33 %).",
             "Proven: what is called impossible was searched to the end, in ",
             "\n! A mass cap that is law (Below 250 g at take-off) is not yours to raise,");
@@ -63,8 +63,8 @@ class RelaxCommandTest {
 
     assertThat(run.exitCode()).isEqualTo(ExitCode.OK);
     assertThat(unwrapped(run))
-        .contains("Nothing stands in the way: Thistledown 5, ")
-        .endsWith("Proven: no other combination in this catalogue does better.\n");
+        .contains("Nothing is in the way: Thistledown 5, ")
+        .endsWith("Proven: no other build from this catalogue does better.\n");
     assertThat(json.path("status").asString()).isEqualTo("feasible");
     assertThat(json.path("standing").path("proven").asBoolean()).isTrue();
     assertThat(json.path("best").path("feasible").asBoolean()).isTrue();

@@ -55,8 +55,8 @@ class VaryCommandTest {
     assertThat(run.exitCode()).isEqualTo(ExitCode.OK);
     assertThat(run.err()).isEmpty();
     assertThat(run.out()).isEqualToNormalizingWhitespace("""
-            marsh: hover, 5 m above the sea; below 250 g; thrust at least 2.0 times weight.
-            In place of what the scenario says, varied here: mass-cap. Flights in min.
+            marsh: hover, 5 m above sea level; below 250 g; T/W at least 2.0.
+            Varied here: mass-cap. Flights in min.
 
             mass-cap g  plan on  expect    g  T/W  EUR    best build
             190                                           nothing is feasible: in the way is below 190 g
@@ -65,11 +65,11 @@ class VaryCommandTest {
             198            32.0    39.5  191  2.3  190    Tidewell 2S 3500
             202            32.0    39.5  191  2.3  190    the same
 
-            Proven at each step: no other combination in this catalogue does better. 4 steps took 3 searches;
+            Proven at each step: no other build from this catalogue does better. 4 steps took 3 searches;
             the others follow from looser ones.
 
-            ! Estimates: nothing of this was measured. Packs, propellers and radio power can hurt: assess prints
-              the cautions that go with a build, and local rules come first.
+            ! Estimates: nothing here was measured. Lithium packs, propellers and radio power can hurt: assess
+              prints the cautions for a build, and local rules come first.
             """);
   }
 
@@ -118,10 +118,10 @@ class VaryCommandTest {
     assertThat(run.err()).isEmpty();
     assertThat(run.out())
         .containsIgnoringWhitespaces(
-            "\n8 builds that no other surpasses in flight, mass and price at once; mass is what is\nneeded at 95 % confidence.\nProven: none is missing down to 50 % of the longest flight.\n",
+            "\n8 builds that none beats in flight, mass and price at once, mass at 95 %\nconfidence.\nProven: none is missing down to 50 % of the longest flight.\n",
             "\nCheaper step by step, whatever the mass, min\n",
             "\nLighter step by step, whatever the price, min\n",
-            "\n--all has smaller steps, --format csv every build.\n");
+            "\n--all shows smaller steps, --format csv every build.\n");
     var csv = run("--front", "--format", "csv").out().lines().toList();
     assertThat(csv).hasSize(9);
     assertThat(csv.get(0))
@@ -135,7 +135,7 @@ class VaryCommandTest {
   void bothAreInOneAnswer() {
     var text = run("--over", "mass-cap=190,250", "--front").out();
     assertThat(text.indexOf("mass-cap g ")).isPositive();
-    assertThat(text.indexOf("\n8 builds that no other surpasses "))
+    assertThat(text.indexOf("\n8 builds that none beats "))
         .isGreaterThan(text.indexOf("mass-cap g "));
 
     var json = run("--over", "mass-cap=190,250", "--front", "--format", "json").json();

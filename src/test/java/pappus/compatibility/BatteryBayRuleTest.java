@@ -43,7 +43,7 @@ final class BatteryBayRuleTest {
   void clashesWhenTheDiscsComeClose() {
     assertThat(Bench.plain().says(rule, build(with(battery(), "lengthMillimetres", 104))))
         .isEqualTo(
-            "clashes: Pack battery comes within 0.19 mm of the propeller discs on frame frame, but must stay 3 mm clear.");
+            "clashes: Pack battery comes within 0.19 mm of the propellers on frame frame, but must stay 3 mm clear.");
   }
 
   /** The camera, 5 g at 60 mm, is balanced by the pack, 100 g, at -3 mm. */
@@ -52,6 +52,6 @@ final class BatteryBayRuleTest {
     var bay = with(with(frame().bay(), "rearXMillimetres", -20), "frontXMillimetres", 20);
 
     assertThat(Bench.plain().says(rule, build(with(frame(), "bay", bay))))
-        .isEqualTo("fits, but: Pack battery reaches 13 mm beyond its bay.");
+        .isEqualTo("fits, but: Pack battery overhangs its bay by 13 mm.");
   }
 }

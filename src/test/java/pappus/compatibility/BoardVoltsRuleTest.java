@@ -21,7 +21,8 @@ final class BoardVoltsRuleTest {
   @Test
   void clashesWithAFullPack() {
     assertThat(Bench.plain().says(rule, build(with(board(), "input", new VoltWindow(6, 16.5)))))
-        .isEqualTo("clashes: Board board stands 16.5 V, but pack battery has 16.8 V when full.");
+        .isEqualTo(
+            "clashes: Board board takes 16.5 V at most, but pack battery has 16.8 V when full.");
   }
 
   @Test

@@ -69,13 +69,7 @@ class ClearancesTest {
   /** Motors 130 mm apart, discs of 4 inch, which are 101.6 mm. */
   @Test
   void measuresBetweenPropellerTips() {
-    assertIs(
-        one(build(), "tip-to-tip"),
-        "gap between neighbouring propeller tips",
-        "mm",
-        28.4,
-        2,
-        false);
+    assertIs(one(build(), "tip-to-tip"), "clearance between propeller tips", "mm", 28.4, 2, false);
     assertThat(one(build(with(frame(), "sideSpacingMillimetres", 110.0)), "tip-to-tip")
             .value())
         .isCloseTo(8.4, within(1e-9));
@@ -105,13 +99,7 @@ class ClearancesTest {
   /** Boards of 8 and 5 mm, 1.5 between them, 2 to the carbon, 2 for plugs and 1 to spare. */
   @Test
   void measuresTheBoardsBetweenThePlates() {
-    assertIs(
-        one(build(), "plate-height"),
-        "height of the boards between the plates",
-        "mm",
-        19.5,
-        20,
-        true);
+    assertIs(one(build(), "plate-height"), "stack height between the plates", "mm", 19.5, 20, true);
   }
 
   /** The pack of 60 × 30 × 28 mm in a bay 40 mm wide from -50 to 50 mm. */
@@ -123,7 +111,7 @@ class ClearancesTest {
     assertIs(one(build(), "pack-width"), "width of the pack", "mm", 30, 40, true);
     assertThat(ids(build())).doesNotContain("pack-height");
     assertIs(one(build(low), "pack-height"), "height of the pack", "mm", 28, 35, true);
-    assertIs(one(build(), "pack-overhang"), "reach of the pack beyond its bay", "mm", 0, 15, true);
+    assertIs(one(build(), "pack-overhang"), "pack overhang beyond its bay", "mm", 0, 15, true);
     // Its middle at x reaches 5 mm and |x| beyond the end of a bay of 50 mm.
     var x = Bench.plain().fit(build(shortBay)).placing().orElseThrow().packXMillimetres();
     assertThat(one(build(shortBay), "pack-overhang").value())
@@ -133,8 +121,7 @@ class ClearancesTest {
   /** The strap of 200 mm goes round 30 + 28 + 3 mm twice and 30 mm over itself. */
   @Test
   void measuresTheStrapRoundThePack() {
-    assertIs(
-        one(build(), "strap-length"), "length of strap that the pack needs", "mm", 152, 200, true);
+    assertIs(one(build(), "strap-length"), "strap length needed", "mm", 152, 200, true);
     assertThat(ids(build(with(battery(), "heightMillimetres", 60.0))))
         .doesNotContain("strap-length");
   }
@@ -147,7 +134,7 @@ class ClearancesTest {
 
     assertIs(
         one(build(), "pack-to-discs"),
-        "gap from pack to propeller discs",
+        "clearance from pack to propellers",
         "mm",
         Math.sqrt(along * along + 50 * 50) - 50.8,
         3,
@@ -167,7 +154,7 @@ class ClearancesTest {
     // 80 g mm are brought to nothing by 100 g 0.8 mm back, which the bay allows.
     assertIs(
         one(Parts.of(with(frame(), "centreOfMassXMillimetres", 2.0), battery()), "centre-of-mass"),
-        "distance of the centre of mass from the middle of the motors",
+        "offset of the centre of mass",
         "mm",
         0,
         13,
@@ -180,8 +167,9 @@ class ClearancesTest {
   /** Four cells of 4.2 V and of 3 V under full throttle, at a board of 6 to 26 V. */
   @Test
   void comparesVoltsAtTheBoard() {
-    assertIs(one(build(), "board-full-volts"), "full pack at the board", "V", 16.8, 26, true);
-    assertIs(one(build(), "board-low-volts"), "pack at its floor at the board", "V", 12, 6, false);
+    assertIs(one(build(), "board-full-volts"), "board voltage, pack full", "V", 16.8, 26, true);
+    assertIs(
+        one(build(), "board-low-volts"), "board voltage, pack at its lowest", "V", 12, 6, false);
   }
 
   /** Camera 0.8 W and receiver 0.5 W; the transmitter's 1.5 W; with a fifth more, by volts. */
@@ -192,14 +180,8 @@ class ClearancesTest {
         .toList();
 
     assertThat(rails).hasSize(2);
-    assertIs(rails.get(0), "load of the 5 V rail with a fifth more", "A", 1.2 * 0.5 / 5, 2, true);
-    assertIs(
-        rails.get(1),
-        "load of the 9 V rail with a fifth more",
-        "A",
-        1.2 * (1.5 + 0.8) / 9,
-        2,
-        true);
+    assertIs(rails.get(0), "5 V rail load plus a fifth", "A", 1.2 * 0.5 / 5, 2, true);
+    assertIs(rails.get(1), "9 V rail load plus a fifth", "A", 1.2 * (1.5 + 0.8) / 9, 2, true);
   }
 
   @Test
@@ -217,19 +199,13 @@ class ClearancesTest {
 
     // 0.2 A of the transmitter and 0.107 A of the camera do not go on one of them.
     assertThat(rails).hasSize(2);
-    assertIs(
-        rails.get(1),
-        "load of the 9 V rail with a fifth more",
-        "A",
-        1.2 * (1.5 + 0.8) / 9,
-        0.5,
-        true);
+    assertIs(rails.get(1), "9 V rail load plus a fifth", "A", 1.2 * (1.5 + 0.8) / 9, 0.5, true);
   }
 
   /** The receiver takes one, a transmitter that makes do with half of one none. */
   @Test
   void countsSerialPorts() {
-    assertIs(one(build(), "serial-ports"), "serial ports that must be there", "pieces", 1, 3, true);
+    assertIs(one(build(), "serial-ports"), "serial ports needed", "pieces", 1, 3, true);
     assertThat(one(build().with(Role.GPS, gps()), "serial-ports").value()).isEqualTo(2);
     assertThat(one(build(with(transmitter(), "serial", SerialNeed.FULL)), "serial-ports")
             .value())

@@ -108,7 +108,7 @@ class MatcherTest {
     assertMatch(
         match(Parts.motor(), with(Parts.propeller(), "diameterInches", 4.5)),
         Grade.WARNING,
-        "Propeller propeller is 4.5 inch; a stator of 14 mm is usually flown with up to 4 inch: feel the motors after the first minute.");
+        "Propeller propeller is 4.5 inch; a 14 mm stator usually swings 4 inch at most: feel the motors after the first minute.");
   }
 
   @Test
@@ -149,7 +149,7 @@ class MatcherTest {
     assertThat(with.grade()).isEqualTo(Grade.ADAPTER);
     assertThat(with.adapters()).containsExactly(rings);
     assertThat(with.text())
-        .containsExactly("Propeller propeller sits on motor motor with reducing rings.");
+        .containsExactly("Propeller propeller goes on motor motor with reducing rings.");
     assertThat(match(Parts.motor(), propeller).grade()).isEqualTo(Grade.NOT);
   }
 

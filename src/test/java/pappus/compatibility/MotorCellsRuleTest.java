@@ -20,13 +20,13 @@ final class MotorCellsRuleTest {
   @Test
   void clashesAboveThem() {
     assertThat(Bench.plain().says(rule, build(with(motor(), "cells", new CellRange(2, 3)))))
-        .isEqualTo("clashes: Motor motor is made for 2 to 3 cells, but pack battery has 4.");
+        .isEqualTo("clashes: Motor motor takes 2 to 3 cells, but pack battery has 4.");
   }
 
   @Test
   void clashesBelowThem() {
     assertThat(Bench.plain().says(rule, build(with(motor(), "cells", new CellRange(6, 6)))))
-        .isEqualTo("clashes: Motor motor is made for 6 cells, but pack battery has 4.");
+        .isEqualTo("clashes: Motor motor takes 6 cells, but pack battery has 4.");
   }
 
   @Test

@@ -35,7 +35,7 @@ final class MotorScrewRuleTest {
   void notesThatTheDepthOfTheThreadIsNotKnown() {
     assertThat(Bench.plain().says(rule, build(with(motor(), "threadDepthMillimetres", null))))
         .isEqualTo(
-            "fits, but: The thread depth of motor motor is not known: turn the screws in by hand and see that none goes deeper than 2.5 mm.");
+            "fits, but: Motor motor: thread depth not known; turn the screws in by hand, none deeper than 2.5 mm.");
   }
 
   @Test

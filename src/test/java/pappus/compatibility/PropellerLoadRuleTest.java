@@ -34,14 +34,14 @@ final class PropellerLoadRuleTest {
   void notesHalfASizeMore() {
     assertThat(Bench.plain().says(rule, sized(14, 4, 4.5)))
         .isEqualTo(
-            "fits, but: Propeller propeller is 4.5 inch; a stator of 14 mm is usually flown with up to 4 inch: feel the motors after the first minute.");
+            "fits, but: Propeller propeller is 4.5 inch; a 14 mm stator usually swings 4 inch at most: feel the motors after the first minute.");
   }
 
   @Test
   void clashesAboveThat() {
     assertThat(Bench.plain().says(rule, sized(14, 4, 5)))
         .isEqualTo(
-            "clashes: Propeller propeller is 5 inch, but a stator of 14 mm is flown with up to 4 inch.");
+            "clashes: Propeller propeller is 5 inch, but a 14 mm stator swings 4 inch at most.");
   }
 
   /** Size classes are common practice, no published source. */

@@ -35,7 +35,7 @@ final class PropellerSeatRuleTest {
     var propeller = with(propeller(), "seats", List.of(Seat.NUT_M5));
 
     assertThat(Bench.with(Parts.reducingRings()).says(rule, build(propeller)))
-        .isEqualTo("fits, but: Propeller propeller sits on motor motor with reducing rings.");
+        .isEqualTo("fits, but: Propeller propeller goes on motor motor with reducing rings.");
     assertThat(Bench.plain().says(rule, build(propeller)))
         .isEqualTo(
             "clashes: Motor motor has two M2 screws round a 1.5 mm shaft, but propeller propeller takes 5 mm shaft with an M5 nut.");
@@ -58,7 +58,7 @@ final class PropellerSeatRuleTest {
 
     assertThat(Bench.plain().says(rule, build(motor, propeller)))
         .isEqualTo(
-            "fits, but: Propeller propeller (3 inch, 4 cells) is held by friction alone; above 3 inch or 3 cells that lets go.");
+            "fits, but: Propeller propeller (3 inch, 4 cells) is held by friction alone, which lets go above 3 inch or 3 cells.");
     assertThat(
             Bench.plain().says(rule, build(motor, propeller, with(battery(), "cellsInSeries", 3))))
         .isEqualTo(FITS);

@@ -27,7 +27,7 @@ final class RolesRuleTest {
   @Test
   void clashesWhenARoleIsEmpty() {
     assertThat(Bench.plain().says(rule, build().without(Role.CAPACITOR)))
-        .isEqualTo("clashes: No part fills the role of capacitor.");
+        .isEqualTo("clashes: There is no capacitor.");
   }
 
   @Test
@@ -36,7 +36,7 @@ final class RolesRuleTest {
     var wishing = Bench.with(with(Scenarios.plain(), "wants", List.of(Wish.BUZZER)));
 
     assertThat(wishing.says(rule, build(board))).isEqualTo(FITS);
-    assertThat(wishing.says(rule, build())).isEqualTo("clashes: No part fills the role of buzzer.");
+    assertThat(wishing.says(rule, build())).isEqualTo("clashes: There is no buzzer.");
   }
 
   @Test
@@ -52,11 +52,10 @@ final class RolesRuleTest {
   void asksForAGpsOnlyWhereItIsWanted() {
     var wishing = Bench.with(with(Scenarios.plain(), "wants", List.of(Wish.GPS)));
 
-    assertThat(wishing.says(rule, build())).isEqualTo("clashes: No part fills the role of GPS.");
+    assertThat(wishing.says(rule, build())).isEqualTo("clashes: There is no GPS.");
     assertThat(wishing.says(rule, build(gps()))).isEqualTo(FITS);
     var filming = Bench.with(with(Scenarios.plain(), "wants", List.of(Wish.PAYLOAD_CAMERA)));
-    assertThat(filming.says(rule, build()))
-        .isEqualTo("clashes: No part fills the role of payload camera.");
+    assertThat(filming.says(rule, build())).isEqualTo("clashes: There is no payload camera.");
     assertThat(filming.says(rule, build(payloadCamera()))).isEqualTo(FITS);
   }
 

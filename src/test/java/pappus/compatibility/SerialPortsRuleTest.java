@@ -27,19 +27,19 @@ final class SerialPortsRuleTest {
                 build(
                     with(board(), "serialPorts", 1),
                     with(transmitter(), "serial", SerialNeed.FULL))))
-        .isEqualTo("clashes: 2 parts need a serial port each, but board board has 1 free.");
+        .isEqualTo("clashes: 2 parts need a serial port (UART) each, but board board has 1 free.");
   }
 
   @Test
   void notesAControlWithoutAPort() {
     assertThat(Bench.plain().says(rule, build(with(board(), "serialPorts", 1))))
         .isEqualTo(
-            "fits, but: No port of board board is left for the transmitter's control: its power and channel are set by its button.");
+            "fits, but: Board board has no serial port (UART) left to control the transmitter: set power and channel by its button.");
   }
 
   @Test
   void givesTheGpsAPort() {
     assertThat(Bench.plain().says(rule, build(with(board(), "serialPorts", 1), gps())))
-        .isEqualTo("clashes: 2 parts need a serial port each, but board board has 1 free.");
+        .isEqualTo("clashes: 2 parts need a serial port (UART) each, but board board has 1 free.");
   }
 }

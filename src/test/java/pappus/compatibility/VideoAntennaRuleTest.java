@@ -64,7 +64,7 @@ final class VideoAntennaRuleTest {
     assertThat(Bench.with(with(Scenarios.plain(), "pilot", Scenarios.pilot()))
             .says(rule, build().with(Role.VIDEO_ANTENNA, antenna)))
         .isEqualTo(
-            "fits, but: Antenna video-antenna is left-hand circular and the ground right-hand circular: that loses about 20 dB of picture.");
+            "fits, but: Antenna video-antenna is left-hand circular and the ground right-hand circular: the video link loses about 20 dB.");
   }
 
   @Test

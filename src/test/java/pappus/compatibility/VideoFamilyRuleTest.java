@@ -44,6 +44,6 @@ final class VideoFamilyRuleTest {
   void notesABoardThatWritesNothing() {
     assertThat(Bench.plain().says(rule, build(with(board(), "overlay", false))))
         .isEqualTo(
-            "fits, but: Board board writes nothing over analogue video: volts are not seen in the goggles.");
+            "fits, but: Board board has no OSD for analogue video: no voltage in the goggles.");
   }
 }

@@ -34,7 +34,7 @@ final class VideoPowerRuleTest {
   @Test
   void clashesAboveIt() {
     assertThat(asking(600).says(rule, build()))
-        .isEqualTo("clashes: The transmitter radiates 400 mW at most, but 600 mW are asked for.");
+        .isEqualTo("clashes: The transmitter puts out 400 mW at most, but 600 mW are asked for.");
   }
 
   @Test
@@ -44,7 +44,7 @@ final class VideoPowerRuleTest {
     var build = build(with(board(), "transmitter", inside)).without(Role.TRANSMITTER);
 
     assertThat(asking(100).says(rule, build))
-        .isEqualTo("clashes: The transmitter radiates 25 mW at most, but 100 mW are asked for.");
+        .isEqualTo("clashes: The transmitter puts out 25 mW at most, but 100 mW are asked for.");
   }
 
   @Test

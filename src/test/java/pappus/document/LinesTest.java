@@ -8,7 +8,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class LinesTest {
   private static final String WORDS =
-      "One gram more costs 17 s, one watt more beside the motors 1.7 min. What binds is thrust over weight.";
+      "One more gram costs 17 s; one more watt of electronics costs 1.7 min. What binds is thrust-to-weight.";
 
   private static Lines all(int width) {
     return new Lines(width)
@@ -22,20 +22,20 @@ class LinesTest {
   @Test
   void breaksAtBlanksAndIndentsWhatGoesOn() {
     assertThat(all(40).text()).isEqualTo("""
-            One gram more costs 17 s, one watt more
+            One more gram costs 17 s, one watt more
             beside the motors 1.7 min. What binds is
-            thrust over weight.
+            thrust-to-weight.
 
-            - One gram more costs 17 s, one watt
+            - One more gram costs 17 s, one watt
               more beside the motors 1.7 min. What
-              binds is thrust over weight.
-            ! One gram more costs 17 s, one watt
+              binds is thrust-to-weight.
+            ! One more gram costs 17 s, one watt
               more beside the motors 1.7 min. What
-              binds is thrust over weight.
-            battery     One gram more costs 17 s,
+              binds is thrust-to-weight.
+            battery     One more gram costs 17 s,
                         one watt more beside the
                         motors 1.7 min. What binds
-                        is thrust over weight.
+                        is thrust-to-weight.
             """);
   }
 

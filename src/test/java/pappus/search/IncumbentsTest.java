@@ -71,11 +71,11 @@ class IncumbentsTest {
     assertThat(incumbents.bestFirst()).containsExactly(cheap, dear);
   }
 
-  /** Thrust over weight is what a heavier pack misses first; each pack keeps its nearest. */
+  /** Thrust-to-weight is what a heavier pack misses first; each pack keeps its nearest. */
   @Test
   void keepsWhatOnlyJustMissesTheLongestFlyingFirst() {
-    var missed = new Limit("thrust-to-weight", "thrust over weight", "", 1.9, 2, false, false);
-    var nearer = new Limit("thrust-to-weight", "thrust over weight", "", 1.99, 2, false, false);
+    var missed = new Limit("thrust-to-weight", "thrust-to-weight", "", 1.9, 2, false, false);
+    var nearer = new Limit("thrust-to-weight", "thrust-to-weight", "", 1.99, 2, false, false);
     var far = Changed.limits(seconds(FIRST, 900), List.of(missed));
     var near = Changed.limits(seconds(FIRST, 800), List.of(nearer));
     var otherPack = Changed.limits(seconds(OTHER_BATTERY, 850), List.of(missed));

@@ -23,20 +23,19 @@ public final class Against {
       return nothing(best);
     }
     var first = best.build().get();
-    var flies = (best.isProof()
-            ? "The best build of this scenario, proven, "
-            : "The best build found, not proven, ")
-        + goal.has(first)
-        + (first.isBeyondBelief() && !assessment.isBeyondBelief()
-            ? " (? too good to be true)"
-            : "");
+    var flies =
+        (best.isProof() ? "The best build here, proven, " : "The best build found, not proven, ")
+            + goal.has(first)
+            + (first.isBeyondBelief() && !assessment.isBeyondBelief()
+                ? " (? too good to be true)"
+                : "");
     if (!assessment.isFeasible()) {
       return flies + "; this one is no candidate." + more(best.proof());
     }
     if (assessment.objective() >= first.objective()) {
       return best.isProof()
-          ? "Proven: no other combination in this catalogue does better."
-          : "Nothing better was found; that is no proof." + more(best.proof());
+          ? "Proven: no other build from this catalogue does better."
+          : "Nothing better was found, without proof." + more(best.proof());
     }
     return flies + ", " + goal.better(first, assessment) + "." + more(best.proof());
   }
@@ -44,9 +43,8 @@ public final class Against {
   /** That nothing keeps every rule and limit, or that nothing was found. */
   public String nothing(Best best) {
     return best.isProof()
-        ? "Proven: no combination in this catalogue keeps every rule and limit."
-        : "Nothing was found that keeps every rule and limit; that is no proof."
-            + more(best.proof());
+        ? "Proven: no build from this catalogue keeps every rule and limit."
+        : "Nothing was found that keeps every rule and limit, without proof." + more(best.proof());
   }
 
   /** What is left open where a proof was not reached. */
@@ -59,7 +57,7 @@ public final class Against {
         .atMost()
         .ifPresent(most -> text.append(String.format(
             Locale.ROOT,
-            " What was not seen reaches %s at most.",
+            " No unseen build reaches more than %s.",
             changes.amount(Assessment.figure(most)))));
     if (proof.ending() == Ending.INTERRUPTED) {
       text.append(" You stopped the search.");

@@ -32,9 +32,7 @@ public final class AssessmentText {
     Heading.of(scenario).forEach(lines::say);
     lines.blank();
     lines.say(
-        assessment.isFeasible()
-            ? "This build goes together and keeps every limit."
-            : "This build is not a candidate.");
+        assessment.isFeasible() ? "Everything fits, and every limit is kept." : "Not feasible:");
     for (var limit : assessment.limits()) {
       if (!limit.met()) {
         lines.item("Limit (" + limit.id() + "): " + Reasons.broken(limit) + ".");
@@ -50,10 +48,10 @@ public final class AssessmentText {
     assessment.flight().ifPresent(flight -> {
       lines.blank();
       lines.say(flown(flight)
-          + band.map(found -> ", plan with " + planned(found)).orElse("")
+          + band.map(found -> ", plan on " + planned(found)).orElse("")
           + "; "
           + Spoken.number(assessment.mass().grams(), 0)
-          + " g; thrust over weight "
+          + " g; T/W "
           + Spoken.number(flight.thrustToWeight(), 1)
           + " in mid-flight, "
           + Spoken.number(flight.freshThrustToWeight(), 1)
@@ -62,17 +60,21 @@ public final class AssessmentText {
           + " W in hover"
           + flight
               .course()
-              .map(course -> ", " + Spoken.number(flight.flownW(), 0) + " W in the mean")
+              .map(course -> ", " + Spoken.number(flight.flownW(), 0) + " W on average")
               .orElse("")
           + ".");
       Journey.of(flight, band.map(Band::planWith).orElse(1.0)).forEach(lines::say);
       lines.say(Reasons.ending(flight));
       band.ifPresent(found -> lines.say(Reasons.doubt(found)));
       Reasons.cap(flight).ifPresent(lines::say);
-      Reasons.counted(assessment.build(), flight.figures()).forEach(lines::item);
       Hints.of(assessment).forEach(lines::item);
       Journey.power(flight).ifPresent(lines::say);
       Cautions.windings(assessment, scenario).ifPresent(lines::say);
+      var counted = Reasons.counted(assessment.build(), flight.figures());
+      if (!counted.isEmpty()) {
+        lines.blank().say(Reasons.COUNTED);
+        counted.forEach(lines::item);
+      }
     });
     lines.blank();
     BuildLines.details(assessment).forEach(line -> lines.row(line, 2));
@@ -123,7 +125,7 @@ public final class AssessmentText {
     lines.row(
         String.format(
             Locale.ROOT,
-            "%8.1f g  ±%4.1f  all-up; %s chance of keeping the cap; costs %s",
+            "%8.1f g  ±%4.1f  all-up mass; %s chance under the mass cap; costs %s",
             assessment.mass().grams(),
             assessment.mass().doubtGrams(),
             BuildLines.chance(assessment, scenario),

@@ -18,7 +18,7 @@ public final class BuildWords {
     var flight = assessment.flight();
     return String.format(
         Locale.ROOT,
-        "%s, %.0f g, thrust over weight %s, %s%s",
+        "%s, %.0f g, T/W %s, %s%s",
         flight
             .map(flown -> new Figures(flown.isForRange()).sentence(assessment))
             .orElse("no flight can be computed"),

@@ -16,7 +16,7 @@ public final class Cautions {
   public static List<String> of(Assessment assessment, Scenario scenario) {
     var cautions = new ArrayList<String>();
     cautions.add(
-        "Estimates: nothing of this build was measured. Weigh it, fly it gently, and plan with the lower figure.");
+        "Estimates: nothing of this build was measured. Weigh it, fly it gently and plan with the lower figure.");
     cautions.add(
         "Bench: propellers off until the last step; check polarity with a meter; first power through a current limiter.");
     assessment
@@ -29,7 +29,7 @@ public final class Cautions {
                     + " on the charger, stay with it, charge at 1 C at most unless its maker says more; never charge a puffed, dented or over-drained pack."));
     heat(assessment, scenario).ifPresent(cautions::add);
     cautions.add(
-        "Video: never power a transmitter without its antenna; permitted power and channel are local law.");
+        "Video: never power a transmitter without its antenna; local rules set its power and channel.");
     cautions.add(
         "Flight: first hover in the open, low, for one minute; check the failsafe with propellers off. A mass below a cap"
             + scenario.massCap().because()
@@ -40,7 +40,7 @@ public final class Cautions {
   /** The same, each in a line: {@code assess} has all of it. */
   public static List<String> inLines(Assessment assessment, Scenario scenario) {
     var cautions = new ArrayList<String>();
-    cautions.add("Estimates, nothing was measured: weigh it, fly gently, plan with the lower.");
+    cautions.add("Estimates, nothing measured: weigh it, fly gently, plan with the lower figure.");
     cautions.add("Propellers off until the last step; first power through a current limiter.");
     assessment
         .build()
@@ -49,18 +49,18 @@ public final class Cautions {
         .ifPresent(cells -> cautions.add(
             "Charge it as %s, attended, at 1 C at most; never a damaged pack.".formatted(cells)));
     heat(assessment, scenario).ifPresent(cautions::add);
-    cautions.add("Antenna on before power; power, channel and flying there are local law.");
+    cautions.add("Antenna on before power; local rules set radio power, channel and airspace.");
     return cautions;
   }
 
   /** For answers that compare builds: {@link #of} has all that goes with one. */
   public static String brief() {
-    return "Estimates: nothing of this was measured. " + general();
+    return "Estimates: nothing here was measured. " + general();
   }
 
   /** For answers that rest on measurements. */
   public static String general() {
-    return "Packs, propellers and radio power can hurt: assess prints the cautions that go with a build, and local rules come first.";
+    return "Lithium packs, propellers and radio power can hurt: assess prints the cautions for a build, and local rules come first.";
   }
 
   /** How warm windings get, and what that rests on. */
@@ -79,7 +79,7 @@ public final class Cautions {
         .map(
             heat -> "Motors: windings are estimated to reach "
                 + reached(heat)
-                + ", to a factor of two; above 100 °C keep bursts short and feel the motors after the first minutes (common practice).");
+                + ", to a factor of two; above 100 °C keep bursts short and feel the motors after a few minutes (common practice).");
   }
 
   private static String reached(Heat heat) {

@@ -55,9 +55,9 @@ public final class Changes {
 
   /** What a gram and a watt are worth. */
   public String rates(Rates rates) {
-    return "One gram more costs "
+    return "One more gram costs "
         + amount(rates.perGram())
-        + ", one watt more beside the motors "
+        + "; one more watt of electronics costs "
         + amount(rates.perWatt())
         + ".";
   }
@@ -67,36 +67,73 @@ public final class Changes {
     return gained < (isForRange ? LEAST_ASKED_METRES : LEAST_ASKED_SECONDS)
         ? Optional.empty()
         : Optional.of(
-            "How often the board's controllers switch is not known, nor how they drive: 24 kHz is taken; at 48 kHz it flies "
+            "The controllers' PWM frequency is not known: 24 kHz is assumed; at 48 kHz it would fly "
                 + longer(gained)
                 + ". Ask its maker.");
   }
 
-  /** What money is worth. */
+  /** What money is worth, in what builds are ranked by. */
   public String money(Optional<Swap> forMoney, Optional<Swap> toGiveUp) {
     var gain = forMoney
-        .map(swap -> "Most for the money: "
-            + swapped(swap)
-            + " "
-            + longer(swap.gained())
-            + " for "
-            + price(swap.centsMore())
-            + " more, "
-            + amount(swap.gained() / (swap.centsMore() / 100.0))
-            + " for each "
-            + currency
-            + ".")
-        .orElse("No part swapped for a dearer one flies " + (isForRange ? "farther." : "longer."));
+        .map(swap -> "Most for the money: %s, %s for %s more: %s per %s."
+            .formatted(
+                swapped(swap),
+                gained(swap),
+                price(swap.centsMore()),
+                asked(swap.gained(goal) / (swap.centsMore() / 100.0)),
+                currency))
+        .orElse("No dearer part %s.".formatted(none(isForRange ? "farther" : "longer")));
     return toGiveUp
-        .map(swap -> gain
-            + " Cheapest to give up: "
-            + swapped(swap)
-            + " saves "
-            + price(-swap.centsMore())
-            + (swap.gained() < 0
-                ? " for " + amount(-swap.gained()) + "."
-                : " and flies no " + (isForRange ? "less far." : "shorter.")))
+        .map(swap -> "%s %s: %s saves %s%s."
+            .formatted(
+                gain,
+                goal == Goal.PRICE ? "Cheaper still" : "Cheapest to give up",
+                swapped(swap),
+                price(-swap.centsMore()),
+                swap.gained(goal) < 0 ? " for " + lost(swap) : " and " + nothingLost()))
         .orElse(gain);
+  }
+
+  /** What a swap gains of what is asked for; of the price it is the flight that money buys. */
+  private String gained(Swap swap) {
+    return switch (goal) {
+      case ENDURANCE, RANGE, PRICE -> longer(swap.gained());
+      case MASS -> grams(swap.gramsMore());
+      case THRUST -> "thrust-to-weight up " + asked(swap.gained(goal));
+    };
+  }
+
+  private String lost(Swap swap) {
+    return asked(-swap.gained(goal))
+        + switch (goal) {
+          case ENDURANCE, RANGE, PRICE -> "";
+          case MASS -> " more";
+          case THRUST -> " of thrust-to-weight";
+        };
+  }
+
+  private String asked(double gained) {
+    return switch (goal) {
+      case ENDURANCE, RANGE, PRICE -> amount(gained);
+      case MASS -> Spoken.number(gained, gained < 10 ? 1 : 0) + " g";
+      case THRUST -> Spoken.number(gained, 2);
+    };
+  }
+
+  private String none(String more) {
+    return switch (goal) {
+      case ENDURANCE, RANGE, PRICE -> "flies " + more;
+      case MASS -> "is lighter";
+      case THRUST -> "adds thrust-to-weight";
+    };
+  }
+
+  private String nothingLost() {
+    return switch (goal) {
+      case ENDURANCE, RANGE, PRICE -> "flies no " + (isForRange ? "less far" : "shorter");
+      case MASS -> "is no heavier";
+      case THRUST -> "loses no thrust-to-weight";
+    };
   }
 
   /** The best swap of a role, and a longer flight that breaks something. */
@@ -142,7 +179,7 @@ public final class Changes {
     } else if (goal == Goal.THRUST && swap.assessment().flight().isPresent()) {
       effects.add(
           0,
-          "thrust over weight "
+          "thrust-to-weight "
               + Spoken.number(swap.assessment().flight().get().thrustToWeight(), 2));
     }
     return effects;
@@ -173,7 +210,7 @@ public final class Changes {
             .formatted(
                 Spoken.number(Savings.WIRE_MM, 0), saving.what(), grams, longer(saving.gained()));
       case SMALLER_PLUG ->
-        "plug %s on pack and lead: %s, %s; its ratings hold the currents computed here."
+        "plug %s on pack and lead: %s, %s; rated for the currents computed here."
             .formatted(saving.what(), grams, longer(saving.gained()));
       case TITANIUM_SCREWS ->
         "titanium in place of steel for the %s: %s, %s; never aluminium for motors."

@@ -21,7 +21,7 @@ public record Figures(boolean isForRange) {
 
   /** What the mark says. */
   public static final String DOUBTED_MEANS =
-      "? too good to be true: better than such aircraft are known to fly; distrust it until one is measured.";
+      "? too good to be true: better than such aircraft are known to fly; distrust it until measured.";
 
   private static final double THOUSANDTHS = 1000;
   private static final String NONE = "-";

@@ -5,7 +5,7 @@ import pappus.document.Spoken;
 import pappus.scenario.Goal;
 import pappus.scenario.Scenario;
 
-/** What builds are ranked by, in words: a flight, or else a price, a mass or a thrust over weight. */
+/** What builds are ranked by, in words: a flight, or else a price, a mass or a thrust-to-weight. */
 public final class GoalWords {
   private final Goal goal;
   private final Figures figures;
@@ -27,7 +27,7 @@ public final class GoalWords {
       case RANGE -> "range over ground";
       case PRICE -> "price, the cheapest first";
       case MASS -> "mass, the lightest first";
-      case THRUST -> "thrust over weight";
+      case THRUST -> "T/W, the highest first";
     };
   }
 
@@ -40,7 +40,7 @@ public final class GoalWords {
             + " "
             + Spoken.number((than.cost().cents() - one.cost().cents()) / 100.0, 2);
       case MASS -> Spoken.number(grams(than) - grams(one), 3) + " g";
-      case THRUST -> Spoken.number(thrust(one) - thrust(than), 4) + " thrust over weight";
+      case THRUST -> Spoken.number(thrust(one) - thrust(than), 4) + " thrust-to-weight";
     };
   }
 
@@ -50,7 +50,7 @@ public final class GoalWords {
       case ENDURANCE, RANGE -> "reaches " + figures.expected(build) + " " + figures.unit();
       case PRICE -> "costs " + price(build);
       case MASS -> "weighs " + Spoken.number(grams(build), 1) + " g";
-      case THRUST -> "has a thrust over weight of " + Spoken.number(thrust(build), 2);
+      case THRUST -> "has thrust-to-weight " + Spoken.number(thrust(build), 2);
     };
   }
 

@@ -3,10 +3,12 @@ package pappus.answers.build;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import pappus.document.Spoken;
 import pappus.part.Role;
 import pappus.quantity.Require;
+import pappus.scenario.MassCap;
 import pappus.scenario.Outlook;
 import pappus.scenario.PackAge;
 import pappus.scenario.Scenario;
@@ -27,20 +29,20 @@ public final class Heading {
     addWishes(scenario, lines);
     var unusual = unusual(scenario);
     if (!unusual.isEmpty()) {
-      lines.add("Counted with " + String.join("; ", unusual) + ".");
+      lines.add("Conditions: " + String.join("; ", unusual) + ".");
     }
     if (scenario.alsoBuyOrNothing().counts()) {
       lines.add(beside(scenario));
     }
     if (scenario.outlookOrExpected() == Outlook.CAUTIOUS) {
       lines.add(
-          "Cautious: every uncertain figure of a part counts half its deviation worse than is told below, except the thrust coefficient; limits too are judged so. Bands and what to plan with are by the likeliest figures.");
+          "Cautious: every uncertain figure of a part counts half a deviation worse than told below, except the thrust coefficient; so do limits. Bands and figures to plan with use the likeliest.");
     }
     return lines;
   }
 
   private static String beside(Scenario scenario) {
-    return "Prices and the budget hold what is bought beside the build: "
+    return "Prices and budget include what is bought besides the build: "
         + OutlayWords.named(scenario.alsoBuyOrNothing())
         + ".";
   }
@@ -51,10 +53,10 @@ public final class Heading {
         + ": "
         + String.join(", ", flown(scenario))
         + "; "
-        + String.join("; ", asked(scenario, "thrust at least %s times weight"))
+        + String.join("; ", asked(scenario))
         + "."
         + (scenario.outlookOrExpected() == Outlook.CAUTIOUS
-            ? " Cautious: limits and ranking count every uncertain figure half its deviation worse."
+            ? " Cautious: limits and ranking count every uncertain figure half a deviation worse."
             : "")
         + (scenario.alsoBuyOrNothing().counts() ? " " + beside(scenario) : "");
   }
@@ -62,7 +64,7 @@ public final class Heading {
   /** The same without its name, a few words a thing. */
   public static List<String> chips(Scenario scenario) {
     var chips = new ArrayList<>(flown(scenario));
-    chips.addAll(asked(scenario, "T/W at least %s"));
+    chips.addAll(asked(scenario));
     if (scenario.outlookOrExpected() == Outlook.CAUTIOUS) {
       chips.add("cautious");
     }
@@ -76,16 +78,16 @@ public final class Heading {
     var flown = new ArrayList<String>();
     flown.add(scenario.flight().style().word());
     flown.addAll(unusual(scenario));
-    flown.add(Spoken.number(scenario.air().altitudeMetres(), 0) + " m above the sea");
+    flown.add(Spoken.number(scenario.air().altitudeMetres(), 0) + " m above sea level");
     return flown;
   }
 
-  private static List<String> asked(Scenario scenario, String thrust) {
+  private static List<String> asked(Scenario scenario) {
     var limits = new ArrayList<String>();
     var cap = scenario.massCap();
     limits.add((cap.strict() ? "below " : "at most ")
-        + Spoken.number(cap.grams(), 1).replaceAll("\\.0$", "") + " g");
-    limits.add(thrust.formatted(Spoken.number(scenario.leastThrustToWeight(), 1)));
+        + Spoken.number(cap.grams(), 1).replaceAll("\\.0$", "") + " g" + confidence(cap));
+    limits.add("T/W at least " + Spoken.number(scenario.leastThrustToWeight(), 1));
     if (scenario.budget() != null) {
       limits.add("at most " + Spoken.price(scenario.budget()));
     }
@@ -99,25 +101,16 @@ public final class Heading {
         .map(wish -> "where " + wish.inWords())
         .forEach(limits::add);
     if (scenario.prefer() != null) {
-      limits.add("what is owned preferred");
+      limits.add("owned parts preferred");
     }
-    var goal = new GoalWords(scenario);
-    if (!goal.isOfFlight()) {
-      limits.add("ranked by " + goal.ranked());
-    }
+    ranked(scenario).ifPresent(limits::add);
     return limits;
   }
 
-  /** Its name and its limits, for answers that follow a ranking. */
-  public static List<String> brief(Scenario scenario) {
-    var lines = new ArrayList<String>();
-    lines.add(scenario.name() + ": " + limits(scenario));
-    addWishes(scenario, lines);
-    var unusual = unusual(scenario);
-    if (!unusual.isEmpty()) {
-      lines.add("Counted with " + String.join("; ", unusual) + ".");
-    }
-    return lines;
+  private static String confidence(MassCap cap) {
+    return cap.confidence() == null
+        ? ""
+        : " at " + Require.plain(100 * cap.confidence()) + " % confidence";
   }
 
   private static void addWishes(Scenario scenario, List<String> lines) {
@@ -131,36 +124,37 @@ public final class Heading {
   private static String limits(Scenario scenario) {
     var cap = scenario.massCap();
     return (cap.strict() ? "Below " : "At most ")
-        + Spoken.number(cap.grams(), 1)
+        + Spoken.number(cap.grams(), 1).replaceAll("\\.0$", "")
         + " g"
         + cap.because()
         + " with "
         + Spoken.number(100 * cap.confidenceOrUsual(), 0)
-        + " % confidence; thrust over weight at least "
+        + " % confidence; T/W at least "
         + Spoken.number(scenario.leastThrustToWeight(), 1)
-        + (scenario.budget() == null ? "" : "; budget " + Spoken.price(scenario.budget()))
-        + "; at "
+        + (scenario.budget() == null ? "" : "; at most " + Spoken.price(scenario.budget()))
+        + "; "
         + Spoken.number(scenario.air().altitudeMetres(), 0)
-        + " m altitude"
-        + ranked(scenario)
+        + " m above sea level"
+        + ranked(scenario).map(how -> "; " + how).orElse("")
         + ".";
   }
 
-  private static String ranked(Scenario scenario) {
+  /** What builds are ranked by, where it is not the whole time in the air. */
+  private static Optional<String> ranked(Scenario scenario) {
     var isForRange = scenario.isForRange();
     var goal = new GoalWords(scenario);
     if (!goal.isOfFlight()) {
-      return "; ranked by " + goal.ranked();
+      return Optional.of("ranked by " + goal.ranked());
     }
     var stay = scenario.flight().stay();
     if (stay.isEmpty()) {
-      return isForRange ? "; ranked by range over ground" : "";
+      return isForRange ? Optional.of("ranked by range over ground") : Optional.empty();
     }
-    return "; ranked by "
+    return Optional.of("ranked by "
         + (isForRange ? "range" : "time")
         + " on leg "
         + (stay.getAsInt() + 1)
-        + " alone, with charge kept back for what follows it";
+        + " alone, with charge kept back for the legs after it");
   }
 
   /** What is not as usual. */
@@ -169,37 +163,36 @@ public final class Heading {
     var air = scenario.air();
     var flight = scenario.flight();
     if (air.temperatureCelsius() != null) {
-      unusual.add("air of " + Spoken.number(air.temperatureCelsius(), 0) + " °C");
+      unusual.add(Spoken.number(air.temperatureCelsius(), 0) + " °C");
     }
     if (air.windOrCalm() > 0) {
-      unusual.add("wind of "
+      unusual.add("wind "
           + Spoken.number(air.windOrCalm(), 1)
           + " m/s, give or take "
           + Spoken.number(100 * air.gustsOrUsual(), 0)
           + " %");
     }
     if (flight.windMetresPerSecond() != null && flight.windMetresPerSecond() > 0) {
-      unusual.add("wind of " + Spoken.number(flight.windMetresPerSecond(), 1) + " m/s");
+      unusual.add("wind " + Spoken.number(flight.windMetresPerSecond(), 1) + " m/s");
     }
     if (air.packTemperatureCelsius() != null) {
-      unusual.add("packs of " + Spoken.number(air.packTemperatureCelsius(), 0) + " °C at take-off");
+      unusual.add("packs at " + Spoken.number(air.packTemperatureCelsius(), 0) + " °C at take-off");
     }
     if (flight.packAgeOrNew() != PackAge.NEW) {
       unusual.add(flight.packAgeOrNew().name().toLowerCase(Locale.ROOT) + " packs");
     }
     if (flight.chargedToVoltsPerCell() != null) {
       unusual.add("packs charged to " + Spoken.number(flight.chargedToVoltsPerCell(), 2)
-          + " V a cell at most");
+          + " V per cell at most");
     }
     if (flight.reserve() != null) {
-      unusual.add(Spoken.number(100 * flight.reserve(), 0) + " % of the charge kept");
+      unusual.add(Spoken.number(100 * flight.reserve(), 0) + " % reserve");
     }
     if (flight.landingVoltsPerCell() != null) {
-      unusual.add("landing at " + Spoken.number(flight.landingVoltsPerCell(), 2) + " V a cell");
+      unusual.add("landing at " + Spoken.number(flight.landingVoltsPerCell(), 2) + " V per cell");
     }
     if (flight.thrustLost() != null) {
-      unusual.add(
-          Spoken.number(100 * flight.thrustLost(), 0) + " % of the thrust lost to arms and body");
+      unusual.add(Spoken.number(100 * flight.thrustLost(), 0) + " % thrust lost to arms and body");
     }
     var lump = scenario.lump();
     if (lump != null) {

@@ -36,7 +36,7 @@ public final class Hints {
       if (flight.powerFactor() != 1) {
         hints.add(String.format(
             Locale.ROOT,
-            "The propellers' power counts %.2f times what is computed, by flights of your own.",
+            "Propeller power counts %.2f times what is computed, from your own flights.",
             flight.powerFactor()));
       }
       hints.addAll(assumed(assessment.build()));
@@ -52,13 +52,13 @@ public final class Hints {
   private static String words(Disbelief disbelief) {
     return switch (disbelief) {
       case EFFICIENCY ->
-        "The efficiency in hover is outside what such aircraft reach: distrust these numbers.";
+        "Hover efficiency is better than such aircraft reach: distrust these numbers.";
       case LONG_HOVER ->
-        "No aircraft below 250 g is known to hover longer than 48 minutes: distrust these numbers.";
+        "Nothing under 250 g is known to hover longer than 48 minutes: distrust these numbers.";
       case LONG_FLIGHT ->
-        "No aircraft below 250 g is known to hover longer than 48 minutes, which makes 53 at the best airspeed: distrust these numbers.";
+        "Nothing under 250 g is known to hover longer than 48 minutes, which makes 53 at the best airspeed: distrust these numbers.";
       case THRUST ->
-        "Thrust over weight above 10 below 250 g is more than such aircraft reach: distrust it.";
+        "Thrust-to-weight above 10 under 250 g is more than such aircraft reach: distrust it.";
     };
   }
 
@@ -67,19 +67,19 @@ public final class Hints {
     var hints = new ArrayList<String>();
     if (build.propeller().orElseThrow().test() == null) {
       hints.add(
-          "The propeller is known by its size alone; its coefficients are worked out from blade elements.");
+          "No test of the propeller: its coefficients are computed by blade elements from its size.");
     } else if (flight.hover().isBeyondTest() || flight.full().isBeyondTest()) {
       hints.add(
           build.propeller().orElseThrow().onlyRow().isPresent()
-              ? "The propeller was tested at one speed; at others its coefficients go as blade elements say."
-              : "The propeller turns outside the speeds it was tested at; there its coefficients go as blade elements say.");
+              ? "The propeller was tested at one speed; at others, blade elements scale its coefficients."
+              : "The propeller turns outside its tested speeds; there, blade elements scale its coefficients.");
     }
     if (build.board().map(Board::controllerLoss).isEmpty()
         && flight.volts() > 0
         && !PartLoadLaw.isInsideEvidence(
             flight.volts(), build.motor().orElseThrow().statorDiameterMillimetres())) {
       hints.add(
-          "The loss of speed controllers at part load was measured at 7.2 to 11.9 V on stators of 11 to 22 mm; this build is outside, and may lose more.");
+          "Controller loss at part load was measured at 7.2 to 11.9 V on 11 to 22 mm stators; this build is outside that and may lose more.");
     }
     return hints;
   }
@@ -134,18 +134,18 @@ public final class Hints {
     var stretches = course.stretches();
     if (stretches.stream().anyMatch(stretch -> stretch.cruise().isClamped())) {
       hints.add(
-          "Forward flight is not counted below 0.914 of the power of hover: theory promised less, but multirotors were not seen to need less.");
+          "Forward flight counts at least 0.914 of hover power: theory promises less, but no multirotor was seen to need less.");
     }
     if (stretches.stream().anyMatch(stretch -> stretch.cruise().isBeyondTest())) {
       hints.add(
-          "In forward flight the propeller turns outside the speeds it was tested at; there its coefficients go as blade elements say.");
+          "In forward flight the propeller turns outside its tested speeds; there, blade elements scale its coefficients.");
     }
     var fastest = stretches.stream()
         .mapToDouble(stretch -> stretch.cruise().airspeedMPerS())
         .max();
     if (fastest.orElse(0) > NEAR_TOP_SPEED * course.topSpeedMPerS()) {
       hints.add(
-          "The top speed is an upper bound: propellers lose thrust near their pitch speed, which static tests do not show; so near to it the numbers flatter.");
+          "Top speed is an upper bound: propellers lose thrust near their pitch speed, which static tests do not show, so this close to it the numbers flatter.");
     }
     return hints;
   }

@@ -19,7 +19,6 @@ import pappus.evidence.Reason;
 import pappus.evidence.Weighing;
 import pappus.part.Board;
 import pappus.part.Build;
-import pappus.part.Kind;
 import pappus.part.Part;
 import pappus.part.Role;
 import pappus.physics.flight.Ending;
@@ -44,7 +43,7 @@ public final class Reasons {
     return assessment
         .tightest()
         .map(limit -> limit.met()
-            ? "The limit with the least room is " + limit.label() + ": " + room(limit) + "."
+            ? "Tightest limit: " + limit.label() + ": " + room(limit) + "."
             : "Broken: " + broken(limit) + ".")
         .orElse("Nothing could be computed.");
   }
@@ -54,7 +53,7 @@ public final class Reasons {
     return assessment
         .tightest()
         .map(limit -> limit.met()
-            ? "Least room: %s, %s of at %s %s."
+            ? "Tightest: %s, %s of at %s %s."
                 .formatted(
                     limit.is(LimitKind.BUDGET)
                         ? "price"
@@ -102,7 +101,7 @@ public final class Reasons {
     var course = flight.course().filter(flown -> flown.stretches().size() > 1);
     if (course.flatMap(Course::stay).isPresent() && flight.seconds() > 0) {
       sentence = flight.endurance().ending() == Ending.RESERVE
-          ? "The stay ends at the charge kept back for what follows and in reserve."
+          ? "The stay ends at the charge kept for the legs after it plus the reserve."
           : sentence.replaceFirst("The flight ends", "The stay ends");
     }
     if (course.isEmpty() || course.get().endsOn().isEmpty()) {
@@ -116,28 +115,26 @@ public final class Reasons {
   public static String endsBriefly(FlightEstimate flight) {
     return switch (flight.endurance().ending()) {
       case RESERVE -> "Ends at the reserve.";
-      case LANDING_VOLTS -> "Ends at the landing volts, before the reserve.";
+      case LANDING_VOLTS -> "Ends at landing voltage, ahead of the reserve.";
       default -> ending(flight);
     };
   }
 
   private static String ending(Ending ending, boolean hovers) {
     return switch (ending) {
-      case RESERVE -> "The flight ends at the charge kept in reserve.";
-      case LANDING_VOLTS ->
-        "The flight ends at the volts for landing, before the reserve is reached.";
+      case RESERVE -> "The flight ends at the reserve.";
+      case LANDING_VOLTS -> "The flight ends at landing voltage, ahead of the reserve.";
       case FULL_DUTY ->
         "The flight ends when full throttle no longer holds the "
             + (hovers ? "hover." : "airspeed.");
-      case MOTOR_CURRENT -> "There is no flight: the motors' continuous current is passed.";
-      case CONTROLLER_CURRENT ->
-        "There is no flight: the controllers' continuous current is passed.";
+      case MOTOR_CURRENT -> "No flight: it exceeds the motors' continuous current.";
+      case CONTROLLER_CURRENT -> "No flight: it exceeds the controllers' continuous current.";
       case PACK_CURRENT -> "The flight ends at the continuous current of the pack.";
       case CONNECTOR_CURRENT -> "The flight ends at the continuous current of the plug.";
       case LEAD_CURRENT -> "The flight ends at the continuous current of the leads.";
-      case UNDELIVERABLE -> "The flight ends when the pack cannot deliver the power any more.";
+      case UNDELIVERABLE -> "The flight ends when the pack can no longer deliver the power.";
       case TIME -> "The flight ends with the time asked for.";
-      case WIND -> "There is no flight: the wind does not let it progress over ground.";
+      case WIND -> "No flight: it makes no headway against the wind.";
     };
   }
 
@@ -158,8 +155,8 @@ public final class Reasons {
   private static String overtaxed(ThrottleLimit limit) {
     return switch (limit) {
       case FULL_DUTY -> "nothing is overtaxed";
-      case MOTOR -> "the motors pass their burst current";
-      case CONTROLLER -> "the controllers pass their burst current";
+      case MOTOR -> "the motors exceed their burst current";
+      case CONTROLLER -> "the controllers exceed their burst current";
       case PACK -> "the pack passes its burst current";
       case CONNECTOR -> "the plug passes its burst current";
       case LEAD -> "the leads pass their burst current";
@@ -167,7 +164,7 @@ public final class Reasons {
     };
   }
 
-  /** Thrust over weight is not that of the limit set for a fresh pack. */
+  /** Thrust-to-weight is not that of the limit set for a fresh pack. */
   private static String inMidFlight(FullThrottle full) {
     return full.limit() == ThrottleLimit.FULL_DUTY
         ? " In mid-flight, where thrust is judged, the parts stand full throttle."
@@ -183,7 +180,7 @@ public final class Reasons {
         .forEach(other -> names.add(other.name() + " (" + other.id() + ")"));
     var more = others.size() - names.size();
     return part.name()
-        + " is the same in every number as "
+        + " has the same figures as "
         + String.join(", ", names)
         + (more > 0 ? " and " + more + " more: take any." : ": take either.");
   }
@@ -245,12 +242,12 @@ public final class Reasons {
     }
     var doubt = candidate.band().deviationOfDifference(next.band());
     if (Math.abs(candidate.band().estimate() - next.band().estimate()) < doubt) {
-      text.append(" The difference is within the doubt.");
+      text.append(" Too close to call.");
     }
     var usual = withUsualBoard(candidate);
     if (usual < candidate.band().estimate() && usual < withUsualBoard(next)) {
       text.append(
-              " It stands there by its board's own part-load loss: with the usual one it would reach ")
+              " It ranks here on its board's stated part-load loss; at the usual loss it would reach ")
           .append(
               forRange ? Spoken.number(usual / 1000, 1) + " km." : Spoken.minutes(usual) + " min.");
     }
@@ -296,8 +293,8 @@ public final class Reasons {
   public static String doubt(Band band) {
     var largest =
         band.largestFirst().stream().limit(2).map(one -> one.doubt().label()).toList();
-    var text = new StringBuilder("The band is ±" + percent(band.halfWidth())
-        + " %; most of it comes from " + String.join(" and ", largest) + ".");
+    var text = new StringBuilder(
+        "Band ±" + percent(band.halfWidth()) + " %; mostly " + String.join(" and ", largest) + ".");
     // What leaves the band as it is told is not worth a word.
     var worth = band.worthMeasuring().stream()
         .filter(one -> !percent(band.halfWidthAfter(one)).equals(percent(band.halfWidth())))
@@ -315,6 +312,10 @@ public final class Reasons {
   private static String percent(double share) {
     return Spoken.number(100 * share, 0);
   }
+
+  /** What stands above {@link #counted}: what would settle them is the same for all. */
+  public static final String COUNTED =
+      "Figures not counted as listed; thrust-stand rows would settle them, a discharge those of the pack:";
 
   /** Figures of a build that count otherwise than their records state, and why. */
   public static List<String> counted(Build build, BuildFigures figures) {
@@ -339,13 +340,13 @@ public final class Reasons {
         .toList();
     return changes.isEmpty()
         ? Optional.empty()
-        : Optional.of("Counted otherwise than stated: " + String.join("; ", changes) + ".");
+        : Optional.of("Not counted as listed: " + String.join("; ", changes) + ".");
   }
 
   private static String counted(Part part, Figure figure) {
     return String.format(
         Locale.ROOT,
-        "%s: its %s of %s counts as %s, where %s is usual, drawn by %s: %s %% doubt against %s %% spread; %s would settle it.",
+        "%s, %s: %s listed, %s counted, %s usual; drawn by %s; doubt %s %%, spread of its class %s %%.",
         part.name(),
         figure.name(),
         figure(figure.stated().orElse(figure.posterior()), figure.unit()),
@@ -353,8 +354,7 @@ public final class Reasons {
         figure(figure.prior(), ""),
         drawnBy(figure),
         percent(figure.doubt()),
-        percent(figure.priorDeviation()),
-        part.kind() == Kind.BATTERY ? "a discharge" : "thrust-stand rows");
+        percent(figure.priorDeviation()));
   }
 
   private static String drawnBy(Figure figure) {

@@ -1,5 +1,6 @@
 package pappus.answers.explain;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import pappus.answers.build.BuildLines;
@@ -8,6 +9,7 @@ import pappus.answers.build.Cautions;
 import pappus.answers.build.Figures;
 import pappus.answers.build.Heading;
 import pappus.assessment.Assessment;
+import pappus.assessment.flight.FlightEstimate;
 import pappus.document.Lines;
 import pappus.document.Spoken;
 import pappus.doubt.Band;
@@ -36,7 +38,7 @@ public final class ComparisonText {
    */
   public String text(String standing, int width) {
     var lines = new Lines(width);
-    Heading.brief(scenario).forEach(lines::say);
+    lines.say(Heading.line(scenario));
     lines.blank();
     for (var i = 0; i < builds.size(); i++) {
       lines.row("%s. %s".formatted(i + 1, BuildWords.of(builds.get(i))), 3);
@@ -60,20 +62,47 @@ public final class ComparisonText {
       // As a person subtracts what is told above.
       var more = Math.round(builds.get(i).cost().cents() / 100.0)
           - Math.round(first.cost().cents() / 100.0);
-      lines.say("%s against 1: %s, %s g and %s %s.%s"
+      lines.say("%s against 1: %s.%s"
           .formatted(
               i + 1,
-              figures.against(first, builds.get(i)),
-              signed(builds.get(i).mass().grams() - first.mass().grams(), 1),
-              BuildLines.currency(first),
-              signed((double) more, 0),
-              isWithin ? " That difference in flight is within the doubt." : ""));
+              String.join(", ", inOrder(figures, first, builds.get(i), more)),
+              isWithin ? " The flights are too close to call." : ""));
     }
   }
 
-  private static String signed(double value, int decimals) {
-    var text = Spoken.number(value, decimals);
-    return text.startsWith("-") ? text : "+" + text;
+  /** Flight, mass and price against another's, what builds are ranked by first. */
+  private List<String> inOrder(Figures figures, Assessment first, Assessment other, long more) {
+    var words = new ArrayList<String>();
+    words.add(figures.against(first, other));
+    words.add(against(
+        other.mass().grams() - first.mass().grams(), 1, "%s g", "heavier", "lighter", "as heavy"));
+    words.add(against(
+        (double) more,
+        0,
+        BuildLines.currency(first) + " %s",
+        "dearer",
+        "cheaper",
+        "at the same price"));
+    var thrust = thrust(other) - thrust(first);
+    switch (scenario.goalOrEndurance()) {
+      case ENDURANCE, RANGE -> {}
+      case PRICE -> words.add(0, words.remove(2));
+      case MASS -> words.add(0, words.remove(1));
+      case THRUST -> words.add(0, "thrust-to-weight " + Spoken.change(thrust, 2));
+    }
+    return words;
+  }
+
+  private static double thrust(Assessment build) {
+    return build.flight().map(FlightEstimate::thrustToWeight).orElse(0.0);
+  }
+
+  private static String against(
+      double difference, int decimals, String pattern, String more, String less, String same) {
+    var size = Spoken.number(Math.abs(difference), decimals);
+    return size.equals(Spoken.number(0, decimals))
+        ? same
+        : pattern.formatted(size) + " " + (difference > 0 ? more : less);
   }
 
   /** For a spreadsheet. */

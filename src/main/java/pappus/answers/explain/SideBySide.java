@@ -1,6 +1,7 @@
 package pappus.answers.explain;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.function.Function;
 import pappus.answers.build.BuildLines;
@@ -20,6 +21,10 @@ import pappus.scenario.Scenario;
 /** Builds beside each other, line by line: what differs first, then what is the same in all. */
 public final class SideBySide {
   private static final String NOTHING = "-";
+  private static final String PLANNED = "plan on";
+  private static final String MASS = "all-up mass";
+  private static final String THRUST = "T/W";
+  private static final String PRICE = "price";
 
   /** A role that a part chosen for another fills along with its own. */
   private static final String BUILT_IN = "(built in)";
@@ -48,7 +53,7 @@ public final class SideBySide {
     for (var role : Role.values()) {
       rows.add(row(role.label(), build -> part(build, role)));
     }
-    addNumbers(rows);
+    rows.addAll(numbers());
     rows.removeIf(row -> row.values().stream().allMatch(NOTHING::equals));
     var ordered = new ArrayList<>(rows.stream().filter(Row::differs).toList());
     rows.stream().filter(row -> !row.differs()).forEach(ordered::add);
@@ -60,32 +65,42 @@ public final class SideBySide {
     return build.part(role).map(Part::name).orElse(build.fills(role) ? BUILT_IN : NOTHING);
   }
 
-  private void addNumbers(List<Row> rows) {
+  /** Its numbers, what builds are ranked by first. */
+  private List<Row> numbers() {
+    var rows = new ArrayList<Row>();
     rows.add(
         row("candidate", build -> build.isFeasible() ? "yes" : "no: " + Changes.broken(build)));
     var figures = new Figures(scenario.isForRange());
     var unit = " " + figures.unit();
-    rows.add(row("plan on", build -> told(build, figures.planned(build) + unit)));
+    rows.add(row(PLANNED, build -> told(build, figures.planned(build) + unit)));
     rows.add(row("expect", build -> told(build, figures.expected(build) + unit)));
     if (builds.stream().anyMatch(Assessment::isBeyondBelief)) {
       rows.add(row("credible", build -> build.isBeyondBelief() ? "? too good to be true" : "yes"));
     }
-    rows.add(row("all-up mass", build -> Spoken.number(build.mass().grams(), 1) + " g"));
-    rows.add(row("chance of keeping the cap", build -> BuildLines.chance(build, scenario)));
-    rows.add(flown("thrust over weight", flight -> Spoken.number(flight.thrustToWeight(), 2)));
+    rows.add(row(MASS, build -> Spoken.number(build.mass().grams(), 1) + " g"));
+    rows.add(row("chance under the mass cap", build -> BuildLines.chance(build, scenario)));
+    rows.add(flown(THRUST, flight -> Spoken.number(flight.thrustToWeight(), 2)));
     rows.add(flown("power as flown", flight -> Spoken.number(flight.flownW(), 1) + " W"));
-    rows.add(
-        flown("of it avionics", flight -> Spoken.number(flight.split().avionicsW(), 1) + " W"));
+    rows.add(flown("electronics", flight -> Spoken.number(flight.split().avionicsW(), 1) + " W"));
     rows.add(flown("throttle in hover", flight -> Spoken.number(100 * flight.duty(), 0) + " %"));
-    rows.add(row("price", build -> Spoken.price(build.cost().cents(), BuildLines.currency(build))));
+    rows.add(row(PRICE, build -> Spoken.price(build.cost().cents(), BuildLines.currency(build))));
     if (builds.stream().anyMatch(build -> build.outlay().isPresent())) {
       rows.add(row(
           "outlay in all",
           build -> Spoken.price(
               build.outlay().orElse(build.cost()).cents(), BuildLines.currency(build))));
     }
-    rows.add(row("binds", build -> build.tightest().map(SideBySide::binding).orElse(NOTHING)));
-    rows.add(flown("what ends it", Reasons::ending));
+    rows.add(
+        row("tightest limit", build -> build.tightest().map(SideBySide::binding).orElse(NOTHING)));
+    rows.add(flown("flight ends", Reasons::ending));
+    var asked = switch (scenario.goalOrEndurance()) {
+      case ENDURANCE, RANGE -> PLANNED;
+      case PRICE -> PRICE;
+      case MASS -> MASS;
+      case THRUST -> THRUST;
+    };
+    rows.sort(Comparator.comparing(row -> !row.label().equals(asked)));
+    return rows;
   }
 
   private static String told(Assessment build, String text) {
@@ -128,7 +143,7 @@ public final class SideBySide {
     var labels = rows.stream().mapToInt(row -> row.label().length()).max().orElse(0) + 2;
     var column = (width - labels) / builds.size() - 2;
     if (differing.isEmpty()) {
-      lines.say("They are the same in everything told here.");
+      lines.say("They do not differ in anything told here.");
     }
     for (var row : differing) {
       if (column >= NARROWEST_COLUMN) {

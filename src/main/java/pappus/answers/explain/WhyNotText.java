@@ -19,7 +19,7 @@ public final class WhyNotText {
    */
   public static String of(Scenario scenario, WhyNot why, int width) {
     var lines = new Lines(width);
-    Heading.brief(scenario).forEach(lines::say);
+    lines.say(Heading.line(scenario));
     lines
         .blank()
         .say("Why not %s [%s]?".formatted(why.part().name(), why.part().id()))

@@ -66,7 +66,7 @@ public final class WhyNots {
   /** What happens if it is put into the build as it is. */
   private String put(String name) {
     var swap = why.swap();
-    var into = "Put into this build as its " + why.role().label();
+    var into = "Fitted to this build as its " + why.role().label();
     return swap.breaksNothing()
         ? into + ": " + String.join(", ", changes.effects(swap)) + watts(winner, swap.assessment())
             + changes.alongside(swap.alongside()) + "."
@@ -101,7 +101,7 @@ public final class WhyNots {
     if (best.build().isEmpty()) {
       return best.isProof()
           ? "Proven: no build with %s keeps every rule and limit.".formatted(name)
-          : "No build with %s was found that keeps every rule and limit; that is no proof."
+          : "No build with %s was found that keeps every rule and limit, without proof."
               .formatted(name);
     }
     var found = best.build().get();
@@ -161,8 +161,7 @@ public final class WhyNots {
         .map(one -> one.limit().id() + " of " + at(one))
         .collect(Collectors.joining(", nor with "));
     return why.loosened().stream().allMatch(WhyNot.Loosened::isProof)
-        ? "It is in no build better than this one with %s either.".formatted(each)
-        : "No build with it that is better than this one was found with %s either; that is no proof."
-            .formatted(each);
+        ? "No better build has it with %s either.".formatted(each)
+        : "No better build with it was found with %s either, without proof.".formatted(each);
   }
 }

@@ -33,14 +33,21 @@ public final class WhyText {
   public String of(Assessment assessment, Why why, Best best) {
     var lines = new Lines(width);
     var changes = new Changes(scenario, assessment);
-    Heading.brief(scenario).forEach(lines::say);
+    lines.say(Heading.line(scenario));
     lines.blank().say(BuildWords.of(assessment)).say(new Against(scenario).of(assessment, best));
     lines.say(Reasons.binding(assessment));
     assessment.flight().ifPresent(flight -> {
       lines.say(Reasons.ending(flight));
-      Reasons.counted(assessment.build(), flight.figures()).forEach(lines::item);
     });
     Reasons.findings(assessment).forEach(lines::item);
+    assessment
+        .flight()
+        .map(flight -> Reasons.counted(assessment.build(), flight.figures()))
+        .filter(counted -> !counted.isEmpty())
+        .ifPresent(counted -> {
+          lines.blank().say(Reasons.COUNTED);
+          counted.forEach(lines::item);
+        });
     lines.blank().say("Room left:");
     for (var margin : why.margins()) {
       lines.item(
@@ -55,11 +62,11 @@ public final class WhyText {
             .say(changes.money(why.forMoney(), why.toGiveUp())));
     why.forSwitching().flatMap(changes::switching).ifPresent(lines::say);
     if (!why.savings().isEmpty()) {
-      lines.blank().say("Grams to save, the cheapest first:");
+      lines.blank().say("Grams to save, cheapest first:");
       why.savings().forEach(saving -> lines.item(changes.saving(saving)));
     }
     if (!why.swaps().isEmpty()) {
-      lines.blank().say("The best swap of each part, all else as it is:");
+      lines.blank().say("Best swap of each part, the rest unchanged:");
       why.swaps().forEach(swaps -> lines.item(changes.best(swaps)));
     }
     return lines.blank().caution(Cautions.brief()).text();

@@ -48,7 +48,7 @@ public final class MatchReport {
       MatchWords.each(among, true).forEach(lines::item);
     }
     if (matches.isEmpty()) {
-      lines.say("No rule has anything to say of any part beside it.");
+      lines.say("No fit rule concerns this part.");
     }
     var whole = excerpt(width, all, false);
     var room = Excerpt.MOST_LINES - lines.size() - foot.size() - 3;

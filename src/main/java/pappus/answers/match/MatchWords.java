@@ -15,11 +15,11 @@ import pappus.part.Part;
 public final class MatchWords {
   /** What a table of what fits does not say. */
   public static final String CAUTION =
-      "Two parts that fit make no quad: currents, ports, balance and mass are judged with all of it, which assess does. Check before you buy, and mind what lithium packs, propellers and radio power can do.";
+      "Two parts that fit are not yet a quad: assess judges currents, ports, balance and mass of all of it. Check before you buy, and mind what lithium packs, propellers and radio power can do.";
 
   /** What stands behind it. */
   public static final String STANDING =
-      "Every part of the catalogue was asked about by every fit rule that can tell from these parts alone.";
+      "Every part of the catalogue was checked by every fit rule that can judge these parts alone.";
 
   private MatchWords() {}
 
@@ -56,7 +56,7 @@ public final class MatchWords {
     return switch (grade) {
       case DIRECT -> "directly";
       case ADAPTER -> "with an adapter";
-      case WARNING -> "with something to know";
+      case WARNING -> "with a note";
       case NOT -> "not";
       case UNKNOWN -> "not known";
     };

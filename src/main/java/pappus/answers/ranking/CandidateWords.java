@@ -58,8 +58,8 @@ public final class CandidateWords {
     Reasons.cap(flight).ifPresent(line -> say(said, line));
     sayFirst(
         said,
-        "Chance of keeping the mass cap: " + BuildLines.chance(assessment, scenario)
-            + "; avionics take "
+        "Chance under the mass cap: " + BuildLines.chance(assessment, scenario)
+            + "; electronics take "
             + Spoken.number(100 * flight.split().avionicsW() / flight.split().totalW(), 0)
             + " % of the power in hover.");
     say(said, "With " + BuildLines.accessories(assessment) + ".");

@@ -33,9 +33,7 @@ final class DetailLines {
     var more = notes.size() - MOST_NOTES;
     lines.whole(Spoken.sentence(name)
         + " in detail"
-        + (more > 0
-            ? ", of which assess tells %s thing%s more".formatted(more, more == 1 ? "" : "s")
-            : ""));
+        + (more > 0 ? ", %s more remark%s in assess".formatted(more, more == 1 ? "" : "s") : ""));
     var flight = build.flight().orElseThrow();
     say(lines, "With " + BuildLines.accessoryNames(build) + BuildLines.height(build) + ".");
     if (scenario.aircraft() == null) {
@@ -44,13 +42,16 @@ final class DetailLines {
     }
     OutlayWords.of(build, scenario, band.planWith()).forEach(line -> say(lines, line));
     Journey.briefly(flight, band.planWith()).ifPresent(line -> say(lines, line));
-    say(lines, Reasons.leastRoom(build) + " Mass cap: " + BuildLines.chance(build, scenario) + ".");
+    say(
+        lines,
+        Reasons.leastRoom(build) + " Chance under the mass cap: "
+            + BuildLines.chance(build, scenario) + ".");
     say(lines, Reasons.endsBriefly(flight) + " " + band(band));
     notes.stream().limit(MOST_NOTES).forEach(note -> lines.row("  - " + note, INDENT + 2));
   }
 
   private String band(Band band) {
-    return "Band %s to %s %s, most of it %s."
+    return "Band %s to %s %s, mostly %s."
         .formatted(
             figures.planned(band.low()),
             figures.planned(band.high()),

@@ -34,7 +34,7 @@ record PickJson(
     Optional<Double> planWithMetres,
 
     @JsonPropertyDescription("At take-off, g.") double grams,
-    @JsonPropertyDescription("Thrust over weight.") double thrustToWeight,
+    @JsonPropertyDescription("Thrust-to-weight.") double thrustToWeight,
     @JsonPropertyDescription("What is to buy, cents.") long cents,
 
     @JsonPropertyDescription("Whether it keeps every rule and limit.")

@@ -79,18 +79,18 @@ final class PickLines {
     return switch (pick.kind()) {
       case LONGEST, FARTHEST -> "";
       case THRIFTY ->
-        "%s less for %s."
+        "Saves %s, costs %s."
             .formatted(
                 Spoken.price(
                     first.build().cost().cents() - build.cost().cents(),
                     BuildLines.currency(build)),
                 lost);
       case STRONGEST ->
-        "T/W %s in place of %s, for %s."
+        "T/W %s, up from %s, costs %s."
             .formatted(
                 Spoken.number(thrust(build), 1), Spoken.number(thrust(first.build()), 1), lost);
       case LIGHTEST ->
-        "%s g less for %s."
+        "Saves %s g, costs %s."
             .formatted(Spoken.number(first.build().mass().grams() - build.mass().grams(), 0), lost);
     };
   }
@@ -117,7 +117,7 @@ final class PickLines {
     return Optional.of(
         picks.isProven()
             ? "No " + String.join("; no ", missing) + "."
-            : "Other picks were not found as far as was looked.");
+            : "No other pick was found in what was searched.");
   }
 
   /** What a little less flight saves. */

@@ -126,9 +126,9 @@ public final class RankingText {
     var isEqual = rows.stream().anyMatch(row -> row.equalTo().isPresent());
     var isDoubted = rows.stream().anyMatch(row -> row.assessment().isBeyondBelief());
     if (isEqual || isDoubted) {
-      lines.say((isEqual ? "= within the doubt of its group's first" : "")
+      lines.say((isEqual ? "= too close to call with the first of its group" : "")
           + (isEqual && isDoubted ? "; " : "")
-          + (isDoubted ? "? too good to be true: never a pick" : "")
+          + (isDoubted ? "? too good to be true, never a pick" : "")
           + ".");
     }
     if (scenario.prefer() != null) {
@@ -148,7 +148,7 @@ public final class RankingText {
       case RANGE -> "kilometres expected";
       case PRICE -> "price";
       case MASS -> "mass";
-      case THRUST -> "thrust over weight";
+      case THRUST -> "T/W";
     };
   }
 
@@ -186,9 +186,9 @@ public final class RankingText {
     lines.say(
         ranking.coverage().isProof()
             ? "No build of this catalogue keeps every rule and limit."
-            : "No build keeps every rule and limit, as far as was looked.");
+            : "No build that keeps every rule and limit was found.");
     ranking.closest().ifPresent(closest -> {
-      lines.say("In the way of the closest that was met (relax says what would help):");
+      lines.say("In the way of the closest one (relax says what would help):");
       closest.limits().stream()
           .filter(limit -> !limit.met())
           .forEach(

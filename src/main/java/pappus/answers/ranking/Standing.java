@@ -28,36 +28,31 @@ public final class Standing {
     var proof = coverage.proof();
     var counts = String.format(
         Locale.ROOT,
-        "%,d %s assessed, %,d of them feasible, out of %s ways to fill the roles",
+        "%,d %s assessed, %,d of them feasible, of %s combinations",
         coverage.assessed(),
         coverage.assessed() == 1 ? "build" : "builds",
         coverage.feasible(),
         Spoken.large(coverage.combinations()));
     if (coverage.isProof()) {
       return ranking.candidates().isEmpty()
-          ? "Proven: no combination in this catalogue keeps every rule and limit; " + counts + "."
-          : "Proven: no other combination in this catalogue does better. "
+          ? "Proven: no build from this catalogue keeps every rule and limit; " + counts + "."
+          : "Proven: no other build from this catalogue does better. "
               + counts
-              + String.format(
-                  Locale.ROOT,
-                  "; the rest was ruled out in %,d looks at what it can reach.",
-                  proof.looks());
+              + String.format(Locale.ROOT, "; %,d bounds ruled out the rest.", proof.looks());
     }
-    var text = first(goal) + " found, not proven: " + counts + ".";
+    var text = first(goal) + " found, not proven best: " + counts + ".";
     if (proof.atMost().isPresent()) {
       text += String.format(
           Locale.ROOT,
           goal == Goal.RANGE
-              ? " What was not seen gets %.2f km far at most"
-              : " What was not seen flies %.1f min at most",
+              ? " No unseen build goes farther than %.2f km"
+              : " No unseen build flies longer than %.1f min",
           Assessment.figure(proof.atMost().getAsLong()) / (goal == Goal.RANGE ? 1000 : 60));
       var gap = gap(ranking);
       text += gap.isEmpty()
           ? "."
           : String.format(
-              Locale.ROOT,
-              ": at most %.1f %% better than the first is possible.",
-              100 * gap.getAsDouble());
+              Locale.ROOT, ": %.1f %% better than the first at most.", 100 * gap.getAsDouble());
     }
     return text + ending(proof.ending());
   }
@@ -74,10 +69,10 @@ public final class Standing {
 
   private static String ending(Ending ending) {
     return switch (ending) {
-      case EFFORT -> " It ended at the effort it was given.";
-      case CLOCK -> " The clock ended the search: it may differ on another run.";
+      case EFFORT -> " The search ended at the effort given.";
+      case CLOCK -> " The clock ended the search: another run may differ.";
       case INTERRUPTED -> " You stopped the search: this is the best so far.";
-      case MOVES, PROVEN -> " It ended after its full number of changes.";
+      case MOVES, PROVEN -> " The search ended after its full number of changes.";
     };
   }
 }

@@ -46,15 +46,15 @@ public final class UpgradeText {
     if (upgrades.byPrice().isEmpty()) {
       lines.say(
           upgrades.isProof()
-              ? "No change that is allowed gains anything within what is asked for."
-              : "No change was found that gains anything within what is asked for.");
+              ? "No allowed change gains anything within these limits."
+              : "No change was found that gains anything within these limits.");
     } else {
       say("What a change gains for its price", upgrades.byPrice(), lines);
       say("What a change gains for its mass", upgrades.byMass(), lines);
       lines.say(
           upgrades.isProof()
-              ? "Proven: none gains more for as little money or mass."
-              : "Not proven: what else could gain was not looked into to the end.");
+              ? "Proven: no change gains more for as little money or mass."
+              : "Not proven: the search for other gains was not finished.");
     }
     return lines.blank().text();
   }

@@ -31,32 +31,25 @@ record UpgradesJson(
       @JsonPropertyDescription("What it gains, s, or m where the goal is range.")
       double gained,
 
-      @JsonPropertyDescription("What to plan with then, s or m.")
-      double planWith,
-
       @JsonPropertyDescription("What it costs, cents.") long cents,
 
       @JsonPropertyDescription("Mass added, g; below 0 for less.")
       double gramsMore,
 
-      @JsonPropertyDescription("Whether such a flight was never seen of such a quad.")
-      boolean beyondBelief,
-
       @JsonPropertyDescription("What changes.") List<SwapJson.Difference> changed,
-      @JsonPropertyDescription("The build then.") BriefJson build) {}
+
+      @JsonPropertyDescription(
+          "The build then, with what to plan with and whether that is to be believed.")
+      BriefJson build) {}
 
   static UpgradesJson of(Upgrades upgrades, Assessor assessor, NamedParts parts) {
     var now = upgrades.now();
     return new UpgradesJson(
         BriefJson.of(now, assessor.scenario(), parts),
-        now.flight().map(flight -> planWith(now, assessor)),
+        now.flight().map(flight -> assessor.planned(now) / 1000.0),
         upgrades.isProof(),
         changes(upgrades.byPrice(), upgrades, assessor, parts),
         changes(upgrades.byMass(), upgrades, assessor, parts));
-  }
-
-  private static double planWith(Assessment build, Assessor assessor) {
-    return assessor.planned(build) / 1000.0;
   }
 
   private static List<Change> changes(
@@ -65,10 +58,8 @@ record UpgradesJson(
     return builds.stream()
         .map(build -> new Change(
             upgrades.gained(build),
-            planWith(build, assessor),
             build.cost().cents(),
             build.mass().grams() - now.mass().grams(),
-            build.isBeyondBelief(),
             Changed.between(now.build(), build.build()).stream()
                 .map(changed -> SwapJson.Difference.of(changed, parts))
                 .toList(),

@@ -35,7 +35,7 @@ public record BriefJson(
     @JsonPropertyDescription("Chance that it is under the cap, 0 to 1.")
     double chanceUnderCap,
 
-    @JsonPropertyDescription("Full thrust over weight.") Optional<Double> thrustToWeight,
+    @JsonPropertyDescription("Full thrust-to-weight.") Optional<Double> thrustToWeight,
     @JsonPropertyDescription("Power as flown, W.") Optional<Double> watts,
     @JsonPropertyDescription("What is to buy, cents.") long cents,
 

@@ -38,7 +38,7 @@ public record FlightJson(
     @JsonPropertyDescription("Whether a figure is beyond what such quads are known to do.")
     boolean beyondBelief,
 
-    @JsonPropertyDescription("Full thrust over weight, at the charge at which it is judged.")
+    @JsonPropertyDescription("Full thrust-to-weight, at the charge at which it is judged.")
     double thrustToWeight,
 
     @JsonPropertyDescription("The same with a full pack.") double freshThrustToWeight,

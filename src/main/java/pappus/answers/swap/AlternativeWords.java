@@ -14,7 +14,7 @@ public final class AlternativeWords {
   /** The heading of those that ask as much. */
   public static String heading(Alternative.Grade grade) {
     return switch (grade) {
-      case DROP_IN -> "Drop in, nothing else changes but where the pack sits";
+      case DROP_IN -> "Drop in: nothing else changes but where the pack sits";
       case OTHER_HARDWARE -> "With other screws, strap or small things";
       case OTHER_PARTS -> "With another part too";
       case BREAKS_LIMIT -> "Fit, but the quad then breaks a limit";

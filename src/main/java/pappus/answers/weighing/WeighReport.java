@@ -58,7 +58,7 @@ public final class WeighReport {
    */
   public String text(List<String> written, int width) {
     var lines = new Lines(width);
-    Heading.brief(scenario).forEach(lines::say);
+    lines.say(Heading.line(scenario));
     lines.say(BuildWords.of(result.assessment()));
     if (!result.weighed().isEmpty()) {
       lines.blank();
@@ -78,7 +78,7 @@ public final class WeighReport {
   /** The answer in sentences, the title first; the table stands by itself. */
   public List<String> said(List<String> written) {
     var said = new ArrayList<>(List.of(scenario.name()));
-    said.addAll(Heading.brief(scenario));
+    said.add(Heading.line(scenario));
     said.add(BuildWords.of(result.assessment()));
     if (!result.weighed().isEmpty()) {
       said.addAll(onTheScale());

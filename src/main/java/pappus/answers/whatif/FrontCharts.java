@@ -66,7 +66,7 @@ public final class FrontCharts {
         BY_PRICE,
         "price",
         budget == null ? "No budget was asked for." : "What has to be bought, in whole units.",
-        Axis.of("price of what has to be bought", currency, 0),
+        Axis.of("price to buy", currency, 0),
         budget == null
             ? List.of()
             : List.of(Mark.upright(budget.cents() / 100.0, "budget " + Spoken.price(budget))),

@@ -43,7 +43,7 @@ final class FrontText {
   /** How many there are, and how far that can be trusted. */
   List<String> said() {
     return List.of(
-        "%s builds that no other surpasses in flight, mass and price at once; mass is what is needed at %s %% confidence."
+        "%s builds that none beats in flight, mass and price at once, mass at %s %% confidence."
             .formatted(
                 front.builds().size(),
                 Spoken.number(100 * scenario.massCap().confidenceOrUsual(), 0)),

@@ -30,12 +30,12 @@ public final class RelaxationReport {
    */
   public String text(int width) {
     var lines = new Lines(width);
-    Heading.brief(scenario).forEach(lines::say);
+    lines.say(Heading.line(scenario));
     lines.blank();
     var best = relaxation.best();
     if (best.build().isPresent()) {
       return lines
-          .say("Nothing stands in the way: " + BuildWords.of(best.build().get()))
+          .say("Nothing is in the way: " + BuildWords.of(best.build().get()))
           .say(new Against(scenario).of(best.build().get(), best))
           .text();
     }

@@ -74,7 +74,7 @@ public final class SweepPage {
         sweep,
         "prices",
         "Price of the best build",
-        Chart.Axis.of("price of what has to be bought", currency, 0),
+        Chart.Axis.of("price to buy", currency, 0),
         FrontCharts::price);
   }
 

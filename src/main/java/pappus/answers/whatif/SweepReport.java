@@ -107,7 +107,7 @@ public final class SweepReport {
       return;
     }
     excerpt.sayWithin(Excerpt.MOST_LINES - FOOT - (sweep == null ? lines.size() : 0), lines);
-    lines.blank().say("--all has smaller steps, --format csv every build.");
+    lines.blank().say("--all shows smaller steps, --format csv every build.");
   }
 
   private boolean isAnyDoubted() {
@@ -122,7 +122,7 @@ public final class SweepReport {
   /** The answer in sentences, the title first; tables stand by themselves. */
   public List<String> said() {
     var said = new ArrayList<>(List.of(scenario.name()));
-    said.addAll(Heading.brief(scenario));
+    said.add(Heading.line(scenario));
     if (sweep != null) {
       said.add(SweepWords.varied(sweep, scenario));
       SweepWords.slope(sweep, scenario).ifPresent(said::add);

@@ -34,7 +34,7 @@ public final class SweepWords {
   /** What is not as the scenario has it. */
   public static String varied(Sweep sweep, Scenario scenario) {
     var ids = sweep.axes().stream().map(Axis::id).toList();
-    return "In place of what the scenario says, varied here: %s.".formatted(String.join(", ", ids))
+    return "Varied here: %s.".formatted(String.join(", ", ids))
         + (ids.contains("temperature")
             ? " That is the air; the pack is at %s °C all the same."
                 .formatted(Spoken.number(scenario.air().packTemperatureOrWarm(), 0))
@@ -157,7 +157,7 @@ public final class SweepWords {
       took = "";
     }
     return (unproven == 0
-            ? "Proven at each step: no other combination in this catalogue does better."
+            ? "Proven at each step: no other build from this catalogue does better."
             : "Not proven at %s of %s steps: there may be something better."
                 .formatted(unproven, steps))
         + took;

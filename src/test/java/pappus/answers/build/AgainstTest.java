@@ -38,8 +38,7 @@ class AgainstTest {
   @Test
   void tellsHowFarABuildIsBehind() {
     assertThat(AGAINST.of(flies(1790), best(1800, PROVEN)))
-        .isEqualTo(
-            "The best build of this scenario, proven, reaches 30.0 min, less than half a minute more.");
+        .isEqualTo("The best build here, proven, reaches 30.0 min, less than half a minute more.");
     assertThat(AGAINST.of(flies(1700), best(1800, MOVES)))
         .isEqualTo("The best build found, not proven, reaches 30.0 min, 1.5 min more.");
   }
@@ -47,9 +46,9 @@ class AgainstTest {
   @Test
   void tellsThatNothingIsBetter() {
     assertThat(AGAINST.of(flies(1800), best(1800, PROVEN)))
-        .isEqualTo("Proven: no other combination in this catalogue does better.");
+        .isEqualTo("Proven: no other build from this catalogue does better.");
     assertThat(AGAINST.of(flies(1801), best(1800, MOVES)))
-        .isEqualTo("Nothing better was found; that is no proof.");
+        .isEqualTo("Nothing better was found, without proof.");
   }
 
   @Test
@@ -57,16 +56,15 @@ class AgainstTest {
     var heavy = new Limit("mass-cap", "all-up mass", "g", 260, 250, true, false);
 
     assertThat(AGAINST.of(Changed.limits(flies(1900), List.of(heavy)), best(1800, PROVEN)))
-        .isEqualTo(
-            "The best build of this scenario, proven, reaches 30.0 min; this one is no candidate.");
+        .isEqualTo("The best build here, proven, reaches 30.0 min; this one is no candidate.");
   }
 
   @Test
   void tellsThatThereIsNone() {
     assertThat(AGAINST.of(flies(1800), new Best(Optional.empty(), PROVEN)))
-        .isEqualTo("Proven: no combination in this catalogue keeps every rule and limit.");
+        .isEqualTo("Proven: no build from this catalogue keeps every rule and limit.");
     assertThat(AGAINST.nothing(new Best(Optional.empty(), MOVES)))
-        .isEqualTo("Nothing was found that keeps every rule and limit; that is no proof.");
+        .isEqualTo("Nothing was found that keeps every rule and limit, without proof.");
   }
 
   @Test
@@ -78,10 +76,10 @@ class AgainstTest {
     assertThat(AGAINST.more(MOVES)).isEmpty();
     assertThat(AGAINST.of(flies(1800), best(1800, effort)))
         .isEqualTo(
-            "Nothing better was found; that is no proof. What was not seen reaches 30.5 min at most.");
+            "Nothing better was found, without proof. No unseen build reaches more than 30.5 min.");
     assertThat(AGAINST.more(stopped)).isEqualTo(" You stopped the search.");
     assertThat(new Against(RANGE).more(effort))
-        .isEqualTo(" What was not seen reaches 1.8 km at most.");
+        .isEqualTo(" No unseen build reaches more than 1.8 km.");
   }
 
   @Test
@@ -98,8 +96,8 @@ class AgainstTest {
     assertThat(metres).isGreaterThan(10_000);
     assertThat(behind).isGreaterThan(1);
     assertThat(new Against(RANGE).of(nearer, new Best(Optional.of(farther), PROVEN)))
-        .isEqualTo("The best build of this scenario, proven, reaches "
-            + Spoken.number(metres / 1000, 1) + " km, " + Spoken.number(behind, 1) + " km more.");
+        .isEqualTo("The best build here, proven, reaches " + Spoken.number(metres / 1000, 1)
+            + " km, " + Spoken.number(behind, 1) + " km more.");
   }
 
   /** As a person subtracts. */

@@ -23,10 +23,10 @@ class CautionsTest {
     assertThat(Cautions.of(
             SmallShop.assessor(FEW, "").assess(SmallShop.oneBuild()), SmallShop.scenario("")))
         .containsExactly(
-            "Estimates: nothing of this build was measured. Weigh it, fly it gently, and plan with the lower figure.",
+            "Estimates: nothing of this build was measured. Weigh it, fly it gently and plan with the lower figure.",
             "Bench: propellers off until the last step; check polarity with a meter; first power through a current limiter.",
             "Pack: choose Li-ion, energy cells on the charger, stay with it, charge at 1 C at most unless its maker says more; never charge a puffed, dented or over-drained pack.",
-            "Video: never power a transmitter without its antenna; permitted power and channel are local law.",
+            "Video: never power a transmitter without its antenna; local rules set its power and channel.",
             "Flight: first hover in the open, low, for one minute; check the failsafe with propellers off. A mass below a cap (Below 250 g at take-off) is neither harmless nor exempt from airspace, privacy and registration rules: those are yours to check.");
   }
 

@@ -62,7 +62,7 @@ class ChangesTest {
   }
 
   private static Limit weak() {
-    return new Limit("thrust-to-weight", "thrust over weight", "", 1.5, 2, false, false);
+    return new Limit("thrust-to-weight", "thrust-to-weight", "", 1.5, 2, false, false);
   }
 
   @ParameterizedTest(name = "{0}")
@@ -84,9 +84,9 @@ class ChangesTest {
   @Test
   void tellsWhatAGramAndAWattAreWorth() {
     assertThat(SECONDS.rates(new Rates(17.2, 102)))
-        .isEqualTo("One gram more costs 17 s, one watt more beside the motors 1.7 min.");
+        .isEqualTo("One more gram costs 17 s; one more watt of electronics costs 1.7 min.");
     assertThat(METRES.rates(new Rates(8.12, 1040)))
-        .isEqualTo("One gram more costs 8.1 m, one watt more beside the motors 1.0 km.");
+        .isEqualTo("One more gram costs 8.1 m; one more watt of electronics costs 1.0 km.");
   }
 
   @Test
@@ -96,17 +96,17 @@ class ChangesTest {
 
     assertThat(SECONDS.money(Optional.of(dearer), Optional.empty()))
         .isEqualTo(
-            "Most for the money: Tidewell 2S 3400 in place of Tidewell 2S 3500 30 s longer for EUR 5 more, 6.0 s for each EUR.");
+            "Most for the money: Tidewell 2S 3400 in place of Tidewell 2S 3500, 30 s longer for EUR 5 more: 6.0 s per EUR.");
     assertThat(SECONDS.money(Optional.empty(), Optional.of(cheaper)))
         .isEqualTo(
-            "No part swapped for a dearer one flies longer. Cheapest to give up: Tidewell 2S 3400 in place of Tidewell 2S 3500 saves EUR 20 for 20 s.");
+            "No dearer part flies longer. Cheapest to give up: Tidewell 2S 3400 in place of Tidewell 2S 3500 saves EUR 20 for 20 s.");
     assertThat(SECONDS.money(Optional.empty(), Optional.of(swap(1001, 18_000))))
         .endsWith(" saves EUR 20 and flies no shorter.");
     assertThat(METRES.money(Optional.empty(), Optional.empty()))
-        .isEqualTo("No part swapped for a dearer one flies farther.");
+        .isEqualTo("No dearer part flies farther.");
     assertThat(METRES.money(Optional.of(dearer), Optional.of(swap(1001, 18_000))))
         .isEqualTo(
-            "Most for the money: Tidewell 2S 3400 in place of Tidewell 2S 3500 30 m farther for EUR 5 more, 6.0 m for each EUR. Cheapest to give up: Tidewell 2S 3400 in place of Tidewell 2S 3500 saves EUR 20 and flies no less far.");
+            "Most for the money: Tidewell 2S 3400 in place of Tidewell 2S 3500, 30 m farther for EUR 5 more: 6.0 m per EUR. Cheapest to give up: Tidewell 2S 3400 in place of Tidewell 2S 3500 saves EUR 20 and flies no less far.");
   }
 
   @Test
@@ -190,10 +190,10 @@ class ChangesTest {
     assertThat(Changes.broken(pappus.search.Changed.findings(BASE, List.of(clash))))
         .isEqualTo("a rule (Pack p is too strong)");
     assertThat(Changes.broken(broken(1, weak(), heavy()).assessment()))
-        .isEqualTo("a limit (thrust over weight is 1.50, but must be at least 2.00), and 1 more");
+        .isEqualTo("a limit (thrust-to-weight is 1.50, but must be at least 2.00), and 1 more");
     assertThat(Changes.allBroken(broken(1, weak(), heavy()).assessment()))
         .isEqualTo(
-            "a limit (thrust over weight is 1.50, but must be at least 2.00); a limit (all-up mass is 260.0 g, but must be at most 250.0 g)");
+            "a limit (thrust-to-weight is 1.50, but must be at least 2.00); a limit (all-up mass is 260.0 g, but must be at most 250.0 g)");
   }
 
   @Test

@@ -63,9 +63,9 @@ class CourseReportTest {
     var text = new RankingText(RANGE, 1000, Style.PLAIN, 3).of(RANKING, List.of());
 
     assertThat(text)
-        .startsWith("marsh: cruise, wind of 4.0 m/s, 5 m above the sea; below 250 g;")
+        .startsWith("marsh: cruise, wind 4.0 m/s, 5 m above sea level; below 250 g;")
         .contains("\nRanking by kilometres expected, what differs from row 1\n")
-        .contains("Farthest found, not proven: ")
+        .contains("Farthest found, not proven best: ")
         .containsPattern(
             "It flies out against the wind at [0-9.]+ m/s through the air, [0-9.]+ over ground, and back with it at [0-9.]+ m/s through the air, [0-9.]+ over ground\\.")
         .containsPattern(
@@ -87,7 +87,7 @@ class CourseReportTest {
   void keepsMinutesFirstWhereTheGoalIsEndurance() {
     assertThat(text(SmallShop.flying(WINDY, "")))
         .contains("\nRanking by minutes expected, what differs from row 1\n")
-        .contains("Longest found, not proven: ")
+        .contains("Longest found, not proven best: ")
         .contains(" km over ground in all: turn round after ");
     assertThat(text(SmallShop.flying("{\"style\": \"loiter\"}", "")))
         .contains("\nRanking by minutes expected, what differs from row 1\n")
@@ -108,7 +108,7 @@ class CourseReportTest {
             "The legs are flown in turn, over and over until the flight ends: leg 1 at 9.0 m/s through the air, 6.0 over ground, 50 s; leg 2 at 0.0 m/s through the air over a spot, 30 s.")
         .containsPattern(
             "[0-9.]+ km over ground in all\\.\n[0-9]+ whole rounds of 80 s; the [0-9]+ s that are left are too short for another\\. Plan with [0-9]+ rounds\\.")
-        .contains(" min in the air, plan with ");
+        .contains(" min in the air, plan on ");
   }
 
   @Test
@@ -121,8 +121,8 @@ class CourseReportTest {
             "The legs are flown once: leg 1 at 9\\.0 m/s through the air, 6\\.0 over ground, 50 s; leg 2 at [0-9.]+ m/s through the air over a spot, as long as possible, [0-9]+ s; leg 1, back at 9\\.0 m/s through the air, 12\\.0 over ground, 25 s\\.")
         .containsPattern(
             "[0-9.]+ min in the air in all\\. The stay ends with [0-9]+ % of the charge left: what follows takes 25 s by estimate and is planned as [0-9]+ s, after which the reserve is left\\.")
-        .contains(" min on leg 2, plan with ")
-        .contains("The stay ends at the ");
+        .contains(" min on leg 2, plan on ")
+        .contains("The stay ends at landing voltage, ahead of the reserve");
   }
 
   /** Less than one round never comes home. */
@@ -139,7 +139,7 @@ class CourseReportTest {
   @Test
   void tellsOneBuildsRange() {
     assertThat(assessed(RANGE))
-        .containsPattern("[0-9.]+ km in [0-9.]+ min, plan with [0-9.]+ \\(to ");
+        .containsPattern("[0-9.]+ km in [0-9.]+ min, plan on [0-9.]+ \\(to ");
     assertThat(assessed(SmallShop.flying("{\"style\": \"cruise\"}", "")))
         .containsPattern("It flies out and back in calm air at [0-9.]+ m/s\\.");
   }
@@ -156,8 +156,7 @@ class CourseReportTest {
     assertThat(new AssessmentText(blown, 1000).of(assess(blown), Optional.empty()))
         .contains(
             "- Limit (ground-speed): speed over ground on the way out is -2.00 m/s, but must be at least 0.50 m/s.")
-        .contains(
-            "There is no flight: the wind does not let it progress over ground, on the way out.");
+        .contains("No flight: it makes no headway against the wind, on the way out.");
   }
 
   @Test
@@ -166,14 +165,13 @@ class CourseReportTest {
         .flight()
         .orElseThrow();
 
-    assertThat(Reasons.ending(flight)).isEqualTo("The flight ends at the charge kept in reserve.");
+    assertThat(Reasons.ending(flight)).isEqualTo("The flight ends at the reserve.");
     var low = assess(SmallShop.flying(WINDY.replace("}", ", \"landingVoltsPerCell\": 3.4}"), ""))
         .flight()
         .orElseThrow();
     assertThat(low.endurance().ending()).isEqualTo(Ending.LANDING_VOLTS);
     assertThat(Reasons.ending(low))
-        .startsWith(
-            "The flight ends at the volts for landing, before the reserve is reached, on the way ");
+        .startsWith("The flight ends at landing voltage, ahead of the reserve, on the way ");
     assertThat(Reasons.ending(Changed.ending(flight, Ending.FULL_DUTY)))
         .isEqualTo("The flight ends when full throttle no longer holds the airspeed.");
   }

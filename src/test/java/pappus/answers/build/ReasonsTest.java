@@ -46,26 +46,23 @@ class ReasonsTest {
   @Test
   void namesTheLimitWithTheLeastRoom() {
     var mass = new Limit("mass-cap", "all-up mass", "g", 180, 249.999, true, true);
-    var thrust = new Limit("thrust-to-weight", "thrust over weight", "", 2.25, 2, false, true);
+    var thrust = new Limit("thrust-to-weight", "thrust-to-weight", "", 2.25, 2, false, true);
 
     assertThat(Reasons.binding(Changed.limits(FIRST, List.of(mass, thrust))))
-        .isEqualTo(
-            "The limit with the least room is thrust over weight: 2.25 of at least 2.00, 0.25 to spare.");
+        .isEqualTo("Tightest limit: thrust-to-weight: 2.25 of at least 2.00, 0.25 to spare.");
     assertThat(Reasons.binding(Changed.limits(FIRST, List.of(mass))))
-        .isEqualTo(
-            "The limit with the least room is all-up mass: 180.0 g of at most 250.0 g, 70.00 g to spare.");
+        .isEqualTo("Tightest limit: all-up mass: 180.0 g of at most 250.0 g, 70.00 g to spare.");
   }
 
   @Test
   void namesTheLimitThatIsBroken() {
-    var price = new Limit("budget", "price of what has to be bought", "EUR", 210, 180, true, false);
-    var thrust = new Limit("thrust-to-weight", "thrust over weight", "", 1.5, 2, false, false);
+    var price = new Limit("budget", "price to buy", "EUR", 210, 180, true, false);
+    var thrust = new Limit("thrust-to-weight", "thrust-to-weight", "", 1.5, 2, false, false);
 
     assertThat(Reasons.binding(Changed.limits(FIRST, List.of(price))))
-        .isEqualTo(
-            "Broken: price of what has to be bought is 210.0 EUR, but must be at most 180.0 EUR.");
+        .isEqualTo("Broken: price to buy is 210.0 EUR, but must be at most 180.0 EUR.");
     assertThat(Reasons.binding(Changed.limits(FIRST, List.of(thrust))))
-        .isEqualTo("Broken: thrust over weight is 1.50, but must be at least 2.00.");
+        .isEqualTo("Broken: thrust-to-weight is 1.50, but must be at least 2.00.");
   }
 
   @Test
@@ -81,17 +78,17 @@ class ReasonsTest {
 
   @ParameterizedTest(name = "{0}")
   @CsvSource(delimiter = '|', textBlock = """
-      RESERVE            | The flight ends at the charge kept in reserve.
-      LANDING_VOLTS      | The flight ends at the volts for landing, before the reserve is reached.
+      RESERVE            | The flight ends at the reserve.
+      LANDING_VOLTS      | The flight ends at landing voltage, ahead of the reserve.
       FULL_DUTY          | The flight ends when full throttle no longer holds the hover.
-      MOTOR_CURRENT      | There is no flight: the motors' continuous current is passed.
-      CONTROLLER_CURRENT | There is no flight: the controllers' continuous current is passed.
+      MOTOR_CURRENT      | No flight: it exceeds the motors' continuous current.
+      CONTROLLER_CURRENT | No flight: it exceeds the controllers' continuous current.
       PACK_CURRENT       | The flight ends at the continuous current of the pack.
       CONNECTOR_CURRENT  | The flight ends at the continuous current of the plug.
       LEAD_CURRENT       | The flight ends at the continuous current of the leads.
-      UNDELIVERABLE      | The flight ends when the pack cannot deliver the power any more.
+      UNDELIVERABLE      | The flight ends when the pack can no longer deliver the power.
       TIME               | The flight ends with the time asked for.
-      WIND               | There is no flight: the wind does not let it progress over ground.
+      WIND               | No flight: it makes no headway against the wind.
       """, quoteCharacter = '"')
   void saysWhatEndsTheFlight(Ending ending, String sentence) {
     assertThat(Reasons.ending(Changed.ending(FLIGHT, ending))).isEqualTo(sentence);
@@ -99,8 +96,8 @@ class ReasonsTest {
 
   @ParameterizedTest(name = "{0}")
   @CsvSource(delimiter = '|', textBlock = """
-      MOTOR       | the motors pass their burst current
-      CONTROLLER  | the controllers pass their burst current
+      MOTOR       | the motors exceed their burst current
+      CONTROLLER  | the controllers exceed their burst current
       PACK        | the pack passes its burst current
       CONNECTOR   | the plug passes its burst current
       LEAD        | the leads pass their burst current
@@ -164,7 +161,7 @@ class ReasonsTest {
             candidate(Changed.seconds(SMALLER_PACK, 2640), false),
             BY_FLIGHT))
         .endsWith(
-            " It stands there by its board's own part-load loss: with the usual one it would reach 43.5 min.");
+            " It ranks here on its board's stated part-load loss; at the usual loss it would reach 43.5 min.");
     assertThat(Reasons.standing(
             losing(first, effect),
             candidate(Changed.seconds(SMALLER_PACK, 2600), false),
@@ -201,7 +198,7 @@ class ReasonsTest {
             candidate(Changed.cents(Changed.seconds(SMALLER_PACK, 2650), 20_000), true),
             BY_FLIGHT))
         .startsWith("Ahead of the next by 50 s: ")
-        .endsWith("; differs in battery. The difference is within the doubt.");
+        .endsWith("; differs in battery. Too close to call.");
     assertThat(Reasons.standing(
             candidate(longer, false),
             candidate(Changed.cents(Changed.seconds(other, 2699.5), 20_000), true),
@@ -220,10 +217,9 @@ class ReasonsTest {
         0.9);
 
     assertThat(Reasons.doubt(band))
-        .isEqualTo(
-            "The band is ±8 %; most of it comes from the cells' resistance and the motor's resistance."
-                + " A full discharge of this pack with a ten-second step would take it to ±4 %,"
-                + " thrust-stand rows of this motor with this board to ±7 %.");
+        .isEqualTo("Band ±8 %; mostly the cells' resistance and the motor's resistance."
+            + " A full discharge of this pack with a ten-second step would take it to ±4 %,"
+            + " thrust-stand rows of this motor with this board to ±7 %.");
   }
 
   @Test
@@ -278,12 +274,12 @@ class ReasonsTest {
 
     assertThat(Reasons.counted(build, Evidence.NONE.build(build)))
         .containsExactly(
-            "Motor: its winding resistance of 330 mΩ counts as 338 mΩ, where 417 is usual, drawn by its class: 5 % doubt against 15 % spread; thrust-stand rows would settle it.",
-            "Motor: its no-load current of 0.600 A counts as 0.569 A, where 0.464 is usual, drawn by its class: 10 % doubt against 20 % spread; thrust-stand rows would settle it.",
-            "Battery: its charge delivered of 840 mAh counts as 816 mAh, where 808 is usual, drawn by its class: 5 % doubt against 3 % spread; a discharge would settle it.");
+            "Motor, winding resistance: 330 mΩ listed, 338 mΩ counted, 417 usual; drawn by its class; doubt 5 %, spread of its class 15 %.",
+            "Motor, no-load current: 0.600 A listed, 0.569 A counted, 0.464 usual; drawn by its class; doubt 10 %, spread of its class 20 %.",
+            "Battery, charge delivered: 840 mAh listed, 816 mAh counted, 808 usual; drawn by its class; doubt 5 %, spread of its class 3 %.");
     assertThat(Reasons.countedBriefly(build, Evidence.NONE.build(build)))
         .contains(
-            "Counted otherwise than stated: winding resistance 330 mΩ as 338 by its class; no-load current 0.600 A as 0.569 by its class; charge delivered 840 mAh as 816 by its class.");
+            "Not counted as listed: winding resistance 330 mΩ as 338 by its class; no-load current 0.600 A as 0.569 by its class; charge delivered 840 mAh as 816 by its class.");
   }
 
   @Test
@@ -311,7 +307,7 @@ class ReasonsTest {
     var other = FEW.part("cypsela-1404-2800").orElseThrow();
 
     assertThat(Reasons.twins(motor, List.of(other)))
-        .isEqualTo("Spikerush 1303-3400 is the same in every number as Cypsela 1404-2800"
+        .isEqualTo("Spikerush 1303-3400 has the same figures as Cypsela 1404-2800"
             + " (cypsela-1404-2800): take either.");
   }
 

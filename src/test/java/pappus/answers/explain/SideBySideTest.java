@@ -58,12 +58,12 @@ class SideBySideTest {
             "plan on",
             "expect",
             "all-up mass",
-            "thrust over weight",
+            "T/W",
             "power as flown",
             "throttle in hover",
             "price",
-            "binds",
-            "what ends it");
+            "tightest limit",
+            "flight ends");
   }
 
   @Test
@@ -91,16 +91,15 @@ class SideBySideTest {
 
     assertThat(row(table, "expect").values().get(1)).isEqualTo("-");
     assertThat(row(table, "motor").values()).containsExactly("Spikerush 1303-3400", "-");
-    assertThat(row(table, "binds").values().get(1)).isEqualTo("-");
+    assertThat(row(table, "tightest limit").values().get(1)).isEqualTo("-");
   }
 
   @Test
   void theSameIsSaidOnce() {
     assertThat(said(1000, FIRST, FIRST))
         .startsWith(
-            "They are the same in everything told here.\n\nThe same in all: frame: Cottongrass 4; motor: Spikerush 1303-3400; ")
-        .endsWith(
-            "; what ends it: The flight ends at the volts for landing, before the reserve is reached.\n");
+            "They do not differ in anything told here.\n\nThe same in all: frame: Cottongrass 4; motor: Spikerush 1303-3400; ")
+        .endsWith("; flight ends: The flight ends at landing voltage, ahead of the reserve.\n");
   }
 
   /** The longest label, that of the chance, takes 25 columns and 2; each build half of the rest. */

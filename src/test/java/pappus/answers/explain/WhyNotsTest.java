@@ -82,7 +82,7 @@ class WhyNotsTest {
 
     assertThat(say(false, SWAP, List.of(), NONE))
         .containsExactly(
-            "Put into this build as its battery: 10 s shorter, 2.8 g lighter, EUR 10 cheaper, "
+            "Fitted to this build as its battery: 10 s shorter, 2.8 g lighter, EUR 10 cheaper, "
                 + watts() + " W less.",
             NO_BUILD);
   }
@@ -117,7 +117,7 @@ class WhyNotsTest {
         SWAP.assessment(),
         List.of(
             new Limit("mass-cap", "all-up mass", "g", 260, 249.999, true, false),
-            new Limit("thrust-to-weight", "thrust over weight", "", 1.5, 2, false, false))));
+            new Limit("thrust-to-weight", "thrust-to-weight", "", 1.5, 2, false, false))));
     var packs = new ArrayList<Part>();
     for (var name : List.of("A", "B", "C", "D", "E", "F")) {
       packs.add(Parts.with(Parts.battery(), "name", name));
@@ -128,7 +128,7 @@ class WhyNotsTest {
 
     assertThat(say(false, broken, List.of(one, four, six), NONE))
         .containsExactly(
-            "Put into this build as its battery, Tidewell 2S 3400 breaks a limit (all-up mass is 260.0 g, but must be at most 250.0 g); a limit (thrust over weight is 1.50, but must be at least 2.00).",
+            "Fitted to this build as its battery, Tidewell 2S 3400 breaks a limit (all-up mass is 260.0 g, but must be at most 250.0 g); a limit (thrust-to-weight is 1.50, but must be at least 2.00).",
             "That rule (battery-plug) is kept with another battery lead: A.",
             "That rule (capacitor) is kept with another capacitor: A, B, C, D.",
             "That rule (motor-cells) is kept with another motor: A, B, C, D and 2 more.",
@@ -151,7 +151,7 @@ class WhyNotsTest {
             "The best build with Tidewell 2S 3400, not proven: as long, as heavy, at the same price; differs in nothing.");
     assertThat(say(false, SWAP, List.of(), nothing))
         .contains(
-            "No build with Tidewell 2S 3400 was found that keeps every rule and limit; that is no proof.");
+            "No build with Tidewell 2S 3400 was found that keeps every rule and limit, without proof.");
   }
 
   private static final Assessment DEARER = told("tidewell-2s-3400", 1120, 22_000);
@@ -212,10 +212,10 @@ class WhyNotsTest {
 
     assertThat(say(false, SWAP, List.of(), NONE, cap, thrust))
         .contains(
-            "It is in no build better than this one with mass-cap of 300.0 g, nor with thrust-to-weight of 1.76 either.");
+            "No better build has it with mass-cap of 300.0 g, nor with thrust-to-weight of 1.76 either.");
     assertThat(say(false, SWAP, List.of(), NONE, cap, cut))
         .contains(
-            "No build with it that is better than this one was found with mass-cap of 300.0 g, nor with budget of EUR 240 either; that is no proof.");
+            "No better build with it was found with mass-cap of 300.0 g, nor with budget of EUR 240 either, without proof.");
     assertThat(say(false, SWAP, List.of(), NONE)).noneMatch(line -> line.contains("either"));
   }
 

@@ -62,7 +62,7 @@ class MatchReportTest {
             frond: with Rings, light (0.2 g, EUR 1.5). frond sits with rings.
             not awn: Motor motor is small.
 
-            Every part of the catalogue was asked about by every fit rule that can tell from these parts alone.
+            Every part of the catalogue was checked by every fit rule that can judge these parts alone.
 
             ! Two parts that fit make no quad: currents, ports, balance and mass are judged with all of it,
               which assess does. Check before you buy, and mind what lithium packs, propellers and radio power
@@ -74,7 +74,7 @@ class MatchReportTest {
   void withoutAnythingToSayItSaysSo() {
     assertThat(new MatchReport(List.of(MOTOR, OTHER), List.of(), Map.of()).text(200, false))
         .isEqualTo("What goes with Motor | one [motor] and Motor [other], whatever the scenario:\n"
-            + "No rule has anything to say of any part beside it.\n\n"
+            + "No fit rule concerns this part.\n\n"
             + MatchWords.STANDING
             + "\n\n! "
             + MatchWords.CAUTION

@@ -49,8 +49,7 @@ class MatchWordsTest {
         adapted("five", List.of(RINGS)));
 
     assertThat(MatchWords.counts(Kind.PROPELLER, all))
-        .isEqualTo(
-            "Propellers: 2 directly, 1 with an adapter, 1 with something to know, 1 not, 1 not known.");
+        .isEqualTo("Propellers: 2 directly, 1 with an adapter, 1 with a note, 1 not, 1 not known.");
     assertThat(MatchWords.counts(Kind.PAYLOAD_CAMERA, List.of(one)))
         .isEqualTo("Payload cameras: 1 directly.");
   }

@@ -61,7 +61,7 @@ class RankingTextTest {
   void saysWhatEndedTheSearch() {
     assertThat(text(Ending.MOVES)).doesNotContain("The clock", "You stopped");
     assertThat(text(Ending.CLOCK))
-        .contains(" The clock ended the search: it may differ on another run.\n");
+        .contains(" The clock ended the search: another run may differ.\n");
     assertThat(text(Ending.INTERRUPTED))
         .contains(" You stopped the search: this is the best so far.\n");
   }
@@ -69,8 +69,8 @@ class RankingTextTest {
   @Test
   void countsWhatWasLookedAt() {
     assertThat(text(Ending.MOVES))
-        .contains("Longest found, not proven: 48 builds assessed, ")
-        .contains(" of them feasible, out of 48 ways to fill the roles.");
+        .contains("Longest found, not proven best: 48 builds assessed, ")
+        .contains(" of them feasible, of 48 combinations.");
   }
 
   private static String text(Ending ending) {

@@ -51,7 +51,7 @@ class AlternativeWordsTest {
 
   @ParameterizedTest(name = "{0}")
   @CsvSource(delimiter = '|', textBlock = """
-      DROP_IN        | Drop in, nothing else changes but where the pack sits
+      DROP_IN        | Drop in: nothing else changes but where the pack sits
       OTHER_HARDWARE | With other screws, strap or small things
       OTHER_PARTS    | With another part too
       BREAKS_LIMIT   | Fit, but the quad then breaks a limit

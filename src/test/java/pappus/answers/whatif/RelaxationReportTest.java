@@ -34,7 +34,7 @@ class RelaxationReportTest {
   private static final Assessment BUILD =
       SmallShop.assessor(FEW, SCENARIO).assess(BuildText.parse(IDS, FEW));
   private static final String WORDS =
-      "Cottongrass 4, Spikerush 1303-3400, Ligule 4×1.9×2, Tidewell 2S 3500: plan on 32.0 min, expect 39.5, 191 g, thrust over weight 2.3, EUR 190.";
+      "Cottongrass 4, Spikerush 1303-3400, Ligule 4×1.9×2, Tidewell 2S 3500: plan on 32.0 min, expect 39.5, 191 g, T/W 2.3, EUR 190.";
   private static final Run RUN =
       new Run("pappus test", 1, 0, List.of("parts"), List.of(), List.of());
 
@@ -87,7 +87,7 @@ class RelaxationReportTest {
     var all = relaxation(List.of(GPS, CAP), List.of(NO_GPS, LIGHTER), List.of(), List.of(CLASH));
 
     assertThat(text(all, 2000)).startsWith("""
-        marsh: Below 250.0 g (Below 250 g at take-off) with 95 %% confidence; thrust over weight at least 2.0; at 5 m altitude.
+        marsh: hover, 5 m above sea level; below 250 g; T/W at least 2.0.
 
         These demands together leave no build, even if nothing else were asked; of these alone, any one less would leave one: a GPS; below 190 g.
 
@@ -163,13 +163,13 @@ class RelaxationReportTest {
   @Test
   void saysThatNothingIsInTheWay() {
     assertThat(text(found(Ending.PROVEN), 2000)).isEqualTo("""
-        marsh: Below 250.0 g (Below 250 g at take-off) with 95 %% confidence; thrust over weight at least 2.0; at 5 m altitude.
+        marsh: hover, 5 m above sea level; below 250 g; T/W at least 2.0.
 
-        Nothing stands in the way: %s
-        Proven: no other combination in this catalogue does better.
+        Nothing is in the way: %s
+        Proven: no other build from this catalogue does better.
         """.formatted(WORDS));
     assertThat(text(found(Ending.MOVES), 100))
-        .endsWith("\nNothing better was found; that is no proof.\n");
+        .endsWith("\nNothing better was found, without proof.\n");
   }
 
   @ParameterizedTest
@@ -258,13 +258,13 @@ class RelaxationReportTest {
     assertThat(feasible.path("conflict")).isEmpty();
     assertThat(feasible.path("standing").toString())
         .isEqualTo(
-            "{\"proven\":true,\"text\":\"Proven: no other combination in this catalogue does better.\",\"endedEarly\":false,\"searches\":1}");
+            "{\"proven\":true,\"text\":\"Proven: no other build from this catalogue does better.\",\"endedEarly\":false,\"searches\":1}");
   }
 
   @Test
   void aBestBuildThatIsNotProvenIsNotCalledSo() {
     assertThat(json(found(Ending.MOVES)).path("standing").toString())
         .isEqualTo(
-            "{\"proven\":false,\"text\":\"Nothing better was found; that is no proof.\",\"endedEarly\":false,\"searches\":1}");
+            "{\"proven\":false,\"text\":\"Nothing better was found, without proof.\",\"endedEarly\":false,\"searches\":1}");
   }
 }

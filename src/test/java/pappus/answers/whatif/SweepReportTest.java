@@ -135,8 +135,8 @@ class SweepReportTest {
   @Test
   void aTerminalOfAHundredColumnsHasATable() {
     assertThat(report(PAYLOAD, null, null).text(100, false)).isEqualTo("""
-            marsh: hover, 5 m above the sea; below 250 g; thrust at least 2.0 times weight.
-            In place of what the scenario says, varied here: payload. Flights in min.
+            marsh: hover, 5 m above sea level; below 250 g; T/W at least 2.0.
+            Varied here: payload. Flights in min.
 
             payload g  plan on  expect    g  T/W  EUR    best build
             0             36.5    45.0  191  2.3  200    Cottongrass 4, Spikerush 1303-3400, Ligule 4×1.9×2,
@@ -149,18 +149,17 @@ class SweepReportTest {
             From 0 to 40 g, the best build flies 14 s shorter for each g more in the mean.
             Not proven at 2 of 5 steps: there may be something better.
 
-            ! Estimates: nothing of this was measured. Packs, propellers and radio power can hurt: assess prints
-              the cautions that go with a build, and local rules come first.
+            ! Estimates: nothing here was measured. Lithium packs, propellers and radio power can hurt: assess
+              prints the cautions for a build, and local rules come first.
             """);
   }
 
   @Test
   void aNarrowOneHasTheBestBuildBelow() {
     assertThat(report(PAYLOAD, null, null).text(40, false)).isEqualTo("""
-            marsh: hover, 5 m above the sea; below
-            250 g; thrust at least 2.0 times weight.
-            In place of what the scenario says,
-            varied here: payload. Flights in min.
+            marsh: hover, 5 m above sea level; below
+            250 g; T/W at least 2.0.
+            Varied here: payload. Flights in min.
 
             payload g  plan on  expect    g  T/W
                 EUR
@@ -186,19 +185,19 @@ class SweepReportTest {
             Not proven at 2 of 5 steps: there may be
             something better.
 
-            ! Estimates: nothing of this was
-              measured. Packs, propellers and radio
+            ! Estimates: nothing here was measured.
+              Lithium packs, propellers and radio
               power can hurt: assess prints the
-              cautions that go with a build, and
-              local rules come first.
+              cautions for a build, and local rules
+              come first.
             """);
   }
 
   @Test
   void aWideOneHasEachStepInALine() {
     assertThat(report(TWO, null, null).text(200, false)).isEqualTo("""
-            marsh: hover, 5 m above the sea; below 250 g; thrust at least 2.0 times weight.
-            In place of what the scenario says, varied here: mass-cap, budget. Flights in min.
+            marsh: hover, 5 m above sea level; below 250 g; T/W at least 2.0.
+            Varied here: mass-cap, budget. Flights in min.
 
             mass-cap g  budget EUR  plan on  expect    g  T/W  EUR    best build
             190         150                                           nothing is feasible
@@ -206,19 +205,18 @@ class SweepReportTest {
             200         150            29.0    35.5  188  2.2  181    Cottongrass 4, Spikerush 1303-3400, Ligule 4×1.9×2, Tidewell 2S 3400
             200         200            36.5    45.0  191  2.3  200    Tidewell 2S 3500, camera Newteye 14 Feather
 
-            Proven at each step: no other combination in this catalogue does better. 4 steps took 3 searches; the others follow from looser ones.
+            Proven at each step: no other build from this catalogue does better. 4 steps took 3 searches; the others follow from looser ones.
 
-            ! Estimates: nothing of this was measured. Packs, propellers and radio power can hurt: assess prints the cautions that go with a build, and local rules come first.
+            ! Estimates: nothing here was measured. Lithium packs, propellers and radio power can hurt: assess prints the cautions for a build, and local rules come first.
             """);
   }
 
   @Test
   void whatIsTradedStandsAgainstPriceAndMass() {
     assertThat(report(null, FRONT, null).text(100, false)).isEqualTo("""
-            marsh: hover, 5 m above the sea; below 250 g; thrust at least 2.0 times weight.
+            marsh: hover, 5 m above sea level; below 250 g; T/W at least 2.0.
 
-            2 builds that no other surpasses in flight, mass and price at once; mass is what is needed at 95 %
-            confidence.
+            2 builds that none beats in flight, mass and price at once, mass at 95 % confidence.
             Proven: none is missing down to 50 % of the longest flight.
 
             Cheaper step by step, whatever the mass, min
@@ -233,17 +231,17 @@ class SweepReportTest {
                 Cottongrass 4, Spikerush 1303-3400, Ligule 4×1.9×2, Tidewell 2S 3500
                29.0   35.5  188  2.2  EUR 181   Tidewell 2S 3400
 
-            --all has smaller steps, --format csv every build.
+            --all shows smaller steps, --format csv every build.
 
-            ! Estimates: nothing of this was measured. Packs, propellers and radio power can hurt: assess prints
-              the cautions that go with a build, and local rules come first.
+            ! Estimates: nothing here was measured. Lithium packs, propellers and radio power can hurt: assess
+              prints the cautions for a build, and local rules come first.
             """);
   }
 
   @Test
   void adviceOnAFrameFollowsItsSweep() {
     assertThat(report(null, null, ADVICE).text(100, false)).isEqualTo("""
-            marsh: hover, 5 m above the sea; below 250 g; thrust at least 2.0 times weight.
+            marsh: hover, 5 m above sea level; below 250 g; T/W at least 2.0.
 
             Cottongrass 4 as it is drawn, 41.0 g: with its best build, proven, plan on 36.5 min, expect 45.0.
             Each gram less of it gives 17 s.
@@ -258,8 +256,8 @@ class SweepReportTest {
             - holes 16x16 at the middle position: 2 of 8 flight boards go on it in place of 1 (25 in place of 13
               %); the best build flies as long.
 
-            ! Estimates: nothing of this was measured. Packs, propellers and radio power can hurt: assess prints
-              the cautions that go with a build, and local rules come first.
+            ! Estimates: nothing here was measured. Lithium packs, propellers and radio power can hurt: assess
+              prints the cautions for a build, and local rules come first.
             """);
   }
 

@@ -199,10 +199,10 @@ class SweepWordsTest {
     var open = step("4", FIRST, Ending.EFFORT);
 
     assertThat(SweepWords.standing(sweep("payload=2,3", 2, one, two)))
-        .isEqualTo("Proven at each step: no other combination in this catalogue does better.");
+        .isEqualTo("Proven at each step: no other build from this catalogue does better.");
     assertThat(SweepWords.standing(sweep("mass-cap=2,3", 1, one, two)))
         .isEqualTo(
-            "Proven at each step: no other combination in this catalogue does better. 2 steps took 1 search; the others follow from looser ones.");
+            "Proven at each step: no other build from this catalogue does better. 2 steps took 1 search; the others follow from looser ones.");
     assertThat(SweepWords.standing(sweep("payload=2:4:1", 3, one, two, open)))
         .isEqualTo("Not proven at 1 of 3 steps: there may be something better.");
     assertThat(SweepWords.standing(sweep("mass-cap=2:4:1", 2, one, two, open)))
@@ -223,7 +223,7 @@ class SweepWordsTest {
                 List.of(), 0.5, new Proof(Ending.EFFORT, OptionalLong.of(2_400_000_000L), 1)),
             against))
         .isEqualTo(
-            "The search ended before its end: what reaches more than it had come to is all here. What was not seen reaches 40.0 min at most.");
+            "The search ended before its end: what reaches more than it had come to is all here. No unseen build reaches more than 40.0 min.");
     assertThat(SweepWords.standing(
             new ParetoFront(List.of(), 0.5, proof(Ending.INTERRUPTED)), against))
         .isEqualTo("Not proven: these are of what was met on the way. You stopped the search.");

@@ -241,9 +241,9 @@ final class CourseTest {
     var top = course(fly(cruise(null, 0))).topSpeedMPerS();
 
     assertThat(Hints.of(fly(cruise(0.8 * top, 0))))
-        .anyMatch(hint -> hint.startsWith("The top speed is an upper bound"));
+        .anyMatch(hint -> hint.startsWith("Top speed is an upper bound"));
     assertThat(Hints.of(fly(cruise(0.4 * top, 0))))
-        .noneMatch(hint -> hint.startsWith("The top speed is an upper bound"));
+        .noneMatch(hint -> hint.startsWith("Top speed is an upper bound"));
   }
 
   @Test

@@ -42,8 +42,7 @@ class WindTest {
 
   @Test
   void theHeadingNamesTheWind() {
-    assertThat(Heading.unusual(windy(9, 0.2)))
-        .containsExactly("wind of 9.0 m/s, give or take 20 %");
+    assertThat(Heading.unusual(windy(9, 0.2))).containsExactly("wind 9.0 m/s, give or take 20 %");
     assertThat(Heading.unusual(Scenarios.plain())).isEmpty();
   }
 

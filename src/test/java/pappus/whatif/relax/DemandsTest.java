@@ -69,7 +69,7 @@ class DemandsTest {
             "wind: wind of 3 m/s",
             "in-stock: what is in stock",
             "budget: a budget of EUR 170",
-            "thrust-to-weight: thrust over weight of 2",
+            "thrust-to-weight: thrust-to-weight of 2",
             "mass-cap: below 250 g");
   }
 
@@ -105,7 +105,7 @@ class DemandsTest {
   void aPlainScenarioAsksForThrustAndMassAlone() {
     assertThat(Demands.of(Asking.asked(SmallShop.scenario(""))))
         .extracting(Demand::text)
-        .containsExactly("thrust over weight of 2", "below 250 g");
+        .containsExactly("thrust-to-weight of 2", "below 250 g");
     var notStrict = Parts.with(SmallShop.scenario("").massCap(), "strict", false);
     assertThat(Demands.of(Asking.asked(Parts.with(SmallShop.scenario(""), "massCap", notStrict))))
         .extracting(Demand::text)
@@ -177,7 +177,7 @@ class DemandsTest {
         .isEqualTo(Optional.empty());
     assertThat(Demands.of(left))
         .extracting(Demand::text)
-        .containsExactly("thrust over weight of 1", "below 25000 g");
+        .containsExactly("thrust-to-weight of 1", "below 25000 g");
   }
 
   @Test
