@@ -52,7 +52,7 @@ public final class Hints {
   private static String words(Disbelief disbelief) {
     return switch (disbelief) {
       case EFFICIENCY ->
-        "Hover efficiency is better than such aircraft reach: distrust these numbers.";
+        "Hover efficiency is outside what such aircraft reach: distrust these numbers.";
       case LONG_HOVER ->
         "Nothing under 250 g is known to hover longer than 48 minutes: distrust these numbers.";
       case LONG_FLIGHT ->

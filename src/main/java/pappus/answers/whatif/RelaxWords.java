@@ -20,7 +20,7 @@ public final class RelaxWords {
    */
   public static String conflict(List<Demand> conflict, boolean isProof) {
     if (conflict.isEmpty() && !isProof) {
-      return "No build was found even if nothing is asked for; that is no proof.";
+      return "No build was found even if nothing is asked for, without proof.";
     }
     if (conflict.isEmpty()) {
       return "No build goes together even if nothing is asked for: the parts themselves do not fit.";

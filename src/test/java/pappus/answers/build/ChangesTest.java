@@ -162,7 +162,7 @@ class ChangesTest {
         .isEqualTo("10 mm off the pack's wires: 0.1 g lighter, 2.4 s longer, at no cost.");
     assertThat(SECONDS.saving(saving(Saving.Way.SMALLER_PLUG, "XT30 in place of XT60", 4.5, 75)))
         .isEqualTo(
-            "plug XT30 in place of XT60 on pack and lead: 4.5 g lighter, 1.3 min longer; its ratings hold the currents computed here.");
+            "plug XT30 in place of XT60 on pack and lead: 4.5 g lighter, 1.3 min longer; rated for the currents computed here.");
     assertThat(METRES.saving(saving(Saving.Way.TITANIUM_SCREWS, "motor screws", 0.96, 12)))
         .isEqualTo(
             "titanium in place of steel for the motor screws: 1.0 g lighter, 12 m farther; never aluminium for motors.");

@@ -42,7 +42,7 @@ class GoalWordsTest {
   void massAndThrustAreToldSo() {
     assertThat(words("mass").has(ONE)).isEqualTo("weighs 190.9 g");
     assertThat(words("mass").better(ONE, ONE)).isEqualTo("0.0 g less");
-    assertThat(words("thrust").has(ONE)).isEqualTo("has a thrust-to-weight of 2.25");
+    assertThat(words("thrust").has(ONE)).isEqualTo("has thrust-to-weight 2.25");
     assertThat(words("thrust").better(ONE, ONE)).isEqualTo("0.00 more");
   }
 }

@@ -40,7 +40,7 @@ class RelaxWordsTest {
         .isEqualTo(
             "No build goes together even if nothing is asked for: the parts themselves do not fit.");
     assertThat(RelaxWords.conflict(List.of(), false))
-        .isEqualTo("No build was found even if nothing is asked for; that is no proof.");
+        .isEqualTo("No build was found even if nothing is asked for, without proof.");
     assertThat(RelaxWords.conflict(List.of(CAP), true))
         .isEqualTo(
             "One demand alone leaves no build, even if nothing else were asked: below 190 g.");

@@ -101,7 +101,7 @@ class RelaxationReportTest {
         Proven: what is called impossible was searched to the end, in 9 searches.
 
         ! A mass cap that is law (Below 250 g at take-off) is not yours to raise, and thrust in hand is what gets a quad out of trouble.
-        ! Estimates: nothing of this was measured.""".formatted(WORDS));
+        ! Estimates: nothing here was measured.""".formatted(WORDS));
   }
 
   @Test
