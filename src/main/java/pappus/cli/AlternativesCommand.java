@@ -16,7 +16,7 @@ import picocli.CommandLine.Parameters;
 @Command(
     name = "alternatives",
     description =
-        "One line for every part that could take the place of one in a quad: what it weighs, how long it flies, what changes with it; what does not fit comes below, with the reason.",
+        "Lists every part that could replace one in a quad: mass, flight, price, what changes with it; what does not fit comes below, with the reason.",
     footer = {
       "pappus alternatives scenarios/bird-survey.json out/bird-survey/result.json#1 \\",
       "  --kind battery",
@@ -34,7 +34,7 @@ final class AlternativesCommand extends ScenarioCommand implements Callable<Inte
       description = "What is to be replaced, such as battery, propeller or video-antenna.")
   private String kind;
 
-  @Option(names = "--all", description = "Every part, else as many as fill a screen or two.")
+  @Option(names = "--all", description = "Show every part; without it, a screen or two.")
   private boolean isAll;
 
   @Override

@@ -118,7 +118,7 @@ final class CalibrateCommand implements Callable<Integer>, JsonAnswer {
   @Option(
       names = "--out",
       paramLabel = "FOLDER",
-      description = "Folder for the page of --report; else out/calibration.")
+      description = "Folder for the page of --report; default out/calibration.")
   private @Nullable Path outFolder;
 
   @Option(names = "--quiet", description = "No remarks on standard error.")

@@ -57,7 +57,7 @@ abstract class CatalogCommand implements JsonAnswer {
       names = "--out",
       paramLabel = "FOLDER",
       description =
-          "Folder for result files; else out/ and the scenario's name, and in it what-if/ where something is set otherwise than in the file.")
+          "Folder for result files; default out/ and the scenario's name, and in it what-if/ where --set changes something.")
   private @Nullable Path outFolder;
 
   @Option(names = "--force", description = "Replace files in it that this tool did not write.")

@@ -46,7 +46,7 @@ final class CheckCommand implements Callable<Integer> {
   @Parameters(
       arity = "0..*",
       paramLabel = "FOLDER|FILE",
-      description = "What to check; else the shipped catalogue and the folder scenarios.")
+      description = "What to check; default: the shipped catalogue and the folder scenarios.")
   private List<Path> asked = new ArrayList<>();
 
   @Option(names = "--strict", description = "Warnings count: exit code 1 where there are some.")
@@ -184,7 +184,7 @@ final class CheckCommand implements Callable<Integer> {
     } else {
       warnings.forEach(out::line);
       if (!measureFirst.isEmpty()) {
-        out.line("Worth measuring first, by what it costs in the minutes of a usual hover:");
+        out.line("Worth measuring first, by its effect on a usual hover:");
         measureFirst.forEach(one -> out.line(one.inWords()));
       }
     }

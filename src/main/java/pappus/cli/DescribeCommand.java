@@ -89,7 +89,7 @@ final class DescribeCommand implements Callable<Integer> {
             .formatted(
                 field.path(),
                 field.type(),
-                field.required() ? "required" : "may be left out",
+                field.required() ? "required" : "optional",
                 field.description()));
       }
     }

@@ -24,7 +24,7 @@ import picocli.CommandLine.Parameters;
 @Command(
     name = "explain",
     description =
-        "Says why a build is as it is: what binds, what a gram and a watt are worth, where grams can be saved, the best swap of each part; with --part, why a part is not in it.",
+        "Says why a build is as it is: the tightest limit, what a gram and a watt cost, where grams can be saved, the best swap of each part; with --part, why a part is not in it.",
     footer = {
       "pappus explain scenarios/bird-survey.json out/bird-survey/result.json#1",
       "pappus explain scenarios/bird-survey.json out/bird-survey/result.json#1 \\",

@@ -43,7 +43,7 @@ final class FitsCommand implements JsonAnswer, Callable<Integer> {
   @Option(names = "--matrix", description = "One column a part, for a product page.")
   private boolean isMatrix;
 
-  @Option(names = "--all", description = "Name every part, else as many as fill a screen or two.")
+  @Option(names = "--all", description = "Name every part; without it, a screen or two.")
   private boolean isAll;
 
   @Option(

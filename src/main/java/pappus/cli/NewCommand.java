@@ -18,7 +18,7 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "new",
     description =
-        "Prints a scenario on standard output, by options and by questions on a terminal; what is neither said nor asked is taken as is usual, and named.",
+        "Prints a scenario on standard output, from options and, on a terminal, from questions; every default taken is named.",
     footer = {
       "pappus new --mass-cap 250 --budget 400 --goggles analogue > mine.json",
       "pappus new --thrust 3 --flight loiter --cells 4 --propeller 5 > mine.json"
@@ -30,61 +30,61 @@ final class NewCommand implements Callable<Integer> {
   @Option(
       names = "--mass-cap",
       paramLabel = "GRAMS",
-      description = "It must weigh less, with everything aboard; else 250.")
+      description = "Mass cap, g: all-up mass must stay below it; default 250.")
   private @Nullable String massCap;
 
   @Option(
       names = "--thrust",
       paramLabel = "RATIO",
-      description = "Least thrust-to-weight, 1 to 20; else 2.")
+      description = "Least thrust-to-weight, 1 to 20; default 2.")
   private @Nullable String thrust;
 
   @Option(
       names = "--budget",
       paramLabel = "MONEY",
-      description = "The most it may cost, in the currency of the catalogue; else no bound.")
+      description = "The most it may cost, in the currency of the catalogue; default no limit.")
   private @Nullable String budget;
 
   @Option(
       names = "--flight",
       paramLabel = "STYLE",
-      description = "How it flies: hover, loiter or cruise; else hover.")
+      description = "How it flies: hover, loiter or cruise; default hover.")
   private @Nullable String flight;
 
   @Option(
       names = "--goggles",
       paramLabel = "FAMILY",
-      description = "Video family of the goggles; else any.")
+      description = "Video family of the goggles; default any.")
   private @Nullable String goggles;
 
   @Option(
       names = "--radio",
       paramLabel = "LINK",
-      description = "Link family of the radio; else any.")
+      description = "Link family of the radio; default any.")
   private @Nullable String radio;
 
   @Option(
       names = "--cells",
       paramLabel = "N",
-      description = "Cells in series of the pack; else any.")
+      description = "Cells in series of the pack; default any.")
   private @Nullable String cells;
 
   @Option(
       names = "--propeller",
       paramLabel = "INCHES",
-      description = "Diameter of the propellers, within a quarter of an inch; else any.")
+      description = "Diameter of the propellers, within a quarter of an inch; default any.")
   private @Nullable String propeller;
 
   @Option(
       names = "--at-hand",
       paramLabel = "ID,ID",
-      description = "Parts the builder has already, which cost nothing; else none.")
+      description = "Parts the builder has already, which cost nothing; default none.")
   private @Nullable String atHand;
 
   @Mixin
   private CatalogOptions catalogs = new CatalogOptions();
 
-  @Option(names = "--quiet", description = "Ask nothing, and do not tell what is taken.")
+  @Option(names = "--quiet", description = "Ask nothing, and name no defaults.")
   private boolean quiet;
 
   @Override

@@ -51,7 +51,7 @@ final class RecommendCommand extends ScenarioCommand implements Callable<Integer
   @Option(
       names = "--count",
       paramLabel = "N",
-      description = "How many candidates; else as the scenario says.")
+      description = "How many candidates; default: as the scenario says.")
   private @Nullable Integer count;
 
   @Option(
@@ -66,14 +66,14 @@ final class RecommendCommand extends ScenarioCommand implements Callable<Integer
       names = "--effort",
       paramLabel = "N",
       description =
-          "How many choices a proof looks into at most; ends with the best so far and what more is possible.")
+          "Most choices a proof looks into; it then ends with the best so far and what more is possible.")
   private @Nullable Long effort;
 
   @Option(
       names = "--details",
       paramLabel = "N|all",
       defaultValue = "0",
-      description = "How many rows of the ranking are told in full; else none.")
+      description = "Rows of the ranking told in full: a number, or all; default none.")
   private String details = "0";
 
   @Mixin

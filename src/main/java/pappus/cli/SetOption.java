@@ -17,7 +17,7 @@ final class SetOption {
       names = "--set",
       paramLabel = "PATH=VALUE",
       description =
-          "Ask with a value of the scenario otherwise, as often as needed: massCap=200, flight.legs[0].seconds=30, wants=gps,buzzer; null takes a field out, objects are JSON. describe scenario lists the paths.")
+          "Change a value of the scenario, as often as needed: massCap=200, flight.legs[0].seconds=30, wants=gps,buzzer; null removes a field, objects are JSON; describe scenario lists the paths.")
   private List<String> typed = new ArrayList<>();
 
   /** In the order in which they are typed. */

@@ -23,7 +23,7 @@ import picocli.CommandLine.ParameterException;
 @Command(
     name = "vary",
     description =
-        "Finds the best build at each step of one or two limits, or of a property of the frame; with --front, every build that no other surpasses in flight, mass and price at once.",
+        "Finds the best build at each step of one or two limits, or of a property of the frame; with --front, every build that none beats in flight, mass and price at once.",
     footer = {
       "pappus vary scenarios/bird-survey.json --over mass-cap=200:250:25",
       "pappus vary scenarios/bird-survey.json --over budget=150,200,250 --format csv"
@@ -50,7 +50,7 @@ final class VaryCommand extends ScenarioCommand implements Callable<Integer> {
   @Option(
       names = "--effort",
       paramLabel = "N",
-      description = "How many choices each search looks into at most.")
+      description = "Most choices each search looks into.")
   private @Nullable Long effort;
 
   @Mixin

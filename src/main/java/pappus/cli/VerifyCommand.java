@@ -35,7 +35,7 @@ final class VerifyCommand extends ToldCommand implements Callable<Integer> {
   @Option(
       names = "--effort",
       paramLabel = "N",
-      description = "How many combinations to look at at most; else all.")
+      description = "Most combinations to look at; default all.")
   private @Nullable Long effort;
 
   @Override
@@ -151,11 +151,11 @@ final class VerifyCommand extends ToldCommand implements Callable<Integer> {
         found.looks(),
         found.assessed());
     if (confirmed) {
-      return "Confirmed: the %s rows are as told, and trying all finds no build that should be among them. %s."
+      return "Confirmed: the %s rows are as told, and trying every build finds none that belongs among them. %s."
           .formatted(rows, looked);
     }
     return against.isEmpty()
-        ? "Not confirmed yet: the %s rows are as told, and no better build is with %s of %s motors; the others are still to be tried. %s."
+        ? "Not confirmed yet: the %s rows are as told, and no better build was found with the %s of %s motors tried so far. %s."
             .formatted(rows, found.motors(), found.ofMotors(), looked)
         : "Not confirmed. " + looked + ".";
   }

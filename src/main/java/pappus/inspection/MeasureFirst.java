@@ -36,8 +36,8 @@ public record MeasureFirst(String fact, List<String> parts, double share, Tool t
     SCALE("a scale"),
     RULER("a ruler"),
     MULTIMETER("a multimeter"),
-    CHARGER("a charger that tells what it put in"),
-    HOVER("a minute's hover by the current sensor");
+    CHARGER("a charger that shows the mAh put back"),
+    HOVER("a minute of hover with the current sensor");
 
     private final String label;
 

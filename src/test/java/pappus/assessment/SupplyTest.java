@@ -46,10 +46,9 @@ class SupplyTest {
         .isLessThan(before.endurance().seconds())
         .isGreaterThan(before.endurance().seconds() / 1.2);
     assertThat(Hints.of(assess(flown("hover", 1.1), hover)))
-        .contains(
-            "The propellers' power counts 1.10 times what is computed, by flights of your own.");
+        .contains("Propeller power counts 1.10 times what is computed, from your own flights.");
     assertThat(Hints.of(assess(new Supply(FEW, Shelf.EMPTY), hover)))
-        .noneMatch(hint -> hint.contains("flights of your own"));
+        .noneMatch(hint -> hint.contains("your own flights"));
   }
 
   @Test

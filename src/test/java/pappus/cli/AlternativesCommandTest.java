@@ -40,7 +40,7 @@ class AlternativesCommandTest {
             "   tidewell-2s-3500, as it is\n",
             "\nDrop in: nothing else changes but where the pack sits\n",
             "   tidewell-2s-3400\n",
-            "\nThe one other part of the catalogue for this role was assessed in this quad;");
+            "\nThe one other part for this role was tried in this quad;");
   }
 
   @Test

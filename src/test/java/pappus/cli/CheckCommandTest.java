@@ -79,12 +79,11 @@ final class CheckCommandTest {
     assertThat(check(folder.toString())).isEqualTo(ExitCode.OK);
 
     var lines = out.toString().lines().toList();
-    var first =
-        lines.indexOf("Worth measuring first, by what it costs in the minutes of a usual hover:");
+    var first = lines.indexOf("Worth measuring first, by its effect on a usual hover:");
     assertThat(first).isNotNegative();
     assertThat(lines.subList(first + 1, lines.size()))
         .anyMatch(line -> line.matches(
-            "±[0-9.]+ %  figure of merit of paged-4: a minute's hover by the current sensor"))
+            "±[0-9.]+ %  figure of merit of paged-4: a minute of hover with the current sensor"))
         .anyMatch(line -> line.matches("±[0-9.]+ %  winding resistance of paged: a multimeter"))
         .anyMatch(line -> line.matches("±[0-9.]+ %  mass of paged.*: a scale"))
         .isSortedAccordingTo(Comparator.<String>comparingDouble(

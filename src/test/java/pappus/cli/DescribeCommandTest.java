@@ -40,7 +40,7 @@ final class DescribeCommandTest {
     assertThat(out.toString().lines())
         .contains(
             "statorDiameterMillimetres (number, required): Stator diameter, mm, 8 to 40. In a spreadsheet also stator: 1404 is 14 by 4 mm, 1303.5 is 13 by 3.5.",
-            "noLoadGrowth (number, may be left out): Exponent of its growth with speed, 0 to 1; absent: 0.33.")
+            "noLoadGrowth (number, optional): Exponent of its growth with speed, 0 to 1; absent: 0.33.")
         .anyMatch(line -> line.startsWith("mass.grams (number, required): "));
   }
 

@@ -41,7 +41,7 @@ class ExplainCommandTest {
         .contains(
             " The best build here, proven, reaches 43.0 min, 3.5 min more. Tightest limit: ",
             " Room left:",
-            "\n- thrust in mid-flight: 429.9 gf of at least 381.8 gf, 48.14 gf to spare.",
+            "\n- full thrust, mid-flight: 429.9 gf of at least 381.8 gf, 48.14 gf to spare.",
             " One more gram costs 13 s; one more watt of electronics costs 1.4 min.",
             " No dearer part flies longer. Cheapest to give up: Newteye 14 in place of Newteye 14 Feather saves EUR 9 for 6.2 s.",
             " Grams to save, cheapest first:",

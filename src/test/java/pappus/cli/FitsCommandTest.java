@@ -43,8 +43,8 @@ class FitsCommandTest {
             What goes with Cottongrass 4 [cottongrass-4], whatever the scenario:
 
             Motors: 2 with a note.
-            note on cypsela-1404-2800, spikerush-1303-3400: The thread depth of motor … is not known: turn
-              the screws in by hand and see that none goes deeper than 2.5 mm.
+            note on cypsela-1404-2800, spikerush-1303-3400: Motor …: thread depth not known; turn the
+              screws in by hand, none deeper than 2.5 mm.
 
             Propellers: 1 directly, 2 not.
             directly ligule-4x1.9x2
@@ -62,9 +62,8 @@ class FitsCommandTest {
 
             Every part of the catalogue was checked by every fit rule that can judge these parts alone.
 
-            ! Two parts that fit make no quad: currents, ports, balance and mass are judged with all of it,
-              which assess does. Check before you buy, and mind what lithium packs, propellers and radio power
-              can do.
+            ! Two parts that fit are not yet a quad: assess judges currents, ports, balance and mass of all of
+              it. Check before you buy, and mind what lithium packs, propellers and radio power can do.
             """);
   }
 
@@ -74,7 +73,7 @@ class FitsCommandTest {
 
     assertThat(run.out())
         .containsIgnoringWhitespaces(
-            "What goes with Thistledown 5 [thistledown-5] and Spikerush 1303-3400 [spikerush-1303-3400], whatever\nthe scenario:\nAmong themselves:\n- note on spikerush-1303-3400: The thread depth of motor spikerush-1303-3400 is not known: turn the\n  screws in by hand and see that none goes deeper than 2.5 mm.\n\nPropellers: 1 directly, 1 with an adapter, 1 with a note.\ndirectly ligule-4x1.9x2\nfrond-4.5x3.2x3: with Auricle rings (0.1 g, EUR 2.49). Propeller frond-4.5x3.2x3 sits on motor\n")
+            "What goes with Thistledown 5 [thistledown-5] and Spikerush 1303-3400 [spikerush-1303-3400], whatever\nthe scenario:\nAmong themselves:\n- note on spikerush-1303-3400: Motor spikerush-1303-3400: thread depth not known; turn the\n  screws in by hand, none deeper than 2.5 mm.\n\nPropellers: 1 directly, 1 with an adapter, 1 with a note.\ndirectly ligule-4x1.9x2\nfrond-4.5x3.2x3: with Auricle rings (0.1 g, EUR 2.49). Propeller frond-4.5x3.2x3 goes on motor\n")
         .doesNotContain("\nMotors: ", "\nFrames: ")
         .containsIgnoringWhitespaces("\nScrews: ", "\nStraps: ");
   }
@@ -88,7 +87,7 @@ class FitsCommandTest {
         .contains(
             "propeller,Ligule 4×1.9×2,ligule-4x1.9x2,yes,,",
             "propeller,Awn 4.5×2.5×2,awn-4.5x2.5x2,no,,\"Propeller awn-4.5x2.5x2 is 4.5 inch, but frame cottongrass-4 takes 4 inch.\"",
-            "motor,Spikerush 1303-3400,spikerush-1303-3400,with care,,Motor spikerush-1303-3400: thread depth not known; turn the screws in by hand, none deeper than 2.5 mm.");
+            "motor,Spikerush 1303-3400,spikerush-1303-3400,with care,,\"Motor spikerush-1303-3400: thread depth not known; turn the screws in by hand, none deeper than 2.5 mm.\"");
     // 2 motors, 3 propellers, 2 batteries, a board, 2 cameras, 10 straps, 10 adapters.
     assertThat(lines).hasSize(31);
   }
@@ -168,7 +167,7 @@ class FitsCommandTest {
         .containsIgnoringWhitespaces(
             "\nframe    Cottongrass 4     cottongrass-4     yes\n",
             "\n    but camera newteye-14 is 14 mm.\n",
-            "\n! Two parts that fit make no quad: ");
+            "\n! Two parts that fit are not yet a quad: ");
   }
 
   @Test

@@ -41,7 +41,7 @@ class ManualTest {
             ".SH \"SEE ALSO\"");
     assertThat(page)
         .startsWith(".TH PAPPUS\\-RECOMMEND 1 2026-05-31 pappus\n")
-        .contains(".B \\-\\-count N\nHow many candidates; else as the scenario says.\n")
+        .contains(".B \\-\\-count N\nHow many candidates; default: as the scenario says.\n")
         .contains("\npappus recommend scenarios/bird\\-survey.json\n");
   }
 

@@ -74,7 +74,7 @@ class OutlayCommandTest {
     assertThat(enough.exitCode()).isEqualTo(ExitCode.OK);
     assertThat(enough.out().replaceAll("\\s+", " "))
         .contains(
-            "Prices and the budget hold what is bought beside the build: 3 packs, spare propeller, spare battery strap, charger.",
+            "Prices and budget include what is bought besides the build: 3 packs, spare propeller, spare battery strap, charger.",
             "the price above is for all of it");
 
     var short1 = recommend(counting + budget(cents - 1), "--force");

@@ -49,7 +49,7 @@ class RecommendCommandTest {
             "\nGiving up a little, against the longest\n",
             "\nRanking by minutes expected, proven, what differs from row 1\n",
             "\nThe longest in detail",
-            "Least room: ",
+            "Tightest: ",
             "! Propellers off until the last step")
         .containsPattern("Written: .*result.json. Next:\\n  pappus explain .*#longest\\n");
     assertThat(CommandRun.recommend(CommandRun.typed(fewFolder), "--force", "--details", "2")

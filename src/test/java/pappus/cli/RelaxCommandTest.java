@@ -47,8 +47,8 @@ class RelaxCommandTest {
     assertThat(unwrapped(run))
         .startsWith("marsh: hover, 5 m above sea level; below 250 g;")
         .contains(
-            "One demand alone leaves no build, even if nothing else were asked: a budget of EUR 170.",
-            "The smallest change of each that helps by itself, and the best build then:\n- Budget 170 EUR → 179 EUR: Cottongrass 4, Spikerush 1303-3400, Ligule 4×1.9×2, Tidewell 2S 3400: ",
+            "One demand alone rules out every build, even with nothing else asked for: a budget of EUR 170.",
+            "Smallest change of each that helps on its own, and the best build then:\n- Budget 170 EUR → 179 EUR: Cottongrass 4, Spikerush 1303-3400, Ligule 4×1.9×2, Tidewell 2S 3400: ",
             ", T/W 2.2, EUR 179.",
             "\n- propeller-clearance: 2 of 6 pairs of frame and propeller (33 %).",
             "Proven: what is called impossible was searched to the end, in ",
@@ -79,8 +79,8 @@ class RelaxCommandTest {
     assertThat(run.exitCode()).isEqualTo(ExitCode.OK);
     assertThat(unwrapped(run))
         .contains(
-            "One demand alone leaves no build, even if nothing else were asked: a budget of EUR 170.",
-            "No change of one of them alone helps: other demands stand in the way too.\n- No two were found to; without all of these, none of which can stay: a GPS; a buzzer; a budget of EUR 170: ");
+            "One demand alone rules out every build, even with nothing else asked for: a budget of EUR 170.",
+            "Changing one of them alone does not help: other demands are in the way too.\n- No two were found to; without all of these, none of which can stay: a GPS; a buzzer; a budget of EUR 170: ");
   }
 
   @Test
@@ -90,7 +90,7 @@ class RelaxCommandTest {
     var json = run("--format", "json");
 
     assertThat(run.exitCode()).isEqualTo(ExitCode.NO);
-    assertThat(unwrapped(run)).contains("No build goes together even if nothing is asked for");
+    assertThat(unwrapped(run)).contains("No build goes together, even with nothing asked for");
     assertThat(json.exitCode()).isEqualTo(ExitCode.NO);
     assertThat(json.json().path("status").asString()).isEqualTo("infeasible");
     assertThat(json.json().path("standing").path("proven").asBoolean()).isTrue();

@@ -59,7 +59,7 @@ class VaryCommandTest {
             Varied here: mass-cap. Flights in min.
 
             mass-cap g  plan on  expect    g  T/W  EUR    best build
-            190                                           nothing is feasible: in the way is below 190 g
+            190                                           nothing is feasible; in the way: below 190 g
             194            31.0    38.5  188  2.2  188    Cottongrass 4, Spikerush 1303-3400, Ligule 4×1.9×2,
                                                           Tidewell 2S 3400
             198            32.0    39.5  191  2.3  190    Tidewell 2S 3500
@@ -87,11 +87,11 @@ class VaryCommandTest {
       assertThat(line)
           .endsWith(
               build.isEmpty()
-                  ? ",nothing is feasible: in the way is a budget of EUR " + (175 + 10 * i) + ",,,"
+                  ? ",nothing is feasible; in the way: a budget of EUR " + (175 + 10 * i) + ",,,"
                   : ",\"" + build + "\"");
     }
     assertThat(lines.get(1))
-        .isEqualTo("175,,,,,,,yes,nothing is feasible: in the way is a budget of EUR 175,,,");
+        .isEqualTo("175,,,,,,,yes,nothing is feasible; in the way: a budget of EUR 175,,,");
     assertThat(lines.get(5)).contains("thistledown-5");
   }
 
@@ -103,8 +103,8 @@ class VaryCommandTest {
     assertThat(run.out()).isEqualTo("""
             | mass-cap g | budget EUR | plan on, min | expect, min | g | T/W | EUR |  | best build |
             | --- | --- | ---: | ---: | ---: | ---: | ---: | --- | --- |
-            | 190 | 180 |  |  |  |  |  |  | nothing is feasible&#58; in the way is below 190 g |
-            | 190 | 220 |  |  |  |  |  |  | nothing is feasible&#58; in the way is below 190 g |
+            | 190 | 180 |  |  |  |  |  |  | nothing is feasible; in the way&#58; below 190 g |
+            | 190 | 220 |  |  |  |  |  |  | nothing is feasible; in the way&#58; below 190 g |
             | 200 | 180 | 31.0 | 38.0 | 188 | 2.2 | 179 |  | Cottongrass 4, Spikerush 1303-3400, Ligule 4×1.9×2, Tidewell 2S 3400 |
             | 200 | 220 | 32.0 | 39.5 | 191 | 2.3 | 190 |  | Tidewell 2S 3500, camera Newteye 14 Feather |
             """);
@@ -177,9 +177,9 @@ class VaryCommandTest {
     assertThat(run.exitCode()).isEqualTo(ExitCode.OK);
     assertThat(run.out())
         .contains(
-            "\nFrom 30 to 40 g, the best build flies 14 s shorter for each g more in the mean.\n",
+            "\nFrom 30 to 40 g, the best build flies 14 s shorter per g on average.\n",
             "\nCottongrass 4 as it is drawn, 41.0 g: with its best build, proven, plan on 32.0\nmin, expect 39.5.\n",
-            "\nEach gram less of it gives 13 s.\n",
+            "\nEach gram off it gives 13 s.\n",
             "\n4.0     103.6     104.6          6.4  fits\n",
             "\n4.5     116.3     117.3         -6.3  does not fit\n",
             "\nNo other hole pattern or bolt circle of this catalogue would add anything.\n");

@@ -131,7 +131,7 @@ class WhereCommandsTest {
 
     assertThat(run.exitCode()).isEqualTo(ExitCode.OK);
     assertThat(unwrapped(run.out()))
-        .contains("even if nothing else were asked: battery.cellsInSeries 6.")
+        .contains("even with nothing else asked for: battery.cellsInSeries 6.")
         .contains("\n- Take any battery.cellsInSeries: ");
   }
 

@@ -24,7 +24,7 @@ final class BalanceRuleTest {
 
     assertThat(bench.says(rule, build()))
         .isEqualTo(
-            "clashes: The centre of mass stays 32.11 mm before the middle of the motors, but at most 13 mm can be flown.");
+            "clashes: The centre of mass stays 32.11 mm before the middle of the motors, but 13 mm at most can be flown.");
   }
 
   @Test
@@ -34,7 +34,7 @@ final class BalanceRuleTest {
 
     assertThat(bench.says(rule, build()))
         .isEqualTo(
-            "clashes: The centre of mass stays 29.92 mm behind the middle of the motors, but at most 13 mm can be flown.");
+            "clashes: The centre of mass stays 29.92 mm behind the middle of the motors, but 13 mm at most can be flown.");
   }
 
   @Test

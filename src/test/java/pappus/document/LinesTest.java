@@ -22,20 +22,20 @@ class LinesTest {
   @Test
   void breaksAtBlanksAndIndentsWhatGoesOn() {
     assertThat(all(40).text()).isEqualTo("""
-            One more gram costs 17 s, one watt more
-            beside the motors 1.7 min. What binds is
-            thrust-to-weight.
+            One more gram costs 17 s; one more watt
+            of electronics costs 1.7 min. What binds
+            is thrust-to-weight.
 
-            - One more gram costs 17 s, one watt
-              more beside the motors 1.7 min. What
-              binds is thrust-to-weight.
-            ! One more gram costs 17 s, one watt
-              more beside the motors 1.7 min. What
-              binds is thrust-to-weight.
-            battery     One more gram costs 17 s,
-                        one watt more beside the
-                        motors 1.7 min. What binds
-                        is thrust-to-weight.
+            - One more gram costs 17 s; one more
+              watt of electronics costs 1.7 min.
+              What binds is thrust-to-weight.
+            ! One more gram costs 17 s; one more
+              watt of electronics costs 1.7 min.
+              What binds is thrust-to-weight.
+            battery     One more gram costs 17 s;
+                        one more watt of electronics
+                        costs 1.7 min. What binds is
+                        thrust-to-weight.
             """);
   }
 

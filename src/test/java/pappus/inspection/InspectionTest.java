@@ -61,8 +61,9 @@ final class InspectionTest {
   void aMotorThatNoFrameIsDrilledForIsNamed() throws IOException {
     assertThat(afterChange(
             "motors.json", "\"boltCirclesMillimetres\": [6.6]", "\"boltCirclesMillimetres\": [31]"))
-        .anyMatch(problem ->
-            problem.text().startsWith("achene-1103-10000: fits no frame of the catalogue; "));
+        .anyMatch(problem -> problem
+            .text()
+            .startsWith("achene-1103-10000: fits no frame of the catalogue, such as: "));
   }
 
   @Test
@@ -77,8 +78,8 @@ final class InspectionTest {
             .filter(problem -> problem.text().contains(" and others of Havrekel: winding")))
         .singleElement()
         .satisfies(problem -> assertThat(problem.text())
-            .startsWith("cypsela-1103-11000 and others of Havrekel: winding resistance lies ")
-            .contains(" % below what such parts have, in the mean of 14 records"));
+            .startsWith("cypsela-1103-11000 and others of Havrekel: winding resistance averages ")
+            .contains(" % below what such parts have, over 14 records"));
   }
 
   @Test
@@ -96,7 +97,7 @@ final class InspectionTest {
   @Test
   void whatIsMissingIsSaidOnceAFileWithWhatItCosts() {
     assertThat(SHIPPED.stream()
-            .filter(problem -> problem.text().contains(" test is missing: it is flown by blade")))
+            .filter(problem -> problem.text().contains(" test is missing: it flies by blade")))
         .singleElement()
         .satisfies(problem -> assertThat(problem.text()).contains(" and 12 more: "));
   }

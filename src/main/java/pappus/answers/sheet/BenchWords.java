@@ -29,7 +29,7 @@ public final class BenchWords {
       "Try each motor screw before you tighten it: too long and it cuts the winding, too short and it strips. Turn every bell by hand after tightening.";
 
   public static final String PORTS =
-      "Ports are counted here, not named: the board's manual says where each one is. One direction means that only the board's sending wire is used.";
+      "Ports are counted here, not named: the board's manual says where each one is. One direction: only the board's TX is used.";
 
   public static final String RAILS =
       "A rail carries its consumers and a fifth more (common practice, no published source). Watts are at the consumer's input, at the radio power that the scenario names.";
@@ -39,13 +39,13 @@ public final class BenchWords {
       "Motor wires reach along half the diagonal with 15 mm to spare (common practice, no published source). Hold a wire to its arm before you cut it. Keep pack leads short.";
 
   public static final String CONNECTORS =
-      "Check polarity with a meter on both halves before they ever meet. Amps are what such plugs stand without end (common practice, no published source).";
+      "Check polarity with a meter on both halves before they ever meet. Amps are what such plugs carry continuously (common practice, no published source).";
 
   public static final String ANTENNAS =
       "Never power a transmitter without its antenna, not even for a moment: it can burn. Plugs that look alike need not mate; opposite circular hands lose most of the signal.";
 
   public static final String WEIGHING =
-      "Weigh small parts ten at a time. What is written beside each line goes into weighing.csv, in grams for all pieces together; weigh --masses reads it, and passes over what is left blank.";
+      "Weigh small parts ten at a time. Write the grams of each line, all pieces together, into weighing.csv: weigh --masses reads it and skips blanks.";
 
   public static final String SPARES =
       "Without spares: a second set of propellers and one motor are usual (common practice, no published source). Prices are those of the catalogue.";
@@ -185,7 +185,7 @@ public final class BenchWords {
         .videoSender()
         .ifPresent(
             sender -> steps.add(
-                "Antennas on, every port of them, before there is any power. Put a fan on the video transmitter, which has no airflow on the bench, and set it to its lowest power as soon as it can be set."));
+                "Antennas on, on every port, before any power. Put a fan on the video transmitter, which has no airflow on the bench, and set it to its lowest power as soon as it can be set."));
     assessment
         .flight()
         .ifPresent(flight -> build
@@ -213,13 +213,13 @@ public final class BenchWords {
                 "A board stands on its corner: tell the flight software, then tilt the aircraft by hand and see the picture tilt alike."));
     assessment.flight().flatMap(Reasons::cap).ifPresent(steps::add);
     steps.add(
-        "Take the limiter out: motors draw more than it lets through, and who gets used to it at work no longer heeds it. Then the motors: spin them one at a time from the flight software, and note order and direction; swap any two of a motor's three wires, or tell its controller, where it turns the wrong way.");
+        "Take the limiter out: motors draw more than it passes, and nobody heeds a limiter that trips all the time. Then the motors: spin them one at a time from the flight software, and note order and direction; swap any two of a motor's three wires, or tell its controller, where it turns the wrong way.");
     steps.add(
         "Failsafe, still without propellers: let the motors idle, switch the radio off, and see them stop.");
     steps.add(
         "Let the motors idle for one minute, unplug, and feel them and the board: lukewarm is right, hot is not. Then look for the one that differs from the others.");
     steps.add(
-        "Last: propellers on, two turning each way, the marked side up and every screw or nut tight. From now on power goes in outdoors only, with nobody near. Local rules and licensed practice come first.");
+        "Last: propellers on, two turning each way, the marked side up and every screw or nut tight. From now on power it up outdoors only, with nobody near. Local rules and licensed practice come first.");
     return List.copyOf(steps);
   }
 

@@ -18,7 +18,7 @@ public final class FirstFlight {
   public static final double FIRST_PACKS = 0.8;
 
   public static final String THROTTLE =
-      "Throttle is how far the controllers are open; it is where the stick stands if its throttle runs straight, without a curve. The first hover: in the open, low, for one minute; then land, unplug and feel the motors.";
+      "Throttle is the controllers' duty, and where the stick stands if the throttle curve is straight. The first hover: in the open, low, for one minute; then land, unplug and feel the motors.";
 
   public static final String LANDMARKS =
       "Volts are read in flight, under load: on the ground the same pack shows more. Land at whichever comes first, timer, charge or volts. The timer is what to plan with, and a fifth less for the first packs, each with its own turn back (common practice, no published source). The last line is the middle of the estimate: half of such builds do not last so long, so never fly to it.";
@@ -28,7 +28,7 @@ public final class FirstFlight {
       "Turn back is when a fifth of the time is left, wherever the legs have led by then: where the way home takes longer than that, turn back sooner.";
 
   public static final String READINGS =
-      "A difference smaller than the one named says nothing: that much the estimate does not know. Weigh first, since every other reading follows from the mass. The last word on what is safe has what you see, hear and feel.";
+      "A smaller difference says nothing: it is within the doubt of the estimate. Weigh first, since every other reading follows from the mass. What you see, hear and feel has the last word on safety.";
 
   /** Share of the stick (engineering estimate). */
   private static final double THROTTLE_POINTS = 5;

@@ -104,7 +104,7 @@ final class FlightCard {
         .ifPresent(at -> rows.add(landmark("turn back", at, false)));
     curves.after(planned).ifPresent(at -> rows.add(landmark("land: timer", at, true)));
     curves.land().ifPresent(at -> {
-      var row = new ArrayList<Object>(landmark("as computed, without doubt", at, false));
+      var row = new ArrayList<Object>(landmark("estimate, no margin", at, false));
       row.set(1, shown(Math.round(at.seconds() / 30) * 30));
       rows.add(row);
     });
@@ -181,7 +181,7 @@ final class FlightCard {
         .flatMap(course -> Journey.turnRound(course, FirstFlight.FIRST_PACKS * band.planWith()))
         .ifPresent(
             kilometres -> says.add("First packs: turn round after %s km.".formatted(kilometres)));
-    says.add("In the mean of the flight %s W. The first flight is a hover all the same."
+    says.add("%s W on average. The first flight is a hover all the same."
         .formatted(Spoken.number(flight.flownW(), 0)));
     Journey.power(flight).ifPresent(says::add);
     return new SheetSection(
@@ -220,8 +220,7 @@ final class FlightCard {
                 Table.Column.text("suspect", "suspect")),
             rows),
         List.of(
-            FirstFlight.READINGS,
-            "What the differences rest on: " + String.join("; ", basis) + "."));
+            FirstFlight.READINGS, "Basis of the differences: " + String.join("; ", basis) + "."));
   }
 
   private static List<Object> suspect(FirstFlight.Suspect one, String side, String what) {

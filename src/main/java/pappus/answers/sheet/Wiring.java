@@ -207,7 +207,7 @@ final class Wiring {
             List.of(
                 Table.Column.text("at", "at"),
                 Table.Column.text("plug", "plug"),
-                Table.Column.number("A without end", "continuous_amps", 0),
+                Table.Column.number("A continuous", "continuous_amps", 0),
                 Table.Column.text("part", "part")),
             rows),
         List.of(BenchWords.CONNECTORS));

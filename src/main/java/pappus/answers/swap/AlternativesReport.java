@@ -58,13 +58,12 @@ public final class AlternativesReport {
   /** What stands behind the answer. */
   private String standing() {
     var many = alternatives.size() == 1
-        ? "The one other part of the catalogue for this role was assessed in this quad"
-        : "Each of the %s other parts of the catalogue for this role was assessed in this quad"
-            .formatted(alternatives.size());
+        ? "The one other part for this role was tried in this quad"
+        : "All %s other parts for this role were tried in this quad".formatted(alternatives.size());
     return many
         + (isProof()
-            ? "; what does not plug together was tried with every small part that could cure it."
-            : "; what does not plug together was tried with small parts that could cure it, but not with all of them together.");
+            ? "; where plugs do not match, with every small part that could cure it."
+            : "; where plugs do not match, with small parts that could cure it, but not all of them together.");
   }
 
   /**

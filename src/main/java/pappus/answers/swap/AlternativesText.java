@@ -48,7 +48,7 @@ final class AlternativesText {
             BuildLines.names(base),
             counts()));
     if (!base.isFeasible()) {
-      lines.say("As it is, this quad breaks %s; what follows is told beside that."
+      lines.say("As it is, this quad breaks %s; what follows comes on top of that."
           .formatted(Changes.allBroken(base)));
     }
     lines.blank().whole(figures.heading("to buy") + "   " + figures.unit());
@@ -71,7 +71,7 @@ final class AlternativesText {
     } else {
       excerpt.sayWithin(Excerpt.MOST_LINES - lines.size() - foot - 3, lines);
       if (excerpt.isShortened()) {
-        lines.blank().say("--all has every part.");
+        lines.blank().say("--all shows every part.");
       }
     }
   }

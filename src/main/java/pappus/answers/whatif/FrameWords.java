@@ -46,7 +46,7 @@ public final class FrameWords {
   public Optional<String> gram() {
     return advice
         .rates()
-        .map(rates -> "Each gram less of it gives %s.".formatted(changes.amount(rates.perGram())));
+        .map(rates -> "Each gram off it gives %s.".formatted(changes.amount(rates.perGram())));
   }
 
   /** How a size of propeller fits between the motors. */

@@ -20,15 +20,15 @@ public final class RelaxWords {
    */
   public static String conflict(List<Demand> conflict, boolean isProof) {
     if (conflict.isEmpty() && !isProof) {
-      return "No build was found even if nothing is asked for, without proof.";
+      return "No build was found, even with nothing asked for; that is not proven.";
     }
     if (conflict.isEmpty()) {
-      return "No build goes together even if nothing is asked for: the parts themselves do not fit.";
+      return "No build goes together, even with nothing asked for: the parts themselves do not fit.";
     }
     var said = conflict.size() == 1
-        ? "One demand alone leaves no build, even if nothing else were asked: "
-        : "These demands together leave no build, even if nothing else were asked; of these alone, any one less would leave one: ";
-    return (isProof ? said : "As far as was looked: " + decapitalised(said))
+        ? "One demand alone rules out every build, even with nothing else asked for: "
+        : "These demands together rule out every build, even with nothing else asked for; any one of them fewer would leave a build: ";
+    return (isProof ? said : "In what was searched: " + decapitalised(said))
         + conflict.stream().map(RelaxWords::text).collect(Collectors.joining("; "))
         + ".";
   }
@@ -39,7 +39,7 @@ public final class RelaxWords {
 
   /** What is to be said of a build that comes with a change; empty where it is proven the best. */
   public static String notBest(boolean isBest) {
-    return isBest ? "" : " Maybe not the best then.";
+    return isBest ? "" : " Perhaps not the best then.";
   }
 
   private static String text(Demand demand) {
@@ -92,7 +92,7 @@ public final class RelaxWords {
   /** That no change of one demand helps, as far as that is known. */
   public static String nothingAlone(Relaxation relaxation) {
     return relaxation.isProof()
-        ? "No change of one of them alone helps: other demands stand in the way too."
+        ? "Changing one of them alone does not help: other demands are in the way too."
         : "No change of one of them alone was found to help.";
   }
 
@@ -101,7 +101,7 @@ public final class RelaxWords {
     return (relaxation.isCutShort() ? "Ended early, with what was found by then. " : "")
         + (relaxation.isProof()
             ? "Proven: what is called impossible was searched to the end"
-            : "Not proven: where nothing was found, there may be something all the same")
+            : "Not proven: where nothing was found, something may exist")
         + (relaxation.searches() == 1
             ? ", in 1 search."
             : ", in %s searches.".formatted(relaxation.searches()));

@@ -41,9 +41,7 @@ public final class RelaxationReport {
     }
     lines.say(RelaxWords.conflict(relaxation.conflict(), relaxation.isProof()));
     if (!relaxation.reliefs().isEmpty()) {
-      lines
-          .blank()
-          .say("The smallest change of each that helps by itself, and the best build then:");
+      lines.blank().say("Smallest change of each that helps on its own, and the best build then:");
       relaxation
           .reliefs()
           .forEach(relief -> lines.item(RelaxWords.relief(relief) + ": "
@@ -56,13 +54,13 @@ public final class RelaxationReport {
         .forEach(one -> lines.item(RelaxWords.together(one) + ": " + BuildWords.of(one.build())
             + RelaxWords.notBest(one.isBest())));
     if (!relaxation.clashes().isEmpty()) {
-      lines.blank().say("Fit rules that set apart the parts this scenario leaves open:");
+      lines.blank().say("Fit rules that keep apart the parts left open:");
       relaxation.clashes().stream()
           .limit(SHOWN_CLASHES)
           .forEach(count -> lines.item(RelaxWords.clashes(count)));
       var more = relaxation.clashes().size() - SHOWN_CLASHES;
       if (more > 0) {
-        lines.item("and %s kinds of pairs more.".formatted(more));
+        lines.item("and %s more kinds of pairs.".formatted(more));
       }
     }
     return lines

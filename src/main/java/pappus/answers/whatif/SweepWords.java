@@ -63,10 +63,9 @@ public final class SweepWords {
   private static String inTheWay(List<Demand> demands) {
     return switch (demands.size()) {
       case 0 -> ": no parts of the catalogue go together";
-      case 1 -> ": in the way is " + demands.get(0).text();
+      case 1 -> "; in the way: " + demands.get(0).text();
       default ->
-        ": in the way are "
-            + demands.stream().map(Demand::text).collect(Collectors.joining(" with "));
+        "; in the way: " + demands.stream().map(Demand::text).collect(Collectors.joining(" with "));
     };
   }
 
@@ -139,7 +138,7 @@ public final class SweepWords {
                       first.best().build().orElseThrow(), last.best().build().orElseThrow())));
     }
     var each = changes.longer(gained / units);
-    return Optional.of("From %s to %s %s, the best build flies %s for each %s more in the mean."
+    return Optional.of("From %s to %s %s, the best build flies %s per %s on average."
         .formatted(first.values().get(0), last.values().get(0), axis.unit(), each, axis.unit()));
   }
 
@@ -171,8 +170,8 @@ public final class SweepWords {
       return "Proven: none is missing %s.".formatted(front.share() > 0 ? downTo : "at all");
     }
     return front.proof().atMost().isPresent()
-        ? "The search ended before its end: what reaches more than it had come to is all here."
+        ? "The search stopped early: every build above the flight it had come down to is here."
             + against.more(front.proof())
-        : "Not proven: these are of what was met on the way." + against.more(front.proof());
+        : "Not proven: these were found along the way." + against.more(front.proof());
   }
 }

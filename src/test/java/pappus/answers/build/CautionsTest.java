@@ -43,7 +43,7 @@ class CautionsTest {
         .anySatisfy(
             caution -> assertThat(caution)
                 .matches(
-                    "Motors: windings are estimated to reach [0-9]+ °C in steady flight and [0-9]+ °C( or more)? after 60 s of full throttle, to a factor of two; above 100 °C keep bursts short and feel the motors after the first minutes \\(common practice\\)\\."));
+                    "Motors: windings are estimated to reach [0-9]+ °C in steady flight and [0-9]+ °C( or more)? after 60 s of full throttle, to a factor of two; above 100 °C keep bursts short and feel the motors after a few minutes \\(common practice\\)\\."));
   }
 
   @Test

@@ -64,9 +64,8 @@ class MatchReportTest {
 
             Every part of the catalogue was checked by every fit rule that can judge these parts alone.
 
-            ! Two parts that fit make no quad: currents, ports, balance and mass are judged with all of it,
-              which assess does. Check before you buy, and mind what lithium packs, propellers and radio power
-              can do.
+            ! Two parts that fit are not yet a quad: assess judges currents, ports, balance and mass of all of
+              it. Check before you buy, and mind what lithium packs, propellers and radio power can do.
             """);
   }
 

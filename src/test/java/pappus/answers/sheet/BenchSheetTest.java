@@ -195,7 +195,7 @@ final class BenchSheetTest {
     var sheet = sheet(Parts.build());
     var first = row(sheet, "landmarks", "land: timer, first packs");
     var timer = row(sheet, "landmarks", "land: timer");
-    var latest = row(sheet, "landmarks", "as computed, without doubt");
+    var latest = row(sheet, "landmarks", "estimate, no margin");
 
     assertThat(number(first.get(2))).isCloseTo(0.8 * number(timer.get(2)), within(1e-9));
     assertThat(number(latest.get(2))).isGreaterThan(number(timer.get(2)));

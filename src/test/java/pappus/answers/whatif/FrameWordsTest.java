@@ -70,9 +70,9 @@ class FrameWordsTest {
   @Test
   void saysWhatAGramIsWorth() {
     assertThat(words(FRAME, BUILD, Ending.PROVEN, false).gram())
-        .contains("Each gram less of it gives 17 s.");
+        .contains("Each gram off it gives 17 s.");
     assertThat(words(FRAME, BUILD, Ending.PROVEN, true).gram())
-        .contains("Each gram less of it gives 17 m.");
+        .contains("Each gram off it gives 17 m.");
     assertThat(words(FRAME, null, Ending.PROVEN, false).gram()).isEmpty();
   }
 

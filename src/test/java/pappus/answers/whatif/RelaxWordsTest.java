@@ -38,15 +38,15 @@ class RelaxWordsTest {
   void saysWhichDemandsAreInConflict() {
     assertThat(RelaxWords.conflict(List.of(), true))
         .isEqualTo(
-            "No build goes together even if nothing is asked for: the parts themselves do not fit.");
+            "No build goes together, even with nothing asked for: the parts themselves do not fit.");
     assertThat(RelaxWords.conflict(List.of(), false))
-        .isEqualTo("No build was found even if nothing is asked for, without proof.");
+        .isEqualTo("No build was found, even with nothing asked for; that is not proven.");
     assertThat(RelaxWords.conflict(List.of(CAP), true))
         .isEqualTo(
-            "One demand alone leaves no build, even if nothing else were asked: below 190 g.");
+            "One demand alone rules out every build, even with nothing else asked for: below 190 g.");
     assertThat(RelaxWords.conflict(List.of(GPS, CAP), true))
         .isEqualTo(
-            "These demands together leave no build, even if nothing else were asked; of these alone, any one less would leave one: a GPS; below 190 g.");
+            "These demands together rule out every build, even with nothing else asked for; any one of them fewer would leave a build: a GPS; below 190 g.");
   }
 
   @ParameterizedTest
@@ -75,9 +75,9 @@ class RelaxWordsTest {
   void saysThatAConflictIsNotProven() {
     assertThat(RelaxWords.conflict(List.of(CAP), false))
         .isEqualTo(
-            "As far as was looked: one demand alone leaves no build, even if nothing else were asked: below 190 g.");
+            "In what was searched: one demand alone rules out every build, even with nothing else asked for: below 190 g.");
     assertThat(RelaxWords.conflict(List.of(CAP, GPS), false))
-        .startsWith("As far as was looked: these demands together leave no build");
+        .startsWith("In what was searched: these demands together rule out every build");
   }
 
   @Test
@@ -105,8 +105,7 @@ class RelaxWordsTest {
     assertThat(RelaxWords.standing(relaxation(true, 12)))
         .isEqualTo("Proven: what is called impossible was searched to the end, in 12 searches.");
     assertThat(RelaxWords.standing(relaxation(false, 1)))
-        .isEqualTo(
-            "Not proven: where nothing was found, there may be something all the same, in 1 search.");
+        .isEqualTo("Not proven: where nothing was found, something may exist, in 1 search.");
   }
 
   @Test
@@ -116,9 +115,10 @@ class RelaxWordsTest {
 
     assertThat(RelaxWords.conflict(List.of(hostile), true))
         .isEqualTo(
-            "One demand alone leaves no build, even if nothing else were asked: video for a\u001B[2J goggles.");
+            "One demand alone rules out every build, even with nothing else asked for: video for a\u001B[2J goggles.");
     assertThat(RelaxWords.conflict(List.of(GPS, hostile), true))
-        .endsWith("any one less would leave one: a GPS; video for a\u001B[2J goggles.");
+        .endsWith(
+            "any one of them fewer would leave a build: a GPS; video for a\u001B[2J goggles.");
     assertThat(RelaxWords.relief(new SmallestRelaxation(hostile, "", "", BUILD, true, true)))
         .isEqualTo("Fly\u202E with others");
     assertThat(RelaxWords.together(new Relaxation.Together(List.of(GPS, hostile), BUILD, true)))

@@ -89,13 +89,13 @@ class RelaxationReportTest {
     assertThat(text(all, 2000)).startsWith("""
         marsh: hover, 5 m above sea level; below 250 g; T/W at least 2.0.
 
-        These demands together leave no build, even if nothing else were asked; of these alone, any one less would leave one: a GPS; below 190 g.
+        These demands together rule out every build, even with nothing else asked for; any one of them fewer would leave a build: a GPS; below 190 g.
 
-        The smallest change of each that helps by itself, and the best build then:
+        Smallest change of each that helps on its own, and the best build then:
         - Do without a GPS: %1$s
         - Mass cap 190 g → 196.7 g: %1$s
 
-        Fit rules that set apart the parts this scenario leaves open:
+        Fit rules that keep apart the parts left open:
         - propeller-clearance: 2 of 6 pairs of frame and propeller (33 %%).
 
         Proven: what is called impossible was searched to the end, in 9 searches.
@@ -109,9 +109,9 @@ class RelaxationReportTest {
     assertThat(text(relaxation(List.of(CAP), List.of(), List.of(PAIR), List.of()), 2000))
         .contains("""
 
-            One demand alone leaves no build, even if nothing else were asked: below 190 g.
+            One demand alone rules out every build, even with nothing else asked for: below 190 g.
 
-            No change of one of them alone helps: other demands stand in the way too.
+            Changing one of them alone does not help: other demands are in the way too.
             - Without both of these: below 190 g; a GPS: %s
 
             Proven: what is called impossible was searched to the end, in 9 searches.
@@ -125,9 +125,9 @@ class RelaxationReportTest {
     var together = new Relaxation.Together(List.of(CAP, GPS), BUILD, false);
 
     assertThat(text(relaxation(List.of(CAP), List.of(relief), List.of(), List.of()), 2000))
-        .contains("- Mass cap 190 g → 196.7 g: %s Maybe not the best then.\n".formatted(WORDS));
+        .contains("- Mass cap 190 g → 196.7 g: %s Perhaps not the best then.\n".formatted(WORDS));
     assertThat(text(relaxation(List.of(CAP), List.of(), List.of(together), List.of()), 2000))
-        .contains("a GPS: %s Maybe not the best then.\n".formatted(WORDS));
+        .contains("a GPS: %s Perhaps not the best then.\n".formatted(WORDS));
   }
 
   @Test
@@ -135,9 +135,9 @@ class RelaxationReportTest {
     assertThat(text(relaxation(List.of(), List.of(), List.of(), List.of(CLASH)), 2000))
         .contains("""
 
-            No build goes together even if nothing is asked for: the parts themselves do not fit.
+            No build goes together, even with nothing asked for: the parts themselves do not fit.
 
-            Fit rules that set apart the parts this scenario leaves open:
+            Fit rules that keep apart the parts left open:
             - propeller-clearance: 2 of 6 pairs of frame and propeller (33 %).
             """)
         .doesNotContain("No change", "smallest change");
@@ -156,7 +156,7 @@ class RelaxationReportTest {
     clashes.add(CLASH);
     assertThat(text(relaxation(List.of(CAP), List.of(), List.of(), clashes), 100))
         .contains(
-            "\n- rule-8: 1 of 8 pairs of frame and motor (13 %).\n- and 2 kinds of pairs more.\n")
+            "\n- rule-8: 1 of 8 pairs of frame and motor (13 %).\n- and 2 more kinds of pairs.\n")
         .doesNotContain("propeller-clearance");
   }
 

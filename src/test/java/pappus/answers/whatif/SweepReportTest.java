@@ -146,7 +146,7 @@ class SweepReportTest {
             60                                           nothing was found
             80                                           nothing is feasible
 
-            From 0 to 40 g, the best build flies 14 s shorter for each g more in the mean.
+            From 0 to 40 g, the best build flies 14 s shorter per g on average.
             Not proven at 2 of 5 steps: there may be something better.
 
             ! Estimates: nothing here was measured. Lithium packs, propellers and radio power can hurt: assess
@@ -181,7 +181,7 @@ class SweepReportTest {
                 nothing is feasible
 
             From 0 to 40 g, the best build flies 14
-            s shorter for each g more in the mean.
+            s shorter per g on average.
             Not proven at 2 of 5 steps: there may be
             something better.
 
@@ -244,7 +244,7 @@ class SweepReportTest {
             marsh: hover, 5 m above sea level; below 250 g; T/W at least 2.0.
 
             Cottongrass 4 as it is drawn, 41.0 g: with its best build, proven, plan on 36.5 min, expect 45.0.
-            Each gram less of it gives 17 s.
+            Each gram off it gives 17 s.
             Spacing of the motors that propellers need:
              in  least mm  usual mm  gap here mm
             3.5      90.9      91.9         19.1  fits

@@ -107,9 +107,9 @@ class SweepWordsTest {
     assertThat(inTheWay(none, List.of()))
         .isEqualTo("nothing is feasible: no parts of the catalogue go together");
     assertThat(inTheWay(none, demands.subList(0, 1)))
-        .isEqualTo("nothing is feasible: in the way is a GPS");
+        .isEqualTo("nothing is feasible; in the way: a GPS");
     assertThat(inTheWay(none, demands))
-        .isEqualTo("nothing is feasible: in the way are a GPS with below 250 g");
+        .isEqualTo("nothing is feasible; in the way: a GPS with below 250 g");
   }
 
   private static String inTheWay(Best none, List<Demand> demands) {
@@ -133,12 +133,12 @@ class SweepWordsTest {
     assertThat(SweepWords.slope(
             sweep("payload=0:60:20", 4, steps.get(0), steps.get(1), steps.get(2), nothing),
             BY_FLIGHT))
-        .contains("From 0 to 40 g, the best build flies 15 s shorter for each g more in the mean.");
+        .contains("From 0 to 40 g, the best build flies 15 s shorter per g on average.");
     // Downward the same.
     assertThat(SweepWords.slope(
             sweep("payload=60:0:20", 4, nothing, steps.get(2), steps.get(1), steps.get(0)),
             BY_FLIGHT))
-        .contains("From 40 to 0 g, the best build flies 15 s shorter for each g more in the mean.");
+        .contains("From 40 to 0 g, the best build flies 15 s shorter per g on average.");
     assertThat(SweepWords.slope(
             sweep(
                 "temperature=0,20",
@@ -147,11 +147,10 @@ class SweepWordsTest {
                 step("20", flying(2110), Ending.PROVEN)),
             BY_FLIGHT))
         .contains(
-            "From 0 to 20 °C, the best build flies 0.5 s longer for each °C more in the mean.");
+            "From 0 to 20 °C, the best build flies 0.5 s longer per °C on average.");
     // What builds are ranked by counts as metres then.
     assertThat(SweepWords.slope(sweep("payload=0:20:20", 2, steps.get(0), steps.get(1)), BY_RANGE))
-        .contains(
-            "From 0 to 20 g, the best build flies 0.5 m less far for each g more in the mean.");
+        .contains("From 0 to 20 g, the best build flies 0.5 m less far per g on average.");
     assertThat(SweepWords.slope(
             sweep(
                 "altitude=0,4000",
@@ -223,13 +222,13 @@ class SweepWordsTest {
                 List.of(), 0.5, new Proof(Ending.EFFORT, OptionalLong.of(2_400_000_000L), 1)),
             against))
         .isEqualTo(
-            "The search ended before its end: what reaches more than it had come to is all here. No unseen build reaches more than 40.0 min.");
+            "The search stopped early: every build above the flight it had come down to is here. No unseen build reaches more than 40.0 min.");
     assertThat(SweepWords.standing(
             new ParetoFront(List.of(), 0.5, proof(Ending.INTERRUPTED)), against))
-        .isEqualTo("Not proven: these are of what was met on the way. You stopped the search.");
+        .isEqualTo("Not proven: these were found along the way. You stopped the search.");
     assertThat(SweepWords.standing(
             new ParetoFront(List.of(), 0.5, new Proof(Ending.MOVES, OptionalLong.empty(), 0)),
             against))
-        .isEqualTo("Not proven: these are of what was met on the way.");
+        .isEqualTo("Not proven: these were found along the way.");
   }
 }
