@@ -43,7 +43,7 @@ public final class Reasons {
     return assessment
         .tightest()
         .map(limit -> limit.met()
-            ? "Tightest limit: " + limit.label() + ": " + room(limit) + "."
+            ? "Tightest limit: " + limit.label() + ", " + room(limit) + "."
             : "Broken: " + broken(limit) + ".")
         .orElse("Nothing could be computed.");
   }
@@ -157,9 +157,9 @@ public final class Reasons {
       case FULL_DUTY -> "nothing is overtaxed";
       case MOTOR -> "the motors exceed their burst current";
       case CONTROLLER -> "the controllers exceed their burst current";
-      case PACK -> "the pack passes its burst current";
-      case CONNECTOR -> "the plug passes its burst current";
-      case LEAD -> "the leads pass their burst current";
+      case PACK -> "the pack exceeds its burst current";
+      case CONNECTOR -> "the plug exceeds its burst current";
+      case LEAD -> "the leads exceed their burst current";
       case FLOOR_VOLTS -> "the pack sags below its floor volts";
     };
   }

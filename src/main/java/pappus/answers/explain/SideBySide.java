@@ -92,7 +92,7 @@ public final class SideBySide {
     }
     rows.add(
         row("tightest limit", build -> build.tightest().map(SideBySide::binding).orElse(NOTHING)));
-    rows.add(flown("flight ends", Reasons::ending));
+    rows.add(flown("end of flight", Reasons::ending));
     var asked = switch (scenario.goalOrEndurance()) {
       case ENDURANCE, RANGE -> PLANNED;
       case PRICE -> PRICE;

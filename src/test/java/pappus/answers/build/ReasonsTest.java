@@ -49,9 +49,9 @@ class ReasonsTest {
     var thrust = new Limit("thrust-to-weight", "thrust-to-weight", "", 2.25, 2, false, true);
 
     assertThat(Reasons.binding(Changed.limits(FIRST, List.of(mass, thrust))))
-        .isEqualTo("Tightest limit: thrust-to-weight: 2.25 of at least 2.00, 0.25 to spare.");
+        .isEqualTo("Tightest limit: thrust-to-weight, 2.25 of at least 2.00, 0.25 to spare.");
     assertThat(Reasons.binding(Changed.limits(FIRST, List.of(mass))))
-        .isEqualTo("Tightest limit: all-up mass: 180.0 g of at most 250.0 g, 70.00 g to spare.");
+        .isEqualTo("Tightest limit: all-up mass, 180.0 g of at most 250.0 g, 70.00 g to spare.");
   }
 
   @Test
@@ -98,9 +98,9 @@ class ReasonsTest {
   @CsvSource(delimiter = '|', textBlock = """
       MOTOR       | the motors exceed their burst current
       CONTROLLER  | the controllers exceed their burst current
-      PACK        | the pack passes its burst current
-      CONNECTOR   | the plug passes its burst current
-      LEAD        | the leads pass their burst current
+      PACK        | the pack exceeds its burst current
+      CONNECTOR   | the plug exceeds its burst current
+      LEAD        | the leads exceed their burst current
       FLOOR_VOLTS | the pack sags below its floor volts
       """, quoteCharacter = '"')
   void saysToWhatMotorOutputIsLimited(ThrottleLimit limit, String overtaxed) {
@@ -118,7 +118,7 @@ class ReasonsTest {
         Changed.capFresh(Changed.cap(FLIGHT, ThrottleLimit.PACK, 0.97), ThrottleLimit.PACK, 0.9);
 
     var limit =
-        "Limit motor output to 90 % in the flight firmware: above that, the pack passes its burst current on a fresh pack.";
+        "Limit motor output to 90 % in the flight firmware: above that, the pack exceeds its burst current on a fresh pack.";
     assertThat(Reasons.cap(onlyFresh))
         .contains(limit + " In mid-flight, where thrust is judged, the parts stand full throttle.");
     assertThat(Reasons.cap(both))

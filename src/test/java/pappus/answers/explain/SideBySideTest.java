@@ -63,7 +63,7 @@ class SideBySideTest {
             "throttle in hover",
             "price",
             "tightest limit",
-            "flight ends");
+            "end of flight");
   }
 
   @Test
@@ -99,7 +99,7 @@ class SideBySideTest {
     assertThat(said(1000, FIRST, FIRST))
         .startsWith(
             "They do not differ in anything told here.\n\nThe same in all: frame: Cottongrass 4; motor: Spikerush 1303-3400; ")
-        .endsWith("; flight ends: The flight ends at landing voltage, ahead of the reserve.\n");
+        .endsWith("; end of flight: The flight ends at landing voltage, ahead of the reserve.\n");
   }
 
   /** The longest label, that of the chance, takes 25 columns and 2; each build half of the rest. */

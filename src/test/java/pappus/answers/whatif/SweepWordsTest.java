@@ -146,8 +146,7 @@ class SweepWordsTest {
                 step("0", flying(2100), Ending.PROVEN),
                 step("20", flying(2110), Ending.PROVEN)),
             BY_FLIGHT))
-        .contains(
-            "From 0 to 20 °C, the best build flies 0.5 s longer per °C on average.");
+        .contains("From 0 to 20 °C, the best build flies 0.5 s longer per °C on average.");
     // What builds are ranked by counts as metres then.
     assertThat(SweepWords.slope(sweep("payload=0:20:20", 2, steps.get(0), steps.get(1)), BY_RANGE))
         .contains("From 0 to 20 g, the best build flies 0.5 m less far per g on average.");
