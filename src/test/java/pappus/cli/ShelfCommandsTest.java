@@ -225,7 +225,7 @@ class ShelfCommandsTest {
   void isDescribedAsAKindIs() {
     assertThat(CommandRun.of("describe", "shelf").out().lines())
         .contains(
-            "owned (whole number, may be left out): Pieces at hand, which cost nothing, 0 to 10000; absent: none.");
+            "owned (whole number, optional): Pieces at hand, which cost nothing, 0 to 10000; absent: none.");
     assertThat(CommandRun.of("describe", "shelf", "--columns").out())
         .isEqualTo("id,owned,stock,price (EUR),note\n");
   }
