@@ -256,7 +256,7 @@ class RecommendCommandTest {
 
     assertThat(run.out().replace('\n', ' '))
         .contains(
-            "what is owned preferred.",
+            "owned parts preferred.",
             "Ranking by pieces to buy, proven",
             " to buy",
             "All plan with 95 % of the best or more.");
