@@ -23,7 +23,10 @@ import pappus.search.exact.ExactSearch;
 @Tag("slow")
 class PlanWithTest {
   private static final int ROWS = 3;
+  /** Share of the estimate. */
   private static final double APART = 0.007;
+
+  private static final double WIDE = 0.86;
 
   static List<Path> scenarios() throws IOException {
     try (var files = Files.list(Path.of("scenarios"))) {
@@ -46,14 +49,16 @@ class PlanWithTest {
         new ExactSearch(question, 1).run(ROWS, Long.MAX_VALUE, new Incumbents(), done -> {});
     for (var row : found.rows()) {
       var band = doubts.band(row.assessment());
-      var sampled = Sampled.of(assessor, row.assessment(), 2000).lowSeconds();
+      // The tenth of two thousand flights errs by .6 % itself where they differ most.
+      var samples = band.planWith() < WIDE ? 20_000 : 2_000;
+      var sampled = Sampled.of(assessor, row.assessment(), samples).lowSeconds();
       System.out.printf(
           Locale.ROOT,
           "%s: plan with %.4f of the estimate, sampled %.4f%n",
           file.getFileName(),
           band.planWith(),
           sampled / band.estimate());
-      assertThat(band.low() / sampled).isBetween(1 - APART, 1 + APART);
+      assertThat((band.low() - sampled) / band.estimate()).isBetween(-APART, APART);
     }
   }
 }
