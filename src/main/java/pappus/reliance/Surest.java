@@ -1,6 +1,6 @@
 package pappus.reliance;
 
-import java.util.Map;
+import java.util.List;
 import java.util.OptionalDouble;
 import pappus.assessment.flight.Factors;
 import pappus.assessment.flight.Flights;
@@ -54,15 +54,18 @@ public record Surest(double ofThree, double ofLoss, double perGram, double perWa
     }
     var motor = three.motor().orElseThrow();
     var ofThree = 0.0;
-    for (var doubt : Map.of(
-            Doubt.MERIT, -figures.propeller().merit().deviation(),
-            Doubt.RESISTANCE, figures.motor().winding().deviation(),
-            Doubt.NO_LOAD, figures.motor().noLoad().deviation(),
-            Doubt.SLOW_RESISTANCE, BatteryFigures.slowDoubt(three.battery().orElseThrow()),
-            Doubt.CAPACITY, -figures.battery().delivered().deviation())
-        .entrySet()) {
-      var loss = lost(state, estimate, doubt.getKey(), doubt.getValue());
-      ofThree += loss * loss;
+    // In one order, since a sum of doubles depends on it.
+    for (var taken : List.of(
+        lost(state, estimate, Doubt.MERIT, -figures.propeller().merit().deviation()),
+        lost(state, estimate, Doubt.RESISTANCE, figures.motor().winding().deviation()),
+        lost(state, estimate, Doubt.NO_LOAD, figures.motor().noLoad().deviation()),
+        lost(
+            state,
+            estimate,
+            Doubt.SLOW_RESISTANCE,
+            BatteryFigures.slowDoubt(three.battery().orElseThrow())),
+        lost(state, estimate, Doubt.CAPACITY, -figures.battery().delivered().deviation()))) {
+      ofThree += taken * taken;
     }
     var growth = Sources.growthDoubt(motor);
     var ofGrowth = Math.max(

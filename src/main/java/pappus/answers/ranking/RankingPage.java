@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import pappus.answers.build.BuildLines;
 import pappus.answers.build.Cautions;
 import pappus.answers.build.Figures;
@@ -113,7 +114,7 @@ public final class RankingPage {
     data.put("confidence", Spoken.number(100 * scenario.massCap().confidenceOrUsual(), 0));
     data.put("chosen", first.chosen().number());
     data.put("high", Chart.rounded(chosen.band.high()));
-    data.put("titles", Map.of("mass", first.byMass(), "price", first.byPrice()));
+    data.put("titles", new TreeMap<>(Map.of("mass", first.byMass(), "price", first.byPrice())));
     data.put(
         "ranked",
         ranking.candidates().stream()
