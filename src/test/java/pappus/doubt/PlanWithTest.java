@@ -23,10 +23,12 @@ import pappus.search.exact.ExactSearch;
 @Tag("slow")
 class PlanWithTest {
   private static final int ROWS = 3;
-  /** Share of the estimate. */
   private static final double APART = 0.007;
 
-  /** Where doubts are wide, the goal of .007 is missed: a single state of the main parts tells no more. */
+  /**
+   * Share of the estimate. Where doubts are wide the goal of .007 is missed, and no other ranks of the drawn flights come
+   * nearer: three lower ones turn 1.0 % too much into 1.1 % too little.
+   */
   private static final double WIDE_APART = 0.010;
 
   private static final double WIDE = 0.86;
@@ -62,8 +64,11 @@ class PlanWithTest {
           file.getFileName(),
           band.planWith(),
           sampled / band.estimate());
-      assertThat((band.low() - sampled) / band.estimate())
-          .isBetween(isWide ? -WIDE_APART : -APART, isWide ? WIDE_APART : APART);
+      if (isWide) {
+        assertThat((band.low() - sampled) / band.estimate()).isBetween(-WIDE_APART, WIDE_APART);
+      } else {
+        assertThat(band.low() / sampled).isBetween(1 - APART, 1 + APART);
+      }
     }
   }
 }
