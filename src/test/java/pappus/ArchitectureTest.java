@@ -257,6 +257,7 @@ final class ArchitectureTest {
             "pappus.assessment",
             "pappus.doubt",
             "pappus.answers.build",
+            "pappus.structure",
             ANNOTATIONS),
         Layer.of(
             "pappus.answers.check",
@@ -310,7 +311,9 @@ final class ArchitectureTest {
             "pappus.search",
             "pappus.ranking",
             "pappus.change",
-            "pappus.document"),
+            "pappus.document",
+            "pappus.physics.structure",
+            "pappus.structure"),
         Layer.of(
             "pappus.document",
             "pappus.quantity",
@@ -344,7 +347,8 @@ final class ArchitectureTest {
             "pappus.search",
             "pappus.ranking",
             "pappus.change",
-            "pappus.whatif.relax"),
+            "pappus.whatif.relax",
+            "pappus.structure"),
         Layer.of(
             "pappus.scenario.reading",
             "pappus.quantity",
@@ -352,7 +356,8 @@ final class ArchitectureTest {
             "pappus.files",
             "pappus.files.json",
             "pappus.catalog",
-            "pappus.scenario"),
+            "pappus.scenario",
+            "pappus.structure"),
         Layer.of(
             "pappus.change",
             "pappus.quantity",
@@ -496,7 +501,9 @@ final class ArchitectureTest {
             "pappus.evidence",
             "pappus.files",
             "pappus.files.json",
+            "pappus.structure",
             JACKSON),
+        Layer.of("pappus.structure", "pappus.part", "pappus.physics.structure"),
         Layer.of("pappus.files.output", "pappus.files", "pappus.files.json", JACKSON),
         Layer.of(
             "pappus.files.json",
@@ -520,7 +527,8 @@ final class ArchitectureTest {
         Layer.of(
             "pappus.evidence.prior", "pappus.quantity", "pappus.part", "pappus.physics.battery"),
         Layer.of("pappus.physics.battery", "pappus.quantity", "pappus.physics.motor"),
-        Layer.of("pappus.part", "pappus.quantity", ANNOTATIONS),
+        Layer.of("pappus.part", "pappus.quantity", "pappus.physics.structure", ANNOTATIONS),
+        Layer.of("pappus.physics.structure", "pappus.quantity"),
         Layer.of("pappus.quantity"));
   }
 

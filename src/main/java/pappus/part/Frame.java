@@ -3,6 +3,7 @@ package pappus.part;
 import com.fasterxml.jackson.annotation.JsonIgnore;
 import com.fasterxml.jackson.annotation.JsonProperty;
 import com.fasterxml.jackson.annotation.JsonPropertyDescription;
+import com.fasterxml.jackson.annotation.OptBoolean;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import pappus.quantity.Money;
@@ -17,7 +18,10 @@ public record Frame(
     @JsonPropertyDescription("What it is called.") String name,
     @JsonPropertyDescription("Price of one selling unit.") Money price,
     @JsonPropertyDescription("How it is sold.") @ByClass Sale sold,
-    @JsonPropertyDescription("Mass of one piece.") Mass mass,
+    @JsonPropertyDescription(
+        "Mass of one piece; absent: that of its drawing, which then has plates and arms.")
+    @JsonProperty(isRequired = OptBoolean.FALSE)
+    Mass mass,
 
     @JsonPropertyDescription("Distance between the two front motor axes, across, mm, 40 to 400.")
     @ByClass
@@ -70,13 +74,21 @@ public record Frame(
     @JsonPropertyDescription("Where the battery is strapped.")
     Bay bay,
 
-    @JsonPropertyDescription("Its own centre of mass, mm forward of the motor centre.") @ByClass
+    @JsonPropertyDescription(
+        "Its own centre of mass, mm forward of the motor centre, -60 to 60; absent: that of its drawing with plates and arms, else 0.")
+    @ByClass
+    @JsonProperty(isRequired = OptBoolean.FALSE)
     double centreOfMassXMillimetres,
 
     @JsonPropertyDescription(
         "Drag area CdA, m², 0.001 to 0.05; absent: what plates, arms and pack show, but no less than 0.006 at 250 g all-up, by mass to the power of 2/3.")
     @Nullable
     Double dragAreaSquareMetres,
+
+    @JsonPropertyDescription(
+        "What it is cut from, by which its mass and how stiff its arms are follow; absent: its mass stays whatever its arms are, and nothing is told of their stiffness.")
+    @Nullable
+    FrameDrawing drawing,
 
     @JsonPropertyDescription("Where the numbers come from.") @ByClass
     String source,

@@ -2,7 +2,9 @@ package pappus.catalog;
 
 import com.fasterxml.classmate.ResolvedType;
 import com.fasterxml.jackson.annotation.JsonIgnore;
+import com.fasterxml.jackson.annotation.JsonProperty;
 import com.fasterxml.jackson.annotation.JsonUnwrapped;
+import com.fasterxml.jackson.annotation.OptBoolean;
 import com.github.victools.jsonschema.generator.CustomDefinition;
 import com.github.victools.jsonschema.generator.FieldScope;
 import com.github.victools.jsonschema.generator.MemberScope;
@@ -287,7 +289,13 @@ public final class SchemaWriter {
 
   private static boolean isRequired(FieldScope field) {
     return !field.getRawMember().getAnnotatedType().isAnnotationPresent(Nullable.class)
+        && !isFilledBeforeReading(field)
         && field.getRawMember().getType() != Optional.class;
+  }
+
+  private static boolean isFilledBeforeReading(FieldScope field) {
+    var written = field.getRawMember().getAnnotation(JsonProperty.class);
+    return written != null && written.isRequired() == OptBoolean.FALSE;
   }
 
   private static int position(MemberScope<?, ?> member) {

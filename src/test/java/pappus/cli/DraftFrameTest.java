@@ -173,6 +173,122 @@ class DraftFrameTest {
         .isCloseTo(json.path("frame").path("lostPerGram").asDouble(), within(0.2));
   }
 
+  private static final String PLATES =
+      "\"plates\": [{\"name\": \"bottom\", \"thicknessMillimetres\": 2, \"outline\": %s}]";
+
+  private static final String BOX =
+      "[{\"xMillimetres\": -45, \"yMillimetres\": -20}, {\"xMillimetres\": 45, \"yMillimetres\": -20}, {\"xMillimetres\": 45, \"yMillimetres\": 20}, {\"xMillimetres\": -45, \"yMillimetres\": 20}]";
+
+  private static final String ARMS =
+      "\"arms\": [{\"pair\": \"front\", \"lengthMillimetres\": 60, \"endMillimetres\": 16}, {\"pair\": \"%s\", \"lengthMillimetres\": 60, \"endMillimetres\": 16}]";
+
+  /** That frame without a mass of its own, but with a drawing. */
+  private static String drawn(String outline, String other) {
+    var plain = fields("draft", "Draft", 35, "");
+    var mass = plain.substring(plain.indexOf("\"mass\""), plain.indexOf("\"frontSpacing"));
+    var bay = "\"drawing\": {" + PLATES.formatted(outline) + ", " + ARMS.formatted(other) + "}, ";
+    return plain.replace(mass, "").replace("\"source\"", bay + "\"source\"");
+  }
+
+  private void write(String fields) throws IOException {
+    Files.writeString(folder.resolve("marsh.json"), SmallShop.scenarioText(fields));
+  }
+
+  /** 3600 mm² by 2 mm: 11.16 g; four arms of 60 mm, 7.8 to 5.8 wide (6.8) and 2.5 mm thick with ends of 16 mm. */
+  @Test
+  void weighsWhatItsDrawingSays() throws IOException {
+    write(drawn(BOX, "rear"));
+    var frame = (Frame) SmallShop.few().part("cottongrass-4").orElseThrow();
+    var width = frame.armWidthMillimetres();
+    var arm = 1.55e-3
+        * frame.armThicknessMillimetres()
+        * (60 * width.mean() + Math.PI * 64 - width.tip() * 8);
+    var build = String.join(",", SmallShop.ONE_BUILD).replace("cottongrass-4", "draft");
+
+    var run = run("assess", build, "--format", "json");
+
+    assertThat(run.err()).isEmpty();
+    var line = run.json().path("build").path("mass").path("lines").get(0);
+    assertThat(line.path("what").asString()).isEqualTo("frame");
+    assertThat(line.path("grams").asDouble()).isCloseTo(11.16 + 4 * arm, within(0.006));
+    var arms = run.json().path("build").path("arms");
+    assertThat(arms).hasSize(2);
+    assertThat(arms.get(0).path("hertz").asDouble()).isBetween(30.0, 200.0);
+    assertThat(run("assess", build).out()).contains("Arms bend first at ");
+  }
+
+  @Test
+  void weighsMoreWithThickerArmsAndFliesLess() throws IOException {
+    write(drawn(BOX, "rear"));
+
+    var run = run("vary", "--over", "frame.arm-thickness=2:4:1", "--format", "json");
+
+    assertThat(run.err()).isEmpty();
+    var steps = run.json().path("steps");
+    var grams = new ArrayList<Double>();
+    var hertz = new ArrayList<Double>();
+    steps.forEach(step -> {
+      grams.add(step.path("best").path("grams").asDouble());
+      hertz.add(step.path("armHertz").asDouble());
+    });
+    assertThat(grams).isSorted().doesNotHaveDuplicates();
+    assertThat(hertz).isSorted().doesNotHaveDuplicates();
+    assertThat(run("vary", "--over", "frame.arm-thickness=2:4:1").out())
+        .contains("arms Hz")
+        .contains("An arm's root at 4 mm stands ")
+        .contains("no promise");
+  }
+
+  @Test
+  void aMassThatIsSetStands() throws IOException {
+    write(drawn(BOX, "rear"));
+    var build = String.join(",", SmallShop.ONE_BUILD).replace("cottongrass-4", "draft");
+
+    var run = run(
+        "assess",
+        build,
+        "--set",
+        "draftFrame.mass={\"grams\": 30, \"known\": \"measured\"}",
+        "--format",
+        "json");
+
+    assertThat(run.json().path("build").path("mass").path("lines").get(0).path("grams").asDouble())
+        .isEqualTo(30);
+  }
+
+  @Test
+  void aDrawingThatIsNoneIsToldInALine() throws IOException {
+    var file = CommandRun.typed(folder).resolve("marsh.json").toString();
+    write(drawn("[{\"xMillimetres\": 0, \"yMillimetres\": 0}]", "rear"));
+    assertThat(run("recommend").errors())
+        .singleElement()
+        .asString()
+        .startsWith(file)
+        .endsWith("draftFrame.drawing.plates[0].outline must list 3 to 500 corners, but lists 1.");
+
+    write(drawn(
+        BOX.replace(" 45, \"yMillimetres\": 20}", " 44, \"yMillimetres\": -21}"), "rear"));
+    assertThat(run("recommend").errors())
+        .singleElement()
+        .asString()
+        .endsWith(
+            "draftFrame.drawing.plates[0].outline must not cross itself, but two of its sides meet.");
+
+    write(drawn(BOX, "front"));
+    assertThat(run("recommend").errors())
+        .singleElement()
+        .asString()
+        .endsWith(
+            "draftFrame.drawing.arms must list a front and a rear pair, or none, but lists the front pair twice.");
+
+    // Without a plate nothing tells the mass.
+    write(drawn(BOX, "rear").replace(PLATES.formatted(BOX), "\"plates\": []"));
+    assertThat(run("recommend").errors())
+        .singleElement()
+        .asString()
+        .endsWith("draftFrame.mass is missing.");
+  }
+
   @Test
   void withoutADraftNothingIsFixed() {
     var scenario = SmallShop.scenario("");

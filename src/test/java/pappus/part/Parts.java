@@ -116,6 +116,7 @@ public final class Parts {
         new Frame.Bay(Frame.Bay.Side.TOP, 40, -50, 50, null, 20),
         0,
         null,
+        null,
         SOURCE,
         List.of());
   }

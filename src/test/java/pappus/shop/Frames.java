@@ -8,6 +8,7 @@ import pappus.part.Frame;
 import pappus.part.Frame.Bay;
 import pappus.part.Frame.PlateHeight;
 import pappus.part.Frame.Position;
+import pappus.part.FrameDrawing;
 import pappus.part.Known;
 import pappus.part.Mass;
 import pappus.part.MountingHoles;
@@ -118,6 +119,7 @@ final class Frames {
         bay(below, bayWidth, half, row, draw),
         Draw.round(draw.between(-2, 4), 0.5),
         dragArea(propeller, Double.parseDouble(row[3]), draw),
+        row[0].equals("Gorsewain") ? drawing(name, front, side, grams, row) : null,
         Sources.withNote(
             Sources.of(known, "distances from the maker's drawing", draw),
             soft
@@ -131,6 +133,50 @@ final class Frames {
     var draw = Draw.of(name + " arms");
     var middle = (1.8 + 1.15 * propeller) * Math.sqrt(perSquare / 17) * draw.scatter(0.06);
     return new Frame.ArmWidth(Draw.round(1.15 * middle, 0.1), Draw.round(0.85 * middle, 0.1));
+  }
+
+  /** Arms from plate to motor, and plates that take what arms, standoffs and screws leave of its mass. */
+  private static FrameDrawing drawing(
+      String name, double front, double side, double grams, String[] row) {
+    var draw = Draw.of(name + " drawing");
+    var propeller = Double.parseDouble(row[2]);
+    var thickness = Double.parseDouble(row[6]);
+    var along = 2 * Math.min(42, 20 + 4.4 * propeller);
+    var bare = 1 - Math.min(Double.parseDouble(row[5]) / front, along / side);
+    var length = Draw.round(bare * Math.hypot(front, side) / 2, 0.5);
+    var width = arm(name, propeller, Double.parseDouble(row[3]));
+    var arms = Stream.of(FrameDrawing.Pair.values())
+        .map(pair -> new FrameDrawing.Arm(pair, length, null, null, null, null, null, null))
+        .toList();
+    var standoffs = new FrameDrawing.Standoffs(6, grams > 60 ? 0.037 : 0.019);
+    var screws = new FrameDrawing.Screws(16, grams > 60 ? 0.6 : 0.25);
+    var height = Double.parseDouble(row[9].split(" ", -1)[0]);
+    var ends = Math.pow(circles(row[7]).stream().mapToDouble(Span::toMillimetres).max().orElseThrow() + 4, 2);
+    var plates = (grams
+            - 4 * 1.55e-3 * thickness * (length * width.mean() + 0.5 * ends)
+            - 6 * standoffs.gramsPerMillimetre() * height
+            - 16 * screws.grams())
+        * draw.scatter(0.03);
+    return new FrameDrawing(
+        List.of(
+            plate("bottom", 0.6 * plates, Math.max(1.5, thickness - 1), draw),
+            plate("top", 0.4 * plates, 1.5, draw)),
+        arms,
+        standoffs,
+        screws);
+  }
+
+  private static FrameDrawing.Plate plate(String name, double grams, double thickness, Draw draw) {
+    return new FrameDrawing.Plate(
+        name,
+        thickness,
+        null,
+        Draw.round(grams / (1.55e-3 * thickness), 10),
+        Draw.round(draw.between(-6, 6), 0.5),
+        null,
+        null,
+        null,
+        null);
   }
 
   /** Longest pack a square frame is meant for, mm. */

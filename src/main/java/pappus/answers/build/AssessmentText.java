@@ -70,6 +70,7 @@ public final class AssessmentText {
       Hints.of(assessment).forEach(lines::item);
       Journey.power(flight).ifPresent(lines::say);
       Cautions.windings(assessment, scenario).ifPresent(lines::say);
+      ArmWords.sentence(assessment).ifPresent(lines::say);
       var counted = Reasons.counted(assessment.build(), flight.figures());
       if (!counted.isEmpty()) {
         lines.blank().say(Reasons.COUNTED);

@@ -45,6 +45,7 @@ public final class Hints {
         hints.addAll(drag(assessment));
         hints.addAll(course(course));
       });
+      hints.addAll(ArmWords.remarks(assessment));
     });
     return hints;
   }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.Function;
+import pappus.answers.build.ArmWords;
 import pappus.answers.build.BuildLines;
 import pappus.answers.build.Changes;
 import pappus.answers.build.Figures;
@@ -83,6 +84,8 @@ public final class SideBySide {
     rows.add(flown("power as flown", flight -> Spoken.number(flight.flownW(), 1) + " W"));
     rows.add(flown("electronics", flight -> Spoken.number(flight.split().avionicsW(), 1) + " W"));
     rows.add(flown("throttle in hover", flight -> Spoken.number(100 * flight.duty(), 0) + " %"));
+    rows.add(row("arms bend at", SideBySide::arms));
+    rows.add(row("an arm's root", this::root));
     rows.add(row(PRICE, build -> Spoken.price(build.cost().cents(), BuildLines.currency(build))));
     if (builds.stream().anyMatch(build -> build.outlay().isPresent())) {
       rows.add(row(
@@ -101,6 +104,26 @@ public final class SideBySide {
     };
     rows.sort(Comparator.comparing(row -> !row.label().equals(asked)));
     return rows;
+  }
+
+  private static String arms(Assessment build) {
+    return ArmWords.hertz(build)
+        .map(hertz -> "%s Hz, a rough figure".formatted(Spoken.number(hertz, 0)))
+        .orElse(NOTHING);
+  }
+
+  /** Beside the first build whose arms are drawn. */
+  private String root(Assessment build) {
+    var first = builds.stream().filter(one -> ArmWords.hertz(one).isPresent()).findFirst();
+    if (first.isEmpty() || ArmWords.hertz(build).isEmpty()) {
+      return NOTHING;
+    }
+    return first.get() == build
+        ? "bears %s N/mm² with its weight on one motor"
+            .formatted(Spoken.number(ArmWords.stressAtWeight(build).orElseThrow(), 0))
+        : ArmWords.beside(build, first.get(), "build " + (builds.indexOf(first.get()) + 1))
+                .orElse(NOTHING)
+            + ", each loaded by the same multiple of its weight (no promise)";
   }
 
   private static String told(Assessment build, String text) {

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import pappus.answers.build.ArmWords;
 import pappus.answers.build.Cautions;
 import pappus.answers.build.Hints;
 import pappus.answers.build.Journey;
@@ -61,6 +62,10 @@ public record AssessmentJson(
     @JsonPropertyDescription("What each fit rule says.") List<FindingJson> findings,
     @JsonPropertyDescription("How it is put together.") InstallationJson installation,
 
+    @JsonPropertyDescription(
+        "How its arms bend, an engineering estimate; left out where they are not drawn.")
+    Optional<List<ArmJson>> arms,
+
     @JsonPropertyDescription("Why it is as it is, in sentences.")
     List<String> reasons,
 
@@ -92,6 +97,7 @@ public record AssessmentJson(
         assessment.tightest().map(Limit::id),
         assessment.findings().stream().map(FindingJson::of).toList(),
         InstallationJson.of(assessment),
+        ArmJson.of(assessment),
         reasons(assessment, scenario, planWith),
         Cautions.of(assessment, scenario));
   }
@@ -105,6 +111,7 @@ public record AssessmentJson(
       reasons.add(Reasons.ending(flight));
       Reasons.cap(flight).ifPresent(reasons::add);
       reasons.addAll(Hints.of(assessment));
+      ArmWords.sentence(assessment).ifPresent(reasons::add);
     });
     return reasons;
   }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import pappus.answers.build.ArmWords;
 import pappus.answers.build.BuildLines;
 import pappus.assessment.Assessment;
 import pappus.compatibility.Clearance;
@@ -21,10 +22,12 @@ import pappus.quantity.Sentence;
 
 /** Where things go on the frame, and what holds them. */
 final class Mounting {
+  private final Assessment assessment;
   private final Fitting fitting;
   private final List<Clearance> clearances;
 
   Mounting(Assessment assessment) {
+    this.assessment = assessment;
     this.fitting = assessment.fitting();
     this.clearances = Clearances.of(fitting);
   }
@@ -117,6 +120,7 @@ final class Mounting {
             + " "
             + BenchWords.bay(frame.bay().place(), placing));
       });
+      ArmWords.sentence(assessment).ifPresent(says::add);
     });
     return new SheetSection(
         "places",

@@ -77,6 +77,10 @@ public record SweepJson(
       @JsonPropertyDescription("Mass it needs at the confidence asked for, g.")
       Optional<Double> neededGrams,
 
+      @JsonPropertyDescription(
+          "First bending frequency of its softest arms, Hz, ± 15 %; left out where they are not drawn.")
+      Optional<Double> armHertz,
+
       @JsonPropertyDescription("Roles that differ from the step before.")
       List<SwapJson.Difference> changed,
 
@@ -132,6 +136,7 @@ public record SweepJson(
         step.isCarriedOver(),
         best.build().map(build -> BriefJson.of(build, scenario, parts)),
         best.build().map(build -> needed(build, deviations)),
+        ArmsVaried.hertz(step),
         step.changed().stream()
             .map(changed -> SwapJson.Difference.of(changed, parts))
             .toList(),

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import org.jspecify.annotations.Nullable;
+import pappus.answers.build.ArmWords;
 import pappus.answers.build.BuildLines;
 import pappus.answers.build.Cautions;
 import pappus.assessment.Assessment;
@@ -51,6 +52,9 @@ public final class SweepPage {
     var charts = new ArrayList<Chart>();
     if (sweep != null) {
       charts.add(flights(sweep));
+      if (new ArmsVaried(sweep).areTold()) {
+        charts.add(stiffness(sweep));
+      }
       charts.add(prices(sweep));
     }
     if (front != null) {
@@ -67,6 +71,16 @@ public final class SweepPage {
         isForRange ? "Range" : "Endurance",
         isForRange ? Chart.Axis.of("over ground", "km", 2) : Chart.Axis.of("in the air", "min", 1),
         build -> Assessment.figure(build.flown()) / (isForRange ? 1000 : 60));
+  }
+
+  /** Steps whose best build has no arms drawn do not come up: the frame is the same at all. */
+  private Chart stiffness(Sweep sweep) {
+    return chart(
+        sweep,
+        "stiffness",
+        "First bending frequency of the arms",
+        Chart.Axis.of("arms of the best build", "Hz", 0),
+        build -> ArmWords.hertz(build).orElse(0.0));
   }
 
   private Chart prices(Sweep sweep) {

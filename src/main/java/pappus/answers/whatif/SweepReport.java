@@ -81,6 +81,7 @@ public final class SweepReport {
       table(sweep, false, figures.brief(currency)).lines(width).forEach(line -> lines.row(line, 4));
       lines.blank();
       SweepWords.slope(sweep, scenario).ifPresent(lines::say);
+      new ArmsVaried(sweep).said().forEach(lines::say);
       lines.say(SweepWords.standing(sweep));
     }
     if (advice != null) {
@@ -126,6 +127,7 @@ public final class SweepReport {
     if (sweep != null) {
       said.add(SweepWords.varied(sweep, scenario));
       SweepWords.slope(sweep, scenario).ifPresent(said::add);
+      said.addAll(new ArmsVaried(sweep).said());
     }
     if (advice != null) {
       said.addAll(new FrameAdviceText(scenario, advice).said());
@@ -226,6 +228,10 @@ public final class SweepReport {
     }
     columns.addAll(numbers);
     columns.add(Table.Column.text("", "beyond_belief"));
+    var areArmsTold = new ArmsVaried(shown).areTold();
+    if (areArmsTold) {
+      columns.add(Table.Column.number("arms Hz", "arms_hz", 0));
+    }
     if (isWhole) {
       columns.add(Table.Column.text("proven", "proven"));
     }
@@ -240,6 +246,9 @@ public final class SweepReport {
       var cells = new ArrayList<Object>(step.values());
       cells.addAll(figures.cells(best.build()));
       cells.add(best.build().map(Figures::mark).orElse(""));
+      if (areArmsTold) {
+        cells.add(ArmsVaried.hertz(step).<Object>map(hertz -> hertz).orElse(""));
+      }
       if (isWhole) {
         cells.add(best.isProof() ? "yes" : "no");
       }

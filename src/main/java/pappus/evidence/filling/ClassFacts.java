@@ -16,6 +16,9 @@ final class ClassFacts {
   private static final String TRADE = "what is usual in the trade";
   private static final String ANALOGUE = "analogue";
 
+  /** What mass and centre of mass of a frame come from that is drawn. */
+  static final String DRAWING = "its drawing";
+
   /** Kv, stator diameter in mm and most cells of a motor multiply to this, ± 13 %. */
   private static final double KV_MM_CELLS = 221_000;
 
@@ -32,6 +35,10 @@ final class ClassFacts {
       part.json("sold", "sold as", "{\"unit\": \"set\", \"pieces\": 4}", "a set of 4", SHOP);
     } else {
       part.json("sold", "sold as", "{\"unit\": \"each\", \"pieces\": 1}", "one each", SHOP);
+    }
+    if (kind == Kind.FRAME && isDrawn(part)) {
+      // Kept until the whole record is there, by which its drawing is weighed.
+      part.json("mass", "mass", "{\"grams\": 50, \"known\": \"estimated\"}", "50 g", DRAWING);
     }
     part.within("mass", mass -> mass.word("known", "mass known", "maker", "the page of a shop"));
     part.word("source", "source", "Not stated.", "no more than is given");
@@ -323,6 +330,14 @@ final class ClassFacts {
     }
   }
 
+  /** Whether a drawing tells all that a frame weighs. */
+  private static boolean isDrawn(Blanks frame) {
+    return frame
+        .inner("drawing")
+        .filter(drawing -> !drawing.list("plates").isEmpty() && !drawing.list("arms").isEmpty())
+        .isPresent();
+  }
+
   private static void frame(Blanks frame) {
     frame.number("diagonalMillimetres").ifPresent(diagonal -> {
       var side = diagonal / Math.sqrt(2);
@@ -404,7 +419,7 @@ final class ClassFacts {
         Harm.EITHER,
         -60,
         60,
-        TRADE);
+        isDrawn(frame) ? DRAWING : TRADE);
     frame.within("bay", bay -> {
       bay.fill(
           "widthMillimetres",

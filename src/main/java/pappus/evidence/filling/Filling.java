@@ -29,6 +29,8 @@ import pappus.part.Kind;
 import pappus.part.Motor;
 import pappus.part.Part;
 import pappus.part.PartCopy;
+import pappus.quantity.Require;
+import pappus.structure.DrawnMass;
 import tools.jackson.core.JacksonException;
 import tools.jackson.core.JsonToken;
 import tools.jackson.core.TokenStreamContext;
@@ -164,7 +166,46 @@ public final class Filling {
       return part;
     }
     values.put("assumed", all);
-    return PartCopy.with(part, values);
+    var settled = PartCopy.with(part, values);
+    return settled instanceof Frame frame ? part(drawn(frame)) : settled;
+  }
+
+  /** The same kind of part as before. */
+  @SuppressWarnings("unchecked")
+  private static <P extends Part> P part(Part same) {
+    return (P) same;
+  }
+
+  /** With what its record leaves to its drawing. */
+  private static Frame drawn(Frame frame) {
+    var mass = assumedByDrawing(frame, "mass");
+    var centre = assumedByDrawing(frame, "centreOfMassXMillimetres");
+    if (!mass && !centre) {
+      return frame;
+    }
+    var drawn = DrawnMass.settled(frame, !mass, !centre);
+    var all = drawn.assumed().stream()
+        .map(one -> one.path().equals("mass") && mass
+            ? new Assumed(
+                one.path(),
+                one.name(),
+                Require.plain(drawn.mass().grams()) + " g",
+                DrawnMass.DOUBT,
+                one.from())
+            : one.path().equals("centreOfMassXMillimetres") && centre
+                ? new Assumed(
+                    one.path(),
+                    one.name(),
+                    Require.plain(drawn.centreOfMassXMillimetres()) + " mm forward",
+                    0,
+                    one.from())
+                : one)
+        .toList();
+    return PartCopy.with(drawn, Map.of("assumed", all));
+  }
+
+  private static boolean assumedByDrawing(Frame frame, String path) {
+    return frame.assumed(path).filter(one -> one.from().equals(ClassFacts.DRAWING)).isPresent();
   }
 
   private static double width(double millimetresPerInch, Frame frame) {

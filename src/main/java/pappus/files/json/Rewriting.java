@@ -129,6 +129,28 @@ public final class Rewriting {
     return root.fields().containsKey(name);
   }
 
+  /**
+   * Whether something is at a path.
+   *
+   * @param path such as {@code draftFrame.drawing.plates[0]}
+   */
+  public boolean isThere(String path) {
+    Node at = root;
+    for (var step : steps(path)) {
+      var name = step.name();
+      if (at instanceof ObjectNode object && name != null && object.fields().containsKey(name)) {
+        at = object.fields().get(name).value();
+      } else if (at instanceof ListNode list
+          && name == null
+          && step.index() < list.elements().size()) {
+        at = list.elements().get(step.index());
+      } else {
+        return false;
+      }
+    }
+    return true;
+  }
+
   /** A number in a field of the file itself, as it is written; empty if there is none. */
   public Optional<String> number(String name) {
     return field(name).filter(Leaf::isNumber).map(Leaf::raw);

@@ -3,6 +3,8 @@ package pappus.files.json;
 import static java.nio.charset.StandardCharsets.ISO_8859_1;
 
 import com.fasterxml.jackson.annotation.JsonIgnore;
+import com.fasterxml.jackson.annotation.JsonProperty;
+import com.fasterxml.jackson.annotation.OptBoolean;
 import java.math.BigDecimal;
 import java.util.Arrays;
 import org.jspecify.annotations.Nullable;
@@ -145,7 +147,7 @@ public final class StrictMapper {
         .build();
   }
 
-  /** A component may be left out only if its type says so. */
+  /** A component may be left out only if its type says so, or the record itself tells that it is missing. */
   private static final class RequiredUnlessNullable extends JacksonAnnotationIntrospector {
     private static final long serialVersionUID = 1L;
 
@@ -154,7 +156,9 @@ public final class StrictMapper {
       if (member instanceof AnnotatedParameter parameter
           && parameter.getDeclaringClass().isRecord()) {
         var component = parameter.getDeclaringClass().getRecordComponents()[parameter.getIndex()];
+        var written = component.getAccessor().getAnnotation(JsonProperty.class);
         return !component.getAnnotatedType().isAnnotationPresent(Nullable.class)
+            && (written == null || written.isRequired() != OptBoolean.FALSE)
             && !component.getAccessor().isAnnotationPresent(JsonIgnore.class);
       }
       return super.hasRequiredMarker(config, member);

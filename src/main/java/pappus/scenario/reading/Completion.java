@@ -9,6 +9,7 @@ import pappus.files.Problem;
 import pappus.files.Problems;
 import pappus.files.Shown;
 import pappus.files.Source;
+import pappus.files.json.Altered;
 import pappus.files.json.JsonText;
 import pappus.files.json.Rewriting;
 import pappus.files.json.Rewriting.Refused;
@@ -16,10 +17,13 @@ import pappus.part.Lump;
 import pappus.scenario.MassCap;
 import pappus.scenario.Scenario;
 import pappus.scenario.Shortened;
+import pappus.structure.DrawnMass;
 
 /** Puts into a scenario file what it leaves to be put in, and what is to stand there in place of what it says. */
 final class Completion {
   private static final int LONGEST_NAME = 64;
+
+  private static final String DRAFT = "draftFrame";
 
   private final Rewriting file;
   private final String name;
@@ -41,7 +45,7 @@ final class Completion {
    * @param problems gain every setting that has no place, and every lump that there is none of
    * @return the file as it is, where that is all
    */
-  static Source of(
+  static Completed of(
       Source source,
       List<Setting> settings,
       String currency,
@@ -49,7 +53,7 @@ final class Completion {
       Problems problems) {
     var file = Rewriting.of(source);
     if (file.isEmpty()) {
-      return source;
+      return new Completed(source, Undrawn.NOTHING);
     }
     var completion = new Completion(file.get(), nameOf(source.name()), currency, lumps);
     completion.complete();
@@ -62,7 +66,61 @@ final class Completion {
       completion.complete();
     }
     completion.tellMissing(problems);
-    return file.get().source();
+    var undrawn = completion.drawn();
+    return new Completed(file.get().source(), undrawn);
+  }
+
+  /**
+   * A file to be read.
+   *
+   * @param undrawn what was put in to be worked out from the drawing of its draft frame
+   */
+  record Completed(Source source, Undrawn undrawn) {}
+
+  /**
+   * What a draft frame leaves to its drawing.
+   *
+   * @param mass whether its mass
+   * @param centre whether its centre of mass
+   */
+  record Undrawn(boolean mass, boolean centre) {
+    static final Undrawn NOTHING = new Undrawn(false, false);
+
+    /** With that worked out. */
+    Scenario settled(Scenario scenario) {
+      var draft = scenario.draftFrame();
+      return draft == null || (!mass && !centre)
+          ? scenario
+          : Altered.record(
+              Scenario.class,
+              scenario,
+              Map.of(DRAFT, DrawnMass.settled(draft, !mass, !centre)));
+    }
+  }
+
+  /** A mass that is put here counts for nothing but that a record cannot do without. */
+  private Undrawn drawn() {
+    if (!file.isThere(DRAFT + ".id")) {
+      return Undrawn.NOTHING;
+    }
+    var isDrawn = file.isThere(DRAFT + ".drawing.plates[0]") && file.isThere(DRAFT + ".drawing.arms[0]");
+    var undrawn = new Undrawn(
+        isDrawn && !file.isThere(DRAFT + ".mass"), !file.isThere(DRAFT + ".centreOfMassXMillimetres"));
+    if (undrawn.mass()) {
+      putDrawn(DRAFT + ".mass", "{\"grams\": 1, \"known\": \"estimated\"}");
+    }
+    if (undrawn.centre()) {
+      putDrawn(DRAFT + ".centreOfMassXMillimetres", "0");
+    }
+    return undrawn;
+  }
+
+  private void putDrawn(String path, String json) {
+    try {
+      file.put(path, json, file.origin(DRAFT));
+    } catch (Refused refused) {
+      throw new IllegalStateException(refused);
+    }
   }
 
   private void complete() {

@@ -69,8 +69,11 @@ public final class ScenarioReader {
     var problems = new Problems();
     var known = currency.isEmpty() ? USUAL_CURRENCY : currency;
     var completed = Completion.of(source, settings, known, lumps, problems);
-    var scenario = JsonReader.readRecord(completed, SCHEMA, Scenario.class, problems);
+    var scenario = JsonReader.readRecord(completed.source(), SCHEMA, Scenario.class, problems);
     problems.throwIfAny();
-    return new ReadScenario(scenario.orElseThrow(), source.fingerprint(), JsonPlaces.of(completed));
+    return new ReadScenario(
+        completed.undrawn().settled(scenario.orElseThrow()),
+        source.fingerprint(),
+        JsonPlaces.of(completed.source()));
   }
 }

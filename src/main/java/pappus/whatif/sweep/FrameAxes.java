@@ -7,23 +7,26 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import pappus.change.Asked;
 import pappus.files.Closest;
 import pappus.files.Shown;
 import pappus.files.json.Altered;
 import pappus.part.Frame;
+import pappus.part.FrameDrawing;
 import pappus.part.MountingHoles;
 import pappus.part.Part;
 import pappus.part.Role;
 import pappus.part.Span;
 import pappus.part.StackPattern;
 import pappus.scenario.Scenario;
+import pappus.structure.DrawnMass;
 import pappus.whatif.sweep.Axis.Tightens;
 
 /**
- * Properties of a frame that can be swept. All else of the frame stays as it is, its mass too, but for the height
- * between its plates: what the heights of the drawing add to the mass tells what any other adds.
+ * Properties of a frame that can be swept. All else of the frame stays as it is, but for its mass: where its arms are
+ * drawn, it goes with them, and what the heights of the drawing add to it tells what any other adds.
  */
 final class FrameAxes {
   private static final String PREFIX = "frame.";
@@ -46,15 +49,22 @@ final class FrameAxes {
    *
    * @param unit of its values
    */
-  private record Property(String unit, Fields fields) {}
+  private record Property(String unit, Fields fields) {
+    /** One of which the mass of the arms depends on. */
+    static Property ofArms(Fields fields) {
+      return new Property("mm", (frame, value) -> weighed(frame, fields.of(frame, value)));
+    }
+  }
 
   private static final Map<String, Property> PROPERTIES = new TreeMap<>(Map.of(
       "spacing",
-      new Property("mm", FrameAxes::spacing),
+      Property.ofArms(FrameAxes::spacing),
       "mass",
       new Property("g", (frame, value) -> Map.of("mass.grams", number(value))),
       "arm-thickness",
-      new Property("mm", (frame, value) -> Map.of("armThicknessMillimetres", number(value))),
+      Property.ofArms(FrameAxes::thickness),
+      "arm-width",
+      Property.ofArms(FrameAxes::width),
       "inner-height",
       new Property("mm", FrameAxes::height),
       "camera-width",
@@ -146,7 +156,46 @@ final class FrameAxes {
     fields.put("frontSpacingMillimetres", rounded(frame.frontSpacingMillimetres() * factor));
     fields.put("sideSpacingMillimetres", rounded(frame.sideSpacingMillimetres() * factor));
     fields.put("diagonalMillimetres", null);
+    var longer = (factor - 1) * frame.diagonal() / 2;
+    drawn(frame, arm -> arm.longerBy(longer)).ifPresent(drawing -> fields.put("drawing", drawing));
     return fields;
+  }
+
+  /** Its drawing with other arms; empty where it has none. */
+  private static Optional<FrameDrawing> drawn(Frame frame, UnaryOperator<FrameDrawing.Arm> other) {
+    return Optional.ofNullable(frame.drawing()).map(drawing -> drawing.withArms(other));
+  }
+
+  private static Map<String, Object> thickness(Frame frame, String value) {
+    var fields = new HashMap<String, Object>();
+    fields.put("armThicknessMillimetres", number(value));
+    drawn(frame, arm -> arm.withThickness(number(value)))
+        .ifPresent(drawing -> fields.put("drawing", drawing));
+    return fields;
+  }
+
+  /** Where the arm leaves the plate; under the motor it keeps its proportion. */
+  private static Map<String, Object> width(Frame frame, String value) {
+    var now = frame.armWidthMillimetres();
+    if (now == null) {
+      throw new IllegalArgumentException(
+          "armWidthMillimetres must be there to be varied, but is not.");
+    }
+    return Map.of(
+        "armWidthMillimetres",
+        Map.of("root", number(value), "tip", rounded(now.tip() / now.root() * number(value))));
+  }
+
+  /** With the mass that follows, where the arms are drawn. */
+  private static Map<String, Object> weighed(Frame frame, Map<String, Object> fields) {
+    if (frame.drawing() == null) {
+      return fields;
+    }
+    var changed = Altered.record(Frame.class, frame, fields);
+    var all = new HashMap<>(fields);
+    all.put("mass", DrawnMass.massAfter(frame, changed));
+    all.put("centreOfMassXMillimetres", DrawnMass.centreAfter(frame, changed));
+    return all;
   }
 
   /** That height alone, with the mass that the drawing gives it. */
@@ -159,8 +208,8 @@ final class FrameAxes {
   /**
    * What a height between the plates adds to the mass of a frame, g, to the hundredth: as drawn where it is drawn;
    * between two drawn heights in proportion, since the plates stay and the standoffs grow by the millimetre; beyond
-   * them as the two nearest go on. One drawn height alone, or none, tells nothing of others: its mass is kept. Of equal
-   * heights the lightest counts, as it is the one that is ordered.
+   * them as the two nearest go on. One drawn height alone tells of others by the standoffs that are drawn; without
+   * these, its mass is kept. Of equal heights the lightest counts, as it is the one that is ordered.
    */
   private static double addedGrams(Frame frame, double millimetres) {
     var lightest = new TreeMap<Double, Frame.PlateHeight>();
@@ -169,8 +218,13 @@ final class FrameAxes {
         .forEach(height -> lightest.putIfAbsent(height.millimetres(), height));
     var drawn = List.copyOf(lightest.values());
     for (var height : drawn) {
-      if (drawn.size() == 1 || height.millimetres() == millimetres) {
+      if (height.millimetres() == millimetres) {
         return height.addedGrams();
+      }
+      if (drawn.size() == 1) {
+        var more = DrawnMass.gramsPerMillimetre(frame).orElse(0.0)
+            * (millimetres - height.millimetres());
+        return rounded(height.addedGrams() + more) + 0.0;
       }
     }
     if (drawn.isEmpty()) {

@@ -18,10 +18,12 @@ import pappus.files.Source;
 import pappus.files.json.JsonText;
 import pappus.part.Assumed;
 import pappus.part.Battery;
+import pappus.part.Frame;
 import pappus.part.Kind;
 import pappus.part.Motor;
 import pappus.part.Part;
 import pappus.shop.SmallShop;
+import pappus.structure.DrawnMass;
 import tools.jackson.databind.json.JsonMapper;
 
 /** What a page of a shop prints is a whole part. */
@@ -155,6 +157,33 @@ class FillingTest {
     assertThat(pack.assumed("resistance").orElseThrow().inWords())
         .startsWith("cell resistance ")
         .contains(" mΩ ± ");
+  }
+
+  /** 4000 mm² by 2 mm: 12.4 g; arms by their lengths; all 5 mm forward. */
+  @Test
+  void aFrameWeighsWhatItsDrawingSays() {
+    var drawing =
+        ", \"drawing\": {\"plates\": [{\"name\": \"bottom\", \"thicknessMillimetres\": 2, \"squareMillimetres\": 4000, \"xMillimetres\": 5}], \"arms\": [{\"pair\": \"rear\", \"lengthMillimetres\": 60}, {\"pair\": \"front\", \"lengthMillimetres\": 60}]}";
+    var text = page(Kind.FRAME).replace(", \"mass\": {\"grams\": 48.0}", "") + drawing;
+    var frame = (Frame) read(Kind.FRAME, file(Kind.FRAME, text)).get(0);
+
+    assertThat(problems.sorted()).isEmpty();
+    var drawn = DrawnMass.of(frame);
+    assertThat(drawn.items().get(0).grams()).isCloseTo(12.4, within(1e-9));
+    assertThat(frame.mass().grams()).isCloseTo(drawn.grams(), within(0.005)).isGreaterThan(15);
+    assertThat(frame.centreOfMassXMillimetres()).isCloseTo(drawn.x(), within(0.005)).isPositive();
+    assertThat(frame.assumed("mass").orElseThrow().inWords())
+        .isEqualTo("mass " + frame.mass().grams() + " g ± 6 %");
+    assertThat(frame.assumed("mass").orElseThrow().from()).isEqualTo("its drawing");
+    assertThat(JsonText.of(Filling.asRead(frame))).doesNotContain("grams");
+
+    // A mass that is stated stays.
+    var stated = (Frame) read(Kind.FRAME, file(Kind.FRAME, page(Kind.FRAME) + drawing)).get(0);
+    assertThat(stated.mass().grams()).isEqualTo(48);
+    // Without a drawing of all of it nothing tells the mass.
+    read(Kind.FRAME, file(Kind.FRAME, text.replaceFirst("\\{\"name\": \"bottom\".*?\\}", "")));
+    assertThat(problems.sorted().stream().map(Problem::toString))
+        .containsExactly("f.json:2: frames[0].mass is missing.");
   }
 
   @Test

@@ -17,6 +17,7 @@ import pappus.catalog.Catalog;
 import pappus.catalog.Shelf;
 import pappus.change.Asked;
 import pappus.part.Frame;
+import pappus.part.FrameDrawing;
 import pappus.part.Known;
 import pappus.part.Mass;
 import pappus.part.MountingHoles;
@@ -28,6 +29,7 @@ import pappus.scenario.Choice;
 import pappus.scenario.Scenario;
 import pappus.search.Enumeration;
 import pappus.shop.SmallShop;
+import pappus.structure.DrawnMass;
 import pappus.whatif.sweep.Axis.Tightens;
 
 class FrameAxesTest {
@@ -84,6 +86,7 @@ class FrameAxesTest {
       frame.spacing=100             | mm
       frame.mass=30                 | g
       frame.arm-thickness=2         | mm
+      frame.arm-width=7             | mm
       frame.inner-height=20         | mm
       frame.camera-width=19         | mm
       frame.largest-propeller=4.5   | in
@@ -109,6 +112,8 @@ class FrameAxesTest {
               frame, "mass", new Mass(30, frame.mass().known(), frame.mass().doubtGrams())));
       assertThat(changed(asked, "frame.arm-thickness=3.5"))
           .isEqualTo(with(frame, "armThicknessMillimetres", 3.5));
+      assertThat(changed(asked, "frame.arm-width=7").armWidthMillimetres())
+          .isEqualTo(new Frame.ArmWidth(7, 5.17));
       assertThat(changed(asked, "frame.inner-height=21"))
           .isEqualTo(with(frame, "heights", List.of(new Frame.PlateHeight(21, 0.1))));
       assertThat(changed(asked, "frame.camera-width=14"))
@@ -186,6 +191,73 @@ class FrameAxesTest {
     assertThat(grams.get(0)).isCloseTo(DRAFT.mass().grams() - 2, within(1e-9));
     assertThat(grams.get(1)).isCloseTo(DRAFT.mass().grams() - 0.5, within(1e-9));
     assertThat(grams.get(2)).isCloseTo(DRAFT.mass().grams() + 1, within(1e-9));
+  }
+
+  /** Its arms, its plates and what holds them; 41 g as stated. */
+  private static final FrameDrawing DRAWING = new FrameDrawing(
+      List.of(new FrameDrawing.Plate(
+          "bottom", 2, null, 5000.0, 5.0, null, null, null, null)),
+      List.of(arm(FrameDrawing.Pair.FRONT, null), arm(FrameDrawing.Pair.REAR, 4.0)),
+      new FrameDrawing.Standoffs(6, 0.02),
+      null);
+
+  private static FrameDrawing.Arm arm(FrameDrawing.Pair pair, Double thickness) {
+    return new FrameDrawing.Arm(pair, 60, thickness, null, null, null, null, 16.0);
+  }
+
+  private static final Frame WITH_DRAWING = with(
+      with(DRAFT, "drawing", DRAWING), "heights", List.of(new Frame.PlateHeight(20, 0)));
+
+  @Test
+  void whereArmsAreDrawnTheMassGoesWithThem() {
+    var asked = drawn(WITH_DRAWING);
+    var stated = WITH_DRAWING.mass().grams();
+    for (var typed : List.of("frame.arm-thickness=3", "frame.arm-width=12", "frame.spacing=130")) {
+      var changed = changed(asked, typed);
+
+      assertThat(changed.mass().grams())
+          .as(typed)
+          .isCloseTo(
+              stated * DrawnMass.of(changed).grams() / DrawnMass.of(WITH_DRAWING).grams(),
+              within(0.006))
+          .isNotEqualTo(stated);
+    }
+    assertThat(changed(asked, "frame.arm-thickness=3").drawing())
+        .isEqualTo(DRAWING.withArms(arm -> arm.withThickness(3)));
+    assertThat(changed(asked, "frame.largest-propeller=4.5").mass()).isEqualTo(WITH_DRAWING.mass());
+  }
+
+  /** 150 by 108 mm to 130: the diagonal grows from 184.84 to 222.49, an arm by half of that. */
+  @Test
+  void armsGrowWithTheSpacing() {
+    var arms = changed(drawn(WITH_DRAWING), "frame.spacing=130").drawing().arms();
+
+    assertThat(arms)
+        .extracting(FrameDrawing.Arm::lengthMillimetres)
+        .allSatisfy(length -> assertThat(length).isCloseTo(60 + 18.83, within(0.01)));
+  }
+
+  /** Six standoffs of .02 g a millimetre. */
+  @Test
+  void oneHeightTellsOfOthersByItsStandoffs() {
+    assertThat(changed(drawn(WITH_DRAWING), "frame.inner-height=30").heights())
+        .containsExactly(new Frame.PlateHeight(30, 1.2));
+    var asked = drawn(WITH_DRAWING);
+    var height = Axes.of("frame.inner-height=30", asked);
+    var arms = Axes.of("frame.arm-thickness=3", asked);
+
+    var one = arms.change().at(height.change().at(asked, "30"), "3");
+    var other = height.change().at(arms.change().at(asked, "3"), "30");
+
+    assertThat(one.scenario()).isEqualTo(other.scenario());
+  }
+
+  @Test
+  void aDraftWhoseArmWidthIsNotKnownCannotBeWidened() {
+    assertThatThrownBy(() ->
+            at(drawn(with(DRAFT, "armWidthMillimetres", null)), "frame.arm-width=7"))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessage("armWidthMillimetres must be there to be varied, but is not.");
   }
 
   private static Asked drawn(List<Frame.PlateHeight> heights) {
@@ -291,8 +363,8 @@ class FrameAxesTest {
 
   @ParameterizedTest(name = "{0}")
   @CsvSource(delimiter = '|', textBlock = """
-      frame.weight=1   | must be over frame.arm-thickness, frame.bolt-circle, frame.camera-width, frame.drag-area, frame.inner-height, frame.largest-propeller, frame.mass, frame.spacing, frame.stack-pattern, but is over "frame.weight".
-      frame.spacin=1   | must be over frame.arm-thickness, frame.bolt-circle, frame.camera-width, frame.drag-area, frame.inner-height, frame.largest-propeller, frame.mass, frame.spacing, frame.stack-pattern, but is over "frame.spacin". Maybe spacing was meant.
+      frame.weight=1   | must be over frame.arm-thickness, frame.arm-width, frame.bolt-circle, frame.camera-width, frame.drag-area, frame.inner-height, frame.largest-propeller, frame.mass, frame.spacing, frame.stack-pattern, but is over "frame.weight".
+      frame.spacin=1   | must be over frame.arm-thickness, frame.arm-width, frame.bolt-circle, frame.camera-width, frame.drag-area, frame.inner-height, frame.largest-propeller, frame.mass, frame.spacing, frame.stack-pattern, but is over "frame.spacin". Maybe spacing was meant.
       frame.mass=x     | must have plain numbers, but has "x".
       frame.stack-pattern=20     | must have stack patterns such as 20x20 or 20x20+30.5x30.5, but has "20".
       frame.stack-pattern=20x20+ | must have stack patterns such as 20x20 or 20x20+30.5x30.5, but has "".
