@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 import pappus.assessment.Assessment;
 import pappus.document.Spoken;
 import pappus.physics.structure.Cantilever;
@@ -19,6 +20,8 @@ import pappus.structure.ArmBending;
 public final class ArmWords {
   /** One strength is told beside another's where they differ by more. */
   private static final double ALIKE = 0.05;
+
+  private static final String NO_RULE = "A remark by an engineering estimate, no rule.";
 
   private ArmWords() {}
 
@@ -69,16 +72,20 @@ public final class ArmWords {
     if (arms.isEmpty()) {
       return Optional.empty();
     }
-    var told = new ArrayList<String>();
-    var isAlike = arms.size() == 2 && bends(arms.get(0), assessment).equals(bends(arms.get(1), assessment));
-    for (var arm : isAlike ? arms.subList(0, 1) : arms) {
-      told.add((isAlike ? "" : arm.pair().word() + " ") + bends(arm, assessment));
-    }
-    return Optional.of("Arms bend first at %s; with all of its weight on one motor, the root of an arm bears %s N/mm²: engineering estimates, frequencies ± %s %%."
-        .formatted(
-            String.join(", ", told),
-            Spoken.number(stressAtWeight(assessment).orElseThrow(), 0),
-            Spoken.number(100 * Cantilever.DOUBT, 0)));
+    var told = apart(arms).stream()
+        .map(arm -> (apart(arms).size() == 1 ? "" : arm.pair().word() + " ") + bends(arm, assessment))
+        .collect(Collectors.joining(", "));
+    return Optional.of(
+        "Arms bend first at %s; with all of its weight on one motor, the root of an arm bears %s N/mm²: engineering estimates, frequencies ± %s %%."
+            .formatted(
+                told,
+                Spoken.number(stressAtWeight(assessment).orElseThrow(), 0),
+                Spoken.number(100 * Cantilever.DOUBT, 0)));
+  }
+
+  /** One of both pairs where they bend alike. */
+  private static List<ArmBending> apart(List<ArmBending> arms) {
+    return arms.size() == 2 && arms.get(0).hertz() == arms.get(1).hertz() ? arms.subList(0, 1) : arms;
   }
 
   private static String bends(ArmBending arm, Assessment assessment) {
@@ -91,24 +98,26 @@ public final class ArmWords {
   /** Where a frequency asks for a word. */
   public static List<String> remarks(Assessment assessment) {
     var remarks = new ArrayList<String>();
-    for (var arm : of(assessment)) {
+    var arms = apart(of(assessment));
+    for (var arm : arms) {
+      var bend = "%s first bend at %s Hz"
+          .formatted(
+              arms.size() == 1 ? "The arms" : "The " + arm.pair().word() + " arms",
+              Spoken.number(arm.hertz(), 0));
       assessment
           .flight()
           .filter(flight -> arm.meets(flight.hoverRpm()))
           .ifPresent(flight -> remarks.add(
-              "The %s arms first bend at %s Hz, and rotors turn %s times a second in hover, within %s %%: they may shake there. A remark by an engineering estimate, no rule."
-                  .formatted(
-                      arm.pair().word(),
-                      Spoken.number(arm.hertz(), 0),
-                      Spoken.number(flight.hoverRpm() / 60, 0),
-                      Spoken.number(100 * Cantilever.DOUBT, 0))));
+              bend
+                  + ", and rotors turn %s times a second in hover, within %s %%: they may shake there. %s"
+                      .formatted(
+                          Spoken.number(flight.hoverRpm() / 60, 0),
+                          Spoken.number(100 * Cantilever.DOUBT, 0),
+                          NO_RULE)));
       if (arm.isSoft()) {
-        remarks.add(
-            "The %s arms first bend at %s Hz, below the %s that keep clear of what steadies the flight. A remark by an engineering estimate, no rule."
-                .formatted(
-                    arm.pair().word(),
-                    Spoken.number(arm.hertz(), 0),
-                    Spoken.number(ArmBending.SOFT_HERTZ, 0)));
+        remarks.add(bend
+            + ", below the %s that keep clear of what steadies the flight. %s"
+                .formatted(Spoken.number(ArmBending.SOFT_HERTZ, 0), NO_RULE));
       }
     }
     return remarks;
