@@ -18,6 +18,7 @@ public record Frame(
     @JsonPropertyDescription("What it is called.") String name,
     @JsonPropertyDescription("Price of one selling unit.") Money price,
     @JsonPropertyDescription("How it is sold.") @ByClass Sale sold,
+
     @JsonPropertyDescription(
         "Mass of one piece; absent: that of its drawing, which then has plates and arms.")
     @JsonProperty(isRequired = OptBoolean.FALSE)

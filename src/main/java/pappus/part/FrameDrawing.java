@@ -15,7 +15,8 @@ public record FrameDrawing(
         "Plates without arms; empty: not drawn, and the frame's mass has to be stated.")
     List<Plate> plates,
 
-    @JsonPropertyDescription("Arms, a front and a rear pair; empty: not drawn.") List<Arm> arms,
+    @JsonPropertyDescription("Arms, a front and a rear pair; empty: not drawn.")
+    List<Arm> arms,
 
     @JsonPropertyDescription("Standoffs between the plates; absent: none.") @Nullable
     Standoffs standoffs,
@@ -28,15 +29,15 @@ public record FrameDrawing(
   public FrameDrawing {
     plates = Require.list("plates", plates);
     if (plates.size() > MOST_PLATES) {
-      Require.refuse("plates must list at most %s, but lists %s.".formatted(MOST_PLATES, plates.size()));
+      Require.refuse(
+          "plates must list at most %s, but lists %s.".formatted(MOST_PLATES, plates.size()));
     }
     arms = Require.list("arms", arms);
     if (!arms.isEmpty()
         && (arms.size() != 2 || arms.get(0).pair() == arms.get(1).pair())) {
-      Require.refuse(
-          "arms must list a front and a rear pair, or none, but lists %s."
-              .formatted(
-                  arms.size() == 2 ? "the " + arms.get(0).pair().word() + " pair twice" : arms.size()));
+      Require.refuse("arms must list a front and a rear pair, or none, but lists %s."
+          .formatted(
+              arms.size() == 2 ? "the " + arms.get(0).pair().word() + " pair twice" : arms.size()));
     }
   }
 
@@ -111,11 +112,14 @@ public record FrameDrawing(
       }
       if (squareMillimetres != null) {
         Require.inRange(
-            "squareMillimetres", squareMillimetres, 1, 100_000, "Maybe it is in square centimetres.");
+            "squareMillimetres",
+            squareMillimetres,
+            1,
+            100_000,
+            "Maybe it is in square centimetres.");
         if (outline != null) {
-          Require.refuse(
-              "squareMillimetres must be left out where an outline is drawn, but is %s."
-                  .formatted(Require.plain(squareMillimetres)));
+          Require.refuse("squareMillimetres must be left out where an outline is drawn, but is %s."
+              .formatted(Require.plain(squareMillimetres)));
         }
       } else if (outline == null) {
         Require.refuse("squareMillimetres must be given where no outline is, but is not.");
@@ -130,9 +134,8 @@ public record FrameDrawing(
         Require.inRange("gramsPerCubicCentimetre", gramsPerCubicCentimetre, 0.5, 12);
       }
       if (outline == null && (holes != null || openings != null)) {
-        Require.refuse(
-            "%s must be left out where no outline is drawn, but is there."
-                .formatted(holes != null ? "holes" : "openings"));
+        Require.refuse("%s must be left out where no outline is drawn, but is there."
+            .formatted(holes != null ? "holes" : "openings"));
       } else if (outline != null) {
         requireRoom(shape(outline), holes, openings);
       }
@@ -142,15 +145,17 @@ public record FrameDrawing(
         Outline whole, @Nullable List<Hole> holes, @Nullable List<Opening> openings) {
       var cut = cut(holes, openings).stream().mapToDouble(Outline::area).sum();
       if (cut > 0 && cut >= whole.area()) {
-        Require.refuse("outline must hold more than its holes and openings, %s mm², but holds %s mm²."
-            .formatted(Require.plain(Math.rint(cut)), Require.plain(Math.rint(whole.area()))));
+        Require.refuse(
+            "outline must hold more than its holes and openings, %s mm², but holds %s mm²."
+                .formatted(Require.plain(Math.rint(cut)), Require.plain(Math.rint(whole.area()))));
       }
     }
 
     private static List<Outline> cut(@Nullable List<Hole> holes, @Nullable List<Opening> openings) {
       var cut = new ArrayList<Outline>();
       if (holes != null) {
-        holes.forEach(hole -> cut.add(Outline.circle(hole.xMillimetres(), hole.diameterMillimetres())));
+        holes.forEach(
+            hole -> cut.add(Outline.circle(hole.xMillimetres(), hole.diameterMillimetres())));
       }
       if (openings != null) {
         openings.forEach(opening -> cut.add(shape(opening.outline())));
@@ -186,7 +191,8 @@ public record FrameDrawing(
     static List<Point> corners(String name, @Nullable List<Point> corners) {
       var listed = Require.list(name, corners);
       if (listed.size() < 3 || listed.size() > 500) {
-        Require.refuse("%s must list 3 to 500 corners, but lists %s.".formatted(name, listed.size()));
+        Require.refuse(
+            "%s must list 3 to 500 corners, but lists %s.".formatted(name, listed.size()));
       } else if (Outline.crossesItself(xs(listed), ys(listed))) {
         Require.refuse("%s must not cross itself, but two of its sides meet.".formatted(name));
       }
@@ -201,7 +207,8 @@ public record FrameDrawing(
 
   /** A corner. */
   public record Point(
-      @JsonPropertyDescription("Forward of the motor centre, mm, -300 to 300.") double xMillimetres,
+      @JsonPropertyDescription("Forward of the motor centre, mm, -300 to 300.")
+      double xMillimetres,
 
       @JsonPropertyDescription("To the right of the middle line, mm, -300 to 300.")
       double yMillimetres) {
@@ -213,7 +220,8 @@ public record FrameDrawing(
 
   /** A round hole. */
   public record Hole(
-      @JsonPropertyDescription("Forward of the motor centre, mm, -300 to 300.") double xMillimetres,
+      @JsonPropertyDescription("Forward of the motor centre, mm, -300 to 300.")
+      double xMillimetres,
 
       @JsonPropertyDescription("To the right of the middle line, mm, -300 to 300.")
       double yMillimetres,
@@ -328,7 +336,8 @@ public record FrameDrawing(
 
   /** Standoffs that all are as long as the height between the plates. */
   public record Standoffs(
-      @JsonPropertyDescription("How many hold the frame together, 0 to 40.") int pieces,
+      @JsonPropertyDescription("How many hold the frame together, 0 to 40.")
+      int pieces,
 
       @JsonPropertyDescription("Mass of one for each mm of its length, g, 0.001 to 1.")
       double gramsPerMillimetre) {
@@ -340,9 +349,11 @@ public record FrameDrawing(
 
   /** The frame's own screws and nuts. */
   public record Screws(
-      @JsonPropertyDescription("How many hold the frame together, 0 to 200.") int pieces,
+      @JsonPropertyDescription("How many hold the frame together, 0 to 200.")
+      int pieces,
 
-      @JsonPropertyDescription("Mass of one with its nut, g, 0.01 to 20.") double grams) {
+      @JsonPropertyDescription("Mass of one with its nut, g, 0.01 to 20.")
+      double grams) {
     public Screws {
       Require.inRange("pieces", pieces, 0, 200);
       Require.inRange("grams", grams, 0.01, 20);

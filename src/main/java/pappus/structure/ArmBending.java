@@ -20,10 +20,7 @@ import pappus.physics.structure.Laminate;
  *     motor
  */
 public record ArmBending(
-    FrameDrawing.Pair pair,
-    double hertz,
-    double millimetresPerNewton,
-    double rootStressPerNewton) {
+    FrameDrawing.Pair pair, double hertz, double millimetresPerNewton, double rootStressPerNewton) {
   /** Softer arms are felt by what steadies the flight: about twice its 30 Hz (engineering estimate). */
   public static final double SOFT_HERTZ = 60;
 

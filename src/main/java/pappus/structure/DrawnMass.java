@@ -60,7 +60,10 @@ public record DrawnMass(List<Item> items) {
     if (standoffs != null && standoffs.pieces() > 0) {
       var perMillimetre = standoffs.pieces() * standoffs.gramsPerMillimetre();
       items.add(new Item(
-          "standoffs", standoffs.pieces(), perMillimetre * listedHeight(frame, perMillimetre), amid));
+          "standoffs",
+          standoffs.pieces(),
+          perMillimetre * listedHeight(frame, perMillimetre),
+          amid));
     }
     var screws = drawing.screws();
     if (screws != null && screws.pieces() > 0) {
@@ -84,15 +87,13 @@ public record DrawnMass(List<Item> items) {
   /** They run towards the middle between the motors. */
   private static Item arms(Frame frame, FrameDrawing.Arm arm) {
     var beam = ArmBending.whole(frame, arm);
-    var motorX = (arm.pair() == FrameDrawing.Pair.FRONT ? 0.5 : -0.5) * frame.sideSpacingMillimetres();
+    var motorX =
+        (arm.pair() == FrameDrawing.Pair.FRONT ? 0.5 : -0.5) * frame.sideSpacingMillimetres();
     var inward = 1 - (arm.lengthMillimetres() - beam.centreMm()) / (frame.diagonal() / 2);
     var end = endGrams(frame, arm);
     var each = beam.grams() + end;
     return new Item(
-        arm.pair().word() + " arms",
-        2,
-        2 * each,
-        motorX * (beam.grams() * inward + end) / each);
+        arm.pair().word() + " arms", 2, 2 * each, motorX * (beam.grams() * inward + end) / each);
   }
 
   /** What the round end under a motor adds to an arm, g. */
@@ -194,7 +195,8 @@ public record DrawnMass(List<Item> items) {
     var drawing = before.drawing();
     return drawing == null || !drawing.tellsAll()
         ? before.centreOfMassXMillimetres()
-        : hundredths(before.centreOfMassXMillimetres() + of(after).x() - of(before).x());
+        : hundredths(
+            before.centreOfMassXMillimetres() + of(after).x() - of(before).x());
   }
 
   /** What so much more height between the plates adds, g; empty where no standoffs are drawn. */

@@ -252,7 +252,13 @@ class DraftFrameTest {
         "--format",
         "json");
 
-    assertThat(run.json().path("build").path("mass").path("lines").get(0).path("grams").asDouble())
+    assertThat(run.json()
+            .path("build")
+            .path("mass")
+            .path("lines")
+            .get(0)
+            .path("grams")
+            .asDouble())
         .isEqualTo(30);
   }
 
@@ -266,8 +272,7 @@ class DraftFrameTest {
         .startsWith(file)
         .endsWith("draftFrame.drawing.plates[0].outline must list 3 to 500 corners, but lists 1.");
 
-    write(drawn(
-        BOX.replace(" 45, \"yMillimetres\": 20}", " 44, \"yMillimetres\": -21}"), "rear"));
+    write(drawn(BOX.replace(" 45, \"yMillimetres\": 20}", " 44, \"yMillimetres\": -21}"), "rear"));
     assertThat(run("recommend").errors())
         .singleElement()
         .asString()

@@ -151,7 +151,8 @@ final class Frames {
     var standoffs = new FrameDrawing.Standoffs(6, grams > 60 ? 0.037 : 0.019);
     var screws = new FrameDrawing.Screws(16, grams > 60 ? 0.6 : 0.25);
     var height = Double.parseDouble(row[9].split(" ", -1)[0]);
-    var ends = Math.pow(circles(row[7]).stream().mapToDouble(Span::toMillimetres).max().orElseThrow() + 4, 2);
+    var ends = Math.pow(
+        circles(row[7]).stream().mapToDouble(Span::toMillimetres).max().orElseThrow() + 4, 2);
     var plates = (grams
             - 4 * 1.55e-3 * thickness * (length * width.mean() + 0.5 * ends)
             - 6 * standoffs.gramsPerMillimetre() * height

@@ -55,8 +55,8 @@ class ArmBendingTest {
             arm(Pair.FRONT, 75, 0, Layup.QUASI_ISOTROPIC, null),
             arm(Pair.REAR, 75, 0, Layup.QUASI_ISOTROPIC, null)))
         .get(0);
-    var woven = of(frame(
-        arm(Pair.FRONT, 75, 0, Layup.WOVEN, 45.0), arm(Pair.REAR, 75, 0, Layup.WOVEN, null)));
+    var woven = of(
+        frame(arm(Pair.FRONT, 75, 0, Layup.WOVEN, 45.0), arm(Pair.REAR, 75, 0, Layup.WOVEN, null)));
 
     assertThat(woven.get(0).hertz()).isCloseTo(plain.hertz() / Math.sqrt(3), within(0.01));
     assertThat(woven.get(1).hertz()).isCloseTo(plain.hertz() * Math.sqrt(52.0 / 45), within(0.01));
@@ -81,7 +81,9 @@ class ArmBendingTest {
   void whatIsNotDrawnIsNotTold() {
     assertThat(of(Parts.frame())).isEmpty();
     assertThat(of(with(
-            frame(arm(Pair.FRONT, 75, 0, Layup.WOVEN, null), arm(Pair.REAR, 75, 0, Layup.WOVEN, null)),
+            frame(
+                arm(Pair.FRONT, 75, 0, Layup.WOVEN, null),
+                arm(Pair.REAR, 75, 0, Layup.WOVEN, null)),
             "armWidthMillimetres",
             null)))
         .isEmpty();

@@ -37,7 +37,10 @@ class DrawnMassTest {
 
   static List<Point> box(double rear, double front, double left, double right) {
     return List.of(
-        new Point(rear, left), new Point(front, left), new Point(front, right), new Point(rear, right));
+        new Point(rear, left),
+        new Point(front, left),
+        new Point(front, right),
+        new Point(rear, right));
   }
 
   private static Hole hole(double x, double y) {
@@ -80,9 +83,12 @@ class DrawnMassTest {
   void aFrameWeighsAllOfIt() {
     var drawn = DrawnMass.of(frame());
 
-    assertThat(drawn.items()).extracting(DrawnMass.Item::label)
-        .containsExactly("bottom plate", "top plate", "front arms", "rear arms", "standoffs", "screws");
-    assertThat(drawn.items()).extracting(item -> Math.rint(item.grams() * 1000) / 1000)
+    assertThat(drawn.items())
+        .extracting(DrawnMass.Item::label)
+        .containsExactly(
+            "bottom plate", "top plate", "front arms", "rear arms", "standoffs", "screws");
+    assertThat(drawn.items())
+        .extracting(item -> Math.rint(item.grams() * 1000) / 1000)
         .containsExactly(11.68, 6.975, 4.441, 4.441, 2.28, 6.0);
     assertThat(drawn.grams()).isCloseTo(35.817, within(0.001));
   }
@@ -125,10 +131,7 @@ class DrawnMassTest {
 
   @Test
   void whereTheArmsAloneAreDrawnTheRestStays() {
-    var arms = with(
-        frame(),
-        "drawing",
-        new FrameDrawing(List.of(), drawing().arms(), null, null));
+    var arms = with(frame(), "drawing", new FrameDrawing(List.of(), drawing().arms(), null, null));
     var thicker = with(arms, "armThicknessMillimetres", 3.0);
 
     assertThat(DrawnMass.massAfter(arms, thicker).grams())

@@ -73,7 +73,8 @@ public final class ArmWords {
       return Optional.empty();
     }
     var told = apart(arms).stream()
-        .map(arm -> (apart(arms).size() == 1 ? "" : arm.pair().word() + " ") + bends(arm, assessment))
+        .map(arm ->
+            (apart(arms).size() == 1 ? "" : arm.pair().word() + " ") + bends(arm, assessment))
         .collect(Collectors.joining(", "));
     return Optional.of(
         "Arms bend first at %s; with all of its weight on one motor, the root of an arm bears %s N/mm²: engineering estimates, frequencies ± %s %%."
@@ -85,7 +86,9 @@ public final class ArmWords {
 
   /** One of both pairs where they bend alike. */
   private static List<ArmBending> apart(List<ArmBending> arms) {
-    return arms.size() == 2 && arms.get(0).hertz() == arms.get(1).hertz() ? arms.subList(0, 1) : arms;
+    return arms.size() == 2 && arms.get(0).hertz() == arms.get(1).hertz()
+        ? arms.subList(0, 1)
+        : arms;
   }
 
   private static String bends(ArmBending arm, Assessment assessment) {
@@ -107,13 +110,12 @@ public final class ArmWords {
       assessment
           .flight()
           .filter(flight -> arm.meets(flight.hoverRpm()))
-          .ifPresent(flight -> remarks.add(
-              bend
-                  + ", and rotors turn %s times a second in hover, within %s %%: they may shake there. %s"
-                      .formatted(
-                          Spoken.number(flight.hoverRpm() / 60, 0),
-                          Spoken.number(100 * Cantilever.DOUBT, 0),
-                          NO_RULE)));
+          .ifPresent(flight -> remarks.add(bend
+              + ", and rotors turn %s times a second in hover, within %s %%: they may shake there. %s"
+                  .formatted(
+                      Spoken.number(flight.hoverRpm() / 60, 0),
+                      Spoken.number(100 * Cantilever.DOUBT, 0),
+                      NO_RULE)));
       if (arm.isSoft()) {
         remarks.add(bend
             + ", below the %s that keep clear of what steadies the flight. %s"

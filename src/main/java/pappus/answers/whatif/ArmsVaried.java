@@ -70,8 +70,8 @@ final class ArmsVaried {
     for (var step : sweep.steps()) {
       step.best().build().stream()
           .flatMap(build -> ArmWords.remarks(build).stream())
-          .forEach(remark -> remarks.merge(remark, "At " + at(step), (one, other) ->
-              one + ", " + other.substring(3)));
+          .forEach(remark -> remarks.merge(
+              remark, "At " + at(step), (one, other) -> one + ", " + other.substring(3)));
     }
     return remarks;
   }

@@ -334,7 +334,8 @@ final class ClassFacts {
   private static boolean isDrawn(Blanks frame) {
     return frame
         .inner("drawing")
-        .filter(drawing -> !drawing.list("plates").isEmpty() && !drawing.list("arms").isEmpty())
+        .filter(drawing ->
+            !drawing.list("plates").isEmpty() && !drawing.list("arms").isEmpty())
         .isPresent();
   }
 

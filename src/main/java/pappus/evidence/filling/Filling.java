@@ -205,7 +205,10 @@ public final class Filling {
   }
 
   private static boolean assumedByDrawing(Frame frame, String path) {
-    return frame.assumed(path).filter(one -> one.from().equals(ClassFacts.DRAWING)).isPresent();
+    return frame
+        .assumed(path)
+        .filter(one -> one.from().equals(ClassFacts.DRAWING))
+        .isPresent();
   }
 
   private static double width(double millimetresPerInch, Frame frame) {

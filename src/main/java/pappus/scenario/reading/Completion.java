@@ -92,9 +92,7 @@ final class Completion {
       return draft == null || (!mass && !centre)
           ? scenario
           : Altered.record(
-              Scenario.class,
-              scenario,
-              Map.of(DRAFT, DrawnMass.settled(draft, !mass, !centre)));
+              Scenario.class, scenario, Map.of(DRAFT, DrawnMass.settled(draft, !mass, !centre)));
     }
   }
 
@@ -103,9 +101,11 @@ final class Completion {
     if (!file.isThere(DRAFT + ".id")) {
       return Undrawn.NOTHING;
     }
-    var isDrawn = file.isThere(DRAFT + ".drawing.plates[0]") && file.isThere(DRAFT + ".drawing.arms[0]");
+    var isDrawn =
+        file.isThere(DRAFT + ".drawing.plates[0]") && file.isThere(DRAFT + ".drawing.arms[0]");
     var undrawn = new Undrawn(
-        isDrawn && !file.isThere(DRAFT + ".mass"), !file.isThere(DRAFT + ".centreOfMassXMillimetres"));
+        isDrawn && !file.isThere(DRAFT + ".mass"),
+        !file.isThere(DRAFT + ".centreOfMassXMillimetres"));
     if (undrawn.mass()) {
       putDrawn(DRAFT + ".mass", "{\"grams\": 1, \"known\": \"estimated\"}");
     }

@@ -222,8 +222,8 @@ final class FrameAxes {
         return height.addedGrams();
       }
       if (drawn.size() == 1) {
-        var more = DrawnMass.gramsPerMillimetre(frame).orElse(0.0)
-            * (millimetres - height.millimetres());
+        var more =
+            DrawnMass.gramsPerMillimetre(frame).orElse(0.0) * (millimetres - height.millimetres());
         return rounded(height.addedGrams() + more) + 0.0;
       }
     }

@@ -28,7 +28,8 @@ class ArmWordsTest {
   private static double meeting() {
     for (var length = 20.0; length < 200; length += 0.5) {
       var assessment = assess(length, length);
-      if (ArmWords.hertz(assessment).orElseThrow() < assessment.flight().orElseThrow().hoverRpm() / 60) {
+      if (ArmWords.hertz(assessment).orElseThrow()
+          < assessment.flight().orElseThrow().hoverRpm() / 60) {
         return length;
       }
     }
@@ -69,7 +70,8 @@ class ArmWordsTest {
         .contains("stands 0.5 times what the other stands");
     assertThat(ArmWords.beside(assess(60, 60), assess(60, 30), "the other"))
         .contains("stands as much as the other");
-    assertThat(ArmWords.beside(assess(60, 60), Desk.assess(build()), "the other")).isEmpty();
+    assertThat(ArmWords.beside(assess(60, 60), Desk.assess(build()), "the other"))
+        .isEmpty();
   }
 
   @Test

@@ -171,14 +171,17 @@ class FillingTest {
     var drawn = DrawnMass.of(frame);
     assertThat(drawn.items().get(0).grams()).isCloseTo(12.4, within(1e-9));
     assertThat(frame.mass().grams()).isCloseTo(drawn.grams(), within(0.005)).isGreaterThan(15);
-    assertThat(frame.centreOfMassXMillimetres()).isCloseTo(drawn.x(), within(0.005)).isPositive();
+    assertThat(frame.centreOfMassXMillimetres())
+        .isCloseTo(drawn.x(), within(0.005))
+        .isPositive();
     assertThat(frame.assumed("mass").orElseThrow().inWords())
         .isEqualTo("mass " + frame.mass().grams() + " g ± 6 %");
     assertThat(frame.assumed("mass").orElseThrow().from()).isEqualTo("its drawing");
     assertThat(JsonText.of(Filling.asRead(frame))).doesNotContain("grams");
 
     // A mass that is stated stays.
-    var stated = (Frame) read(Kind.FRAME, file(Kind.FRAME, page(Kind.FRAME) + drawing)).get(0);
+    var stated =
+        (Frame) read(Kind.FRAME, file(Kind.FRAME, page(Kind.FRAME) + drawing)).get(0);
     assertThat(stated.mass().grams()).isEqualTo(48);
     // Without a drawing of all of it nothing tells the mass.
     read(Kind.FRAME, file(Kind.FRAME, text.replaceFirst("\\{\"name\": \"bottom\".*?\\}", "")));

@@ -44,8 +44,7 @@ class CantileverValidationTest {
 
     assertThat(arm.millimetresPerNewton())
         .isCloseTo(length * length * length / (3 * 1000 * E * inertia), within(1e-12));
-    assertThat(arm.grams())
-        .isCloseTo(DENSITY / 1000 * length * width * thickness, within(1e-12));
+    assertThat(arm.grams()).isCloseTo(DENSITY / 1000 * length * width * thickness, within(1e-12));
     assertThat(arm.swingingGrams()).isCloseTo(33.0 / 140 * arm.grams(), within(1e-9));
     assertThat(arm.centreMm()).isCloseTo(length / 2, within(1e-12));
     assertThat(arm.rootStressPerNewton())
@@ -95,8 +94,7 @@ class CantileverValidationTest {
 
     assertThat(arm.millimetresPerNewton())
         .isCloseTo(12 * 216_000 * end / (1000 * E * 15.625 * 8), within(1e-7));
-    assertThat(arm.swingingGrams())
-        .isCloseTo(DENSITY / 1000 * 60 * 8 * 2.5 * energy, within(1e-4));
+    assertThat(arm.swingingGrams()).isCloseTo(DENSITY / 1000 * 60 * 8 * 2.5 * energy, within(1e-4));
   }
 
   /** The centre of a trapezoid, and a cut that takes of weight, stiffness and strength alike. */
@@ -118,6 +116,8 @@ class CantileverValidationTest {
     assertThat(Laminate.wovenGPa(0)).isCloseTo(52, within(1e-9));
     assertThat(Laminate.wovenGPa(90)).isCloseTo(52, within(1e-9));
     assertThat(Laminate.wovenGPa(45)).isCloseTo(15, within(1e-9));
-    assertThat(Laminate.wovenGPa(20)).isBetween(15.0, 52.0).isCloseTo(Laminate.wovenGPa(70), within(1e-9));
+    assertThat(Laminate.wovenGPa(20))
+        .isBetween(15.0, 52.0)
+        .isCloseTo(Laminate.wovenGPa(70), within(1e-9));
   }
 }

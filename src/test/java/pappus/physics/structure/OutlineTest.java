@@ -43,6 +43,7 @@ class OutlineTest {
         .isTrue();
     assertThat(Outline.crossesItself(new double[] {0, 10, 5, 5}, new double[] {0, 0, 0, 8}))
         .isTrue();
-    assertThat(Outline.crossesItself(new double[] {0, 10, 5}, new double[] {0, 0, 8})).isFalse();
+    assertThat(Outline.crossesItself(new double[] {0, 10, 5}, new double[] {0, 0, 8}))
+        .isFalse();
   }
 }

@@ -195,8 +195,7 @@ class FrameAxesTest {
 
   /** Its arms, its plates and what holds them; 41 g as stated. */
   private static final FrameDrawing DRAWING = new FrameDrawing(
-      List.of(new FrameDrawing.Plate(
-          "bottom", 2, null, 5000.0, 5.0, null, null, null, null)),
+      List.of(new FrameDrawing.Plate("bottom", 2, null, 5000.0, 5.0, null, null, null, null)),
       List.of(arm(FrameDrawing.Pair.FRONT, null), arm(FrameDrawing.Pair.REAR, 4.0)),
       new FrameDrawing.Standoffs(6, 0.02),
       null);
@@ -205,8 +204,8 @@ class FrameAxesTest {
     return new FrameDrawing.Arm(pair, 60, thickness, null, null, null, null, 16.0);
   }
 
-  private static final Frame WITH_DRAWING = with(
-      with(DRAFT, "drawing", DRAWING), "heights", List.of(new Frame.PlateHeight(20, 0)));
+  private static final Frame WITH_DRAWING =
+      with(with(DRAFT, "drawing", DRAWING), "heights", List.of(new Frame.PlateHeight(20, 0)));
 
   @Test
   void whereArmsAreDrawnTheMassGoesWithThem() {
@@ -218,7 +217,9 @@ class FrameAxesTest {
       assertThat(changed.mass().grams())
           .as(typed)
           .isCloseTo(
-              stated * DrawnMass.of(changed).grams() / DrawnMass.of(WITH_DRAWING).grams(),
+              stated
+                  * DrawnMass.of(changed).grams()
+                  / DrawnMass.of(WITH_DRAWING).grams(),
               within(0.006))
           .isNotEqualTo(stated);
     }
@@ -254,8 +255,8 @@ class FrameAxesTest {
 
   @Test
   void aDraftWhoseArmWidthIsNotKnownCannotBeWidened() {
-    assertThatThrownBy(() ->
-            at(drawn(with(DRAFT, "armWidthMillimetres", null)), "frame.arm-width=7"))
+    assertThatThrownBy(
+            () -> at(drawn(with(DRAFT, "armWidthMillimetres", null)), "frame.arm-width=7"))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessage("armWidthMillimetres must be there to be varied, but is not.");
   }
