@@ -118,7 +118,7 @@ public final class SideBySide {
     if (first.isEmpty() || ArmWords.hertz(build).isEmpty()) {
       return NOTHING;
     }
-    return first.get() == build
+    return first.get().equals(build)
         ? "bears %s N/mm² with its weight on one motor"
             .formatted(Spoken.number(ArmWords.stressAtWeight(build).orElseThrow(), 0))
         : ArmWords.beside(build, first.get(), "build " + (builds.indexOf(first.get()) + 1))
