@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -199,7 +200,7 @@ class DraftFrameTest {
   void weighsWhatItsDrawingSays() throws IOException {
     write(drawn(BOX, "rear"));
     var frame = (Frame) SmallShop.few().part("cottongrass-4").orElseThrow();
-    var width = frame.armWidthMillimetres();
+    var width = Objects.requireNonNull(frame.armWidthMillimetres());
     var arm = 1.55e-3
         * frame.armThicknessMillimetres()
         * (60 * width.mean() + Math.PI * 64 - width.tip() * 8);

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 import static pappus.part.Parts.with;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import pappus.part.Frame;
 import pappus.part.FrameDrawing;
@@ -25,7 +26,7 @@ class ArmBendingTest {
         new FrameDrawing(List.of(), List.of(front, rear), null, null));
   }
 
-  private static Arm arm(Pair pair, double length, double braced, Layup layup, Double degrees) {
+  private static Arm arm(Pair pair, double length, double braced, Layup layup, @Nullable Double degrees) {
     return new Arm(pair, length, null, null, braced, layup, degrees, 5.0);
   }
 

@@ -3,6 +3,7 @@ package pappus.answers.whatif;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import pappus.answers.build.ArmWords;
@@ -54,7 +55,7 @@ final class ArmsVaried {
     var first = found.get(0);
     var last = found.get(found.size() - 1);
     return ArmWords.beside(build(last), build(first), "that at " + at(first))
-        .filter(words -> first != last)
+        .filter(words -> !first.equals(last))
         .map(words ->
             "An arm's root at %s %s, each loaded by the same multiple of its build's weight: beams by the textbook, no promise of what they stand."
                 .formatted(at(last), words));
@@ -65,7 +66,7 @@ final class ArmsVaried {
   }
 
   /** Each remark, with the steps where it holds. */
-  private LinkedHashMap<String, String> remarks() {
+  private Map<String, String> remarks() {
     var remarks = new LinkedHashMap<String, String>();
     for (var step : sweep.steps()) {
       step.best().build().stream()

@@ -167,41 +167,33 @@ public final class Filling {
     }
     values.put("assumed", all);
     var settled = PartCopy.with(part, values);
-    return settled instanceof Frame frame ? part(drawn(frame)) : settled;
+    return settled instanceof Frame frame ? PartCopy.with(settled, drawn(frame)) : settled;
   }
 
-  /** The same kind of part as before. */
-  @SuppressWarnings("unchecked")
-  private static <P extends Part> P part(Part same) {
-    return (P) same;
-  }
-
-  /** With what its record leaves to its drawing. */
-  private static Frame drawn(Frame frame) {
+  /** What a record leaves to its drawing, by name. */
+  private static Map<String, Object> drawn(Frame frame) {
     var mass = assumedByDrawing(frame, "mass");
     var centre = assumedByDrawing(frame, "centreOfMassXMillimetres");
-    if (!mass && !centre) {
-      return frame;
-    }
     var drawn = DrawnMass.settled(frame, !mass, !centre);
-    var all = drawn.assumed().stream()
-        .map(one -> one.path().equals("mass") && mass
-            ? new Assumed(
-                one.path(),
-                one.name(),
-                Require.plain(drawn.mass().grams()) + " g",
-                DrawnMass.DOUBT,
-                one.from())
-            : one.path().equals("centreOfMassXMillimetres") && centre
-                ? new Assumed(
-                    one.path(),
-                    one.name(),
-                    Require.plain(drawn.centreOfMassXMillimetres()) + " mm forward",
-                    0,
-                    one.from())
-                : one)
-        .toList();
-    return PartCopy.with(drawn, Map.of("assumed", all));
+    var all = new ArrayList<Assumed>();
+    for (var one : frame.assumed()) {
+      if (mass && one.path().equals("mass")) {
+        var grams = Require.plain(drawn.mass().grams()) + " g";
+        all.add(new Assumed(one.path(), one.name(), grams, DrawnMass.DOUBT, one.from()));
+      } else if (centre && one.path().equals("centreOfMassXMillimetres")) {
+        var forward = Require.plain(drawn.centreOfMassXMillimetres()) + " mm forward";
+        all.add(new Assumed(one.path(), one.name(), forward, 0, one.from()));
+      } else {
+        all.add(one);
+      }
+    }
+    return Map.of(
+        "mass",
+        drawn.mass(),
+        "centreOfMassXMillimetres",
+        drawn.centreOfMassXMillimetres(),
+        "assumed",
+        all);
   }
 
   private static boolean assumedByDrawing(Frame frame, String path) {

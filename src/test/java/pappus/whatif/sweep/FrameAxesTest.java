@@ -8,7 +8,9 @@ import static pappus.part.Parts.with;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -200,7 +202,7 @@ class FrameAxesTest {
       new FrameDrawing.Standoffs(6, 0.02),
       null);
 
-  private static FrameDrawing.Arm arm(FrameDrawing.Pair pair, Double thickness) {
+  private static FrameDrawing.Arm arm(FrameDrawing.Pair pair, @Nullable Double thickness) {
     return new FrameDrawing.Arm(pair, 60, thickness, null, null, null, null, 16.0);
   }
 
@@ -231,7 +233,7 @@ class FrameAxesTest {
   /** 150 by 108 mm to 130: the diagonal grows from 184.84 to 222.49, an arm by half of that. */
   @Test
   void armsGrowWithTheSpacing() {
-    var arms = changed(drawn(WITH_DRAWING), "frame.spacing=130").drawing().arms();
+    var arms = Objects.requireNonNull(changed(drawn(WITH_DRAWING), "frame.spacing=130").drawing()).arms();
 
     assertThat(arms)
         .extracting(FrameDrawing.Arm::lengthMillimetres)
