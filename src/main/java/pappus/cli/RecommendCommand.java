@@ -133,7 +133,6 @@ final class RecommendCommand extends ScenarioCommand implements Callable<Integer
     var build = ranking
         .picks()
         .first()
-        .filter(pick -> new GoalWords(scenario).isOfFlight())
         .map(pick -> result + "#" + pick.kind().word())
         .orElse(result + "#1");
     var file = scenarioFile();

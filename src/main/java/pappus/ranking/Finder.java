@@ -7,7 +7,6 @@ import java.util.function.BiFunction;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import pappus.assessment.Purpose;
 import pappus.assessment.Purpose.Measure;
@@ -295,17 +294,14 @@ public final class Finder {
    * @param ranking of the question
    */
   public Picks picks(Question question, Ranking ranking) {
-    var met = ranking.candidates().stream()
-        .flatMap(row -> Stream.concat(Stream.of(row.assessment()), row.variants().stream()))
-        .toList();
-    if (met.isEmpty()) {
+    if (ranking.candidates().isEmpty()) {
       return Picks.NONE;
     }
     tell("picking");
     return way == Way.HEURISTIC
-        ? Picker.among(question, met)
+        ? Picker.among(question, ranking)
         : new Picker(
-                question, met, prepared(question), Math.min(effort, PICK_EFFORT), this::running)
+                question, ranking, prepared(question), Math.min(effort, PICK_EFFORT), this::running)
             .pick();
   }
 

@@ -24,7 +24,16 @@ public record Pick(Kind kind, Assessment build, Band band, boolean isProven) {
     /** The most thrust over weight of those that still plan with most of it. */
     STRONGEST,
     /** The lightest of them. */
-    LIGHTEST;
+    LIGHTEST,
+    /** The cheapest that flies as much as is asked for. */
+    CHEAPEST,
+    /** What is most of it at hand. */
+    OWNED;
+
+    /** Whether it is picked for its flight alone. */
+    public boolean isOfFlight() {
+      return this == LONGEST || this == FARTHEST;
+    }
 
     /** In results, on the command line and in tables. */
     public String word() {

@@ -24,11 +24,16 @@ final class Picker {
   /** What is kept of the best flight to plan with, rising. */
   private static final List<Double> LEVELS = List.of(0.80, 0.90, 0.95, 0.98);
 
+  private static final int MOST = 4;
   private static final long UNPROVEN = 5;
   private static final double THRIFTY = 0.95;
+
+  /** No more than the scenario demands. */
+  private static final double ASKED = 0;
   private static final double STRONG_OR_LIGHT = 0.80;
 
   private final Question question;
+  private final @Nullable Found best;
   private final List<Assessment> met;
   private final @Nullable Prepared prepared;
   private final long effort;
@@ -48,26 +53,30 @@ final class Picker {
   private record Found(Assessment build, boolean isProven) {}
 
   /**
-   * @param met builds that are known already, feasible ones
+   * @param ranking what is known already
    * @param prepared absent: nothing is searched
    * @param effort of each search
    */
   Picker(
       Question question,
-      List<Assessment> met,
+      Ranking ranking,
       @Nullable Prepared prepared,
       long effort,
       Running running) {
     this.question = question;
-    this.met = met;
+    this.best = ranking.candidates().stream()
+        .findFirst()
+        .map(row -> new Found(row.assessment(), ranking.coverage().isProof()))
+        .orElse(null);
+    this.met = ranking.met();
     this.prepared = prepared;
     this.effort = effort;
     this.running = running;
   }
 
   /** The best of builds that are known already: nothing is proven. */
-  static Picks among(Question question, List<Assessment> met) {
-    return new Picker(question, met, null, 0, new Running() {
+  static Picks among(Question question, Ranking ranking) {
+    return new Picker(question, ranking, null, 0, new Running() {
           @Override
           public <T> T run(Runnable stop, Supplier<T> run) {
             return run.get();
@@ -82,27 +91,52 @@ final class Picker {
     if (first == null) {
       return new Picks(List.of(), List.of(), true, isProven);
     }
-    var isBelieved = believed != null;
     var planWith = question.assessor().planned(first.build());
     var cheapest = levels(Measure.PRICE, LEVELS, planWith, first);
     var lightest = levels(Measure.MASS, LEVELS, planWith, first);
     var strongest = levels(Measure.THRUST, List.of(STRONG_OR_LIGHT), planWith, first);
-    var picks = new ArrayList<Pick>();
-    var isForRange = question.assessor().scenario().isForRange();
-    add(first, isForRange ? Pick.Kind.FARTHEST : Pick.Kind.LONGEST, picks);
-    add(cheapest.get(THRIFTY), Pick.Kind.THRIFTY, picks);
-    add(strongest.get(STRONG_OR_LIGHT), Pick.Kind.STRONGEST, picks);
-    add(lightest.get(STRONG_OR_LIGHT), Pick.Kind.LIGHTEST, picks);
+    var longest =
+        question.assessor().scenario().isForRange() ? Pick.Kind.FARTHEST : Pick.Kind.LONGEST;
+    var picks = new Chosen(first.build());
+    asked(planWith, first, picks);
+    picks.add(first, longest);
+    picks.add(cheapest.get(THRIFTY), Pick.Kind.THRIFTY);
+    picks.add(strongest.get(STRONG_OR_LIGHT), Pick.Kind.STRONGEST);
+    picks.add(lightest.get(STRONG_OR_LIGHT), Pick.Kind.LIGHTEST);
     var givenUp = new LinkedHashMap<String, Picks.GivenUp>();
     for (var level : LEVELS) {
       giveUp(cheapest.get(level), givenUp);
       giveUp(lightest.get(level), givenUp);
     }
     return new Picks(
-        picks,
+        picks.all,
         Picks.worthTelling(first.build(), List.copyOf(givenUp.values())),
-        isBelieved,
+        believed != null,
         isProven);
+  }
+
+  /** What answers a scenario that asks for no more of a flight than it names. */
+  private void asked(long planWith, Found first, Chosen picks) {
+    if (question.assessor().scenario().prefer() != null) {
+      // The ranking prefers builds that are believed already.
+      picks.add(best, Pick.Kind.OWNED);
+      return;
+    }
+    var measure = question.assessor().purpose().measure();
+    switch (measure) {
+      case FLIGHT, PLAN_WITH, PIECES -> {}
+      case PRICE -> picks.add(atAsked(measure, planWith, first), Pick.Kind.CHEAPEST);
+      case MASS -> picks.add(atAsked(measure, planWith, first), Pick.Kind.LIGHTEST);
+      case THRUST -> picks.add(atAsked(measure, planWith, first), Pick.Kind.STRONGEST);
+    }
+  }
+
+  /** The best by a measure of builds that fly as much as is asked for. */
+  private @Nullable Found atAsked(Measure measure, long planWith, Found first) {
+    if (best != null && best.build().isBeyondBelief() == first.build().isBeyondBelief()) {
+      return best;
+    }
+    return levels(measure, List.of(ASKED), planWith, first).get(ASKED);
   }
 
   private void giveUp(@Nullable Found found, Map<String, Picks.GivenUp> givenUp) {
@@ -113,13 +147,27 @@ final class Picker {
     }
   }
 
-  private void add(@Nullable Found found, Pick.Kind kind, List<Pick> picks) {
-    if (found != null
-        && picks.stream()
-            .noneMatch(earlier -> earlier.build().build().equals(found.build().build()))
-        && (picks.isEmpty() || Picks.isOfItsOwn(kind, picks.get(0).build(), found.build()))) {
-      var band = new Doubts(question.assessor()).band(found.build());
-      picks.add(new Pick(kind, found.build(), band, found.isProven()));
+  /** Picks so far, no build twice. */
+  private final class Chosen {
+    private final List<Pick> all = new ArrayList<>();
+    private final Assessment mostFlight;
+
+    Chosen(Assessment mostFlight) {
+      this.mostFlight = mostFlight;
+    }
+
+    void add(@Nullable Found found, Pick.Kind kind) {
+      if (found == null || all.size() == MOST) {
+        return;
+      }
+      var build = found.build();
+      var isAnother = all.stream()
+          .noneMatch(earlier ->
+              earlier.kind() == kind || earlier.build().build().equals(build.build()));
+      if (isAnother && (all.isEmpty() || Picks.isOfItsOwn(kind, mostFlight, build))) {
+        all.add(
+            new Pick(kind, build, new Doubts(question.assessor()).band(build), found.isProven()));
+      }
     }
   }
 

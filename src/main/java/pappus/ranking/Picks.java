@@ -11,8 +11,8 @@ import pappus.assessment.Assessment;
  *
  * <p>Why: src/site/markdown/decisions.md#a-pick-is-what-can-be-relied-on
  *
- * @param picks the first flies longest or farthest; empty if nothing feasible was found
- * @param givingUp what saves money or mass against the first pick, by falling flight
+ * @param picks the first answers what was asked for; empty if nothing feasible was found
+ * @param givingUp what saves money or mass against the one that flies longest or farthest, by falling flight
  * @param areBelieved whether all of them have numbers that such aircraft are known to reach; else nothing that has flies
  * @param isProven whether all of it is proven
  */
@@ -45,9 +45,17 @@ public record Picks(
     givingUp = List.copyOf(givingUp);
   }
 
-  /** What the first one is, the longest or the farthest. */
+  /** What answers what was asked for: the longest or the farthest, unless something else is to be best. */
   public Optional<Pick> first() {
     return picks.stream().findFirst();
+  }
+
+  /** The longest or the farthest, against which flight is given up. */
+  public Optional<Pick> mostFlight() {
+    return picks.stream()
+        .filter(pick -> pick.kind().isOfFlight())
+        .findFirst()
+        .or(this::first);
   }
 
   /** The pick of a name, if there is one. */
@@ -85,18 +93,15 @@ public record Picks(
     return told;
   }
 
-  /** Whether a pick is one of its own beside the first. */
-  static boolean isOfItsOwn(Pick.Kind kind, Assessment first, Assessment other) {
-    if (first.build().equals(other.build())) {
-      return false;
-    }
+  /** Whether a pick has enough that the one of most flight has not. */
+  static boolean isOfItsOwn(Pick.Kind kind, Assessment mostFlight, Assessment other) {
     return switch (kind) {
-      case LONGEST, FARTHEST -> true;
+      case LONGEST, FARTHEST, CHEAPEST, OWNED -> true;
       case THRIFTY ->
         (double) other.cost().cents()
-            <= (1 - LEAST_PRICE) * (double) first.cost().cents();
-      case LIGHTEST -> other.mass().grams() <= (1 - LEAST_MASS) * first.mass().grams();
-      case STRONGEST -> thrust(other) >= (1 + LEAST_THRUST) * thrust(first);
+            <= (1 - LEAST_PRICE) * (double) mostFlight.cost().cents();
+      case LIGHTEST -> other.mass().grams() <= (1 - LEAST_MASS) * mostFlight.mass().grams();
+      case STRONGEST -> thrust(other) >= (1 + LEAST_THRUST) * thrust(mostFlight);
     };
   }
 

@@ -2,6 +2,7 @@ package pappus.ranking;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import pappus.assessment.Assessment;
 import pappus.search.Coverage;
 
@@ -17,6 +18,13 @@ public record Ranking(
     List<Candidate> candidates, Optional<Assessment> closest, Coverage coverage, Picks picks) {
   public Ranking {
     candidates = List.copyOf(candidates);
+  }
+
+  /** Every build in it. */
+  List<Assessment> met() {
+    return candidates.stream()
+        .flatMap(row -> Stream.concat(Stream.of(row.assessment()), row.variants().stream()))
+        .toList();
   }
 
   /** The same with builds to choose among. */

@@ -57,7 +57,7 @@ final class FirstScreens {
         Heading.chips(scenario),
         chosen(told, band, anchor),
         savings(price, mass),
-        picks.first().map(first -> first.kind().word()).orElse(""),
+        picks.mostFlight().map(first -> first.kind().word()).orElse(""),
         sentence(
             price,
             "money buys",
@@ -132,10 +132,10 @@ final class FirstScreens {
   private List<FirstScreen.Saving> savings(
       Optional<Picks.GivenUp> price, Optional<Picks.GivenUp> mass) {
     var picks = ranking.picks();
-    if (picks.first().isEmpty()) {
+    if (picks.mostFlight().isEmpty()) {
       return List.of();
     }
-    var best = picks.first().get();
+    var best = picks.mostFlight().get();
     var naming = new Naming(ranking.candidates(), picks);
     var savings = new ArrayList<FirstScreen.Saving>();
     for (var given : picks.givingUp()) {
@@ -161,10 +161,10 @@ final class FirstScreens {
   /** What saves most for each step of flight that is told to be given up, the least of them first among equals. */
   private Optional<Picks.GivenUp> steepest(ToDoubleFunction<Assessment> measure) {
     var steepest = Optional.<Picks.GivenUp>empty();
-    if (ranking.picks().first().isEmpty()) {
+    if (ranking.picks().mostFlight().isEmpty()) {
       return steepest;
     }
-    var best = ranking.picks().first().get();
+    var best = ranking.picks().mostFlight().get();
     var most = 0.0;
     for (var given : ranking.picks().givingUp()) {
       var saved = measure.applyAsDouble(best.build()) - measure.applyAsDouble(given.build());
@@ -185,7 +185,7 @@ final class FirstScreens {
       String buys,
       Function<Assessment, String> from,
       String measure) {
-    var best = ranking.picks().first();
+    var best = ranking.picks().mostFlight();
     if (best.isEmpty()) {
       return "Flights against " + measure + ".";
     }

@@ -14,7 +14,7 @@ import pappus.scenario.Scenario;
 /** A build to choose, or one that saves something for a little less flight. */
 record PickJson(
     @JsonPropertyDescription(
-        "What it is picked for: longest or farthest, thrifty, strongest, lightest; absent for what only saves something.")
+        "What it is picked for: longest or farthest, thrifty, strongest, lightest, cheapest, owned; absent for what only saves something.")
     Optional<String> pick,
 
     @JsonPropertyDescription("The build as commands take it.")

@@ -52,7 +52,7 @@ final class PickLines {
               pick.isProven() ? "" : (row.isEmpty() ? "" : ", ") + "not proven")
           .stripTrailing());
       lines.row("  " + names(pick, first), INDENT);
-      if (pick.kind() != first.kind()) {
+      if (pick != first) {
         lines.row("  " + traded(pick, first), INDENT);
       }
     }
@@ -65,7 +65,7 @@ final class PickLines {
   }
 
   private static String names(Pick pick, Pick first) {
-    var same = pick.kind() != first.kind()
+    var same = pick != first
         && pick.build().build().differences(first.build().build()) == 0;
     return same
         ? "As the " + first.kind().word() + ", with "
@@ -73,26 +73,36 @@ final class PickLines {
         : BuildLines.names(pick.build());
   }
 
+  /** What one gets for what, against the first pick. */
   private String traded(Pick pick, Pick first) {
-    var lost = figures.lost(first.band().low(), pick.band().low());
-    var build = pick.build();
-    return switch (pick.kind()) {
-      case LONGEST, FARTHEST -> "";
-      case THRIFTY ->
-        "Saves %s, costs %s."
-            .formatted(
-                Spoken.price(
-                    first.build().cost().cents() - build.cost().cents(),
-                    BuildLines.currency(build)),
-                lost);
-      case STRONGEST ->
-        "T/W %s, up from %s, costs %s."
-            .formatted(
-                Spoken.number(thrust(build), 1), Spoken.number(thrust(first.build()), 1), lost);
-      case LIGHTEST ->
-        "Saves %s g, costs %s."
-            .formatted(Spoken.number(first.build().mass().grams() - build.mass().grams(), 0), lost);
-    };
+    var traded = new ArrayList<String>();
+    if (pick.kind() == Pick.Kind.STRONGEST || first.kind() == Pick.Kind.STRONGEST) {
+      var isMore = thrust(pick.build()) > thrust(first.build());
+      traded.add("T/W %s, %s from %s"
+          .formatted(
+              Spoken.number(thrust(pick.build()), 1),
+              isMore ? "up" : "down",
+              Spoken.number(thrust(first.build()), 1)));
+    }
+    if (pick.kind() == Pick.Kind.LIGHTEST || first.kind() == Pick.Kind.LIGHTEST) {
+      var grams = pick.build().mass().grams() - first.build().mass().grams();
+      traded.add((grams < 0 ? "saves " : "adds ") + Spoken.number(Math.abs(grams), 0) + " g");
+    }
+    if (pick.kind() == Pick.Kind.THRIFTY || first.kind() == Pick.Kind.CHEAPEST) {
+      var cents = pick.build().cost().cents() - first.build().cost().cents();
+      traded.add((cents < 0 ? "saves " : "costs ")
+          + Spoken.price(Math.abs(cents), BuildLines.currency(pick.build())));
+    }
+    if (first.kind() == Pick.Kind.OWNED) {
+      traded.add(pick.build().cost().piecesToBuy() + " to buy, not "
+          + first.build().cost().piecesToBuy());
+    }
+    var isLonger = pick.band().low() > first.band().low();
+    traded.add((isLonger ? "gains " : "costs ")
+        + (isLonger
+            ? figures.lost(pick.band().low(), first.band().low())
+            : figures.lost(first.band().low(), pick.band().low())));
+    return Spoken.sentence(String.join(", ", traded)) + ".";
   }
 
   private static double thrust(Assessment build) {
@@ -101,6 +111,10 @@ final class PickLines {
 
   /** Why there are not four. */
   private Optional<String> missing() {
+    var isOfFlight = picks.first().orElseThrow().kind().isOfFlight();
+    if (!isOfFlight && picks.picks().size() > 1) {
+      return Optional.empty();
+    }
     var missing = new ArrayList<String>();
     if (picks.named("thrifty").isEmpty()) {
       missing.add("thrifty pick: nothing at 95 % of it saves 5 % of the price");
@@ -122,7 +136,7 @@ final class PickLines {
 
   /** What a little less flight saves. */
   void givingUp(Lines lines) {
-    var first = picks.first().orElseThrow();
+    var first = picks.mostFlight().orElseThrow();
     lines.whole("Giving up a little, against the " + first.kind().word());
     lines.whole(givenUp("plan on", figures.unit(), "price", "g", ""));
     for (var given : picks.givingUp()) {

@@ -88,12 +88,11 @@ public final class RankingPage {
     return Pages.of("ranking", content);
   }
 
-  /** The first pick where flights are ranked, else the first row. */
+  /** The first pick, else the first row. */
   private Chosen chosen(Ranking ranking) {
     return ranking
         .picks()
         .first()
-        .filter(pick -> new GoalWords(scenario).isOfFlight())
         .map(pick -> new Chosen(pick.build(), pick.band(), CandidateViews.anchor(pick)))
         .orElseGet(() -> {
           var row = ranking.candidates().get(0);

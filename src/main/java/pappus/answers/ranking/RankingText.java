@@ -3,7 +3,6 @@ package pappus.answers.ranking;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import pappus.answers.build.BuildLines;
 import pappus.answers.build.Cautions;
 import pappus.answers.build.Figures;
@@ -58,12 +57,6 @@ public final class RankingText {
       return lines.text();
     }
     var naming = new Naming(ranking.candidates(), ranking.picks());
-    var isOfFlight = new GoalWords(scenario).isOfFlight();
-    if (!isOfFlight) {
-      // What was asked for comes first; the picks go by flights.
-      rows(ranking, naming, lines);
-      lines.blank();
-    }
     ranking.picks().first().ifPresent(first -> {
       var picks = new PickLines(ranking.picks(), naming, figures, width);
       picks.picks(lines);
@@ -73,10 +66,8 @@ public final class RankingText {
         lines.blank();
       }
     });
-    if (isOfFlight) {
-      rows(ranking, naming, lines);
-      lines.blank();
-    }
+    rows(ranking, naming, lines);
+    lines.blank();
     detail(ranking, lines);
     for (var i = 0; i < Math.min(details, ranking.candidates().size()); i++) {
       lines.blank();
@@ -90,20 +81,19 @@ public final class RankingText {
     return lines.text();
   }
 
-  /** The pick that answers what was asked for; none where builds are ranked by something else than flights. */
-  private Optional<Pick> pick(Ranking ranking) {
-    return ranking.picks().first().filter(pick -> new GoalWords(scenario).isOfFlight());
-  }
-
   private Assessment first(Ranking ranking) {
-    return pick(ranking)
+    return ranking
+        .picks()
+        .first()
         .map(Pick::build)
         .orElseGet(() -> ranking.candidates().get(0).assessment());
   }
 
   private void detail(Ranking ranking, Lines lines) {
     var detail = new DetailLines(scenario, figures);
-    pick(ranking)
+    ranking
+        .picks()
+        .first()
         .ifPresentOrElse(
             pick -> detail.of("the " + pick.kind().word(), pick.build(), pick.band(), lines),
             () -> {
