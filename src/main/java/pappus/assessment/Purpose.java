@@ -1,5 +1,6 @@
 package pappus.assessment;
 
+import pappus.scenario.Goal;
 import pappus.scenario.Scenario;
 
 /**
@@ -26,17 +27,25 @@ public record Purpose(Measure measure, long leastFlight, boolean onlyBelieved) {
     public boolean isOfFlight() {
       return this == FLIGHT || this == PLAN_WITH;
     }
+
+    /** What a scenario's answer is ordered by, where it prefers something of nearly the best too. */
+    public static Measure ordering(Scenario scenario) {
+      return scenario.prefer() == null ? of(scenario.goalOrEndurance()) : PIECES;
+    }
+
+    private static Measure of(Goal goal) {
+      return switch (goal) {
+        case ENDURANCE, RANGE -> FLIGHT;
+        case PRICE -> PRICE;
+        case MASS -> MASS;
+        case THRUST -> THRUST;
+      };
+    }
   }
 
   /** What a scenario asks for. */
   static Purpose of(Scenario scenario) {
-    var measure = switch (scenario.goalOrEndurance()) {
-      case ENDURANCE, RANGE -> Measure.FLIGHT;
-      case PRICE -> Measure.PRICE;
-      case MASS -> Measure.MASS;
-      case THRUST -> Measure.THRUST;
-    };
-    return new Purpose(measure, leastFlight(scenario), false);
+    return new Purpose(Measure.of(scenario.goalOrEndurance()), leastFlight(scenario), false);
   }
 
   /** A hundred thousandths of a minute are less than rounding is. */

@@ -10,7 +10,6 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import pappus.Inputs;
 import pappus.Pappus;
-import pappus.answers.build.GoalWords;
 import pappus.answers.ranking.RankingJson;
 import pappus.answers.ranking.RankingPage;
 import pappus.answers.ranking.RankingTable;

@@ -18,6 +18,17 @@ public record Best(Optional<Assessment> build, Proof proof) {
     return new Best(incumbents.bestFirst().stream().findFirst().map(question::held), proof);
   }
 
+  /** The same, as another question ranks and limits it. */
+  Best as(Question question) {
+    return new Best(
+        build.map(found -> question.held(question.assessor().assess(found.build()))), proof);
+  }
+
+  /** The same without its proof. */
+  Best unproven() {
+    return isProof() ? new Best(build, Proof.of(Ending.EFFORT)) : this;
+  }
+
   /** Whether no other build can be better, or none can be feasible. */
   public boolean isProof() {
     return proof.ending() == Ending.PROVEN;

@@ -8,6 +8,7 @@ import java.util.OptionalInt;
 import pappus.assessment.Assessment;
 import pappus.doubt.Band;
 import pappus.part.Part;
+import pappus.search.Question;
 
 /**
  * One row of a ranking.
@@ -32,5 +33,18 @@ public record Candidate(
   public Candidate {
     variants = List.copyOf(variants);
     twins = Collections.unmodifiableMap(new LinkedHashMap<>(twins));
+  }
+
+  /** The same builds as another question limits them. */
+  Candidate as(Question question) {
+    var assessor = question.assessor();
+    return new Candidate(
+        question.held(assessor.assess(assessment.build())),
+        band,
+        variants.stream().map(variant -> assessor.assess(variant.build())).toList(),
+        areVariantsCutShort,
+        twins,
+        equalTo,
+        cheapestOfGroup);
   }
 }

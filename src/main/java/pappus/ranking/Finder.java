@@ -1,6 +1,7 @@
 package pappus.ranking;
 
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.function.BiConsumer;
 import java.util.function.BiFunction;
@@ -105,21 +106,34 @@ public final class Finder {
    * @param wanted how many
    */
   public Ranking rank(Question question, int wanted) {
+    var preferring = preferring(question);
+    return preferring
+        .map(one -> rank(one.question(), wanted, one.isProof()).as(question))
+        .orElseGet(() -> rank(question, wanted, true));
+  }
+
+  /**
+   * What a scenario that prefers something of nearly the best asks instead.
+   *
+   * @param isProof whether the best is proven
+   */
+  private record Preferring(Question question, boolean isProof) {}
+
+  /** Absent where nothing is preferred, or nothing flies. */
+  private Optional<Preferring> preferring(Question question) {
     var purpose = question.assessor().purpose();
     if (question.assessor().scenario().prefer() == null || purpose.measure() != Measure.FLIGHT) {
-      return rank(question, wanted, true);
+      return Optional.empty();
     }
     var longest = longest(question);
     return longest
         .build()
-        .map(best -> rank(
+        .map(best -> new Preferring(
             question.with(new Purpose(
                 Measure.PIECES,
                 Math.max(purpose.leastFlight(), (long) Math.ceil(PREFERRED_SHARE * best.planned())),
                 !best.isBeyondBelief())),
-            wanted,
-            longest.isProof()))
-        .orElseGet(() -> rank(question, wanted, true));
+            longest.isProof()));
   }
 
   /** The longest or farthest flight to plan with, of builds that are believed unless there is none. */
@@ -167,6 +181,15 @@ public final class Finder {
    * @param looks choices to look into at most
    */
   public Best best(Question question, long looks) {
+    var preferring = preferring(question);
+    if (preferring.isEmpty()) {
+      return bestAsAsked(question, looks);
+    }
+    var found = bestAsAsked(preferring.get().question(), looks).as(question);
+    return preferring.get().isProof() ? found : found.unproven();
+  }
+
+  private Best bestAsAsked(Question question, long looks) {
     return one(
         question,
         (search, incumbents) -> search.best(
@@ -228,19 +251,28 @@ public final class Finder {
    */
   public ParetoFront front(Question question, double share, long looks) {
     if (way == Way.HEURISTIC) {
-      var incumbents = new Incumbents();
-      var proof = Proof.of(tryChanges(question, incumbents, 1));
-      return ParetoFront.of(incumbents.bestFirst(), question, share, proof);
+      return met(question, share);
     }
     var believed = trade(byFlight(question, true), share, looks);
     // Whom nobody believes hides nobody who is; where there is nobody else, all are told.
     var found = believed.builds().isEmpty() && !stopped
         ? trade(byFlight(question, false), share, looks)
         : believed;
+    if (found.builds().isEmpty() && found.ending() == Ending.EFFORT) {
+      // What is not proven is never nothing.
+      return met(question, share);
+    }
     var builds = found.builds().stream()
         .map(build -> question.held(question.assessor().assess(build.build())))
         .toList();
     return new ParetoFront(builds, share, new Proof(found.ending(), found.atMost(), found.nodes()));
+  }
+
+  /** Of what changes meet, without proof. */
+  private ParetoFront met(Question question, double share) {
+    var incumbents = new Incumbents();
+    var proof = Proof.of(tryChanges(question, incumbents, 1));
+    return ParetoFront.of(incumbents.bestFirst(), question, share, proof);
   }
 
   private FrontSearch.Found trade(Question byFlight, double share, long looks) {

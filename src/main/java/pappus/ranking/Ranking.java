@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import pappus.assessment.Assessment;
 import pappus.search.Coverage;
+import pappus.search.Question;
 
 /**
  * The answer to a question.
@@ -25,6 +26,12 @@ public record Ranking(
     return candidates.stream()
         .flatMap(row -> Stream.concat(Stream.of(row.assessment()), row.variants().stream()))
         .toList();
+  }
+
+  /** The same builds in the same order, as another question limits them. */
+  Ranking as(Question question) {
+    return new Ranking(
+        candidates.stream().map(row -> row.as(question)).toList(), closest, coverage, picks);
   }
 
   /** The same with builds to choose among. */

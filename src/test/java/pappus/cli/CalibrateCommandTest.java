@@ -53,13 +53,13 @@ class CalibrateCommandTest {
     assertThat(run.err()).isEmpty();
     assertThat(run.out())
         .startsWith("Controllers: bus power = v i + c v^2 (1 - v/V)^1.5 / R + V idle\n")
-        .containsPattern("\n  controllerLoss of their board: 0\\.[34]\\d ± 0\\.0\\d\n")
+        .containsPattern("\n  controllerLoss to state for their board: 0\\.[34]\\d ± 0\\.0\\d\n")
         .containsPattern(
             "\n  a: Kv \\d{4} ± \\d+, R [0-9.]+ ± [0-9.]+, [0-9.]+ ± [0-9.]+ A, c 0\\.1")
         .containsPattern("\n  8: 0\\.\\d{4} 0\\.\\d{4}, .* ± [0-9.]+ % ± [0-9.]+ %,[^±]* 88 rows\n")
-        .contains("rows fitted: n 704, median ", "\nCosts of the starts: ")
+        .contains("fitted rows: n 704, median ", "\nThe fit from each start ended at: ")
         .containsPattern("\n  \\+0\\.9\\d Kv of [acjk], resistance of [acjk]\n")
-        .containsPattern("\n  and \\d+ weaker ones; JSON has all\n");
+        .containsPattern("\n  and \\d+ weaker ones; --format json has all\n");
     assertThat(run.out().lines()).allMatch(line -> line.length() <= 100);
     assertThat(run.out().replaceAll("\\s+", " "))
         .contains(BENCH + ": speed was not read: speed left out, power used; lines 16, ");

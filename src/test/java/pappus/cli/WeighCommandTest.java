@@ -74,12 +74,12 @@ class WeighCommandTest {
     assertThat(run.err()).isEmpty();
     assertThat(run.out())
         .containsIgnoringWhitespaces(
-            "      17.6  0.4     18.4  0.2   0.8  motor, Spikerush 1303-3400                  within the doubt\n")
+            "      17.6  0.4     18.4  0.2   0.8  motor, Spikerush 1303-3400                  within its doubt\n")
         .containsIgnoringWhitespaces(
-            "     107.7  3.2    109.0  0.3   1.3  battery, Tidewell 2S 3500 (ready less dry)  within the doubt\n")
-        .contains("- 10.0 min took 800 mAh by the charger, 740 by the estimate: 1.11.\n")
+            "     107.7  3.2    109.0  0.3   1.3  battery, Tidewell 2S 3500 (ready less dry)  within its doubt\n")
+        .contains("- 10.0 min: the charger put back 800 mAh, the estimate says 740; ratio 1.11.\n")
         .containsIgnoringWhitespaces(
-            "Nothing was written; --into FOLDER keeps what was weighed and flown for --catalog FOLDER.");
+            "Nothing written: --into FOLDER keeps it, and --catalog FOLDER then counts with it.");
     assertThat(texts()).isEqualTo(before);
   }
 
@@ -215,7 +215,7 @@ class WeighCommandTest {
         .isEqualTo("what,unit,estimate,estimate_doubt,measured,measured_doubt,says");
     assertThat(run.out().lines().toList().get(1))
         .startsWith("\"motor, Spikerush 1303-3400\",g,17.6,0.4,18.4,0.2020725942163690")
-        .endsWith(",within the doubt");
+        .endsWith(",within its doubt");
   }
 
   @Test
@@ -281,7 +281,7 @@ class WeighCommandTest {
     var run = weigh("--flights", path("f.csv"));
 
     assertThat(run.out().replaceAll("\\s+", " "))
-        .contains("1.12. It landed at 6.50 V, where the estimate has 7.")
+        .contains("1.12. Landed at 6.50 V; the estimate says 7.")
         .contains("the pack holds less or sags more than its record says;");
   }
 }

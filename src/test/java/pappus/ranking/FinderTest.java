@@ -54,6 +54,14 @@ class FinderTest {
     }
   }
 
+  @Test
+  void aFrontWithoutEffortIsWhatChangesMeet() {
+    var front = new Finder(Way.AUTO, 1, MOVES, done -> {}).front(question(""), 0.5);
+
+    assertThat(front.isProof()).isFalse();
+    assertThat(front.builds()).isNotEmpty().allMatch(Assessment::isFeasible);
+  }
+
   @ParameterizedTest
   @ValueSource(strings = {"price", "mass", "thrust"})
   void aFrontTradesFlightsWhateverARankingGoesBy(String goal) {

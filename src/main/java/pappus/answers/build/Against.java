@@ -32,7 +32,10 @@ public final class Against {
     if (!assessment.isFeasible()) {
       return flies + "; this one is no candidate." + more(best.proof());
     }
-    if (assessment.objective() >= first.objective()) {
+    if (!goal.isAhead(first, assessment)) {
+      if (best.isProof() && goal.isAhead(assessment, first)) {
+        return flies + "; this one plans with less than 95 % of the best.";
+      }
       return best.isProof()
           ? "Proven: no other build from this catalogue does better."
           : "Nothing better was found, without proof." + more(best.proof());

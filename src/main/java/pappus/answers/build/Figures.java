@@ -173,7 +173,7 @@ public record Figures(boolean isForRange) {
     if (isForRange) {
       return difference < 0.01
           ? "less than 100 m"
-          : Spoken.number(difference, difference < 1 ? 2 : 1) + " km";
+          : Spoken.number(difference, Math.round(100 * difference) % 10 == 0 ? 1 : 2) + " km";
     }
     var halves = Math.round(difference * 2);
     return switch ((int) halves) {

@@ -100,9 +100,6 @@ public final class Heading {
     scenario.whereOrAny().wishes().stream()
         .map(wish -> "where " + wish.inWords())
         .forEach(limits::add);
-    if (scenario.prefer() != null) {
-      limits.add("owned parts preferred");
-    }
     ranked(scenario).ifPresent(limits::add);
     return limits;
   }

@@ -33,7 +33,7 @@ public final class CalibrationText {
         "  c %s, idle %s A, no-load growth %s"
             .formatted(figure(law.loss(), 3), figure(law.idleA(), 3), figure(law.growth(), 2)),
         4);
-    lines.row("  controllerLoss of their board: " + figure(calibration.statedLoss(), 2), 4);
+    lines.row("  controllerLoss to state for their board: " + figure(calibration.statedLoss(), 2), 4);
     lines.blank();
     lines.row(
         "Motors: loaded Kv rpm/V, resistance mohm, no-load current A at 9549 rpm, its own c", 4);
@@ -74,9 +74,9 @@ public final class CalibrationText {
     });
     lines.blank();
     lines.row(
-        "Error of bus power at equal thrust, rows fitted: " + summary(calibration.errors()), 4);
+        "Error in bus power at the same thrust, fitted rows: " + summary(calibration.errors()), 4);
     lines.row(
-        "Costs of the starts: "
+        "The fit from each start ended at: "
             + String.join(
                 ", ",
                 calibration.starts().stream()
@@ -95,7 +95,7 @@ public final class CalibrationText {
               4));
       if (correlations.size() > MOST_CORRELATIONS) {
         lines.row(
-            "  and " + (correlations.size() - MOST_CORRELATIONS) + " weaker ones; JSON has all", 4);
+            "  and " + (correlations.size() - MOST_CORRELATIONS) + " weaker ones; --format json has all", 4);
       }
     }
     leftOut(calibration, lines);
@@ -120,17 +120,17 @@ public final class CalibrationText {
 
   private static void against(Comparison comparison, Lines lines) {
     lines.blank();
-    lines.row("Error of bus power at equal thrust, other rows:", 4);
+    lines.row("Error in bus power at the same thrust, other rows:", 4);
     lines.row("  all: " + summary(comparison.all()), 4);
     lines.row("  40 to 150 gf: " + summary(comparison.hover()), 4);
     for (Map.Entry<String, ErrorSummary> motor : comparison.byMotor().entrySet()) {
       lines.row("  motor " + motor.getKey() + ": " + summary(motor.getValue()), 4);
     }
     if (!comparison.unknownMotors().isEmpty()) {
-      lines.row("  motors not known: " + String.join(", ", comparison.unknownMotors()), 4);
+      lines.row("  motors not among the fitted rows: " + String.join(", ", comparison.unknownMotors()), 4);
     }
     if (!comparison.unknownPropellers().isEmpty()) {
-      lines.row("  propellers not known: " + String.join(", ", comparison.unknownPropellers()), 4);
+      lines.row("  propellers not among the fitted rows: " + String.join(", ", comparison.unknownPropellers()), 4);
     }
   }
 

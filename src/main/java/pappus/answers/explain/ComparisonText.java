@@ -9,6 +9,7 @@ import pappus.answers.build.Cautions;
 import pappus.answers.build.Figures;
 import pappus.answers.build.Heading;
 import pappus.assessment.Assessment;
+import pappus.assessment.Purpose.Measure;
 import pappus.assessment.flight.FlightEstimate;
 import pappus.document.Lines;
 import pappus.document.Spoken;
@@ -84,11 +85,21 @@ public final class ComparisonText {
         "cheaper",
         "at the same price"));
     var thrust = thrust(other) - thrust(first);
-    switch (scenario.goalOrEndurance()) {
-      case ENDURANCE, RANGE -> {}
+    switch (Measure.ordering(scenario)) {
+      case FLIGHT, PLAN_WITH -> {}
       case PRICE -> words.add(0, words.remove(2));
       case MASS -> words.add(0, words.remove(1));
       case THRUST -> words.add(0, "thrust-to-weight " + Spoken.change(thrust, 2));
+      case PIECES ->
+        words.add(
+            0,
+            against(
+                other.cost().piecesToBuy() - first.cost().piecesToBuy(),
+                0,
+                "%s to buy",
+                "more",
+                "fewer",
+                "as many to buy"));
     }
     return words;
   }

@@ -11,6 +11,7 @@ import pappus.answers.build.Figures;
 import pappus.answers.build.Reasons;
 import pappus.assessment.Assessment;
 import pappus.assessment.Limit;
+import pappus.assessment.Purpose.Measure;
 import pappus.assessment.flight.FlightEstimate;
 import pappus.document.Lines;
 import pappus.document.Spoken;
@@ -26,6 +27,7 @@ public final class SideBySide {
   private static final String MASS = "all-up mass";
   private static final String THRUST = "T/W";
   private static final String PRICE = "price";
+  private static final String PIECES = "pieces to buy";
 
   /** A role that a part chosen for another fills along with its own. */
   private static final String BUILT_IN = "(built in)";
@@ -96,11 +98,16 @@ public final class SideBySide {
     rows.add(
         row("tightest limit", build -> build.tightest().map(SideBySide::binding).orElse(NOTHING)));
     rows.add(flown("end of flight", Reasons::ending));
-    var asked = switch (scenario.goalOrEndurance()) {
-      case ENDURANCE, RANGE -> PLANNED;
+    var ordering = Measure.ordering(scenario);
+    if (ordering == Measure.PIECES) {
+      rows.add(row(PIECES, build -> "" + build.cost().piecesToBuy()));
+    }
+    var asked = switch (ordering) {
+      case FLIGHT, PLAN_WITH -> PLANNED;
       case PRICE -> PRICE;
       case MASS -> MASS;
       case THRUST -> THRUST;
+      case PIECES -> PIECES;
     };
     rows.sort(Comparator.comparing(row -> !row.label().equals(asked)));
     return rows;

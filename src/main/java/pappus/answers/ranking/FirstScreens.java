@@ -7,11 +7,11 @@ import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import pappus.answers.build.BuildLines;
 import pappus.answers.build.Figures;
-import pappus.answers.build.GoalWords;
 import pappus.answers.build.Heading;
 import pappus.assessment.Assessment;
 import pappus.assessment.Assessor;
 import pappus.assessment.LimitKind;
+import pappus.assessment.Purpose.Measure;
 import pappus.document.Spoken;
 import pappus.doubt.Band;
 import pappus.part.Part;
@@ -68,8 +68,7 @@ final class FirstScreens {
   }
 
   private FirstScreen.Chosen chosen(Assessment told, Band band, String anchor) {
-    var goal = scenario.goalOrEndurance();
-    var isOfFlight = new GoalWords(scenario).isOfFlight();
+    var ordering = Measure.ordering(scenario);
     var unit = " " + figures.unit();
     var price = Spoken.price(told.cost().cents(), BuildLines.currency(told));
     var grams = Spoken.number(told.mass().grams(), 0) + " g";
@@ -80,23 +79,24 @@ final class FirstScreens {
         "expected, %s to %s".formatted(figures.planned(told), figures.planned(band.high()))));
     beside.add(new FirstScreen.Told(grams, massRoom(told)));
     beside.add(new FirstScreen.Told(price, priceRoom(told)));
-    var figure = switch (goal) {
-      case ENDURANCE, RANGE -> figures.planned(told);
+    var figure = switch (ordering) {
+      case FLIGHT, PLAN_WITH -> figures.planned(told);
       case PRICE -> price;
       case MASS -> grams;
       case THRUST -> thrust;
+      case PIECES -> "" + told.cost().piecesToBuy();
     };
     return new FirstScreen.Chosen(
         builds.number(told),
         anchor,
         figure,
-        isOfFlight
-            ? figures.unit() + " to plan with"
-            : switch (goal) {
-              case PRICE -> "the cheapest";
-              case MASS -> "the lightest";
-              default -> "thrust over weight";
-            },
+        switch (ordering) {
+          case FLIGHT, PLAN_WITH -> figures.unit() + " to plan with";
+          case PRICE -> "the cheapest";
+          case MASS -> "the lightest";
+          case THRUST -> "thrust over weight";
+          case PIECES -> "pieces to buy";
+        },
         Role.MAIN.stream()
             .flatMap(role -> told.build().part(role).stream())
             .map(Part::name)

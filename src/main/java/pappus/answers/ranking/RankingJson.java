@@ -72,7 +72,7 @@ public record RankingJson(
       var gap = Standing.gap(ranking);
       return new Trust(
           coverage.isProof(),
-          Standing.text(ranking, scenario.goalOrEndurance()),
+          Standing.text(ranking, scenario),
           wanted,
           coverage.assessed(),
           coverage.feasible(),

@@ -9,7 +9,6 @@ import java.util.TreeMap;
 import pappus.answers.build.BuildLines;
 import pappus.answers.build.Cautions;
 import pappus.answers.build.Figures;
-import pappus.answers.build.GoalWords;
 import pappus.answers.build.Heading;
 import pappus.answers.build.Reasons;
 import pappus.answers.explain.SideBySide;
@@ -53,7 +52,7 @@ public final class RankingPage {
   public String of(Ranking ranking, ParetoFront front) {
     var content = new LinkedHashMap<String, Object>();
     content.put("heading", Heading.of(scenario));
-    content.put("standing", Standing.text(ranking, scenario.goalOrEndurance()));
+    content.put("standing", Standing.text(ranking, scenario));
     content.put("tool", tool);
     if (ranking.candidates().isEmpty()) {
       content.put("shell", Shell.still(scenario.name() + ": ranking"));

@@ -10,6 +10,7 @@ import pappus.answers.build.GoalWords;
 import pappus.answers.build.Heading;
 import pappus.answers.build.Reasons;
 import pappus.assessment.Assessment;
+import pappus.assessment.Purpose.Measure;
 import pappus.document.Lines;
 import pappus.document.Style;
 import pappus.ranking.Candidate;
@@ -95,7 +96,9 @@ public final class RankingText {
         .picks()
         .first()
         .ifPresentOrElse(
-            pick -> detail.of("the " + pick.kind().word(), pick.build(), pick.band(), lines),
+            pick -> detail.of(
+                "the " + pick.kind().word() + (pick.kind() == Pick.Kind.OWNED ? " one" : ""),
+                pick.build(), pick.band(), lines),
             () -> {
               var row = ranking.candidates().get(0);
               detail.of("row 1", row.assessment(), row.band(), lines);
@@ -121,21 +124,15 @@ public final class RankingText {
           + (isDoubted ? "? too good to be true, never a pick" : "")
           + ".");
     }
-    if (scenario.prefer() != null) {
-      lines.say("All plan with 95 % of the best or more.");
-    }
     if (!isProof) {
-      lines.say(Standing.text(ranking, scenario.goalOrEndurance()));
+      lines.say(Standing.text(ranking, scenario));
     }
   }
 
   private String ranked() {
-    if (scenario.prefer() != null) {
-      return "pieces to buy";
-    }
-    return switch (scenario.goalOrEndurance()) {
-      case ENDURANCE -> "minutes expected";
-      case RANGE -> "kilometres expected";
+    return switch (Measure.ordering(scenario)) {
+      case FLIGHT, PLAN_WITH -> scenario.isForRange() ? "kilometres expected" : "minutes expected";
+      case PIECES -> "pieces to buy";
       case PRICE -> "price";
       case MASS -> "mass";
       case THRUST -> "T/W";
@@ -187,6 +184,6 @@ public final class RankingText {
       BuildLines.details(closest).forEach(line -> lines.row(line, 2));
     });
     lines.blank();
-    lines.say(Standing.text(ranking, scenario.goalOrEndurance()));
+    lines.say(Standing.text(ranking, scenario));
   }
 }

@@ -3,9 +3,10 @@ package pappus.answers.ranking;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import pappus.assessment.Assessment;
+import pappus.assessment.Purpose.Measure;
 import pappus.document.Spoken;
 import pappus.ranking.Ranking;
-import pappus.scenario.Goal;
+import pappus.scenario.Scenario;
 import pappus.search.Ending;
 
 /** What stands behind a ranking: how far it can be trusted. */
@@ -23,7 +24,7 @@ public final class Standing {
   }
 
   /** In sentences. */
-  public static String text(Ranking ranking, Goal goal) {
+  public static String text(Ranking ranking, Scenario scenario) {
     var coverage = ranking.coverage();
     var proof = coverage.proof();
     var counts = String.format(
@@ -40,14 +41,14 @@ public final class Standing {
               + counts
               + String.format(Locale.ROOT, "; %,d bounds ruled out the rest.", proof.looks());
     }
-    var text = first(goal) + " found, not proven best: " + counts + ".";
+    var text = first(scenario) + " found, not proven best: " + counts + ".";
     if (proof.atMost().isPresent()) {
       text += String.format(
           Locale.ROOT,
-          goal == Goal.RANGE
+          scenario.isForRange()
               ? " No unseen build goes farther than %.2f km"
               : " No unseen build flies longer than %.1f min",
-          Assessment.figure(proof.atMost().getAsLong()) / (goal == Goal.RANGE ? 1000 : 60));
+          Assessment.figure(proof.atMost().getAsLong()) / (scenario.isForRange() ? 1000 : 60));
       var gap = gap(ranking);
       text += gap.isEmpty()
           ? "."
@@ -57,13 +58,13 @@ public final class Standing {
     return text + ending(proof.ending());
   }
 
-  private static String first(Goal goal) {
-    return switch (goal) {
-      case ENDURANCE -> "Longest";
-      case RANGE -> "Farthest";
+  private static String first(Scenario scenario) {
+    return switch (Measure.ordering(scenario)) {
+      case FLIGHT, PLAN_WITH -> scenario.isForRange() ? "Farthest" : "Longest";
       case PRICE -> "Cheapest";
       case MASS -> "Lightest";
       case THRUST -> "Strongest";
+      case PIECES -> "Fewest to buy";
     };
   }
 

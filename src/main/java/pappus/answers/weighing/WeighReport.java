@@ -108,9 +108,9 @@ public final class WeighReport {
 
   private static String kept(List<String> written) {
     return written.isEmpty()
-        ? "Nothing was written; --into FOLDER keeps what was weighed and flown for --catalog FOLDER."
+        ? "Nothing written: --into FOLDER keeps it, and --catalog FOLDER then counts with it."
         : "Written: " + String.join(", ", written)
-            + ". Give the folder with --catalog, and all commands count with it.";
+            + ". With --catalog and that folder, every command counts with it.";
   }
 
   /** Masses, charges and volts in one table: a spreadsheet wants no second one. */

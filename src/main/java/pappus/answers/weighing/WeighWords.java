@@ -35,7 +35,7 @@ public final class WeighWords {
 
   /** Whether estimate and measurement agree. */
   public static String agreement(Weighed one) {
-    return one.agrees() ? "within the doubt" : "more than the doubt explains";
+    return one.agrees() ? "within its doubt" : "off by more than its doubt";
   }
 
   /** Where readings contradict each other: dry and pack are the whole aircraft; empty where they agree. */
@@ -59,7 +59,7 @@ public final class WeighWords {
     return Math.abs(left) <= 2 * doubt + STRAP_GRAMS
         ? Optional.empty()
         : Optional.of(
-            "The readings contradict each other: dry, pack and payload are %s g %s than ready to fly. Weigh them again."
+            "Readings disagree: dry, pack and payload add up to %s g %s than ready to fly. Weigh again."
                 .formatted(Spoken.number(Math.abs(left), 1), left > 0 ? "less" : "more"));
   }
 
@@ -69,7 +69,7 @@ public final class WeighWords {
         .filter(ready -> cap.strict()
             ? ready.measuredGrams() >= cap.grams()
             : ready.measuredGrams() > cap.grams())
-        .map(ready -> "On the scale it does not keep the cap: %s g where it must be %s %s g."
+        .map(ready -> "Over the cap on the scale: %s g, must be %s %s g."
             .formatted(
                 Spoken.number(ready.measuredGrams(), 1),
                 cap.strict() ? "below" : "at most",
@@ -86,27 +86,27 @@ public final class WeighWords {
         .filter(one -> one.what().equals(MassRow.READY))
         .findFirst();
     if (ready.isEmpty()) {
-      return "The aircraft ready to fly was not weighed: that is what the law asks about.";
+      return "Weigh it ready to fly too: that is the mass the law asks about.";
     }
-    var after = "With the weighed masses the estimate is %s g ready to fly"
+    var after = "With the weighed parts it comes to %s g ready to fly"
         .formatted(Spoken.number(result.after().mass().grams(), 1));
     var left = ready.get().measuredGrams() - result.after().mass().grams();
     if (Math.abs(left) < SHOWN) {
       return after + ", as the scale says.";
     }
     return after
-        + "; %s g %s lie in what was not weighed by itself"
+        + "; %s g %s is in what was not weighed on its own"
             .formatted(Spoken.number(Math.abs(left), 1), left < 0 ? "less" : "more")
         + (left < 0
             ? "."
-            : ": payload.massGrams of a scenario makes them count, if they cannot be found.");
+            : ": if you cannot find it, enter it as payload.massGrams of the scenario.");
   }
 
   /** What flights of one style say. */
   public static String fit(StyleFit fit) {
     return String.format(
         Locale.ROOT,
-        "%s: the propellers need %.2f times the power computed, ±%.2f, by %d %s.",
+        "%s: %.2f ± %.2f times the propeller power computed, from %d %s.",
         Spoken.sentence(fit.style()),
         fit.factor(),
         fit.doubt(),
@@ -118,7 +118,7 @@ public final class WeighWords {
   public static String flight(FlightFit flight) {
     return String.format(
         Locale.ROOT,
-        "%.1f min took %.0f mAh by the charger, %.0f by the estimate: %.2f.",
+        "%.1f min: the charger put back %.0f mAh, the estimate says %.0f; ratio %.2f.",
         flight.row().minutes(),
         flight.row().chargedMilliampHours(),
         flight.computedMilliampHours(),
@@ -133,10 +133,10 @@ public final class WeighWords {
     var read = Spoken.number(flight.row().landingVolts().getAsDouble(), 2);
     if (flight.computedLandingVolts().isEmpty()) {
       return Optional.of(
-          "It landed at %s V, where the record of its pack has nothing left after so much charge: the pack holds more than its record says."
+          "Landed at %s V with more drawn than its pack holds by record: the pack holds more."
               .formatted(read));
     }
-    var sentence = "It landed at %s V, where the estimate has %s V after so much charge"
+    var sentence = "Landed at %s V; the estimate says %s V after as much charge"
         .formatted(read, Spoken.number(flight.computedLandingVolts().getAsDouble(), 2));
     var difference = flight.landingDifference().getAsDouble();
     if (Math.abs(difference) <= FlightFit.LANDING_DOUBT) {
@@ -152,10 +152,10 @@ public final class WeighWords {
   public static String sensor(double scale) {
     var error = Math.abs(1 / scale - 1);
     if (error <= StyleFit.CHARGER) {
-      return "The current sensor agrees with the charger within the 3 % to which that is trusted.";
+      return "Current sensor and charger agree to 3 %, as far as the charger is trusted.";
     }
-    return "The current sensor reads %s %% too %s against the charger, which is trusted to 3 %%: set it so that it shows %s times what it shows now."
+    return "The current sensor reads %s %% %s against the charger (good to 3 %%): scale its reading by %s."
         .formatted(
-            Spoken.number(100 * error, 0), scale < 1 ? "much" : "little", Spoken.number(scale, 3));
+            Spoken.number(100 * error, 0), scale < 1 ? "high" : "low", Spoken.number(scale, 3));
   }
 }

@@ -15,6 +15,7 @@ import pappus.ranking.Best;
 import pappus.ranking.Finder;
 import pappus.search.Ending;
 import pappus.search.Proof;
+import pappus.search.Question;
 import pappus.whatif.relax.Demand;
 import pappus.whatif.relax.Relaxer;
 
@@ -145,7 +146,7 @@ public final class Sweeper {
         var winner = looser.build().get().build();
         var same = question.assessor().assess(winner);
         // A wish by property is no limit that the assessment holds it to.
-        if (same.isFeasible() && question.permits(winner)) {
+        if (same.isFeasible() && question.permits(winner) && !goesByOthers(question)) {
           return Found.of(new Best(Optional.of(same), looser.proof()), true);
         }
       }
@@ -158,6 +159,11 @@ public final class Sweeper {
     return best.build().isEmpty() && best.isProof()
         ? new Found(best, false, new Relaxer(here, finder).conflict())
         : Found.of(best, false);
+  }
+
+  /** Whether the best is the best of those that come near another one, which may be gone. */
+  private static boolean goesByOthers(Question question) {
+    return question.assessor().scenario().prefer() != null;
   }
 
   /** What leaves no build leaves none where one of it is asked for more strictly. */

@@ -49,13 +49,13 @@ class WeighReportTest {
     assertThat(report(List.of(mass("spikerush-1303-3400", 18.4, 4))).text(List.of(), 200))
         .contains("""
             estimate g    ±  scale g    ±  more  what
-                  17.6  0.4     18.4  0.2   0.8  motor, Spikerush 1303-3400  within the doubt
+                  17.6  0.4     18.4  0.2   0.8  motor, Spikerush 1303-3400  within its doubt
 
-            The aircraft ready to fly was not weighed: that is what the law asks about.
+            Weigh it ready to fly too: that is the mass the law asks about.
 
-            Nothing was written; --into FOLDER keeps what was weighed and flown for --catalog FOLDER.
+            Nothing written: --into FOLDER keeps it, and --catalog FOLDER then counts with it.
             """)
-        .doesNotContain("times the power computed")
+        .doesNotContain("times the propeller power computed")
         .doesNotContain("current sensor");
   }
 
@@ -63,12 +63,12 @@ class WeighReportTest {
   void tellsFlightsAloneAndWhatWasWritten() {
     assertThat(report(List.of(), FLIGHT).text(List.of("mine/flown.json", "b"), 200))
         .contains(
-            "- 10.0 min took 800 mAh by the charger, 731 by the estimate: ",
-            "\nThe current sensor reads 20 % too little against the charger, which is trusted to 3 %: set it so that it shows 1.250 times what it shows now.\n",
-            "\nWritten: mine/flown.json, b. Give the folder with --catalog, and all commands count with it.\n")
+            "- 10.0 min: the charger put back 800 mAh, the estimate says 731; ratio ",
+            "\nThe current sensor reads 20 % low against the charger (good to 3 %): scale its reading by 1.250.\n",
+            "\nWritten: mine/flown.json, b. With --catalog and that folder, every command counts with it.\n")
         .doesNotContain("estimate g")
         .doesNotContain("not weighed")
-        .doesNotContain("Nothing was written");
+        .doesNotContain("Nothing written");
   }
 
   @Test
@@ -83,11 +83,11 @@ class WeighReportTest {
         .isEqualTo("what,unit,estimate,estimate_doubt,measured,measured_doubt,says");
     assertThat(rows.get(1))
         .startsWith("\"battery, Tidewell 2S 3500 (ready less dry)\",g,107.")
-        .endsWith(",more than the doubt explains");
+        .endsWith(",off by more than its doubt");
     assertThat(rows.get(2))
         .startsWith("\"dry, without its pack\",g,")
-        .endsWith(",within the doubt");
-    assertThat(rows.get(3)).startsWith("ready to fly,g,").endsWith(",more than the doubt explains");
+        .endsWith(",within its doubt");
+    assertThat(rows.get(3)).startsWith("ready to fly,g,").endsWith(",off by more than its doubt");
   }
 
   /** Charge, volts, what the style and the sensor say: one row each. */

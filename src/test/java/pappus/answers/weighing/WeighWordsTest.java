@@ -79,26 +79,26 @@ class WeighWordsTest {
   @Test
   void saysWhetherTheDoubtExplainsTheDifference() {
     assertThat(WeighWords.agreement(weighed("dry", Optional.empty(), false)))
-        .isEqualTo("within the doubt");
+        .isEqualTo("within its doubt");
     assertThat(WeighWords.agreement(new Weighed("dry", Optional.empty(), 100, 3, 110.1, 4, false)))
-        .isEqualTo("more than the doubt explains");
+        .isEqualTo("off by more than its doubt");
     assertThat(WeighWords.agreement(new Weighed("dry", Optional.empty(), 100, 3, 89.9, 4, false)))
-        .isEqualTo("more than the doubt explains");
+        .isEqualTo("off by more than its doubt");
   }
 
   @Test
   void saysWhatIsLeftForThatWhichWasNotWeighed() {
     assertThat(left(row("ready", 195)))
         .isEqualTo(
-            "With the weighed masses the estimate is 190.9 g ready to fly; 4.1 g more lie in what was not weighed by itself: payload.massGrams of a scenario makes them count, if they cannot be found.");
+            "With the weighed parts it comes to 190.9 g ready to fly; 4.1 g more is in what was not weighed on its own: if you cannot find it, enter it as payload.massGrams of the scenario.");
     assertThat(left(row("ready", 185)))
         .isEqualTo(
-            "With the weighed masses the estimate is 190.9 g ready to fly; 5.9 g less lie in what was not weighed by itself.");
+            "With the weighed parts it comes to 190.9 g ready to fly; 5.9 g less is in what was not weighed on its own.");
     assertThat(left(row("ready", 190.9)))
         .isEqualTo(
-            "With the weighed masses the estimate is 190.9 g ready to fly, as the scale says.");
+            "With the weighed parts it comes to 190.9 g ready to fly, as the scale says.");
     assertThat(left(row("dry", 84)))
-        .isEqualTo("The aircraft ready to fly was not weighed: that is what the law asks about.");
+        .isEqualTo("Weigh it ready to fly too: that is the mass the law asks about.");
   }
 
   private static WeighIn weighed(MassRow... rows) {
@@ -121,11 +121,11 @@ class WeighWordsTest {
     assertThat(WeighWords.contradiction(
             weighed(row("dry", 84), row("tidewell-2s-3500", 108), row("ready", 203))))
         .contains(
-            "The readings contradict each other: dry, pack and payload are 11.0 g less than ready to fly. Weigh them again.");
+            "Readings disagree: dry, pack and payload add up to 11.0 g less than ready to fly. Weigh again.");
     assertThat(WeighWords.contradiction(
             weighed(row("dry", 94), row("tidewell-2s-3500", 108), row("ready", 193))))
         .contains(
-            "The readings contradict each other: dry, pack and payload are 9.0 g more than ready to fly. Weigh them again.");
+            "Readings disagree: dry, pack and payload add up to 9.0 g more than ready to fly. Weigh again.");
   }
 
   @Test
@@ -133,40 +133,40 @@ class WeighWordsTest {
     var strict = new MassCap(250, true, "a law", null);
     assertThat(WeighWords.overCap(weighed(row("ready", 249.9)), strict)).isEmpty();
     assertThat(WeighWords.overCap(weighed(row("ready", 250)), strict))
-        .contains("On the scale it does not keep the cap: 250.0 g where it must be below 250.0 g.");
+        .contains("Over the cap on the scale: 250.0 g, must be below 250.0 g.");
     var most = new MassCap(250, false, "a law", null);
     assertThat(WeighWords.overCap(weighed(row("ready", 250)), most)).isEmpty();
     assertThat(WeighWords.overCap(weighed(row("ready", 250.1)), most))
         .contains(
-            "On the scale it does not keep the cap: 250.1 g where it must be at most 250.0 g.");
+            "Over the cap on the scale: 250.1 g, must be at most 250.0 g.");
     assertThat(WeighWords.overCap(weighed(row("dry", 260)), most)).isEmpty();
   }
 
   @Test
   void saysWhatFlightsSay() {
     assertThat(WeighWords.fit(new StyleFit("hover", 1.117, 0.0599, List.of(FLIGHT))))
-        .isEqualTo("Hover: the propellers need 1.12 times the power computed, ±0.06, by 1 flight.");
+        .isEqualTo("Hover: 1.12 ± 0.06 times the propeller power computed, from 1 flight.");
     assertThat(WeighWords.fit(new StyleFit("cruise", 0.934, 0.041, Collections.nCopies(3, FLIGHT))))
         .isEqualTo(
-            "Cruise: the propellers need 0.93 times the power computed, ±0.04, by 3 flights.");
+            "Cruise: 0.93 ± 0.04 times the propeller power computed, from 3 flights.");
     assertThat(WeighWords.flight(FLIGHT))
-        .isEqualTo("10.0 min took 660 mAh by the charger, 600 by the estimate: 1.12.");
+        .isEqualTo("10.0 min: the charger put back 660 mAh, the estimate says 600; ratio 1.12.");
   }
 
   @Test
   void saysWhatTheVoltsAtLandingTell() {
     assertThat(WeighWords.landing(FLIGHT)).isEmpty();
     assertThat(WeighWords.landing(flight(OptionalDouble.of(7.02), OptionalDouble.of(7.2))))
-        .contains("It landed at 7.02 V, where the estimate has 7.20 V after so much charge.");
+        .contains("Landed at 7.02 V; the estimate says 7.20 V after as much charge.");
     assertThat(WeighWords.landing(flight(OptionalDouble.of(6.98), OptionalDouble.of(7.2))))
         .contains(
-            "It landed at 6.98 V, where the estimate has 7.20 V after so much charge: the pack holds less or sags more than its record says; maybe it is more used up than was counted.");
+            "Landed at 6.98 V; the estimate says 7.20 V after as much charge: the pack holds less or sags more than its record says; maybe it is more used up than was counted.");
     assertThat(WeighWords.landing(flight(OptionalDouble.of(7.42), OptionalDouble.of(7.2))))
         .contains(
-            "It landed at 7.42 V, where the estimate has 7.20 V after so much charge: the pack holds more or sags less than its record says.");
+            "Landed at 7.42 V; the estimate says 7.20 V after as much charge: the pack holds more or sags less than its record says.");
     assertThat(WeighWords.landing(flight(OptionalDouble.of(6.5), OptionalDouble.empty())))
         .contains(
-            "It landed at 6.50 V, where the record of its pack has nothing left after so much charge: the pack holds more than its record says.");
+            "Landed at 6.50 V with more drawn than its pack holds by record: the pack holds more.");
   }
 
   /** A sensor that counts 1000 of 1100 mAh shows 9 % too little, one that counts 1250 of 1000 shows 25 % too much. */
@@ -174,12 +174,12 @@ class WeighWordsTest {
   void saysWhatTheSensorIsToBeSetTo() {
     assertThat(WeighWords.sensor(1.1))
         .isEqualTo(
-            "The current sensor reads 9 % too little against the charger, which is trusted to 3 %: set it so that it shows 1.100 times what it shows now.");
+            "The current sensor reads 9 % low against the charger (good to 3 %): scale its reading by 1.100.");
     assertThat(WeighWords.sensor(0.8))
         .isEqualTo(
-            "The current sensor reads 25 % too much against the charger, which is trusted to 3 %: set it so that it shows 0.800 times what it shows now.");
+            "The current sensor reads 25 % high against the charger (good to 3 %): scale its reading by 0.800.");
     assertThat(WeighWords.sensor(1.029))
         .isEqualTo(
-            "The current sensor agrees with the charger within the 3 % to which that is trusted.");
+            "Current sensor and charger agree to 3 %, as far as the charger is trusted.");
   }
 }

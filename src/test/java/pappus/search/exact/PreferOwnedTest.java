@@ -1,22 +1,31 @@
 package pappus.search.exact;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static pappus.part.Parts.with;
 
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import pappus.assessment.Assessment;
+import pappus.change.Asked;
+import pappus.quantity.Require;
 import pappus.ranking.Candidate;
 import pappus.ranking.Finder;
 import pappus.search.Enumeration;
 import pappus.search.Question;
+import pappus.whatif.sweep.Axes;
+import pappus.whatif.sweep.Sweeper;
 
 /** Whom a builder takes who would rather use what is there, against trying every build. */
 @Tag("slow")
 class PreferOwnedTest {
   private static final int CATALOGUES = 200;
+  private static final int SWEPT = 30;
+  private static final int CAPS = 4;
 
   @Test
   void takesTheFewestPiecesThatPlanWithNearlyAsMuch() {
@@ -43,6 +52,58 @@ class PreferOwnedTest {
     assertThat(others).isGreaterThan(CATALOGUES / 10);
   }
 
+  /** With the longest flight gone, one with fewer pieces to buy may come near enough to what is left. */
+  @Test
+  void findsThemAtEachStepOfASweep() {
+    var steps = 0;
+    var others = 0;
+    for (var seed = 0; seed < SWEPT; seed++) {
+      var asked = RandomQuestions.preferring(seed);
+      var all = Enumeration.feasible(asked.question());
+      var grams = all.stream()
+          .map(build -> build.mass().grams())
+          .distinct()
+          .sorted()
+          .toList();
+      if (grams.size() < CAPS) {
+        continue;
+      }
+      var caps = IntStream.rangeClosed(1, CAPS)
+          .mapToObj(i -> Require.plain(Math.ceil(10 * grams.get(i * (grams.size() - 1) / CAPS)) / 10))
+          .distinct()
+          .collect(Collectors.joining(","));
+      var finder = new Finder(Finder.Way.EXACT, Long.MAX_VALUE, 0, told -> {});
+      var sweep =
+          new Sweeper(asked, List.of(Axes.of("mass-cap=" + caps, asked)), finder, done -> {}).sweep();
+      var looser = Optional.<Assessment>empty();
+      for (var i = sweep.steps().size() - 1; i >= 0; i--) {
+        var step = sweep.steps().get(i);
+        var cap = with(
+            asked.scenario().massCap(), "grams", Double.parseDouble(step.values().get(0)));
+        var question = new Asked(with(asked.scenario(), "massCap", cap), asked.supply()).question();
+        var assessor = question.assessor();
+        var wanted = preferred(all.stream()
+            .map(build -> assessor.assess(build.build()))
+            .filter(Assessment::isFeasible)
+            .toList());
+        assertThat(step.best().build().map(Assessment::build))
+            .as("catalogue %s, %s", seed, step.values())
+            .isEqualTo(wanted.map(Assessment::build));
+        steps++;
+        others += wanted.isPresent()
+                && looser.isPresent()
+                && !wanted.get().build().equals(looser.get().build())
+                && assessor.assess(looser.get().build()).isFeasible()
+            ? 1
+            : 0;
+        looser = wanted;
+      }
+    }
+    assertThat(steps).isGreaterThan(SWEPT);
+    assertThat(others).isGreaterThan(2);
+    System.out.println("OTHERS " + others + " of " + steps);
+  }
+
   private static Object longest(List<Assessment> feasible, Question question) {
     return feasible.stream()
         .max(Comparator.comparingLong(question.assessor()::planned))
@@ -50,6 +111,7 @@ class PreferOwnedTest {
         .build();
   }
 
+  /** Of builds that plan with nearly as much as the best, the one with the fewest pieces to buy. */
   private static Optional<Assessment> preferred(List<Assessment> feasible) {
     var believed = feasible.stream().filter(build -> !build.isBeyondBelief()).toList();
     var among = believed.isEmpty() ? feasible : believed;

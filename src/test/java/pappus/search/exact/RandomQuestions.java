@@ -13,6 +13,7 @@ import pappus.assessment.Supply;
 import pappus.catalog.Catalog;
 import pappus.catalog.Shelf;
 import pappus.catalog.ShelfEntry;
+import pappus.change.Asked;
 import pappus.part.Battery;
 import pappus.part.Frame;
 import pappus.part.Kind;
@@ -157,6 +158,11 @@ public final class RandomQuestions {
 
   /** That question with some pieces of some parts at hand, and those preferred. */
   static Question owning(int seed) {
+    return preferring(seed).question();
+  }
+
+  /** What that question asks, of which parts. */
+  static Asked preferring(int seed) {
     var plain = of(seed);
     var random = new Random(37L * seed + 11);
     var parts = parts(plain);
@@ -175,8 +181,7 @@ public final class RandomQuestions {
     scenario = Parts.with(
         scenario, "parts", new Choice(choice.fixed(), choice.allowed(), choice.excluded(), owned));
     var supply = new Supply(Catalog.of(withHardware(parts)), Shelf.of(shelf));
-    return Question.of(
-        supply.catalog(), supply.assessor(Parts.with(scenario, "prefer", Prefer.OWNED)));
+    return new Asked(Parts.with(scenario, "prefer", Prefer.OWNED), supply);
   }
 
   /**
