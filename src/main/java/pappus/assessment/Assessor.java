@@ -5,7 +5,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.ToDoubleFunction;
-import java.util.stream.Collectors;
 import pappus.assessment.flight.Avionics;
 import pappus.assessment.flight.Draw;
 import pappus.assessment.flight.Factors;
@@ -17,9 +16,6 @@ import pappus.assessment.flight.FrameAir;
 import pappus.assessment.flight.PartialBound;
 import pappus.catalog.Shelf;
 import pappus.compatibility.CompatibilityRule;
-import pappus.compatibility.RolesRule;
-import pappus.compatibility.SizeRule;
-import pappus.compatibility.Verdict;
 import pappus.evidence.Evidence;
 import pappus.evidence.Weighing;
 import pappus.fitting.Fitter;
@@ -36,7 +32,6 @@ import pappus.physics.flight.Limits;
 import pappus.reliance.Reliances;
 import pappus.scenario.Outlook;
 import pappus.scenario.Scenario;
-import pappus.scenario.Waiver;
 
 /**
  * Judges builds for one scenario.
@@ -60,11 +55,9 @@ public final class Assessor {
   /** Thousandths are what is told of the figure to plan with. */
   private static final double GRAIN = 1000;
 
-  private static final String AS_ABOARD = "it is so aboard already";
-
   private final Scenario scenario;
-  private final List<CompatibilityRule> rules;
   private final Fitter fitter;
+  private final RuleBook ruleBook;
   private final Flights flights;
   private final Flights expected;
   private final Reliances reliances;
@@ -73,7 +66,6 @@ public final class Assessor {
   private final double deviations;
   private final Purpose purpose;
   private final Optional<Aboard> aboard;
-  private final Set<String> brokenAboard;
 
   /**
    * With the figures of classes alone.
@@ -137,8 +129,8 @@ public final class Assessor {
       Evidence evidence,
       Optional<Aboard> aboard) {
     this.scenario = scenario;
-    this.rules = List.copyOf(rules);
     this.fitter = new Fitter(scenario, stock);
+    this.ruleBook = new RuleBook(scenario, rules, fitter, aboard);
     var alone = new Flights(scenario, Weighing.EXPECTED, powerFactor, evidence);
     var home = alone.wayHome().map(way -> new Reliances(scenario, way));
     ToDoubleFunction<Build> planWith =
@@ -154,19 +146,12 @@ public final class Assessor {
     this.deviations = MassChance.deviationsFor(scenario.massCap().confidenceOrUsual());
     this.purpose = Purpose.of(scenario);
     this.aboard = aboard;
-    this.brokenAboard = aboard
-        .map(there -> fitter.fit(there.build()))
-        .map(fitting -> this.rules.stream()
-            .filter(rule -> find(rule, fitting, Optional.empty()).breaks())
-            .map(CompatibilityRule::id)
-            .collect(Collectors.toUnmodifiableSet()))
-        .orElse(Set.of());
   }
 
   private Assessor(Assessor other, Purpose purpose) {
     this.scenario = other.scenario;
-    this.rules = other.rules;
     this.fitter = other.fitter;
+    this.ruleBook = other.ruleBook;
     this.expected = other.expected;
     this.flights = other.flights;
     this.reliances = other.reliances;
@@ -174,13 +159,17 @@ public final class Assessor {
     this.purseAnew = other.purseAnew;
     this.deviations = other.deviations;
     this.aboard = other.aboard;
-    this.brokenAboard = other.brokenAboard;
     this.purpose = purpose;
   }
 
   /** The same opinion on the same parts, ranked by something else; what was worked out so far is kept. */
   public Assessor with(Purpose other) {
     return new Assessor(this, other);
+  }
+
+  /** The fit rules as builds are held to them. */
+  public RuleBook ruleBook() {
+    return ruleBook;
   }
 
   /** What builds are ranked by. */
@@ -215,7 +204,7 @@ public final class Assessor {
   /** Everything about one build. */
   public Assessment assess(Build build) {
     var fitting = fitter.fit(build);
-    var findings = rules.stream().map(rule -> find(rule, fitting)).toList();
+    var findings = ruleBook.findings(fitting);
     var mass = MassTable.of(fitting);
     var paying =
         aboard.filter(there -> there.isSolderedAnew(build)).isPresent() ? purseAnew : purse;
@@ -306,24 +295,6 @@ public final class Assessor {
         List.of(),
         Merit.NONE,
         Planning.NONE);
-  }
-
-  /**
-   * Whether no fit rule but the one on missing roles sets the parts of a build only begun apart. A hint
-   * for searches that try changes, not a proof: a rule on the balance judges without the masses that are
-   * still missing.
-   */
-  public boolean goesTogether(Build begun) {
-    var fitting = fitter.fit(begun);
-    return rules.stream()
-        .filter(rule -> !(rule instanceof RolesRule)
-            && begun.parts().keySet().stream().anyMatch(rule.reads()::contains))
-        .noneMatch(rule -> find(rule, fitting).breaks());
-  }
-
-  /** The fit rules, in the order of reports. */
-  public List<CompatibilityRule> rules() {
-    return rules;
   }
 
   /** What a build only begun weighs and costs; it need not have any part. */
@@ -418,59 +389,6 @@ public final class Assessor {
     return purpose.asksForPlan() ? expected : flights;
   }
 
-  /** Whether a rule all of whose roles are decided sets a build apart, as the assessment will find. */
-  public boolean isBroken(CompatibilityRule rule, Build build) {
-    return find(rule, fitter.fit(build)).breaks();
-  }
-
-  /** Whether no rule is sure already that nothing can be added to make a build of these parts. */
-  public boolean mayStillFit(Build begun) {
-    return mayStillFit(begun, rules);
-  }
-
-  /** Whether none of some rules is sure already that nothing can be added to make a build of these parts. */
-  public boolean mayStillFit(Build begun, List<CompatibilityRule> some) {
-    var fitting = fitter.fit(begun);
-    for (var rule : some) {
-      if (rule.foresees(begun.parts().keySet())
-          && !isWaivedSomewhere(rule)
-          && !mayBeAsAboard(rule, begun)
-          && !rule.mayStillFit(fitting)) {
-        return false;
-      }
-    }
-    return true;
-  }
-
-  /** Rules that sizes alone decide, of those that are set aside for no part. */
-  public List<SizeRule> rulesOfSizes() {
-    return rules.stream()
-        .filter(rule -> rule instanceof SizeRule
-            && !isWaivedSomewhere(rule)
-            && !brokenAboard.contains(rule.id()))
-        .map(SizeRule.class::cast)
-        .toList();
-  }
-
-  /** Whether a rule that the quad breaks already may see nothing else of a build of these parts. */
-  private boolean mayBeAsAboard(CompatibilityRule rule, Build begun) {
-    return brokenAboard.contains(rule.id())
-        && aboard.filter(there -> there.hasAll(begun, rule.reads())).isPresent();
-  }
-
-  private boolean isWaivedSomewhere(CompatibilityRule rule) {
-    return scenario.waived().stream().anyMatch(waiver -> waiver.rule().equals(rule.id()));
-  }
-
-  /** All that a rule's verdict on a pair of parts depends on, and whether it is set aside for a part. */
-  public Object signature(CompatibilityRule rule, Part part) {
-    return scenario.waived().stream().anyMatch(waiver -> waiver.parts().contains(part.id()))
-            || (brokenAboard.contains(rule.id())
-                && aboard.filter(there -> there.has(part)).isPresent())
-        ? part.id()
-        : rule.signature(part);
-  }
-
   /**
    * What an assessed build is ranked by as a function of changed numbers, all else equal: seconds, or metres over
    * ground where the goal is range; for doubts and what-ifs. Always by the likeliest figures, whatever the outlook,
@@ -536,46 +454,5 @@ public final class Assessor {
 
   private double likeliest(Fitting fitting, double grams, FlightEstimate flown) {
     return flights == expected ? flown.figure() : expected.fly(fitting, grams).figure();
-  }
-
-  private Finding find(CompatibilityRule rule, Fitting fitting) {
-    return find(rule, fitting, aboard);
-  }
-
-  private Finding find(CompatibilityRule rule, Fitting fitting, Optional<Aboard> there) {
-    var verdict = rule.check(fitting);
-    if (verdict instanceof Verdict.Fits
-        || (verdict instanceof Verdict.Unknown && scenario.keepsUnknown())) {
-      return new Finding(rule.id(), verdict, Optional.empty(), false);
-    }
-    var waiver = rule.mayBeWaived() ? waiver(rule, fitting.build()) : Optional.<Waiver>empty();
-    if (waiver.isEmpty()) {
-      waiver = there.flatMap(quad -> asAboard(rule, verdict, fitting.build(), quad));
-    }
-    return new Finding(rule.id(), verdict, waiver, waiver.isEmpty());
-  }
-
-  /** What parts that are aboard break among themselves is a remark, and so is what the quad lacks already. */
-  private Optional<Waiver> asAboard(
-      CompatibilityRule rule, Verdict verdict, Build build, Aboard quad) {
-    if (!brokenAboard.contains(rule.id())) {
-      return Optional.empty();
-    }
-    var isAsItIs = rule instanceof RolesRule
-        ? rule.check(fitter.fit(quad.build())).equals(verdict)
-        : quad.isAsItIs(build, rule.reads());
-    return isAsItIs
-        ? Optional.of(new Waiver(
-            rule.id(), quad.build().parts().values().stream().map(Part::id).toList(), AS_ABOARD))
-        : Optional.empty();
-  }
-
-  private Optional<Waiver> waiver(CompatibilityRule rule, Build build) {
-    return scenario.waived().stream()
-        .filter(waiver -> waiver.rule().equals(rule.id())
-            && build.parts().entrySet().stream()
-                .anyMatch(entry -> rule.reads().contains(entry.getKey())
-                    && waiver.parts().contains(entry.getValue().id())))
-        .findFirst();
   }
 }

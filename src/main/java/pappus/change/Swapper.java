@@ -37,7 +37,7 @@ public final class Swapper {
   public Swapper(Question question) {
     this.question = question;
     this.rules = new TreeMap<>();
-    question.assessor().rules().forEach(rule -> rules.put(rule.id(), rule));
+    question.assessor().ruleBook().all().forEach(rule -> rules.put(rule.id(), rule));
   }
 
   /**
@@ -69,7 +69,8 @@ public final class Swapper {
         for (var way : ways(swapped.build(), roles, MOST_TRIES - tries)) {
           tries++;
           var tidy = tidy(way, role, part);
-          if (broken.stream().noneMatch(rule -> question.assessor().isBroken(rule, tidy))) {
+          if (broken.stream()
+              .noneMatch(rule -> question.assessor().ruleBook().isBroken(rule, tidy))) {
             var cured = question.assessor().assess(tidy);
             best = newlyBroken(cured, base).isEmpty() ? better(best, cured) : best;
           }

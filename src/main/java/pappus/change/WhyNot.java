@@ -174,7 +174,7 @@ public record WhyNot(
     var assessor = question.assessor();
     var cures = new ArrayList<Cure>();
     for (var finding : swap.broken()) {
-      var rule = assessor.rules().stream()
+      var rule = assessor.ruleBook().all().stream()
           .filter(each -> each.id().equals(finding.rule()))
           .findFirst()
           .orElseThrow();
@@ -186,8 +186,8 @@ public record WhyNot(
           continue;
         }
         var parts = question.options(other).stream()
-            .filter(
-                option -> !assessor.isBroken(rule, swapped.with(role, part).with(other, option)))
+            .filter(option ->
+                !assessor.ruleBook().isBroken(rule, swapped.with(role, part).with(other, option)))
             .toList();
         if (!parts.isEmpty()) {
           cures.add(new Cure(rule.id(), other, parts));

@@ -30,6 +30,7 @@ final class Picker {
 
   /** No more than the scenario demands. */
   private static final double ASKED = 0;
+
   private static final double STRONG_OR_LIGHT = 0.80;
 
   private final Question question;
@@ -162,8 +163,8 @@ final class Picker {
       }
       var build = found.build();
       var isAnother = all.stream()
-          .noneMatch(earlier ->
-              earlier.kind() == kind || earlier.build().build().equals(build.build()));
+          .noneMatch(
+              earlier -> earlier.kind() == kind || earlier.build().build().equals(build.build()));
       if (isAnother && (all.isEmpty() || Picks.isOfItsOwn(kind, mostFlight, build))) {
         all.add(
             new Pick(kind, build, new Doubts(question.assessor()).band(build), found.isProven()));

@@ -52,10 +52,7 @@ public record Picks(
 
   /** The longest or the farthest, against which flight is given up. */
   public Optional<Pick> mostFlight() {
-    return picks.stream()
-        .filter(pick -> pick.kind().isOfFlight())
-        .findFirst()
-        .or(this::first);
+    return picks.stream().filter(pick -> pick.kind().isOfFlight()).findFirst().or(this::first);
   }
 
   /** The pick of a name, if there is one. */
@@ -100,7 +97,8 @@ public record Picks(
       case THRIFTY ->
         (double) other.cost().cents()
             <= (1 - LEAST_PRICE) * (double) mostFlight.cost().cents();
-      case LIGHTEST -> other.mass().grams() <= (1 - LEAST_MASS) * mostFlight.mass().grams();
+      case LIGHTEST ->
+        other.mass().grams() <= (1 - LEAST_MASS) * mostFlight.mass().grams();
       case STRONGEST -> thrust(other) >= (1 + LEAST_THRUST) * thrust(mostFlight);
     };
   }

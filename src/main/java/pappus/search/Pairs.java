@@ -55,7 +55,7 @@ public final class Pairs {
 
   private List<Told> told(Role one, Role other) {
     var pair = Set.of(one, other);
-    return question.assessor().rules().stream()
+    return question.assessor().ruleBook().all().stream()
         .filter(rule ->
             rule.reads().equals(pair) || (rule.reads().containsAll(pair) && rule.foresees(pair)))
         .map(rule -> new Told(rule, one, other))
@@ -85,8 +85,8 @@ public final class Pairs {
     private boolean asked(Part part, Part with) {
       var two = Build.empty().with(one, part).with(other, with);
       return rule.reads().size() == 2
-          ? !question.assessor().isBroken(rule, two)
-          : question.assessor().mayStillFit(two, List.of(rule));
+          ? !question.assessor().ruleBook().isBroken(rule, two)
+          : question.assessor().ruleBook().mayStillFit(two, List.of(rule));
     }
   }
 
@@ -99,7 +99,7 @@ public final class Pairs {
       return byId.computeIfAbsent(
           part.id(),
           fresh -> bySignature.computeIfAbsent(
-              question.assessor().signature(rule, part), sort -> bySignature.size()));
+              question.assessor().ruleBook().signature(rule, part), sort -> bySignature.size()));
     }
   }
 
@@ -124,8 +124,10 @@ public final class Pairs {
     if ((long) byMass(one).size() * byMass(other).size() <= FEW) {
       return byAll.computeIfAbsent(
           part.id() + ' ' + one.key() + ' ' + other.key() + ' ' + with.id(),
-          fresh ->
-              question.assessor().goesTogether(Build.empty().with(one, part).with(other, with)));
+          fresh -> question
+              .assessor()
+              .ruleBook()
+              .goesTogether(Build.empty().with(one, part).with(other, with)));
     }
     for (var rule : told.getOrDefault(one, Map.of()).getOrDefault(other, List.of())) {
       if (!rule.fits(part, with)) {

@@ -205,9 +205,11 @@ final class AssessorTest {
   void tellsWhetherTwoPartsAloneGoTogether() {
     var assessor = assessor(Scenarios.plain());
 
-    assertThat(assessor.goesTogether(Parts.of(frame(), motor()))).isTrue();
-    assertThat(assessor.goesTogether(
-            Parts.of(frame(), with(motor(), "boltCirclesMillimetres", List.of(16.0)))))
+    assertThat(assessor.ruleBook().goesTogether(Parts.of(frame(), motor()))).isTrue();
+    assertThat(assessor
+            .ruleBook()
+            .goesTogether(
+                Parts.of(frame(), with(motor(), "boltCirclesMillimetres", List.of(16.0)))))
         .isFalse();
   }
 

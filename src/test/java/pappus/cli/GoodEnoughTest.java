@@ -75,8 +75,9 @@ class GoodEnoughTest {
     assertThat(kinds(answer)).contains("longest");
     assertThat(first.path("proven").asBoolean()).isTrue();
     assertThat(first.path("planWithSeconds").asDouble()).isGreaterThanOrEqualTo(15 * 60);
-    assertThat(answer.path("picks")).allSatisfy(pick -> assertThat(worth(pick, figure))
-        .isLessThanOrEqualTo(worth(first, figure)));
+    assertThat(answer.path("picks"))
+        .allSatisfy(
+            pick -> assertThat(worth(pick, figure)).isLessThanOrEqualTo(worth(first, figure)));
     assertThat(text.indexOf("\n" + kind + " ")).isBetween(0, text.indexOf("\nRanking by "));
     assertThat(text)
         .contains("The " + kind + " in detail", "result.json#" + kind)
@@ -102,8 +103,9 @@ class GoodEnoughTest {
     ask(CRUISE, ", \"goal\": \"price\", \"leastKilometres\": " + enough);
     var rows = answer().path("candidates");
     assertThat(rows).isNotEmpty();
-    assertThat(rows).allSatisfy(row -> assertThat(row.path("planWithMetres").asDouble())
-        .isGreaterThanOrEqualTo(enough * 1000 - 1e-3));
+    assertThat(rows)
+        .allSatisfy(row -> assertThat(row.path("planWithMetres").asDouble())
+            .isGreaterThanOrEqualTo(enough * 1000 - 1e-3));
     assertThat(rows.path(0).at("/cost/cents").asLong())
         .isLessThanOrEqualTo(farthest.at("/cost/cents").asLong());
 
@@ -147,8 +149,7 @@ class GoodEnoughTest {
       assertThat(answer.at("/picks/0/build").asString())
           .isEqualTo(answer.at("/candidates/0/build").asString());
       // What it was searched by is no limit of the scenario's.
-      assertThat(StreamSupport.stream(
-                  answer.at("/candidates/0/limits").spliterator(), false)
+      assertThat(StreamSupport.stream(answer.at("/candidates/0/limits").spliterator(), false)
               .map(limit -> limit.path("id").asString()))
           .contains("mass-cap")
           .doesNotContain("belief", "least-minutes");
@@ -180,7 +181,9 @@ class GoodEnoughTest {
     Files.writeString(
         file,
         Files.readString(file)
-            .replace("\"id\": \"tidewell-2s-3500\",", "\"id\": \"tidewell-2s-3500\", \"chargeRate\": 2,"));
+            .replace(
+                "\"id\": \"tidewell-2s-3500\",",
+                "\"id\": \"tidewell-2s-3500\", \"chargeRate\": 2,"));
 
     var fast = answer().at("/candidates/0/workday");
 

@@ -39,7 +39,7 @@ public final class Enumeration {
     fill(question, List.of(Role.values()), new EnumMap<>(Role.class), builds);
     var assessor = question.assessor();
     return builds.stream()
-        .filter(assessor::goesTogether)
+        .filter(assessor.ruleBook()::goesTogether)
         .map(assessor::assess)
         .filter(Assessment::isFeasible)
         .toList();

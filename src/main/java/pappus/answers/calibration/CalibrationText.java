@@ -33,7 +33,8 @@ public final class CalibrationText {
         "  c %s, idle %s A, no-load growth %s"
             .formatted(figure(law.loss(), 3), figure(law.idleA(), 3), figure(law.growth(), 2)),
         4);
-    lines.row("  controllerLoss to state for their board: " + figure(calibration.statedLoss(), 2), 4);
+    lines.row(
+        "  controllerLoss to state for their board: " + figure(calibration.statedLoss(), 2), 4);
     lines.blank();
     lines.row(
         "Motors: loaded Kv rpm/V, resistance mohm, no-load current A at 9549 rpm, its own c", 4);
@@ -95,7 +96,9 @@ public final class CalibrationText {
               4));
       if (correlations.size() > MOST_CORRELATIONS) {
         lines.row(
-            "  and " + (correlations.size() - MOST_CORRELATIONS) + " weaker ones; --format json has all", 4);
+            "  and " + (correlations.size() - MOST_CORRELATIONS)
+                + " weaker ones; --format json has all",
+            4);
       }
     }
     leftOut(calibration, lines);
@@ -127,10 +130,15 @@ public final class CalibrationText {
       lines.row("  motor " + motor.getKey() + ": " + summary(motor.getValue()), 4);
     }
     if (!comparison.unknownMotors().isEmpty()) {
-      lines.row("  motors not among the fitted rows: " + String.join(", ", comparison.unknownMotors()), 4);
+      lines.row(
+          "  motors not among the fitted rows: " + String.join(", ", comparison.unknownMotors()),
+          4);
     }
     if (!comparison.unknownPropellers().isEmpty()) {
-      lines.row("  propellers not among the fitted rows: " + String.join(", ", comparison.unknownPropellers()), 4);
+      lines.row(
+          "  propellers not among the fitted rows: "
+              + String.join(", ", comparison.unknownPropellers()),
+          4);
     }
   }
 

@@ -52,7 +52,7 @@ final class PickLines {
               pick.isProven() ? "" : (row.isEmpty() ? "" : ", ") + "not proven")
           .stripTrailing());
       lines.row("  " + names(pick, first), INDENT);
-      if (pick != first) {
+      if (pick.kind() != first.kind()) {
         lines.row("  " + traded(pick, first), INDENT);
       }
     }
@@ -65,7 +65,7 @@ final class PickLines {
   }
 
   private static String names(Pick pick, Pick first) {
-    var same = pick != first
+    var same = pick.kind() != first.kind()
         && pick.build().build().differences(first.build().build()) == 0;
     return same
         ? "As the " + first.kind().word() + ", with "

@@ -98,7 +98,9 @@ public final class RankingText {
         .ifPresentOrElse(
             pick -> detail.of(
                 "the " + pick.kind().word() + (pick.kind() == Pick.Kind.OWNED ? " one" : ""),
-                pick.build(), pick.band(), lines),
+                pick.build(),
+                pick.band(),
+                lines),
             () -> {
               var row = ranking.candidates().get(0);
               detail.of("row 1", row.assessment(), row.band(), lines);

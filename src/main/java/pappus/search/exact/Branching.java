@@ -58,7 +58,7 @@ final class Branching {
     this.bounds = bounds;
     this.wanted = wanted;
     this.halving = new Halving(goods, prepared.relaxed(), bounds, closings);
-    this.onMains = question.assessor().rules().stream()
+    this.onMains = question.assessor().ruleBook().all().stream()
         .filter(rule -> Role.MAIN.containsAll(rule.reads()) && rule.reads().size() > 2)
         .toList();
   }
@@ -287,8 +287,8 @@ final class Branching {
     }
     var assessor = question.assessor();
     return mains.parts().size() < Role.MAIN.size()
-        || (onMains.stream().noneMatch(rule -> assessor.isBroken(rule, mains))
-            && assessor.mayStillFit(mains));
+        || (onMains.stream().noneMatch(rule -> assessor.ruleBook().isBroken(rule, mains))
+            && assessor.ruleBook().mayStillFit(mains));
   }
 
   /** Accessories of four main parts, as long as they may reach more than what waits. */

@@ -80,7 +80,7 @@ final class Frames {
     this.least = frames.stream().map(this::own).reduce(Adds::least).orElse(Adds.NOTHING);
     this.airs = frames.stream().map(goods.assessor()::air).toList();
     this.air = FrameAir.any(airs.stream());
-    this.bySize = goods.assessor().rulesOfSizes();
+    this.bySize = goods.assessor().ruleBook().rulesOfSizes();
     for (var role : List.of(Role.MOTOR, Role.PROPELLER, Role.BATTERY)) {
       pairings.put(
           role,

@@ -63,7 +63,7 @@ final class Goods {
       options.put(
           role,
           question.options(role).stream()
-              .filter(part -> assessor.mayStillFit(Build.empty().with(role, part)))
+              .filter(part -> assessor.ruleBook().mayStillFit(Build.empty().with(role, part)))
               .toList());
     }
     this.mountings = new Mountings(assessor);
@@ -312,7 +312,7 @@ final class Goods {
       var stages = new ArrayList<List<CompatibilityRule>>();
       for (var role : ORDER) {
         decided.add(role);
-        stages.add(assessor.rules().stream()
+        stages.add(assessor.ruleBook().all().stream()
             .filter(rule -> rule.reads().contains(role) && decided.containsAll(rule.reads()))
             .toList());
       }

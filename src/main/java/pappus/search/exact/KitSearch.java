@@ -163,7 +163,7 @@ final class KitSearch {
     var role = Goods.ORDER.get(state.stage);
     var part = Objects.requireNonNull(branch.part());
     var build = state.build.with(role, part);
-    if (isBroken(build, state.stage) || !goods.assessor().mayStillFit(build)) {
+    if (isBroken(build, state.stage) || !goods.assessor().ruleBook().mayStillFit(build)) {
       return;
     }
     enter(
@@ -176,7 +176,7 @@ final class KitSearch {
 
   private boolean isBroken(Build build, int stage) {
     for (var rule : rules.get(stage)) {
-      if (goods.assessor().isBroken(rule, build)) {
+      if (goods.assessor().ruleBook().isBroken(rule, build)) {
         return true;
       }
     }

@@ -53,7 +53,7 @@ final class Pairing {
       Predicate<CompatibilityRule> which) {
     var pair = Set.of(one, other);
     this.rules = new ArrayList<>();
-    for (var rule : assessor.rules()) {
+    for (var rule : assessor.ruleBook().all()) {
       var tells = rule.reads().equals(pair);
       if (which.test(rule) && (tells || (rule.reads().containsAll(pair) && rule.foresees(pair)))) {
         rules.add(new ByRule(assessor, rule, tells, one, other));
@@ -102,7 +102,7 @@ final class Pairing {
       private final List<Part> first = new ArrayList<>();
 
       int of(Part part) {
-        return numbers.computeIfAbsent(assessor.signature(rule, part), fresh -> {
+        return numbers.computeIfAbsent(assessor.ruleBook().signature(rule, part), fresh -> {
           first.add(part);
           return first.size() - 1;
         });
@@ -143,7 +143,9 @@ final class Pairing {
       var pair = Build.empty()
           .with(one, ones.first.get(oneClass))
           .with(other, others.first.get(otherClass));
-      return tells ? !assessor.isBroken(rule, pair) : assessor.mayStillFit(pair, List.of(rule));
+      return tells
+          ? !assessor.ruleBook().isBroken(rule, pair)
+          : assessor.ruleBook().mayStillFit(pair, List.of(rule));
     }
   }
 

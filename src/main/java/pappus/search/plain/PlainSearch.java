@@ -224,10 +224,10 @@ public final class PlainSearch {
   /** Whether no rule that can be asked since a role was decided says no. */
   private boolean goesTogether(Build build, Role latest) {
     var decided = build.parts().keySet();
-    for (var rule : assessor.rules()) {
+    for (var rule : assessor.ruleBook().all()) {
       if (rule.reads().contains(latest)
           && isDecided(rule, decided)
-          && assessor.isBroken(rule, build)) {
+          && assessor.ruleBook().isBroken(rule, build)) {
         return false;
       }
     }

@@ -22,7 +22,7 @@ final class Clashes {
   static List<ClashCount> of(Question question) {
     var counts = new ArrayList<ClashCount>();
     var roles = Role.values();
-    for (var rule : question.assessor().rules()) {
+    for (var rule : question.assessor().ruleBook().all()) {
       for (var one = 0; one < roles.length; one++) {
         for (var other = one + 1; other < roles.length; other++) {
           var pair = EnumSet.of(roles[one], roles[other]);
@@ -50,13 +50,13 @@ final class Clashes {
     var clashes = 0;
     for (var first : question.options(one)) {
       var begun = Build.empty().with(one, first);
-      var signature = assessor.signature(rule, first);
+      var signature = assessor.ruleBook().signature(rule, first);
       for (var second : question.options(other)) {
         var isBroken = known.computeIfAbsent(
-            List.of(signature, assessor.signature(rule, second)),
+            List.of(signature, assessor.ruleBook().signature(rule, second)),
             fresh -> rule.reads().size() == 2
-                ? assessor.isBroken(rule, begun.with(other, second))
-                : !assessor.mayStillFit(begun.with(other, second), List.of(rule)));
+                ? assessor.ruleBook().isBroken(rule, begun.with(other, second))
+                : !assessor.ruleBook().mayStillFit(begun.with(other, second), List.of(rule)));
         clashes += isBroken ? 1 : 0;
       }
     }

@@ -176,7 +176,7 @@ public final class FrameAdvisor {
       Assessor assessor) {
     var begun = Build.empty().with(Role.FRAME, frame);
     return (int) catalogue.stream()
-        .filter(part -> !assessor.isBroken(rule, begun.with(role, part)))
+        .filter(part -> !assessor.ruleBook().isBroken(rule, begun.with(role, part)))
         .count();
   }
 }

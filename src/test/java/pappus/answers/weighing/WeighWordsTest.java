@@ -95,8 +95,7 @@ class WeighWordsTest {
         .isEqualTo(
             "With the weighed parts it comes to 190.9 g ready to fly; 5.9 g less is in what was not weighed on its own.");
     assertThat(left(row("ready", 190.9)))
-        .isEqualTo(
-            "With the weighed parts it comes to 190.9 g ready to fly, as the scale says.");
+        .isEqualTo("With the weighed parts it comes to 190.9 g ready to fly, as the scale says.");
     assertThat(left(row("dry", 84)))
         .isEqualTo("Weigh it ready to fly too: that is the mass the law asks about.");
   }
@@ -137,8 +136,7 @@ class WeighWordsTest {
     var most = new MassCap(250, false, "a law", null);
     assertThat(WeighWords.overCap(weighed(row("ready", 250)), most)).isEmpty();
     assertThat(WeighWords.overCap(weighed(row("ready", 250.1)), most))
-        .contains(
-            "Over the cap on the scale: 250.1 g, must be at most 250.0 g.");
+        .contains("Over the cap on the scale: 250.1 g, must be at most 250.0 g.");
     assertThat(WeighWords.overCap(weighed(row("dry", 260)), most)).isEmpty();
   }
 
@@ -147,8 +145,7 @@ class WeighWordsTest {
     assertThat(WeighWords.fit(new StyleFit("hover", 1.117, 0.0599, List.of(FLIGHT))))
         .isEqualTo("Hover: 1.12 ± 0.06 times the propeller power computed, from 1 flight.");
     assertThat(WeighWords.fit(new StyleFit("cruise", 0.934, 0.041, Collections.nCopies(3, FLIGHT))))
-        .isEqualTo(
-            "Cruise: 0.93 ± 0.04 times the propeller power computed, from 3 flights.");
+        .isEqualTo("Cruise: 0.93 ± 0.04 times the propeller power computed, from 3 flights.");
     assertThat(WeighWords.flight(FLIGHT))
         .isEqualTo("10.0 min: the charger put back 660 mAh, the estimate says 600; ratio 1.12.");
   }
@@ -179,7 +176,6 @@ class WeighWordsTest {
         .isEqualTo(
             "The current sensor reads 25 % high against the charger (good to 3 %): scale its reading by 0.800.");
     assertThat(WeighWords.sensor(1.029))
-        .isEqualTo(
-            "Current sensor and charger agree to 3 %, as far as the charger is trusted.");
+        .isEqualTo("Current sensor and charger agree to 3 %, as far as the charger is trusted.");
   }
 }

@@ -222,7 +222,7 @@ class AircraftSearchTest {
     var breaks = plain.assess(build).findings().stream()
         .filter(finding -> finding.breaks())
         .anyMatch(finding -> {
-          var rule = plain.rules().stream()
+          var rule = plain.ruleBook().all().stream()
               .filter(each -> each.id().equals(finding.rule()))
               .findFirst()
               .orElseThrow();

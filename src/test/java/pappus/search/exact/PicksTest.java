@@ -33,7 +33,8 @@ class PicksTest {
     for (var seed = 0; seed < CATALOGUES; seed++) {
       var plain = RandomQuestions.of(seed);
       var feasible = RandomQuestions.feasible(seed);
-      var plans = feasible.stream().mapToLong(plain.assessor()::planned).sorted().toArray();
+      var plans =
+          feasible.stream().mapToLong(plain.assessor()::planned).sorted().toArray();
       var least = measure == Measure.FLIGHT || plans.length == 0
           ? 0
           : plans[new Random(31L * seed + 7).nextInt(plans.length)];
@@ -45,9 +46,11 @@ class PicksTest {
       var tried = new Tried(question, feasible);
       assertThat(kinds(picks)).as("catalogue %s", seed).isEqualTo(tried.picks());
       assertThat(picks.isProven()).isTrue();
-      assertThat(picks.areBelieved()).isEqualTo(tried.onlyBelieved || tried.longest().isEmpty());
-      assertThat(picks.givingUp()).allSatisfy(given -> assertThat(tried.givenUp())
-          .contains(given.build().build()));
+      assertThat(picks.areBelieved())
+          .isEqualTo(tried.onlyBelieved || tried.longest().isEmpty());
+      assertThat(picks.givingUp())
+          .allSatisfy(
+              given -> assertThat(tried.givenUp()).contains(given.build().build()));
       picked += picks.picks().size() > 1 ? 1 : 0;
     }
     assertThat(picked).isGreaterThan(CATALOGUES / 8);
@@ -68,8 +71,8 @@ class PicksTest {
     Tried(Question question, List<Assessment> feasible) {
       this.question = question;
       this.feasible = feasible;
-      this.onlyBelieved =
-          best(Measure.PLAN_WITH, question.assessor().purpose().leastFlight(), true).isPresent();
+      this.onlyBelieved = best(Measure.PLAN_WITH, question.assessor().purpose().leastFlight(), true)
+          .isPresent();
     }
 
     private Optional<Assessment> best(Measure measure, long least, boolean onlyBelieved) {
@@ -93,8 +96,7 @@ class PicksTest {
 
     List<Build> givenUp() {
       return SHARES.stream()
-          .flatMap(share ->
-              List.of(at(Measure.PRICE, share), at(Measure.MASS, share)).stream())
+          .flatMap(share -> List.of(at(Measure.PRICE, share), at(Measure.MASS, share)).stream())
           .map(Assessment::build)
           .toList();
     }

@@ -30,7 +30,7 @@ class SignaturesTest {
   void partsOfEqualTraitsAreJudgedAlike() {
     var random = new Random(1);
     var compared = 0;
-    for (var rule : ASSESSOR.rules()) {
+    for (var rule : ASSESSOR.ruleBook().all()) {
       for (var one : rule.reads()) {
         for (var other : rule.reads()) {
           if (one != other
@@ -47,7 +47,7 @@ class SignaturesTest {
     var alike = new HashMap<Object, List<Part>>();
     for (var part : QUESTION.options(one)) {
       alike
-          .computeIfAbsent(ASSESSOR.signature(rule, part), fresh -> new ArrayList<>())
+          .computeIfAbsent(ASSESSOR.ruleBook().signature(rule, part), fresh -> new ArrayList<>())
           .add(part);
     }
     var groups = alike.values().stream().filter(group -> group.size() > 1).toList();
@@ -63,13 +63,13 @@ class SignaturesTest {
       var second =
           Build.empty().with(one, group.get(random.nextInt(group.size()))).with(other, with);
       if (rule.reads().size() == 2) {
-        assertThat(ASSESSOR.isBroken(rule, first))
+        assertThat(ASSESSOR.ruleBook().isBroken(rule, first))
             .as("%s: %s and %s", rule.id(), first, second)
-            .isEqualTo(ASSESSOR.isBroken(rule, second));
+            .isEqualTo(ASSESSOR.ruleBook().isBroken(rule, second));
       }
-      assertThat(ASSESSOR.mayStillFit(first, List.of(rule)))
+      assertThat(ASSESSOR.ruleBook().mayStillFit(first, List.of(rule)))
           .as("%s may still fit: %s and %s", rule.id(), first, second)
-          .isEqualTo(ASSESSOR.mayStillFit(second, List.of(rule)));
+          .isEqualTo(ASSESSOR.ruleBook().mayStillFit(second, List.of(rule)));
     }
     return 200;
   }
@@ -88,10 +88,11 @@ class SignaturesTest {
           some = some.with(role, whole.part(role).orElseThrow());
         }
       }
-      for (var rule : ASSESSOR.rules()) {
-        if (rule.foresees(some.parts().keySet()) && !ASSESSOR.mayStillFit(some, List.of(rule))) {
+      for (var rule : ASSESSOR.ruleBook().all()) {
+        if (rule.foresees(some.parts().keySet())
+            && !ASSESSOR.ruleBook().mayStillFit(some, List.of(rule))) {
           refused++;
-          assertThat(ASSESSOR.isBroken(rule, whole))
+          assertThat(ASSESSOR.ruleBook().isBroken(rule, whole))
               .as("%s refused %s, but not %s", rule.id(), some, whole)
               .isTrue();
         }

@@ -84,7 +84,7 @@ public final class FlatModel {
   /** What each rule leaves, for those of which the table is small enough. */
   public List<Table> tables() {
     var tables = new ArrayList<Table>();
-    for (var rule : question.assessor().rules()) {
+    for (var rule : question.assessor().ruleBook().all()) {
       var columns = columns(rule);
       var size = columns.stream().mapToDouble(this::options).reduce(1, (one, other) -> one * other);
       if (!columns.isEmpty() && size <= mostRows) {
@@ -127,7 +127,7 @@ public final class FlatModel {
       for (var i = 0; i < row.length; i++) {
         chosen.put(columns.get(i), question.options(columns.get(i)).get(row[i]));
       }
-      if (!question.assessor().isBroken(rule, Question.tidy(chosen))) {
+      if (!question.assessor().ruleBook().isBroken(rule, Question.tidy(chosen))) {
         rows.add(row.clone());
       }
       return;

@@ -125,7 +125,7 @@ class ClashesTest {
           if (one.getKey().compareTo(other.getKey()) < 0) {
             var pair = List.of(one.getValue(), other.getValue());
             seen.add(pair);
-            for (var rule : question.assessor().rules()) {
+            for (var rule : question.assessor().ruleBook().all()) {
               if (!broken.contains(rule.id())) {
                 kept.computeIfAbsent(rule.id(), fresh -> new HashSet<>()).add(pair);
               }
@@ -145,7 +145,7 @@ class ClashesTest {
       assertThat(count.pairs()).isEqualTo(pairs(question, count).size());
     }
     // Two parts that are all a rule reads are told apart by it in full.
-    for (var rule : question.assessor().rules()) {
+    for (var rule : question.assessor().ruleBook().all()) {
       var roles = rule.reads().stream().sorted().toList();
       if (roles.size() == 2) {
         var all = new ClashCount(rule.id(), roles.get(0), roles.get(1), 0, 0);
