@@ -256,10 +256,9 @@ class RecommendCommandTest {
 
     assertThat(run.out().replace('\n', ' '))
         .contains(
-            "owned parts preferred.",
+            "; ranked by pieces to buy, the fewest first, of those that plan with 95 % of the best.",
             "Ranking by pieces to buy, proven",
-            " to buy",
-            "All plan with 95 % of the best or more.");
+            " to buy");
     var first = json.path("candidates").get(0);
     assertThat(json.at("/picks/0/planWithSeconds").asDouble()).isPositive();
     assertThat(first.at("/roles/motor").asString()).isEqualTo(owned);
