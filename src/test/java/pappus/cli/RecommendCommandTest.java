@@ -233,9 +233,9 @@ class RecommendCommandTest {
     var out = CommandRun.recommend(CommandRun.typed(folder), "--details", "1").out();
     var json = JsonMapper.shared().readTree(Files.readString(folder.resolve("out/result.json")));
 
-    assertThat(out.indexOf("\nRanking by price")).isBetween(0, out.indexOf("\nPicks"));
+    assertThat(out.indexOf("\ncheapest ")).isBetween(0, out.indexOf("\nlongest "));
     assertThat(out)
-        .contains("\nRow 1 in detail", "Ahead of the next by EUR ")
+        .contains("\nRanking by price, proven", "\nThe cheapest in detail", "Ahead of the next by EUR ")
         .doesNotContain(" = ", "within the doubt");
     assertThat(out.replace('\n', ' ')).contains("; ranked by price, the cheapest first. ");
     assertThat(json.path("candidates").size()).isGreaterThan(1);
