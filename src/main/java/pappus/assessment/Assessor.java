@@ -2,18 +2,12 @@ package pappus.assessment;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.ToDoubleFunction;
-import pappus.assessment.flight.Avionics;
 import pappus.assessment.flight.Draw;
-import pappus.assessment.flight.Factors;
 import pappus.assessment.flight.FlightCurves;
 import pappus.assessment.flight.FlightEstimate;
-import pappus.assessment.flight.FlightModels;
 import pappus.assessment.flight.Flights;
-import pappus.assessment.flight.FrameAir;
-import pappus.assessment.flight.PartialBound;
 import pappus.catalog.Shelf;
 import pappus.compatibility.CompatibilityRule;
 import pappus.evidence.Evidence;
@@ -21,14 +15,10 @@ import pappus.evidence.Weighing;
 import pappus.fitting.Fitter;
 import pappus.fitting.Fitting;
 import pappus.fitting.Stock;
-import pappus.part.Battery;
-import pappus.part.Board;
 import pappus.part.Build;
-import pappus.part.Frame;
 import pappus.part.Part;
 import pappus.part.Role;
 import pappus.physics.airframe.MassChance;
-import pappus.physics.flight.Limits;
 import pappus.reliance.Reliances;
 import pappus.scenario.Outlook;
 import pappus.scenario.Scenario;
@@ -40,18 +30,6 @@ import pappus.scenario.Scenario;
  * different opinion. Safe for use by several threads.
  */
 public final class Assessor {
-  /**
-   * What a build only begun weighs and costs, small hardware that follows from it included; what is added adds to it.
-   *
-   * @param grams sum of the parts and the payload, g; of a frame without a board with the lightest of its heights, where
-   *     that is lighter than the frame as listed
-   * @param variance of that sum, g²
-   * @param cents price of what has to be bought
-   * @param pieces that have to be bought, but for small hardware
-   * @param watts what everything beside the motors draws at the battery, W; final once every consumer is chosen
-   */
-  public record PartialBuild(double grams, double variance, long cents, int pieces, double watts) {}
-
   /** Thousandths are what is told of the figure to plan with. */
   private static final double GRAIN = 1000;
 
@@ -60,6 +38,8 @@ public final class Assessor {
   private final RuleBook ruleBook;
   private final Flights flights;
   private final Flights expected;
+  private final Likeliest likeliest;
+  private final Prospects prospects;
   private final Reliances reliances;
   private final Purse purse;
   private final Purse purseAnew;
@@ -139,6 +119,7 @@ public final class Assessor {
     this.flights = scenario.outlookOrExpected() == Outlook.CAUTIOUS
         ? new Flights(scenario, Weighing.CAUTIOUS, powerFactor, evidence).planning(planWith)
         : expected;
+    this.likeliest = new Likeliest(expected, flights == expected);
     this.reliances = new Reliances(scenario, expected);
     var owned = Set.copyOf(scenario.choice().ownedIds());
     this.purse = new Purse(owned, atHand.shelf(), scenario.alsoBuyOrNothing());
@@ -146,6 +127,7 @@ public final class Assessor {
     this.deviations = MassChance.deviationsFor(scenario.massCap().confidenceOrUsual());
     this.purpose = Purpose.of(scenario);
     this.aboard = aboard;
+    this.prospects = prospects(purpose);
   }
 
   private Assessor(Assessor other, Purpose purpose) {
@@ -154,17 +136,39 @@ public final class Assessor {
     this.ruleBook = other.ruleBook;
     this.expected = other.expected;
     this.flights = other.flights;
+    this.likeliest = other.likeliest;
     this.reliances = other.reliances;
     this.purse = other.purse;
     this.purseAnew = other.purseAnew;
     this.deviations = other.deviations;
     this.aboard = other.aboard;
     this.purpose = purpose;
+    this.prospects = prospects(purpose);
+  }
+
+  private Prospects prospects(Purpose asked) {
+    return new Prospects(
+        scenario,
+        fitter,
+        purse,
+        asked.onlyBelieved(),
+        asked.asksForPlan() ? expected : flights,
+        flights);
   }
 
   /** The same opinion on the same parts, ranked by something else; what was worked out so far is kept. */
   public Assessor with(Purpose other) {
     return new Assessor(this, other);
+  }
+
+  /** What builds only begun can come to. */
+  public Prospects prospects() {
+    return prospects;
+  }
+
+  /** Assessed builds by the likeliest figures, whatever the outlook. */
+  public Likeliest likeliest() {
+    return likeliest;
   }
 
   /** The fit rules as builds are held to them. */
@@ -267,7 +271,7 @@ public final class Assessor {
 
   private long planned(Build build, FlightEstimate flight, Fitting fitting, MassTable mass) {
     var share = planWith(build, flight, mass);
-    return (long) Math.floor(share * likeliest(fitting, mass.grams(), flight) * GRAIN);
+    return (long) Math.floor(share * likeliest.figure(fitting, mass.grams(), flight) * GRAIN);
   }
 
   /** The figure to plan with of an assessed build, in whole thousandths of a second or of a metre; 0 without a flight. */
@@ -297,112 +301,6 @@ public final class Assessor {
         Planning.NONE);
   }
 
-  /** What a build only begun weighs and costs; it need not have any part. */
-  public PartialBuild begun(Build begun) {
-    var fitting = fitter.fit(begun);
-    var mass = MassTable.of(fitting);
-    var cost = CostTable.of(fitting, purse);
-    // Before a board is there nobody knows which height the frame is ordered with: it may be the
-    // lightest.
-    var height = begun.board().isPresent()
-        ? 0
-        : begun.frame().map(Frame::leastAddedGrams).orElse(0.0);
-    return new PartialBuild(
-        mass.grams() + height,
-        mass.doubtGrams() * mass.doubtGrams(),
-        cost.cents(),
-        cost.piecesToBuy(),
-        Avionics.draws(fitting).stream().mapToDouble(Draw::watts).sum());
-  }
-
-  /** Least watts at the battery that a part can add to a build with a battery, however it is fed in the end. */
-  public double leastWatts(Part part, Battery battery) {
-    return Avionics.least(part, battery, scenario);
-  }
-
-  /** Ripple of a board's controllers over that of the law, if anything is known of them. */
-  public OptionalDouble rippleShare(Board board) {
-    return bounding().models().rippleShare(board);
-  }
-
-  /** What a frame does to the air about an aircraft. */
-  public FrameAir air(Frame frame) {
-    return flights.air(frame);
-  }
-
-  /** Whether it is flown in the wind of the place. */
-  public boolean isWindy() {
-    return scenario.air().windOrCalm() > 0;
-  }
-
-  /** Whether the drag of a frame matters. */
-  public boolean asksForDrag() {
-    return flights.asksForDrag();
-  }
-
-  /**
-   * What a build only begun can reach at most, whatever is added.
-   *
-   * @param begun has motor, propeller and battery; its board and lead count if they are chosen
-   * @return empty if the physics refuses what it was not made for, as it will of every build with these parts
-   */
-  public Optional<PartialBound> prospect(Build begun) {
-    try {
-      return Optional.of(bounding().prospect(begun));
-    } catch (IllegalArgumentException outsideTheModel) {
-      return Optional.empty();
-    }
-  }
-
-  /** Whether an aircraft is flown at speeds of its own choice, which are found to a tolerance only. */
-  public boolean choosesSpeeds() {
-    return flights.choosesSpeeds();
-  }
-
-  /** What builds are ranked by of one round of legs at least, seconds or metres; 0 where none is asked for. */
-  public double leastOfRound() {
-    return flights.leastOfRound();
-  }
-
-  /** Whether charge is kept back for what follows a stay, by the figure to plan with. */
-  public boolean keepsBack() {
-    return flights.keepsBack();
-  }
-
-  /** The physics' models of parts, by the outlook of the scenario or else what surpasses it. */
-  public FlightModels models() {
-    return bounding().models();
-  }
-
-  /** Whether what builds can reach is bounded by the same figures as with another. */
-  public boolean boundsLike(Assessor other) {
-    return bounding() == other.bounding();
-  }
-
-  /** Whether only builds count that are believed, and those are told by the figures that bound what they reach. */
-  public boolean boundsBelief() {
-    return purpose.onlyBelieved() && bounding() == flights;
-  }
-
-  /** The figure to plan with is always by the likeliest figures, and a cautious outlook promises no more than these. */
-  private Flights bounding() {
-    return purpose.asksForPlan() ? expected : flights;
-  }
-
-  /**
-   * What an assessed build is ranked by as a function of changed numbers, all else equal: seconds, or metres over
-   * ground where the goal is range; for doubts and what-ifs. Always by the likeliest figures, whatever the outlook,
-   * and without continuous ratings: a little more current than a rating still flies as long, where the ranking
-   * rightly sees no flight.
-   *
-   * @throws IllegalArgumentException from the function, if the physics refuses what is asked
-   */
-  public ToDoubleFunction<Factors> whatIf(Assessment assessment) {
-    var fitting = assessment.fitting();
-    var grams = assessment.mass().grams();
-    return factors -> expected.fly(fitting, grams, factors, Limits.NONE).figure();
-  }
-
   /** Share of the estimate to plan with of an assessed build that flies, 0 to 1. */
   public double planWith(Assessment assessment) {
     return planWith(assessment.build(), assessment.flight().orElseThrow(), assessment.mass());
@@ -423,36 +321,5 @@ public final class Assessor {
     return assessment
         .flight()
         .map(flight -> flights.curves(assessment.fitting(), assessment.mass().grams(), flight));
-  }
-
-  /**
-   * Charge that an assessed build takes from its pack in so long, mAh, by the likeliest figures and without ratings.
-   *
-   * @throws IllegalArgumentException if the physics refuses what is asked
-   */
-  public double milliampHours(Assessment assessment, Factors factors, double seconds) {
-    return expected.milliampHours(
-        assessment.fitting(), assessment.mass().grams(), factors, seconds);
-  }
-
-  /**
-   * Volts of an assessed build's pack in flight after so much charge, by the likeliest figures; empty where the pack
-   * has not so much.
-   *
-   * @throws IllegalArgumentException if the physics refuses what is asked
-   */
-  public OptionalDouble voltsAfter(Assessment assessment, Factors factors, double milliampHours) {
-    return expected.voltsAfter(
-        assessment.fitting(), assessment.mass().grams(), factors, milliampHours);
-  }
-
-  /** The flight of an assessed build that flies at the likeliest figures, whatever the outlook. */
-  public double likeliest(Assessment assessment) {
-    return likeliest(
-        assessment.fitting(), assessment.mass().grams(), assessment.flight().orElseThrow());
-  }
-
-  private double likeliest(Fitting fitting, double grams, FlightEstimate flown) {
-    return flights == expected ? flown.figure() : expected.fly(fitting, grams).figure();
   }
 }

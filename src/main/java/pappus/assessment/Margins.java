@@ -43,12 +43,12 @@ public final class Margins {
         "pack voltage at landing",
         "V",
         flight.endurance().discharge().endVolts(),
-        cells * assessor.models().landing(battery).voltsPerCell()));
+        cells * assessor.prospects().models().landing(battery).voltsPerCell()));
     margins.add(Limit.atLeast(
         "floor-volts",
         "pack voltage at full throttle, mid-flight",
         "V",
         flight.full().busVolts(),
-        cells * assessor.models().floorVolts(battery)));
+        cells * assessor.prospects().models().floorVolts(battery)));
   }
 }

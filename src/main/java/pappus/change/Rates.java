@@ -22,7 +22,7 @@ public record Rates(double perGram, double perWatt) {
 
   /** Flies a build four times; empty where the physics refuses both a little more and a little less. */
   public static Optional<Rates> of(Assessment assessment, Assessor assessor) {
-    var flown = assessor.whatIf(assessment);
+    var flown = assessor.likeliest().whatIf(assessment);
     var perGram = lost(flown, grams -> Factors.added(grams, 0), GRAMS);
     var perWatt = lost(flown, watts -> Factors.added(0, watts), WATTS);
     return perGram.isPresent() && perWatt.isPresent()

@@ -77,7 +77,7 @@ public final class Savings {
 
   /** What so much less is worth; 0 where the physics refuses the lighter aircraft. */
   private double lighter(double grams) {
-    var flown = assessor.whatIf(base);
+    var flown = assessor.likeliest().whatIf(base);
     try {
       return flown.applyAsDouble(Factors.added(-grams, 0)) - flown.applyAsDouble(Factors.NONE);
     } catch (IllegalArgumentException outsideTheModel) {

@@ -75,10 +75,10 @@ public record Why(
 
   private static Optional<Double> forSwitching(Assessment assessment, Assessor assessor) {
     var board = assessment.build().board();
-    if (board.isEmpty() || assessor.rippleShare(board.get()).isPresent()) {
+    if (board.isEmpty() || assessor.prospects().rippleShare(board.get()).isPresent()) {
       return Optional.empty();
     }
-    var flown = assessor.whatIf(assessment);
+    var flown = assessor.likeliest().whatIf(assessment);
     return Optional.of(
         flown.applyAsDouble(Factors.switchedTwiceAsOften()) - flown.applyAsDouble(Factors.NONE));
   }

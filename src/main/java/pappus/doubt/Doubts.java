@@ -26,7 +26,7 @@ public final class Doubts {
 
   /** The band of a build that flies. */
   public Band band(Assessment assessment) {
-    var flown = assessor.whatIf(assessment);
+    var flown = assessor.likeliest().whatIf(assessment);
     var unrated = flown.applyAsDouble(Factors.NONE);
     var contributions = new ArrayList<Contribution>();
     for (var source : sources(assessment)) {
@@ -38,15 +38,20 @@ public final class Doubts {
           flown.applyAsDouble(source.doubt().moved(Factors.NONE, source.more())),
           flown.applyAsDouble(source.doubt().moved(Factors.NONE, -source.deviation()))));
     }
-    return new Band(assessor.likeliest(assessment), contributions, assessor.planWith(assessment));
+    return new Band(
+        assessor.likeliest().figure(assessment), contributions, assessor.planWith(assessment));
   }
 
   /** Every number of a build that flies. */
   List<Source> sources(Assessment assessment) {
     var build = assessment.build();
     var flight = assessment.flight().orElseThrow();
-    var sources =
-        Sources.of(build, flight.figures(), flight, assessor.asksForDrag(), assessor.isWindy());
+    var sources = Sources.of(
+        build,
+        flight.figures(),
+        flight,
+        assessor.prospects().asksForDrag(),
+        assessor.prospects().isWindy());
     sources.add(new Source(Doubt.AVIONICS, "electronics of " + build, Reliance.AVIONICS));
     sources.add(new Source(Doubt.MASS, "mass of " + build, assessment.mass().doubtGrams()));
     return sources;

@@ -64,6 +64,6 @@ final class Duplicates {
     var source = "source=" + part.source();
     return List.of(
         part.toString().replace(names, "").replace(source, ""),
-        assessor.begun(Build.empty().with(role, part)).cents());
+        assessor.prospects().begun(Build.empty().with(role, part)).cents());
   }
 }

@@ -67,7 +67,8 @@ final class Exchange {
     }
     var assessor = question.assessor();
     return option.mass().grams() >= present.mass().grams()
-        && assessor.leastWatts(option, battery.get()) >= assessor.leastWatts(present, battery.get())
+        && assessor.prospects().leastWatts(option, battery.get())
+            >= assessor.prospects().leastWatts(present, battery.get())
         && cents(option) >= cents(present);
   }
 
@@ -83,7 +84,7 @@ final class Exchange {
     if (part.isPresent() && !pairs.fitsAll(changed, part.get(), build.parts())) {
       return false;
     }
-    var begun = question.assessor().begun(build);
+    var begun = question.assessor().prospects().begun(build);
     var scenario = question.assessor().scenario();
     var budget = scenario.budget();
     return 1000 * begun.grams() <= (1 + BEYOND) * scenario.massCap().largestMilligrams()

@@ -233,9 +233,12 @@ public record WeighIn(
         .orElse(build);
     var assessment = assessor.assess(flown);
     var seconds = 60 * row.minutes();
-    var computed = assessor.milliampHours(assessment, Factors.added(unexplained, 0), seconds);
+    var computed =
+        assessor.likeliest().milliampHours(assessment, Factors.added(unexplained, 0), seconds);
     var factor = factor(power -> row.chargedMilliampHours()
-        - assessor.milliampHours(assessment, Factors.powered(power, unexplained), seconds));
+        - assessor
+            .likeliest()
+            .milliampHours(assessment, Factors.powered(power, unexplained), seconds));
     if (factor.isEmpty()) {
       throw new InputException(
           InputException.Kind.BAD_DATA,
@@ -253,8 +256,10 @@ public record WeighIn(
         row,
         computed,
         found,
-        assessor.voltsAfter(
-            assessment, Factors.powered(found, unexplained), row.chargedMilliampHours()),
+        assessor
+            .likeliest()
+            .voltsAfter(
+                assessment, Factors.powered(found, unexplained), row.chargedMilliampHours()),
         assessment.build().battery().orElseThrow().cellsInSeries());
   }
 

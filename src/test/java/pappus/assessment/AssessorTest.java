@@ -219,7 +219,7 @@ final class AssessorTest {
     var seconds = Desk.assess(build()).flight().orElseThrow().endurance().seconds();
     var heavier = Factors.added(20, 0);
 
-    var whatIf = assessor.whatIf(assessor.assess(build()));
+    var whatIf = assessor.likeliest().whatIf(assessor.assess(build()));
 
     assertThat(whatIf.applyAsDouble(Factors.NONE)).isEqualTo(seconds);
     assertThat(whatIf.applyAsDouble(heavier)).isLessThan(seconds);

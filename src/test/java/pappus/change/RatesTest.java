@@ -76,7 +76,8 @@ class RatesTest {
     var blind = Parts.with(Parts.with(board, "transmitter", null), "receiver", null);
     var frugal = build().with(Role.BOARD, blind).without(Role.CAMERA);
     var assessment = assessor.assess(frugal);
-    assertThatThrownBy(() -> assessor.whatIf(assessment).applyAsDouble(Factors.added(0, -0.25)))
+    assertThatThrownBy(
+            () -> assessor.likeliest().whatIf(assessment).applyAsDouble(Factors.added(0, -0.25)))
         .isInstanceOf(IllegalArgumentException.class);
     assertThat(Rates.of(assessment, assessor)).isPresent();
   }

@@ -235,7 +235,8 @@ class RecommendCommandTest {
 
     assertThat(out.indexOf("\ncheapest ")).isBetween(0, out.indexOf("\nlongest "));
     assertThat(out)
-        .contains("\nRanking by price, proven", "\nThe cheapest in detail", "Ahead of the next by EUR ")
+        .contains(
+            "\nRanking by price, proven", "\nThe cheapest in detail", "Ahead of the next by EUR ")
         .doesNotContain(" = ", "within the doubt");
     assertThat(out.replace('\n', ' ')).contains("; ranked by price, the cheapest first. ");
     assertThat(json.path("candidates").size()).isGreaterThan(1);
@@ -257,8 +258,7 @@ class RecommendCommandTest {
     assertThat(run.out().replace('\n', ' '))
         .contains(
             "; ranked by pieces to buy, the fewest first, of those that plan with 95 % of the best.",
-            "Ranking by pieces to buy, proven",
-            " to buy");
+            "Ranking by pieces to buy, proven", " to buy");
     var first = json.path("candidates").get(0);
     assertThat(json.at("/picks/0/planWithSeconds").asDouble()).isPositive();
     assertThat(first.at("/roles/motor").asString()).isEqualTo(owned);

@@ -12,7 +12,7 @@ public record Sampled(double lowSeconds, double medianSeconds, double highSecond
   /** With every uncertain number drawn from its normal distribution, seeded. */
   public static Sampled of(Assessor assessor, Assessment assessment, int samples) {
     var random = new Random(20_261);
-    var flown = assessor.whatIf(assessment);
+    var flown = assessor.likeliest().whatIf(assessment);
     var sources = new Doubts(assessor).sources(assessment);
     var seconds = new double[samples];
     for (var i = 0; i < samples; i++) {
@@ -28,7 +28,7 @@ public record Sampled(double lowSeconds, double medianSeconds, double highSecond
     Arrays.sort(seconds);
     // Ratings end a flight short where a little more current would still fly: doubts are free of
     // them.
-    var rated = assessor.likeliest(assessment) - flown.applyAsDouble(Factors.NONE);
+    var rated = assessor.likeliest().figure(assessment) - flown.applyAsDouble(Factors.NONE);
     return new Sampled(
         rated + seconds[samples / 10],
         rated + seconds[samples / 2],

@@ -45,7 +45,7 @@ class SimulatedFlightsTest {
     for (var flight = 0; flight < FLIGHTS; flight++) {
       var assessment = builds.get(flight % builds.size());
       var doubts = new Doubts(assessor);
-      var flown = assessor.whatIf(assessment);
+      var flown = assessor.likeliest().whatIf(assessment);
       var factors = Factors.NONE;
       for (var source : doubts.sources(assessment)) {
         var normal = random.nextGaussian();
@@ -55,7 +55,7 @@ class SimulatedFlightsTest {
       }
       // Ratings end a flight short where a little more current would still fly: doubts are free of
       // them.
-      var rated = assessor.likeliest(assessment) - flown.applyAsDouble(Factors.NONE);
+      var rated = assessor.likeliest().figure(assessment) - flown.applyAsDouble(Factors.NONE);
       if (rated + flown.applyAsDouble(factors) >= doubts.band(assessment).low()) {
         kept++;
       }

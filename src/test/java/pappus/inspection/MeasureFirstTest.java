@@ -30,7 +30,7 @@ final class MeasureFirstTest {
     var question = SmallShop.question(SmallShop.few(), "");
     var all = new ArrayList<Double>();
     for (var build : Enumeration.feasible(question)) {
-      ToDoubleFunction<Factors> flown = question.assessor().whatIf(build);
+      ToDoubleFunction<Factors> flown = question.assessor().likeliest().whatIf(build);
       var more = flown.applyAsDouble(doubt.moved(Factors.NONE, by));
       var less = flown.applyAsDouble(doubt.moved(Factors.NONE, -by));
       all.add(Math.abs(Math.log(more / less)) / (2 * by));

@@ -26,7 +26,8 @@ class ArmBendingTest {
         new FrameDrawing(List.of(), List.of(front, rear), null, null));
   }
 
-  private static Arm arm(Pair pair, double length, double braced, Layup layup, @Nullable Double degrees) {
+  private static Arm arm(
+      Pair pair, double length, double braced, Layup layup, @Nullable Double degrees) {
     return new Arm(pair, length, null, null, braced, layup, degrees, 5.0);
   }
 

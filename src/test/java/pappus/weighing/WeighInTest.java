@@ -87,8 +87,10 @@ class WeighInTest {
   /** Charge of ten minutes by an assessment of its own. */
   private static double charge(Supply supply, Scenario scenario, String build) {
     var assessor = supply.assessor(scenario);
-    return assessor.milliampHours(
-        assessor.assess(BuildText.parse(build, supply.catalog())), Factors.NONE, 600);
+    return assessor
+        .likeliest()
+        .milliampHours(
+            assessor.assess(BuildText.parse(build, supply.catalog())), Factors.NONE, 600);
   }
 
   private static double charge() {

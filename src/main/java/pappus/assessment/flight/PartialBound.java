@@ -1,17 +1,12 @@
 package pappus.assessment.flight;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import pappus.part.Build;
-import pappus.part.Role;
 import pappus.physics.airframe.Airframe;
 import pappus.physics.battery.Delivery;
-import pappus.physics.battery.Load;
 import pappus.physics.battery.Pack;
 import pappus.physics.flight.Aircraft;
-import pappus.physics.flight.EfficiencyBand;
 import pappus.physics.flight.Endurance;
 import pappus.physics.flight.ForwardFlight;
 import pappus.physics.flight.FullThrottle;
@@ -28,42 +23,11 @@ public final class PartialBound {
   /** Full throttle is known without all that draws: what takes less than this share of it is never slowed down. */
   private static final double SURE_OF_FULL = 0.8;
 
-  /** What a gram and a watt cost is looked at from so near. */
-  private static final double NEAR_GRAMS = 0.25;
-
-  private static final double NEAR_WATTS = 0.05;
-
-  /** Masses are looked at so many times as far away each time. */
-  private static final double FURTHER = 3;
-
-  /** More than any small aircraft takes for a gram, W. */
-  private static final double MOST_WATTS_PER_GRAM = 5;
-
-  /** Between the masses looked at, a factor is hardly larger. */
-  private static final double SURE_OF_FACTOR = 1.2;
-
-  /** A factor moves by less with the draw and the resistance, which it is not asked for. */
-  private static final double NOISE = 1e-5;
-
-  /** Masses at which belief is looked at are so many times apart. */
-  private static final double HEAVIER = 1.01;
-
-  /** Between two of them it may be less by such a share of how far it moves, and by so much, W. */
-  private static final double UNEVEN = 0.25;
-
-  private static final double UNEVEN_WATTS = 0.003;
-
-  /** Far above the rounding of an efficiency. */
-  private static final double ROUNDING = 1e-9;
-
-  /** All else may warm the pack by so much of the ideal power, which is about a fifth of what the motors take. */
-  private static final double WARMING = 0.6;
-
   private final Scenario scenario;
   private final FlightModels models;
   private final CoursePlanner courses;
   private final Build begun;
-  private final int rotors;
+  private final BegunAircraft parts;
   private final Pack pack;
   private final Limits continuous;
   private final LandingRule landing;
@@ -81,12 +45,12 @@ public final class PartialBound {
     this.models = models;
     this.courses = courses;
     this.begun = begun;
-    this.rotors = begun.count(Role.MOTOR);
-    this.pack = models.bare(begun.battery().orElseThrow());
+    this.parts = new BegunAircraft(models, begun);
+    this.pack = parts.pack();
     this.continuous = Ratings.continuous(begun, models.figures(begun.battery().orElseThrow()));
     this.landing = models.landing(begun.battery().orElseThrow());
     this.planWith = planWith;
-    this.diameterMm = begun.propeller().orElseThrow().diameterMillimetres();
+    this.diameterMm = parts.diameterMm();
   }
 
   /**
@@ -99,8 +63,12 @@ public final class PartialBound {
    * @param air what frames do to it at least
    */
   public record Least(double grams, double watts, double ohm, OptionalDouble loss, FrameAir air) {
-    private Least with(double otherGrams, double otherWatts) {
+    Least with(double otherGrams, double otherWatts) {
       return new Least(otherGrams, otherWatts, ohm, loss, air);
+    }
+
+    Least with(OptionalDouble otherLoss) {
+      return new Least(grams, watts, ohm, otherLoss, air);
     }
   }
 
@@ -112,7 +80,7 @@ public final class PartialBound {
    */
   public double figure(Least least, boolean maySlow) {
     try {
-      var aircraft = models.steadily(aircraft(least), begun);
+      var aircraft = parts.steadily(aircraft(least));
       var hover = courses.hover(aircraft, 1);
       var behind = pack.behind(least.ohm).warmedBy(hover.steady().load());
       if (courses.hovers()) {
@@ -152,7 +120,7 @@ public final class PartialBound {
           least,
           least.air.mostLost(diameterMm),
           least.air.mostDragArea(least.grams, begun.battery().orElseThrow()));
-      var steadily = models.steadily(aircraft, begun);
+      var steadily = parts.steadily(aircraft);
       return courses.takesMoreThan(
           SURE_OF_FULL,
           new ForwardFlight(steadily, Hover.of(steadily)),
@@ -180,78 +148,6 @@ public final class PartialBound {
   }
 
   /**
-   * What a gram is worth in watts: a build of g grams has a figure no larger than one of {@code atGrams} that draws
-   * {@code wattsPerGram} more for each gram more, times a factor.
-   *
-   * @param fromGrams no build is lighter, g
-   * @param wattsPerGram 0 where it is not known
-   * @param factor 1 or hardly more
-   */
-  public record Trade(double atGrams, double fromGrams, double wattsPerGram, double factor) {
-    /** Where nothing is known. */
-    public static final Trade NONE = new Trade(0, 0, 0, 1);
-
-    public boolean isKnown() {
-      return wattsPerGram > 0;
-    }
-  }
-
-  /**
-   * What a gram is worth in watts where builds are likely to be, of an aircraft that full throttle never slows down.
-   * Mass costs more the more there is of it, so that elsewhere the figure is below what the trade makes of it, but for
-   * little: that is looked up at many masses.
-   *
-   * @param at likely numbers
-   * @param mostLoss largest ripple over that of the law for which it is to hold; absent: as the law says
-   * @param fromGrams least mass of any build, g
-   * @param toGrams most mass of any build, g
-   */
-  public Trade trade(Least at, OptionalDouble mostLoss, double fromGrams, double toGrams) {
-    if (!courses.isSingle()) {
-      return Trade.NONE;
-    }
-    var best = figure(at, false);
-    var byMass = figure(at.with(at.grams - NEAR_GRAMS, at.watts), false)
-        - figure(at.with(at.grams + NEAR_GRAMS, at.watts), false);
-    var byDraw = figure(at.with(at.grams, at.watts - NEAR_WATTS), false)
-        - figure(at.with(at.grams, at.watts + NEAR_WATTS), false);
-    var rate = byMass / NEAR_GRAMS / (byDraw / NEAR_WATTS);
-    if (!(best > 0 && best < Double.POSITIVE_INFINITY && rate > 0 && rate < MOST_WATTS_PER_GRAM)) {
-      return Trade.NONE;
-    }
-    var factor = 1.0;
-    for (var loss : mostLoss.equals(at.loss) ? List.of(mostLoss) : List.of(at.loss, mostLoss)) {
-      var middle = new Least(at.grams, at.watts, at.ohm, loss, at.air);
-      var there = loss.equals(at.loss) ? best : figure(middle, false);
-      if (there <= 0) {
-        return Trade.NONE;
-      }
-      for (var end : new double[] {fromGrams, toGrams}) {
-        for (var grams : awayTo(end, at.grams)) {
-          var watts = at.watts - rate * (grams - at.grams);
-          if (watts >= 0) {
-            factor = Math.max(factor, figure(middle.with(grams, watts), false) / there);
-          }
-        }
-      }
-    }
-    return new Trade(at.grams, fromGrams, rate, 1 + SURE_OF_FACTOR * (factor - 1) + NOISE);
-  }
-
-  /** Masses from near one to another end, ever farther apart; none if the end is there. */
-  private static List<Double> awayTo(double endGrams, double fromGrams) {
-    var masses = new ArrayList<Double>();
-    var side = Math.signum(endGrams - fromGrams);
-    for (var away = 2 * NEAR_GRAMS; away < Math.abs(endGrams - fromGrams); away *= FURTHER) {
-      masses.add(fromGrams + side * away);
-    }
-    if (side != 0) {
-      masses.add(endGrams);
-    }
-    return masses;
-  }
-
-  /**
    * Like {@link #figure}, where not every build is as heavy as one of the numbers, but those that are lighter draw as
    * much: what motors and controllers end counts only if it does with the least.
    *
@@ -260,7 +156,7 @@ public final class PartialBound {
    */
   public double figure(Least at, Least least) {
     try {
-      var aircraft = models.steadily(aircraft(at), begun);
+      var aircraft = parts.steadily(aircraft(at));
       var hover = courses.hover(aircraft, 1);
       var behind = pack.behind(at.ohm).warmedBy(hover.steady().load());
       var steady = courses.hovers()
@@ -281,106 +177,6 @@ public final class PartialBound {
     }
   }
 
-  /**
-   * What builds draw beside the motors at least if their efficiency in hover is one that such aircraft are known to reach.
-   * At a mass that is what the ideal power allows less what the motors take at the most volts; both rise smoothly with
-   * mass, so that between two masses it is no less than at one of them, but for little.
-   *
-   * @param fromGrams no such build is lighter
-   * @param toGrams no such build is heavier
-   * @param ohm least resistance of board and lead, Ω
-   * @param losses most ripple of the controllers over that of the law; absent: by the law
-   */
-  public BelievedDraw believed(
-      double fromGrams, double toGrams, double ohm, List<OptionalDouble> losses, FrameAir air) {
-    var behind = pack.behind(ohm);
-    var draw = new BelievedDraw.Builder();
-    try {
-      var light = powers(fromGrams, behind, losses, air);
-      for (var grams = fromGrams; grams < toGrams; grams *= HEAVIER) {
-        var heavier = Math.min(toGrams, grams * HEAVIER);
-        var heavy = powers(heavier, behind, losses, air);
-        var highest = EfficiencyBand.warning(heavier / 1000).highest();
-        var low = light.beside(highest);
-        var high = heavy.beside(highest);
-        // Of builds that draw more than what warms the pack here nothing is said.
-        draw.from(
-            grams,
-            Math.min(
-                light.warming, Math.min(low, high) - UNEVEN * Math.abs(high - low) - UNEVEN_WATTS));
-        light = heavy;
-      }
-      return draw.build();
-    } catch (IllegalArgumentException outsideTheModel) {
-      return BelievedDraw.ANY;
-    }
-  }
-
-  /**
-   * Whether the efficiency in hover of a build of which all is decided that counts is one that such aircraft are known to
-   * reach.
-   *
-   * @param whole the numbers that it has
-   */
-  public boolean isBelieved(Least whole) {
-    try {
-      var airframe = new Airframe(
-          whole.grams / 1000,
-          whole.air.leastLost(diameterMm),
-          whole.air.leastDragArea(whole.grams, begun.battery().orElseThrow()));
-      var hover =
-          courses.hover(models.steadily(aircraft(airframe, whole.loss, whole.watts), begun), 1);
-      var load = hover.steady().load();
-      var highest = EfficiencyBand.warning(whole.grams / 1000).highest();
-      return !(pack.behind(whole.ohm).warmedBy(load).deliver(load, Pack.HALF_CHARGE)
-              instanceof Delivery.Delivered now)
-          || hover.efficiency(now.terminalVolts()) <= highest * (1 + ROUNDING);
-    } catch (IllegalArgumentException outsideTheModel) {
-      return true;
-    }
-  }
-
-  /**
-   * Of a hover, W.
-   *
-   * @param motors the most that they take for it beside no more than {@code warming} of all else
-   */
-  private record Powers(double ideal, double motors, double warming) {
-    double beside(double efficiency) {
-      return ideal / efficiency - motors;
-    }
-  }
-
-  private Powers powers(double grams, Pack behind, List<OptionalDouble> losses, FrameAir air) {
-    var ideal = Hover.of(aircraft(new Airframe(grams / 1000, 0, 0), OptionalDouble.empty(), 0))
-        .idealPowerW();
-    var warming = WARMING * ideal;
-    return new Powers(
-        ideal,
-        losses.stream()
-            .mapToDouble(loss -> motorsW(grams, warming, behind, loss, air))
-            .max()
-            .orElse(0),
-        warming);
-  }
-
-  /** Most power that the motors take from the pack in hover, at the most volts that it may have, W. */
-  private double motorsW(
-      double grams, double warming, Pack behind, OptionalDouble loss, FrameAir air) {
-    var light = hover(grams, loss, air.leastLost(diameterMm));
-    var heavy = hover(grams, loss, air.mostLost(diameterMm));
-    var warm =
-        behind.warmedBy(Load.ofPower(warming + heavy.steady().busPowerW(behind.openVolts(1))));
-    return warm.deliver(light.steady().load(), Pack.HALF_CHARGE) instanceof Delivery.Delivered now
-        ? heavy.steady().busPowerW(now.terminalVolts())
-        : 0;
-  }
-
-  private Hover hover(double grams, OptionalDouble loss, double thrustLost) {
-    var airframe = new Airframe(grams / 1000, thrustLost, 0);
-    return courses.hover(models.steadily(aircraft(airframe, loss, 0), begun), 1);
-  }
-
   private Aircraft aircraft(Least least) {
     return aircraft(
         least,
@@ -390,7 +186,7 @@ public final class PartialBound {
 
   private Aircraft aircraft(Least least, double thrustLost, double dragArea) {
     var airframe = new Airframe(least.grams / 1000, thrustLost, dragArea);
-    var aircraft = aircraft(airframe, least.loss, least.watts);
+    var aircraft = parts.aircraft(airframe, least.loss, least.watts);
     // A heavier build may take less only where ripple is most of what is taken: there it is left
     // out.
     return aircraft
@@ -398,15 +194,17 @@ public final class PartialBound {
             .controller()
             .risesWithThrust(Hover.of(aircraft).steady().point())
         ? aircraft
-        : aircraft(airframe, OptionalDouble.of(0), least.watts);
+        : parts.aircraft(airframe, OptionalDouble.of(0), least.watts);
   }
 
-  private Aircraft aircraft(Airframe airframe, OptionalDouble loss, double watts) {
-    return new Aircraft(
-        airframe,
-        rotors,
-        models.rotor(begun.motor().orElseThrow(), begun.propeller().orElseThrow(), loss),
-        watts);
+  /** What belief in its efficiency says of it. */
+  public BeliefBound belief() {
+    return new BeliefBound(parts, courses);
+  }
+
+  /** Whether it is flown in one way alone. */
+  boolean isSingle() {
+    return courses.isSingle();
   }
 
   /** Whether frames that do this to the air make no difference to what is reached. */

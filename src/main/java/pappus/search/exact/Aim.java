@@ -2,7 +2,7 @@ package pappus.search.exact;
 
 import java.util.OptionalDouble;
 import pappus.assessment.flight.FrameAir;
-import pappus.assessment.flight.PartialBound.Trade;
+import pappus.assessment.flight.Trade;
 
 /** What a search among accessories makes as large as it can, for parts that are decided. */
 interface Aim {

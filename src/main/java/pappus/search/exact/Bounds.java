@@ -13,7 +13,7 @@ import pappus.assessment.Purpose;
 import pappus.assessment.flight.BelievedDraw;
 import pappus.assessment.flight.FrameAir;
 import pappus.assessment.flight.PartialBound;
-import pappus.assessment.flight.PartialBound.Trade;
+import pappus.assessment.flight.Trade;
 import pappus.part.Board;
 import pappus.part.Build;
 import pappus.part.Role;
@@ -90,10 +90,10 @@ final class Bounds {
         .mapToDouble(assessor.reliances()::doubt)
         .min()
         .orElse(Sources.LAW);
-    this.leastFigure = assessor.leastOfRound() * (1 - EDGE);
-    this.rounding = assessor.keepsBack()
+    this.leastFigure = assessor.prospects().leastOfRound() * (1 - EDGE);
+    this.rounding = assessor.prospects().keepsBack()
         ? ROUNDING_OF_STAYS
-        : assessor.choosesSpeeds() ? ROUNDING_OF_SPEEDS : ROUNDING;
+        : assessor.prospects().choosesSpeeds() ? ROUNDING_OF_SPEEDS : ROUNDING;
   }
 
   double capGrams() {
@@ -201,7 +201,10 @@ final class Bounds {
    * @param losses least ripple of boards of each sort that may be taken, over that of the law
    */
   Optional<Aim> aim(Build begun, FrameAir air, Adds least, List<OptionalDouble> losses) {
-    return assessor.prospect(begun).map(prospect -> new Aimed(begun, prospect, air, least, losses));
+    return assessor
+        .prospects()
+        .of(begun)
+        .map(prospect -> new Aimed(begun, prospect, air, least, losses));
   }
 
   /** Steps of draw and resistance. */
@@ -232,7 +235,8 @@ final class Bounds {
       this.surest = purpose.asksForPlan() ? assessor.reliances().surest(begun) : null;
       this.heaviest = Math.min(capGrams, carriedGrams(draw.watts(), draw.ohm()));
       this.maySlow = prospect.maySlow(least(heaviest, OptionalDouble.empty()));
-      this.longer = air.isDragKnown() || !assessor.choosesSpeeds() ? 1 : 1 + SLOWED_BY_DRAG;
+      this.longer =
+          air.isDragKnown() || !assessor.prospects().choosesSpeeds() ? 1 : 1 + SLOWED_BY_DRAG;
     }
 
     /** Until a board is decided, those of a sort lose up to a step more than the least of them. */
@@ -306,7 +310,7 @@ final class Bounds {
 
     @Override
     public double leastWatts(double grams) {
-      if (!assessor.boundsBelief()) {
+      if (!assessor.prospects().boundsBelief()) {
         return 0;
       }
       var known = believed;
@@ -320,8 +324,14 @@ final class Bounds {
                 losses,
                 draw.ohm(),
                 begun.board().isPresent()),
-            fresh -> prospect.believed(
-                assessor.begun(mains(begun)).grams(), capGrams, draw.ohm(), mostLosses(), air));
+            fresh -> prospect
+                .belief()
+                .draw(
+                    assessor.prospects().begun(mains(begun)).grams(),
+                    capGrams,
+                    draw.ohm(),
+                    mostLosses(),
+                    air));
         believed = known;
       }
       return known.leastWatts(grams);
@@ -329,9 +339,10 @@ final class Bounds {
 
     @Override
     public boolean mayCount(Adds whole, OptionalDouble loss) {
-      return !assessor.boundsBelief()
-          || prospect.isBelieved(
-              new PartialBound.Least(whole.grams(), whole.watts(), whole.ohm(), loss, air));
+      return !assessor.prospects().boundsBelief()
+          || prospect
+              .belief()
+              .admits(new PartialBound.Least(whole.grams(), whole.watts(), whole.ohm(), loss, air));
     }
 
     @Override
@@ -379,8 +390,11 @@ final class Bounds {
     @Override
     public Trade trade(Adds usual, OptionalDouble loss, OptionalDouble mostLoss, double fromGrams) {
       // Where a flight has but to be good enough, one look tells as much as all that a trade takes.
-      return isOfFlight() && !maySlow && (air.isDragKnown() || !assessor.asksForDrag())
-          ? prospect.trade(
+      return isOfFlight()
+              && !maySlow
+              && (air.isDragKnown() || !assessor.prospects().asksForDrag())
+          ? Trade.of(
+              prospect,
               new PartialBound.Least(usual.grams(), usual.watts(), usual.ohm(), loss, air),
               mostLoss,
               fromGrams,

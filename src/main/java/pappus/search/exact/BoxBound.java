@@ -43,7 +43,8 @@ final class BoxBound {
     this.spans = spans;
     this.ends = IntStream.rangeClosed(0, spans.count()).mapToDouble(spans::end).toArray();
     this.share = share;
-    this.speeds = new SpeedBound(assessor.scenario(), assessor.models().air().densityKgPerM3());
+    this.speeds =
+        new SpeedBound(assessor.scenario(), assessor.prospects().models().air().densityKgPerM3());
     var nothing = goods.nothing();
     this.nothing = new Adds(nothing.grams(), nothing.variance(), 0, nothing.cents(), 0);
     this.reliance = reliance(goods, bounds);

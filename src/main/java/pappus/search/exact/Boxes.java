@@ -61,7 +61,7 @@ final class Boxes {
   Boxes(Goods goods, Frames frames, KitRelaxations kits) {
     this.goods = goods;
     this.frames = frames;
-    this.models = goods.assessor().models();
+    this.models = goods.assessor().prospects().models();
     var scenario = goods.assessor().scenario();
     var capGrams = scenario.massCap().largestMilligrams() / 1000.0;
     var newtons = capGrams / 1000 * Units.GRAVITY_M_PER_S2 / (1 - mostLost()) / Frame.ROTORS;

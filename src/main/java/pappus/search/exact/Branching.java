@@ -243,7 +243,7 @@ final class Branching {
   }
 
   private Adds adds(Build build) {
-    var begun = question.assessor().begun(build);
+    var begun = question.assessor().prospects().begun(build);
     return new Adds(begun.grams(), begun.variance(), 0, begun.cents(), begun.pieces(), 0);
   }
 
@@ -297,7 +297,7 @@ final class Branching {
     var attempt = new Attempt(four.best(), assessed);
     var search = four.kits();
     if (search == null) {
-      var mains = question.assessor().begun(four.build());
+      var mains = question.assessor().prospects().begun(four.build());
       var air = frames.air(four.build().frame().orElseThrow());
       search = new KitSearch(
           goods,

@@ -78,7 +78,7 @@ final class Frames {
     this.grams = frames.stream().mapToDouble(frame -> own(frame).grams()).toArray();
     this.cents = frames.stream().mapToLong(frame -> own(frame).cents()).toArray();
     this.least = frames.stream().map(this::own).reduce(Adds::least).orElse(Adds.NOTHING);
-    this.airs = frames.stream().map(goods.assessor()::air).toList();
+    this.airs = frames.stream().map(goods.assessor().prospects()::air).toList();
     this.air = FrameAir.any(airs.stream());
     this.bySize = goods.assessor().ruleBook().rulesOfSizes();
     for (var role : List.of(Role.MOTOR, Role.PROPELLER, Role.BATTERY)) {
@@ -186,7 +186,7 @@ final class Frames {
 
   /** What one does to the air. */
   FrameAir air(Frame frame) {
-    return goods.assessor().air(frame);
+    return goods.assessor().prospects().air(frame);
   }
 
   /** What any of some frames does to the air; there is at least one. */
@@ -393,8 +393,10 @@ final class Frames {
     return some.stream()
         .filter(frame -> pairing.fit(part, frame))
         .map(frame -> {
-          var both =
-              goods.assessor().begun(Build.empty().with(Role.FRAME, frame).with(role, part));
+          var both = goods
+              .assessor()
+              .prospects()
+              .begun(Build.empty().with(Role.FRAME, frame).with(role, part));
           return new Small(
               both.grams() - goods.nothing().grams() - own(frame).grams() - alone.grams(),
               Math.max(

@@ -13,7 +13,7 @@ import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicInteger;
 import pappus.assessment.Assessor;
-import pappus.assessment.Assessor.PartialBuild;
+import pappus.assessment.PartialBuild;
 import pappus.assessment.flight.Ratings;
 import pappus.compatibility.CompatibilityRule;
 import pappus.part.Battery;
@@ -67,11 +67,11 @@ final class Goods {
               .toList());
     }
     this.mountings = new Mountings(assessor);
-    this.nothing = assessor.begun(Build.empty());
+    this.nothing = assessor.prospects().begun(Build.empty());
     for (var role : Role.values()) {
       var known = new HashMap<String, PartialBuild>();
       for (var part : options(role)) {
-        known.put(part.id(), assessor.begun(Build.empty().with(role, part)));
+        known.put(part.id(), assessor.prospects().begun(Build.empty().with(role, part)));
       }
       alone.put(role, known);
     }
@@ -125,7 +125,7 @@ final class Goods {
   /** What a part in a role adds by itself to any build with a battery. */
   Adds own(Role role, Part part, Battery battery) {
     var own = own(role, part);
-    return own.drawing(assessor.leastWatts(part, battery));
+    return own.drawing(assessor.prospects().leastWatts(part, battery));
   }
 
   /** What a part in a role adds by itself to any build, but for its draw. */
@@ -155,7 +155,7 @@ final class Goods {
     var battery = build.battery().orElseThrow();
     var watts = nothing.watts();
     for (var part : build.parts().values()) {
-      watts += atMost(assessor.leastWatts(part, battery));
+      watts += atMost(assessor.prospects().leastWatts(part, battery));
     }
     for (var role : ORDER.subList(stage + 1, ORDER.size())) {
       if (!isLeftOut(build, role)) {
@@ -170,7 +170,7 @@ final class Goods {
     return mostWatts.computeIfAbsent(
         role + kind(battery),
         fresh -> options(role).stream()
-            .mapToDouble(part -> assessor.leastWatts(part, battery))
+            .mapToDouble(part -> assessor.prospects().leastWatts(part, battery))
             .max()
             .orElse(0));
   }
@@ -286,7 +286,9 @@ final class Goods {
 
   /** Ripple of a board over that of the law, if something is known of it; empty for other parts. */
   OptionalDouble ownLoss(Part part) {
-    return part instanceof Board board ? assessor.rippleShare(board) : OptionalDouble.empty();
+    return part instanceof Board board
+        ? assessor.prospects().rippleShare(board)
+        : OptionalDouble.empty();
   }
 
   /** Least ripple of each sort of boards over that of the law; empty for those by the law. */

@@ -103,7 +103,7 @@ final class KitSearch {
     this.battery = begun.battery().orElseThrow();
     this.rules = goods.rulesByStage(begun.parts().keySet());
     this.target = target;
-    var from = goods.assessor().begun(begun);
+    var from = goods.assessor().prospects().begun(begun);
     enter(
         begun,
         0,
@@ -170,7 +170,7 @@ final class KitSearch {
         build,
         state.stage + 1,
         state.sure.plus(goods.own(role, part, battery).times(build.count(role))),
-        part instanceof Board board ? goods.assessor().rippleShare(board) : state.loss,
+        part instanceof Board board ? goods.assessor().prospects().rippleShare(board) : state.loss,
         state);
   }
 
@@ -197,7 +197,7 @@ final class KitSearch {
       }
       stage++;
     }
-    var counted = goods.assessor().begun(build);
+    var counted = goods.assessor().prospects().begun(build);
     var drawn = stage >= Goods.CONSUMERS ? counted.watts() : sure.watts();
     var now = sure.weighing(counted.grams()).drawing(drawn);
     if (stage == Goods.ORDER.size()) {

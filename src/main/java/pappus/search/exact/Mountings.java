@@ -52,10 +52,10 @@ final class Mountings {
   }
 
   private double added(Build before, Role role, Part part) {
-    return assessor.begun(before.with(role, part)).grams()
-        - assessor.begun(before).grams()
-        - assessor.begun(Build.empty().with(role, part)).grams()
-        + assessor.begun(Build.empty()).grams();
+    return assessor.prospects().begun(before.with(role, part)).grams()
+        - assessor.prospects().begun(before).grams()
+        - assessor.prospects().begun(Build.empty().with(role, part)).grams()
+        + assessor.prospects().begun(Build.empty()).grams();
   }
 
   /** All of a board, transmitter or camera that it depends on. */

@@ -34,7 +34,8 @@ public final class Prepared {
 
   /** Whether it serves a question: the same parts, bounded by the same figures. */
   public boolean isFor(Question other) {
-    return question.hasPartsOf(other) && question.assessor().boundsLike(other.assessor());
+    return question.hasPartsOf(other)
+        && question.assessor().prospects().boundsLike(other.assessor().prospects());
   }
 
   Goods goods() {

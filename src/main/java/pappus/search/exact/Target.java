@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
-import pappus.assessment.flight.PartialBound.Trade;
+import pappus.assessment.flight.Trade;
 
 /** An aim, and what a gram is worth to it. Not safe for several threads. */
 final class Target {

@@ -48,39 +48,40 @@ final class CrudeBound {
       leastWatts.put(role, options.stream().mapToDouble(this::leastWatts).min().orElse(0));
     }
     this.leastOwnLoss = question.options(Role.BOARD).stream()
-        .map(board -> assessor.rippleShare((Board) board))
+        .map(board -> assessor.prospects().rippleShare((Board) board))
         .filter(OptionalDouble::isPresent)
         .mapToDouble(OptionalDouble::getAsDouble)
         .min();
-    this.air = FrameAir.any(
-        question.options(Role.FRAME).stream().map(frame -> assessor.air((Frame) frame)));
+    this.air = FrameAir.any(question.options(Role.FRAME).stream()
+        .map(frame -> assessor.prospects().air((Frame) frame)));
   }
 
   private double grams(Role role, Part part) {
     var alone = Build.empty().with(role, part);
-    return assessor.begun(alone).grams() - assessor.begun(Build.empty()).grams();
+    return assessor.prospects().begun(alone).grams()
+        - assessor.prospects().begun(Build.empty()).grams();
   }
 
   private double leastWatts(Part part) {
     return question.options(Role.BATTERY).stream()
-        .mapToDouble(battery -> assessor.leastWatts(part, (Battery) battery))
+        .mapToDouble(battery -> assessor.prospects().leastWatts(part, (Battery) battery))
         .min()
         .orElse(0);
   }
 
   /** Whether a build may keep the mass cap with the lightest of some roles. */
   boolean mayWeigh(Build build, List<Role> open) {
-    return assessor.begun(build).grams() + accessoryGrams(build, open) <= capGrams();
+    return assessor.prospects().begun(build).grams() + accessoryGrams(build, open) <= capGrams();
   }
 
   /** Whether a build may still surpass what is claimed with the lightest and thriftiest of some roles. */
   boolean mayReach(Build build, List<Role> open, long claimed) {
     var frame = build.frame();
-    var prospect = assessor.prospect(build);
+    var prospect = assessor.prospects().of(build);
     if (prospect.isEmpty()) {
       return false;
     }
-    var counted = assessor.begun(build);
+    var counted = assessor.prospects().begun(build);
     var grams = counted.grams() + accessoryGrams(build, open);
     var budget = assessor.scenario().budget();
     if (grams > capGrams() || (budget != null && counted.cents() > budget.cents())) {
@@ -89,14 +90,16 @@ final class CrudeBound {
     var watts = 0.0;
     for (var entry : build.parts().entrySet()) {
       if (!Role.MAIN.contains(entry.getKey())) {
-        watts += assessor.leastWatts(entry.getValue(), build.battery().orElseThrow());
+        watts +=
+            assessor.prospects().leastWatts(entry.getValue(), build.battery().orElseThrow());
       }
     }
     for (var role : open) {
       watts += isNeeded(build, role) ? leastWatts.getOrDefault(role, 0.0) : 0;
     }
-    var around = frame.map(assessor::air).orElse(air);
-    var slower = assessor.choosesSpeeds() && !around.isDragKnown() ? 1 + SLOWED_BY_DRAG : 1;
+    var around = frame.map(assessor.prospects()::air).orElse(air);
+    var slower =
+        assessor.prospects().choosesSpeeds() && !around.isDragKnown() ? 1 + SLOWED_BY_DRAG : 1;
     for (var loss : losses(build)) {
       var strong = prospect
           .get()
@@ -134,7 +137,7 @@ final class CrudeBound {
 
   private List<OptionalDouble> losses(Build build) {
     if (build.board().isPresent()) {
-      return List.of(assessor.rippleShare(build.board().get()));
+      return List.of(assessor.prospects().rippleShare(build.board().get()));
     }
     return leastOwnLoss.isPresent()
         ? List.of(OptionalDouble.empty(), leastOwnLoss)

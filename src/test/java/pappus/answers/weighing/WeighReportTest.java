@@ -102,9 +102,7 @@ class WeighReportTest {
     assertThat(rows.get(1))
         .startsWith("\"hover, =f.csv, line 2\",mAh,731.223")
         .contains(",800,24,");
-    assertThat(rows.get(2))
-        .startsWith("\"hover, =f.csv, line 2\",V,")
-        .contains(",0.2,6.5,,Landed");
+    assertThat(rows.get(2)).startsWith("\"hover, =f.csv, line 2\",V,").contains(",0.2,6.5,,Landed");
     assertThat(rows.get(3)).startsWith("hover,times the power,1,,1.");
     assertThat(rows.get(4)).startsWith("current sensor,times its scale,1,,1.25,0.03,");
     assertThat(report.markdown().lines()).hasSize(6);

@@ -328,7 +328,7 @@ final class CourseTest {
     var assessor = new Assessor(scenario, Stock.of(Parts.hardware()), Rules.ALL);
     var metres = flight(assessor.assess(build())).rangeMetres();
 
-    var whatIf = assessor.whatIf(assessor.assess(build()));
+    var whatIf = assessor.likeliest().whatIf(assessor.assess(build()));
     assertThat(whatIf.applyAsDouble(Factors.NONE)).isEqualTo(metres);
     assertThat(whatIf.applyAsDouble(Factors.NONE.with(values -> values.drag = 1.4)))
         .isLessThan(metres);

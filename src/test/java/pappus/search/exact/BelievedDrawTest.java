@@ -91,14 +91,16 @@ class BelievedDrawTest {
         .with(Role.PROPELLER, build.propeller().orElseThrow())
         .with(Role.BATTERY, build.battery().orElseThrow());
     return assessor
-        .prospect(isWhole ? build : mains)
+        .prospects()
+        .of(isWhole ? build : mains)
         .orElseThrow()
-        .believed(
-            assessor.begun(mains).grams(),
+        .belief()
+        .draw(
+            assessor.prospects().begun(mains).grams(),
             assessor.scenario().massCap().largestMilligrams() / 1000.0,
             0,
-            List.of(assessor.rippleShare(build.board().orElseThrow())),
-            assessor.air(build.frame().orElseThrow()));
+            List.of(assessor.prospects().rippleShare(build.board().orElseThrow())),
+            assessor.prospects().air(build.frame().orElseThrow()));
   }
 
   @ParameterizedTest

@@ -68,9 +68,9 @@ class BoundsTest {
 
   private static boolean isDragSeen(Assessor assessor, Assessment assessment) {
     var build = assessment.build();
-    var air = assessor.air(build.frame().orElseThrow());
+    var air = assessor.prospects().air(build.frame().orElseThrow());
     var grams = assessment.mass().grams();
-    return assessor.asksForDrag()
+    return assessor.prospects().asksForDrag()
         && air.leastDragArea(grams, build.battery().orElseThrow()) > air.leastDragArea(grams);
   }
 
@@ -152,14 +152,14 @@ class BoundsTest {
     }
 
     private Adds added(Build mains) {
-      var begun = goods.assessor().begun(mains);
+      var begun = goods.assessor().prospects().begun(mains);
       return new Adds(begun.grams(), begun.variance(), 0, begun.cents(), 0);
     }
 
     /** What a search for accessories still promises before it has told this build. */
     private long searched(Build mains, Assessment assessment) {
       var floors = kits.of(mains);
-      var begun = goods.assessor().begun(mains);
+      var begun = goods.assessor().prospects().begun(mains);
       var air = frames.air(mains.frame().orElseThrow());
       var search = new KitSearch(
           goods,

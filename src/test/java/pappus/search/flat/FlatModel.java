@@ -141,7 +141,7 @@ public final class FlatModel {
   /** Masses under the cap. */
   public Sum milligrams() {
     return sum(
-        build -> question.assessor().begun(build).grams() * 1000,
+        build -> question.assessor().prospects().begun(build).grams() * 1000,
         question.assessor().scenario().massCap().largestMilligrams());
   }
 
@@ -149,7 +149,7 @@ public final class FlatModel {
   public Sum cents() {
     var budget = question.assessor().scenario().budget();
     return sum(
-        build -> question.assessor().begun(build).cents(),
+        build -> question.assessor().prospects().begun(build).cents(),
         budget == null ? Integer.MAX_VALUE / 2 : budget.cents());
   }
 
@@ -176,11 +176,11 @@ public final class FlatModel {
   /** What every motor, propeller and battery reach with the least of everything else, in a hover. */
   public Ceilings ceilings() {
     var sum = milligrams();
-    var frame = FrameAir.any(
-        question.options(Role.FRAME).stream().map(part -> question.assessor().air((Frame) part)));
+    var frame = FrameAir.any(question.options(Role.FRAME).stream()
+        .map(part -> question.assessor().prospects().air((Frame) part)));
     var losses = new ArrayList<OptionalDouble>(List.of(OptionalDouble.empty()));
     question.options(Role.BOARD).stream()
-        .map(board -> question.assessor().rippleShare((Board) board))
+        .map(board -> question.assessor().prospects().rippleShare((Board) board))
         .filter(OptionalDouble::isPresent)
         .mapToDouble(OptionalDouble::getAsDouble)
         .min()
@@ -188,7 +188,7 @@ public final class FlatModel {
     var least = roles.stream()
         .mapToInt(role -> sum.of(role).stream().mapToInt(i -> i).min().orElse(0))
         .sum();
-    var begun = question.assessor().begun(Build.empty()).grams();
+    var begun = question.assessor().prospects().begun(Build.empty()).grams();
     var cap = question.assessor().scenario().massCap().largestMilligrams() / 1000.0;
     var rows = new ArrayList<int[]>();
     for (var motor = 0; motor < options(Role.MOTOR); motor++) {
@@ -198,7 +198,7 @@ public final class FlatModel {
               .with(Role.MOTOR, question.options(Role.MOTOR).get(motor))
               .with(Role.PROPELLER, question.options(Role.PROPELLER).get(propeller))
               .with(Role.BATTERY, question.options(Role.BATTERY).get(battery));
-          var prospect = question.assessor().prospect(build);
+          var prospect = question.assessor().prospects().of(build);
           if (prospect.isPresent()) {
             var atLeast = most(prospect.get(), begun + least / 1000.0, losses, frame);
             var atMost = most(prospect.get(), cap, losses, frame);

@@ -233,7 +233,9 @@ class FrameAxesTest {
   /** 150 by 108 mm to 130: the diagonal grows from 184.84 to 222.49, an arm by half of that. */
   @Test
   void armsGrowWithTheSpacing() {
-    var arms = Objects.requireNonNull(changed(drawn(WITH_DRAWING), "frame.spacing=130").drawing()).arms();
+    var arms = Objects.requireNonNull(
+            changed(drawn(WITH_DRAWING), "frame.spacing=130").drawing())
+        .arms();
 
     assertThat(arms)
         .extracting(FrameDrawing.Arm::lengthMillimetres)
