@@ -15,6 +15,7 @@ import pappus.evidence.Weighing;
 import pappus.fitting.Fitter;
 import pappus.fitting.Fitting;
 import pappus.fitting.Stock;
+import pappus.links.Links;
 import pappus.part.Build;
 import pappus.part.Part;
 import pappus.part.Role;
@@ -82,7 +83,14 @@ public final class Assessor {
       List<CompatibilityRule> rules,
       double powerFactor,
       Evidence evidence) {
-    this(scenario, stock, new AtHand(shelf, shelf), rules, powerFactor, evidence, Optional.empty());
+    this(
+        new Links(scenario),
+        stock,
+        new AtHand(shelf, shelf),
+        rules,
+        powerFactor,
+        evidence,
+        Optional.empty());
   }
 
   /**
@@ -94,6 +102,7 @@ public final class Assessor {
   record AtHand(Shelf shelf, Shelf anew) {}
 
   /**
+   * @param links of the scenario, with the antennas that there are
    * @param stock small hardware at hand
    * @param rules fit rules, in the order of reports
    * @param powerFactor power that propellers need over what is computed, by the builder's own flights; 1 without any
@@ -101,15 +110,15 @@ public final class Assessor {
    * @param aboard the quad that is there, if one is to be changed
    */
   Assessor(
-      Scenario scenario,
+      Links links,
       Stock stock,
       AtHand atHand,
       List<CompatibilityRule> rules,
       double powerFactor,
       Evidence evidence,
       Optional<Aboard> aboard) {
-    this.scenario = scenario;
-    this.fitter = new Fitter(scenario, stock);
+    this.scenario = links.scenario();
+    this.fitter = new Fitter(stock, links);
     this.ruleBook = new RuleBook(scenario, rules, fitter, aboard);
     var alone = new Flights(scenario, Weighing.EXPECTED, powerFactor, evidence);
     var home = alone.wayHome().map(way -> new Reliances(scenario, way));
@@ -258,7 +267,16 @@ public final class Assessor {
         Optional.of(flight),
         Optional.empty(),
         LimitTable.of(
-            scenario, purpose, deviations, mass, cost, purse, flight, planWith, disbeliefs),
+            scenario,
+            purpose,
+            deviations,
+            mass,
+            cost,
+            purse,
+            flight,
+            fitting.reach(),
+            planWith,
+            disbeliefs),
         Merit.of(
             purpose,
             Assessment.flown(flight),

@@ -67,6 +67,16 @@ public record LimitField(
   static final LimitField LEAST_KILOMETRES =
       leastFlight("leastKilometres", "0.01", Scenario::leastKilometres, "km");
 
+  static final LimitField REACH = new LimitField(
+      "reachMetres",
+      Kind.NUMBER,
+      BigDecimal.TEN,
+      1,
+      scenario -> Optional.ofNullable(scenario.reachMetres()),
+      (scenario, metres) -> metres,
+      scenario -> "picture and control out to %s m"
+          .formatted(Optional.ofNullable(scenario.reachMetres()).map(Require::plain).orElse("")));
+
   static final LimitField BUDGET = new LimitField(
       "budget",
       Kind.MONEY,

@@ -17,6 +17,7 @@ public enum LimitKind {
       "least-minutes", "time to plan with", "min", Way.AT_LEAST, LimitField.LEAST_MINUTES),
   LEAST_KILOMETRES(
       "least-kilometres", "range to plan with", "km", Way.AT_LEAST, LimitField.LEAST_KILOMETRES),
+  REACH("reach", "reach of the %s link", "m", Way.AT_LEAST, LimitField.REACH),
   BUDGET("budget", "price to buy", "%s", Way.AT_MOST, LimitField.BUDGET),
   IN_STOCK("in-stock", "%s in the build", Limit.PIECES, Way.AT_MOST, null),
   TOP_SPEED("top-speed", "airspeed %s", "m/s", Way.AT_MOST, null),

@@ -8,6 +8,7 @@ import pappus.assessment.flight.Course;
 import pappus.assessment.flight.FlightEstimate;
 import pappus.assessment.flight.Ratings;
 import pappus.assessment.flight.Stretch;
+import pappus.links.Reach;
 import pappus.physics.flight.EfficiencyBand;
 import pappus.physics.flight.Limits;
 import pappus.quantity.Money;
@@ -29,6 +30,7 @@ final class LimitTable {
       CostTable cost,
       Purse purse,
       FlightEstimate flight,
+      Reach reach,
       long planWith,
       int disbeliefs) {
     var limits = new ArrayList<Limit>();
@@ -38,6 +40,13 @@ final class LimitTable {
     limits.add(
         LimitKind.THRUST_TO_WEIGHT.limit(flight.thrustToWeight(), scenario.leastThrustToWeight()));
     addLeastFlight(scenario, purpose, planWith, limits);
+    var asked = scenario.reachMetres();
+    if (asked != null) {
+      reach
+          .shorter()
+          .ifPresent(link ->
+              limits.add(LimitKind.REACH.limit(link.way().label(), link.metres(), asked)));
+    }
     if (purpose.onlyBelieved()) {
       limits.add(LimitKind.BELIEF.limit(disbeliefs, 0));
     }

@@ -66,7 +66,12 @@ public final class Prospects {
 
   /** Least watts at the battery that a part can add to a build with a battery, however it is fed in the end. */
   public double leastWatts(Part part, Battery battery) {
-    return Avionics.least(part, battery, scenario);
+    return Avionics.least(part, battery, fitter.links());
+  }
+
+  /** The same with the most that a video transmitter may be set to where its power follows from how far it must reach. */
+  public double leastWattsWithMostVideo(Part part, Battery battery) {
+    return Avionics.leastWithMostVideo(part, battery, fitter.links());
   }
 
   /** Ripple of a board's controllers over that of the law, if anything is known of them. */

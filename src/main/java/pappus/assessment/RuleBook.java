@@ -75,9 +75,12 @@ public final class RuleBook {
     return find(rule, fitter.fit(build)).breaks();
   }
 
-  /** Whether no rule is sure already that nothing can be added to make a build of these parts. */
+  /**
+   * Whether no rule is sure already that nothing can be added to make a build of these parts, and its links may reach as
+   * far as is asked for.
+   */
   public boolean mayStillFit(Build begun) {
-    return mayStillFit(begun, rules);
+    return mayStillFit(begun, rules) && fitter.links().mayReach(begun);
   }
 
   /** Whether none of some rules is sure already that nothing can be added to make a build of these parts. */

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import pappus.catalog.Catalog;
 import pappus.catalog.ReadCatalog;
 import pappus.catalog.Shelf;
@@ -15,6 +16,8 @@ import pappus.compatibility.KeptLeadRule;
 import pappus.compatibility.Rules;
 import pappus.evidence.Evidence;
 import pappus.fitting.Stock;
+import pappus.links.Links;
+import pappus.part.Antenna;
 import pappus.part.Build;
 import pappus.part.Flown;
 import pappus.part.Part;
@@ -110,28 +113,44 @@ public record Supply(
     if (asked != null && aboard.isEmpty()) {
       throw new IllegalStateException("The quad of a scenario must be read before it is judged.");
     }
+    var rules = new ArrayList<>(Rules.of(scenario));
+    var links = new Links(scenario, antennas());
+    var bought = new Assessor(
+        links,
+        Stock.of(stock),
+        new Assessor.AtHand(shelf, shelf),
+        rules,
+        factor,
+        evidence,
+        Optional.empty());
     if (asked == null) {
-      return new Assessor(scenario, Stock.of(stock), shelf, Rules.ALL, factor, evidence);
+      return bought;
     }
     var quad = new Aboard(aboard.orElseThrow(), asked);
-    var pieces = new Assessor(scenario, Stock.of(stock), shelf, Rules.ALL, factor, evidence)
-        .assess(quad.build())
-        .cost()
-        .pieces();
+    var pieces = bought.assess(quad.build()).cost().pieces();
     var anew = new LinkedHashMap<>(pieces);
     anew.keySet().removeIf(Supply::isUsedUp);
-    var rules = new ArrayList<>(Rules.ALL);
     if (!quad.keeps(Role.LEAD) && !asked.mayChange().contains(Role.LEAD)) {
       rules.add(new KeptLeadRule(quad.build()));
     }
     return new Assessor(
-        scenario,
+        links,
         Stock.of(stock, pieces.keySet()),
         new Assessor.AtHand(shelf.with(pieces), shelf.with(anew)),
         rules,
         factor,
         evidence,
         Optional.of(quad));
+  }
+
+  /** All that a build may get. */
+  private List<Antenna> antennas() {
+    return Stream.concat(
+            catalog.parts().stream(),
+            aboard.stream().flatMap(quad -> quad.parts().values().stream()))
+        .filter(Antenna.class::isInstance)
+        .map(Antenna.class::cast)
+        .toList();
   }
 
   /** Solder and ties cannot be taken off and used again. */

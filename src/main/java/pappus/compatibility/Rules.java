@@ -3,6 +3,7 @@ package pappus.compatibility;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
+import pappus.scenario.Scenario;
 
 /** Every fit rule, in the order of reports. */
 public final class Rules {
@@ -35,6 +36,18 @@ public final class Rules {
       new BalanceRule());
 
   private Rules() {}
+
+  /**
+   * The rules for a scenario: where the power of video follows from how far it must reach, what the rails carry depends on
+   * its antenna too.
+   */
+  public static List<CompatibilityRule> of(Scenario scenario) {
+    return !scenario.choosesPower()
+        ? ALL
+        : ALL.stream()
+            .map(rule -> rule instanceof RegulatorLoadRule ? new RegulatorLoadRule(true) : rule)
+            .toList();
+  }
 
   /** Ids of the rules a scenario may set aside. */
   public static Set<String> waivableIds() {

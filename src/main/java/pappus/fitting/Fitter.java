@@ -3,6 +3,7 @@ package pappus.fitting;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import pappus.links.Links;
 import pappus.part.Build;
 import pappus.scenario.Scenario;
 
@@ -12,6 +13,7 @@ public final class Fitter {
   private static final PowerPlanner.Outcome NO_POWER = new PowerPlanner.Outcome(null, null, null);
 
   private final Scenario scenario;
+  private final Links links;
   private final StackPlanner stackPlanner;
   private final PowerPlanner powerPlanner;
   private final HardwarePlanner hardwarePlanner;
@@ -20,15 +22,26 @@ public final class Fitter {
   private final Map<StackKey, StackPlanner.Outcome> stacks = new ConcurrentHashMap<>();
 
   public Fitter(Scenario scenario, Stock stock) {
-    this.scenario = scenario;
+    this(stock, new Links(scenario));
+  }
+
+  /** @param links for a scenario */
+  public Fitter(Stock stock, Links links) {
+    this.scenario = links.scenario();
+    this.links = links;
     this.stackPlanner = new StackPlanner(stock);
-    this.powerPlanner = new PowerPlanner(scenario);
+    this.powerPlanner = new PowerPlanner(links);
     this.hardwarePlanner = new HardwarePlanner(stock);
   }
 
   /** The build as it goes together. */
   public Fitting fit(Build build) {
     return new Fitting(build, scenario, this);
+  }
+
+  /** Picture and control, and what the video transmitter is set to. */
+  public Links links() {
+    return links;
   }
 
   StackPlanner.Outcome stack(Build build) {

@@ -4,10 +4,13 @@ import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import pappus.links.Reach;
 import pappus.part.Battery;
 import pappus.part.Build;
+import pappus.part.OutputPower;
 import pappus.part.Part;
 import pappus.part.Role;
+import pappus.part.VideoSender;
 import pappus.quantity.Sentence;
 import pappus.scenario.Scenario;
 
@@ -22,6 +25,7 @@ public final class Fitting {
   private StackPlanner.@Nullable Outcome stack;
   private PowerPlanner.@Nullable Outcome power;
   private @Nullable Hardware hardware;
+  private @Nullable Reach reach;
 
   Fitting(Build build, Scenario scenario, Fitter fitter) {
     this.build = build;
@@ -80,6 +84,19 @@ public final class Fitting {
   /** Where the pack sits and where that brings the centre of mass, if frame and battery are chosen. */
   public Optional<Placing> placing() {
     return BalancePlanner.place(this);
+  }
+
+  /** How far its links reach. */
+  public Reach reach() {
+    if (reach == null) {
+      reach = fitter.links().of(build);
+    }
+    return reach;
+  }
+
+  /** What a video sender of it is set to. */
+  public OutputPower setting(VideoSender sender) {
+    return fitter.links().setting(sender, build);
   }
 
   public Fitter fitter() {

@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import pappus.links.Links;
 import pappus.part.Battery;
 import pappus.part.Board;
 import pappus.part.Build;
@@ -34,9 +35,11 @@ public final class PowerPlanner {
   static final double MARGIN = 1.2;
 
   private final Scenario scenario;
+  private final Links links;
 
-  PowerPlanner(Scenario scenario) {
-    this.scenario = scenario;
+  PowerPlanner(Links links) {
+    this.scenario = links.scenario();
+    this.links = links;
   }
 
   /** Either a plan, or what no source suits: outside every window, or only overloaded rails. */
@@ -97,7 +100,7 @@ public final class PowerPlanner {
         .ifPresent(part -> consumers.add(new Consumer(
             Role.TRANSMITTER,
             part.id(),
-            part.settingFor(scenario.milliwattsOrLowest()).watts(),
+            links.setting(part, build).watts(),
             part.input())));
     build.camera().ifPresent(part -> {
       if (part.input() != null) {

@@ -18,11 +18,18 @@ public record Antenna(
     @JsonPropertyDescription("What it is tuned to.") Band band,
     @JsonPropertyDescription("Its polarisation.") @ByClass Polarisation polarisation,
 
+    @JsonPropertyDescription("Its gain where it hears best, dBi, -10 to 20.") @ByClass
+    double gainDbi,
+
     @JsonPropertyDescription("Where the numbers come from.") @ByClass
     String source,
 
     @JsonIgnore List<Assumed> assumed)
     implements Part {
+  static final double LEAST_GAIN_DBI = -10;
+
+  /** No antenna that flies or is held in a hand has more, dBi. */
+  public static final double MOST_GAIN_DBI = 20;
 
   public Antenna {
     Part.check(id, maker, name, price, sold, mass, source);
@@ -30,6 +37,7 @@ public record Antenna(
     Require.present("connector", connector);
     Require.present("band", band);
     Require.present("polarisation", polarisation);
+    Require.inRange("gainDbi", gainDbi, LEAST_GAIN_DBI, MOST_GAIN_DBI);
   }
 
   @Override

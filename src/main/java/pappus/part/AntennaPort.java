@@ -13,9 +13,22 @@ public record AntennaPort(
     Band band,
 
     @JsonPropertyDescription("Ports, 1 to 4; every one must be filled.") @ByClass
-    int count) {
+    int count,
+
+    @JsonPropertyDescription(
+        "Gain of the antenna that comes with it, dBi, -10 to 20; absent: none does, or as usual of its plug and band.")
+    @Nullable
+    Double gainDbi,
+
+    @JsonPropertyDescription(
+        "Polarisation of the antenna that comes with it; absent: none does, or as usual of its plug and band.")
+    @Nullable
+    Polarisation polarisation) {
   public AntennaPort {
     Require.present("band", band);
     Require.inRange("count", count, 1, 4);
+    if (gainDbi != null) {
+      Require.inRange("gainDbi", gainDbi, Antenna.LEAST_GAIN_DBI, Antenna.MOST_GAIN_DBI);
+    }
   }
 }

@@ -11,10 +11,14 @@ public record BuiltInReceiver(
     @JsonPropertyDescription("Its antenna ports.") @ByClass AntennaPort antenna,
 
     @JsonPropertyDescription("Whether its antennas are fixed to it.") @ByClass
-    boolean antennaFixed)
+    boolean antennaFixed,
+
+    @JsonPropertyDescription("The weakest signal that it follows.") @ByClass
+    Sensitivity sensitivity)
     implements RadioReceiver {
   public BuiltInReceiver {
     Require.name("link", link);
     Require.present("antenna", antenna);
+    Require.present("sensitivity", sensitivity);
   }
 }

@@ -3,6 +3,7 @@ package pappus.part;
 import com.fasterxml.jackson.annotation.JsonPropertyDescription;
 import java.util.List;
 import java.util.Locale;
+import org.jspecify.annotations.Nullable;
 import pappus.quantity.Require;
 
 /** A setting of a video transmitter. */
@@ -11,13 +12,22 @@ public record OutputPower(
     double milliwatts,
 
     @JsonPropertyDescription("Power drawn, W, 0.1 to 40.") @ByClass
-    double watts) {
+    double watts,
+
+    @JsonPropertyDescription(
+        "Power measured at the plug of the antenna, mW, 0.1 to 5000; absent: what it is set to.")
+    @Nullable
+    Double antennaMilliwatts) {
   /** Below this multiple of what it radiates, what it draws is a data error (engineering estimate). */
   private static final double LEAST_DRAWN = 1.8;
 
   public OutputPower {
     Require.inRange("milliwatts", milliwatts, 0.1, 5000, "Maybe it was written in watts.");
     Require.inRange("watts", watts, 0.1, 40);
+    if (antennaMilliwatts != null) {
+      Require.inRange(
+          "antennaMilliwatts", antennaMilliwatts, 0.1, 5000, "Maybe it was written in watts.");
+    }
     if (watts < LEAST_DRAWN * milliwatts / 1000) {
       throw new IllegalArgumentException(String.format(
           Locale.ROOT,
@@ -25,6 +35,11 @@ public record OutputPower(
           Require.plain(watts),
           Require.plain(milliwatts)));
     }
+  }
+
+  /** Power at the plug of the antenna, mW. */
+  public double atAntenna() {
+    return antennaMilliwatts == null ? milliwatts : antennaMilliwatts;
   }
 
   /**

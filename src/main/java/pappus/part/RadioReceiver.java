@@ -10,4 +10,7 @@ public sealed interface RadioReceiver permits Receiver, BuiltInReceiver {
 
   /** Whether its antennas are fixed to it. */
   boolean antennaFixed();
+
+  /** The weakest signal that it follows. */
+  Sensitivity sensitivity();
 }

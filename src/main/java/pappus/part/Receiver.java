@@ -22,6 +22,9 @@ public record Receiver(
     @JsonPropertyDescription("Whether its antennas are soldered on, in mass and price.") @ByClass
     boolean antennaFixed,
 
+    @JsonPropertyDescription("The weakest signal that it follows.") @ByClass
+    Sensitivity sensitivity,
+
     @JsonPropertyDescription("What it draws, W.") @ByClass double watts,
 
     @JsonPropertyDescription("Where the numbers come from.") @ByClass
@@ -37,6 +40,7 @@ public record Receiver(
     Require.present("input", input);
     Require.present("serial", serial);
     Require.present("antenna", antenna);
+    Require.present("sensitivity", sensitivity);
     Require.inRange("watts", watts, 0.01, 3);
   }
 

@@ -74,10 +74,15 @@ public record Flight(
     @JsonPropertyDescription(
         "Whether pack, plug and leads must stand full throttle, on a full pack and where thrust is judged, so that motor output needs no limit for their sake; absent: no.")
     @Nullable
-    Boolean packStandsFullThrottle) {
+    Boolean packStandsFullThrottle,
+
+    @JsonPropertyDescription(
+        "Height over the ground at which it flies far away, m, 1 to 5000, for how far radio links reach; absent: 30, assumed.")
+    @Nullable
+    Double heightMetres) {
   /** Standing in calm air, all else usual. */
   public static final Flight HOVERING = new Flight(
-      Style.HOVER, null, null, null, null, null, null, null, null, null, null, null, null);
+      Style.HOVER, null, null, null, null, null, null, null, null, null, null, null, null, null);
 
   static final double MOST_AIRSPEED = 60;
 
@@ -88,6 +93,9 @@ public record Flight(
   private static final double USUAL_BURST_SECONDS = 5;
 
   private static final double MID_FLIGHT = 0.5;
+
+  /** Above hedges and houses, and mostly below what rules allow: an assumption. */
+  private static final double USUAL_HEIGHT = 30;
 
   /** Ways of flying. */
   public enum Style {
@@ -167,6 +175,9 @@ public record Flight(
     }
     if (burstSeconds != null) {
       Require.inRange("burstSeconds", burstSeconds, 1, 60);
+    }
+    if (heightMetres != null) {
+      Require.inRange("heightMetres", heightMetres, 1, 5000);
     }
   }
 
@@ -268,6 +279,11 @@ public record Flight(
   /** How long full throttle is held at once, s. */
   public double burstSecondsOrUsual() {
     return burstSeconds == null ? USUAL_BURST_SECONDS : burstSeconds;
+  }
+
+  /** Height over the ground far away, m. */
+  public double heightOrUsual() {
+    return heightMetres == null ? USUAL_HEIGHT : heightMetres;
   }
 
   /** State of charge at which thrust-to-weight is judged. */

@@ -84,8 +84,15 @@ public record Scenario(
     @JsonPropertyDescription("What the pilot has on the ground; absent: anything goes.") @Nullable
     Pilot pilot,
 
-    @JsonPropertyDescription("Video power wanted, mW; absent: the lowest setting.") @Nullable
+    @JsonPropertyDescription(
+        "Video power wanted, mW; absent: the lowest setting, or the lowest that reaches as far as is asked for.")
+    @Nullable
     Double transmitterMilliwatts,
+
+    @JsonPropertyDescription(
+        "How far from the pilot picture and control must reach by their likeliest figures, in line of sight, m, 1 to 100000; absent: no bound. Permitted power, band and range are local law.")
+    @Nullable
+    Double reachMetres,
 
     @JsonPropertyDescription("Extras the build must have; absent: none.") @Nullable
     List<Wish> wants,
@@ -172,6 +179,14 @@ public record Scenario(
           5000,
           "Maybe it was written in watts.");
     }
+    if (reachMetres != null) {
+      Require.inRange("reachMetres", reachMetres, 1, 100_000, "Maybe it was written in kilometres.");
+      if (lump != null && lump.roles().containsAll(List.of(Role.TRANSMITTER, Role.RECEIVER))) {
+        Require.refuse(
+            "reachMetres must be left out where a lump sends and hears, but is %s: nothing is known of its links."
+                .formatted(Require.plain(reachMetres)));
+      }
+    }
     wants = wants == null ? null : Require.list("wants", wants);
     waivers = waivers == null ? null : Require.list("waivers", waivers);
     if (candidates != null) {
@@ -242,6 +257,7 @@ public record Scenario(
         null,
         null,
         null,
+        null,
         null);
   }
 
@@ -293,6 +309,11 @@ public record Scenario(
   /** Power wanted of the video transmitter, mW; zero asks for the lowest setting. */
   public double milliwattsOrLowest() {
     return transmitterMilliwatts == null ? 0 : transmitterMilliwatts;
+  }
+
+  /** Whether the power of video follows from how far it must reach. */
+  public boolean choosesPower() {
+    return reachMetres != null && transmitterMilliwatts == null;
   }
 
   /** Whether the build must have an extra. */

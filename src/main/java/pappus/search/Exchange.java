@@ -1,7 +1,10 @@
 package pappus.search;
 
+import java.util.Collections;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.Map;
+import java.util.Set;
 import pappus.part.Build;
 import pappus.part.Part;
 import pappus.part.Role;
@@ -15,6 +18,9 @@ import pappus.part.Role;
 final class Exchange {
   /** Share of the mass cap by which a build may be above it: what another part may mend. */
   private static final double BEYOND = 0.03;
+
+  private static final Set<Role> LINKED = Collections.unmodifiableSet(EnumSet.of(
+      Role.TRANSMITTER, Role.RECEIVER, Role.VIDEO_ANTENNA, Role.RADIO_ANTENNA));
 
   private final Question question;
   private final Pairs pairs;
@@ -66,6 +72,10 @@ final class Exchange {
       return false;
     }
     var assessor = question.assessor();
+    if (LINKED.contains(role) && assessor.scenario().reachMetres() != null) {
+      // It may reach farther, or as far with less power.
+      return false;
+    }
     return option.mass().grams() >= present.mass().grams()
         && assessor.prospects().leastWatts(option, battery.get())
             >= assessor.prospects().leastWatts(present, battery.get())

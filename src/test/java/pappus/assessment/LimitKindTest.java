@@ -59,6 +59,7 @@ class LimitKindTest {
                     "{\"style\": \"profile\", \"legs\": [{\"asLongAsPossible\": true}]}", ""),
                 Shelf.EMPTY),
             assess(SmallShop.scenario(", \"leastMinutes\": 5"), Shelf.EMPTY),
+            assess(SmallShop.scenario(", \"reachMetres\": 100"), Shelf.EMPTY),
             assess(
                 SmallShop.flying(cruise, ", \"goal\": \"range\", \"leastKilometres\": 1"),
                 Shelf.EMPTY),
@@ -132,6 +133,7 @@ class LimitKindTest {
             LimitKind.THRUST_TO_WEIGHT,
             LimitKind.LEAST_MINUTES,
             LimitKind.LEAST_KILOMETRES,
+            LimitKind.REACH,
             LimitKind.BUDGET);
     assertThatThrownBy(LimitKind.IN_STOCK::field).isInstanceOf(IllegalStateException.class);
   }

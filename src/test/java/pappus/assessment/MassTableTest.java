@@ -124,7 +124,7 @@ final class MassTableTest {
 
   @Test
   void fliesOneAntennaAPort() {
-    var port = new AntennaPort(AntennaConnector.U_FL, Band.GHZ_5_8, 2);
+    var port = new AntennaPort(AntennaConnector.U_FL, Band.GHZ_5_8, 2, null, null);
 
     assertThat(line(mass(build(with(transmitter(), "antenna", port))), "video antenna")
             .grams())

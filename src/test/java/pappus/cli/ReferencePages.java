@@ -111,6 +111,7 @@ final class ReferencePages {
   private static String example(LimitKind kind) {
     return switch (kind) {
       case IN_STOCK -> "pieces of a part";
+      case REACH -> "video";
       case TOP_SPEED, GROUND_SPEED -> "on the way out";
       default -> "in hover";
     };

@@ -13,6 +13,7 @@ import pappus.part.AntennaPort;
 import pappus.part.Band;
 import pappus.part.BuiltInReceiver;
 import pappus.part.Role;
+import pappus.part.Sensitivity;
 
 final class RadioAntennaRuleTest {
   private final RadioAntennaRule rule = new RadioAntennaRule();
@@ -41,8 +42,8 @@ final class RadioAntennaRuleTest {
 
   @Test
   void judgesThePortOnTheBoard() {
-    var port = new AntennaPort(AntennaConnector.U_FL, Band.MHZ_900, 1);
-    var inside = new BuiltInReceiver("link-a", port, false);
+    var port = new AntennaPort(AntennaConnector.U_FL, Band.MHZ_900, 1, null, null);
+    var inside = new BuiltInReceiver("link-a", port, false, new Sensitivity(-108, 250));
 
     assertThat(Bench.plain()
             .says(rule, build(with(board(), "receiver", inside)).without(Role.RECEIVER)))

@@ -36,7 +36,7 @@ final class RadioLinkRuleTest {
 
   @Test
   void judgesTheReceiverOnTheBoard() {
-    var inside = new BuiltInReceiver("link-b", receiver().antenna(), false);
+    var inside = new BuiltInReceiver("link-b", receiver().antenna(), false, receiver().sensitivity());
 
     assertThat(Bench.with(with(Scenarios.plain(), "pilot", Scenarios.pilot()))
             .says(rule, build(with(board(), "receiver", inside)).without(Role.RECEIVER)))

@@ -41,7 +41,7 @@ final class RolesRuleTest {
 
   @Test
   void clashesWhenTwoPartsFillOneRole() {
-    var inside = new BuiltInReceiver("link-a", receiver().antenna(), false);
+    var inside = new BuiltInReceiver("link-a", receiver().antenna(), false, receiver().sensitivity());
 
     assertThat(Bench.plain().says(rule, build(with(board(), "receiver", inside))))
         .isEqualTo(

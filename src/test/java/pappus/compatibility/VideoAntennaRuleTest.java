@@ -68,11 +68,26 @@ final class VideoAntennaRuleTest {
   }
 
   @Test
-  void asksNothingOfALinearAntenna() {
+  void notesALinearAntennaAgainstACircularGroundWithItsDecibels() {
     var antenna = with(videoAntenna(), "polarisation", Polarisation.LINEAR);
 
     assertThat(Bench.with(with(Scenarios.plain(), "pilot", Scenarios.pilot()))
             .says(rule, build().with(Role.VIDEO_ANTENNA, antenna)))
-        .isEqualTo(FITS);
+        .isEqualTo(
+            "fits, but: Antenna video-antenna is linear and the ground right-hand circular: the video link loses 3 dB, three tenths of its reach in free space.");
+    assertThat(Bench.plain().says(rule, build().with(Role.VIDEO_ANTENNA, antenna))).isEqualTo(FITS);
+  }
+
+  @Test
+  void notesTheAntennaInTheBoxWhereItIsStated() {
+    var port = with(transmitter().antenna(), "polarisation", Polarisation.LEFT);
+    var box = with(transmitter(), "antennaIncluded", true);
+    var open = build().without(Role.VIDEO_ANTENNA);
+    var bench = Bench.with(with(Scenarios.plain(), "pilot", Scenarios.pilot()));
+
+    assertThat(bench.says(rule, open.with(Role.TRANSMITTER, box))).isEqualTo(FITS);
+    assertThat(bench.says(rule, open.with(Role.TRANSMITTER, with(box, "antenna", port))))
+        .isEqualTo(
+            "fits, but: Antenna of transmitter is left-hand circular and the ground right-hand circular: the video link loses about 20 dB.");
   }
 }

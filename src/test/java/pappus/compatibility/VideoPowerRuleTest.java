@@ -40,7 +40,7 @@ final class VideoPowerRuleTest {
   @Test
   void judgesTheTransmitterOnTheBoard() {
     var inside = new BuiltInTransmitter(
-        "analogue", List.of(new OutputPower(25, 1)), transmitter().antenna());
+        "analogue", List.of(new OutputPower(25, 1, null)), transmitter().antenna());
     var build = build(with(board(), "transmitter", inside)).without(Role.TRANSMITTER);
 
     assertThat(asking(100).says(rule, build))

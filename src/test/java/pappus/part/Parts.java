@@ -266,8 +266,8 @@ public final class Parts {
         new MountingHoles(StackPattern.P20, 3.2, false),
         5,
         new VoltWindow(7, 26),
-        List.of(new OutputPower(25, 1.5), new OutputPower(400, 4)),
-        new AntennaPort(AntennaConnector.U_FL, Band.GHZ_5_8, 1),
+        List.of(new OutputPower(25, 1.5, null), new OutputPower(400, 4, null)),
+        new AntennaPort(AntennaConnector.U_FL, Band.GHZ_5_8, 1, null, null),
         SerialNeed.HALF,
         null,
         false,
@@ -304,8 +304,9 @@ public final class Parts {
         "link-a",
         new VoltWindow(4.5, 5.5),
         SerialNeed.FULL,
-        new AntennaPort(AntennaConnector.U_FL, Band.GHZ_2_4, 1),
+        new AntennaPort(AntennaConnector.U_FL, Band.GHZ_2_4, 1, null, null),
         false,
+        new Sensitivity(-108, 250),
         0.5,
         SOURCE,
         List.of());
@@ -322,6 +323,7 @@ public final class Parts {
         AntennaConnector.U_FL,
         Band.GHZ_5_8,
         Polarisation.RIGHT,
+        1.5,
         SOURCE,
         List.of());
   }
@@ -337,6 +339,7 @@ public final class Parts {
         AntennaConnector.U_FL,
         Band.GHZ_2_4,
         Polarisation.LINEAR,
+        0,
         SOURCE,
         List.of());
   }

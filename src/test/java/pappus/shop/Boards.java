@@ -15,6 +15,8 @@ import pappus.part.BuiltInReceiver;
 import pappus.part.BuiltInTransmitter;
 import pappus.part.Connector;
 import pappus.part.MountingHoles;
+import pappus.part.Polarisation;
+import pappus.part.Sensitivity;
 import pappus.part.Sale;
 import pappus.part.VideoSender;
 import pappus.part.VoltWindow;
@@ -147,12 +149,21 @@ final class Boards {
 
   private static @Nullable BuiltInReceiver receiver(String extras, String maker) {
     var link = maker.equals("Molinquay") ? Radio.SANDRIGAL : Radio.THRENNEL;
+    var sensitivity = new Sensitivity(link.equals(Radio.THRENNEL) ? -105 : -96, 250);
     if (extras.contains("r")) {
       return new BuiltInReceiver(
-          link, new AntennaPort(AntennaConnector.SOLDERED, Band.GHZ_2_4, 1), true);
+          link,
+          new AntennaPort(
+              AntennaConnector.SOLDERED, Band.GHZ_2_4, 1, -1.0, Polarisation.LINEAR),
+          true,
+          sensitivity);
     }
     return extras.contains("R")
-        ? new BuiltInReceiver(link, new AntennaPort(AntennaConnector.U_FL, Band.GHZ_2_4, 1), false)
+        ? new BuiltInReceiver(
+            link,
+            new AntennaPort(AntennaConnector.U_FL, Band.GHZ_2_4, 1, null, null),
+            false,
+            sensitivity)
         : null;
   }
 
@@ -172,6 +183,8 @@ final class Boards {
         new AntennaPort(
             extras.contains("R") ? AntennaConnector.U_FL : AntennaConnector.SOLDERED,
             Band.GHZ_5_8,
-            1));
+            1,
+            null,
+            null));
   }
 }

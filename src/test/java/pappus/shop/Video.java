@@ -11,6 +11,7 @@ import pappus.part.BundledCamera;
 import pappus.part.Camera;
 import pappus.part.MountingHoles;
 import pappus.part.OutputPower;
+import pappus.part.Polarisation;
 import pappus.part.Sale;
 import pappus.part.SerialNeed;
 import pappus.part.Transmitter;
@@ -145,12 +146,30 @@ final class Video {
         Double.parseDouble(row[5]),
         window,
         powers,
-        new AntennaPort(AntennaConnector.valueOf(row[7]), Band.GHZ_5_8, ports),
+        new AntennaPort(
+            AntennaConnector.valueOf(row[7]),
+            Band.GHZ_5_8,
+            ports,
+            boxed ? boxedGain(family, row[7]) : null,
+            boxed ? boxedPolarisation(family) : null),
         SerialNeed.valueOf(row[9]),
         camera,
         boxed,
         Sources.withNote(Sources.of(known, powersText(name, draw), draw), row[13]),
         List.of());
+  }
+
+  /** What lies in the box hears a little less well than what is bought apart. */
+  private static double boxedGain(String family, String plug) {
+    return family.equals(VideoSender.ANALOGUE) ? plug.equals("SOLDERED") ? 0.2 : 0.8 : 1.3;
+  }
+
+  private static Polarisation boxedPolarisation(String family) {
+    return switch (family) {
+      case VideoSender.ANALOGUE -> Polarisation.LINEAR;
+      case VELLIMAR -> Polarisation.LEFT;
+      default -> Polarisation.RIGHT;
+    };
   }
 
   private static String powersText(String name, Draw draw) {
@@ -179,7 +198,7 @@ final class Video {
     var powers = new ArrayList<OutputPower>();
     for (var level : levels) {
       var watts = (0.57 + level / 1000.0 / 0.14) * factor;
-      powers.add(new OutputPower(level, Draw.round(Math.max(0.4, watts), 0.05)));
+      powers.add(new OutputPower(level, Draw.round(Math.max(0.4, watts), 0.05), null));
     }
     return powers;
   }
@@ -190,13 +209,16 @@ final class Video {
     var powers = new ArrayList<OutputPower>();
     for (var level : levels) {
       var watts = Draw.clamp((4.0 + level / 1000.0 / 0.20) * factor, 2.6, 13.8) - cameraWatts;
-      powers.add(new OutputPower(level, Draw.round(watts, 0.1)));
+      powers.add(new OutputPower(level, Draw.round(watts, 0.1), null));
     }
     return powers;
   }
 
   private static List<OutputPower> unlikelyPowers() {
-    return List.of(new OutputPower(25, 0.6), new OutputPower(200, 1.0), new OutputPower(600, 1.5));
+    return List.of(
+        new OutputPower(25, 0.6, null),
+        new OutputPower(200, 1.0, null),
+        new OutputPower(600, 1.5, null));
   }
 
   private static Camera camera(String[] row) {

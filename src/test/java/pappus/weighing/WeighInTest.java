@@ -243,7 +243,7 @@ class WeighInTest {
         null,
         PackAge.TIRED,
         null,
-        null);
+        null, null);
     var hover = new Flight(
         Flight.Style.HOVER,
         null,
@@ -257,7 +257,7 @@ class WeighInTest {
         null,
         PackAge.TIRED,
         null,
-        null);
+        null, null);
     var row = Parts.with(flight(880), "age", Optional.empty());
     var fit =
         of(SUPPLY, Parts.with(HOVER, "flight", cruise), List.of(), row).fits().get(0);

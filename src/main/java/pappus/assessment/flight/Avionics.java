@@ -2,11 +2,14 @@ package pappus.assessment.flight;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 import org.jspecify.annotations.Nullable;
 import pappus.fitting.Fitting;
 import pappus.fitting.PowerPlanner;
+import pappus.links.Links;
 import pappus.part.Battery;
 import pappus.part.Board;
+import pappus.part.Build;
 import pappus.part.Buzzer;
 import pappus.part.Camera;
 import pappus.part.Gps;
@@ -15,6 +18,7 @@ import pappus.part.PayloadCamera;
 import pappus.part.Receiver;
 import pappus.part.Role;
 import pappus.part.Transmitter;
+import pappus.part.VideoSender;
 import pappus.part.VoltWindow;
 import pappus.physics.flight.Aircraft;
 import pappus.scenario.Scenario;
@@ -30,14 +34,13 @@ public final class Avionics {
     var draws = new ArrayList<Draw>();
     build.board().ifPresent(board -> {
       var inside = board.transmitter();
-      var sending =
-          inside == null ? 0 : inside.settingFor(scenario.milliwattsOrLowest()).watts();
+      var sending = inside == null ? 0 : fitting.setting(inside).watts();
       draws.add(new Draw(Role.BOARD.label(), behindRegulator(board.watts() + sending)));
     });
     build
         .transmitter()
-        .ifPresent(part -> draws.add(draw(
-            Role.TRANSMITTER, part.settingFor(scenario.milliwattsOrLowest()).watts(), fitting)));
+        .ifPresent(part ->
+            draws.add(draw(Role.TRANSMITTER, fitting.setting(part).watts(), fitting)));
     build.camera().ifPresent(part -> draws.add(draw(Role.CAMERA, part.watts(), fitting)));
     build.receiver().ifPresent(part -> draws.add(draw(Role.RECEIVER, part.watts(), fitting)));
     build.gps().ifPresent(part -> draws.add(draw(Role.GPS, part.watts(), fitting)));
@@ -61,19 +64,26 @@ public final class Avionics {
   }
 
   /** Least watts at the battery that a part can add, however it is fed in the end. */
-  public static double least(Part part, Battery battery, Scenario scenario) {
+  public static double least(Part part, Battery battery, Links links) {
+    return watts(
+        part, battery, links, sender -> links.setting(sender, Build.empty()).watts());
+  }
+
+  /** The same with the most that a video transmitter may be set to. */
+  public static double leastWithMostVideo(Part part, Battery battery, Links links) {
+    return watts(part, battery, links, links::mostWatts);
+  }
+
+  private static double watts(
+      Part part, Battery battery, Links links, ToDoubleFunction<VideoSender> sending) {
+    var scenario = links.scenario();
     if (part instanceof Board board) {
       var inside = board.transmitter();
-      var sending =
-          inside == null ? 0 : inside.settingFor(scenario.milliwattsOrLowest()).watts();
-      return behindRegulator(board.watts() + sending);
+      return behindRegulator(
+          board.watts() + (inside == null ? 0 : sending.applyAsDouble(inside)));
     }
     if (part instanceof Transmitter sender) {
-      return least(
-          sender.settingFor(scenario.milliwattsOrLowest()).watts(),
-          sender.input(),
-          battery,
-          scenario);
+      return least(sending.applyAsDouble(sender), sender.input(), battery, scenario);
     }
     if (part instanceof Camera camera) {
       return least(camera.watts(), camera.input(), battery, scenario);

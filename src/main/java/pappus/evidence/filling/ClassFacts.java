@@ -4,7 +4,10 @@ import java.util.List;
 import java.util.Map;
 import pappus.evidence.filling.Blanks.Harm;
 import pappus.evidence.prior.ClassPriors;
+import pappus.evidence.prior.LinkPriors;
+import pappus.part.Band;
 import pappus.part.Kind;
+import pappus.part.Polarisation;
 import tools.jackson.databind.JsonNode;
 
 /**
@@ -51,14 +54,7 @@ final class ClassFacts {
       case TRANSMITTER -> transmitter(part);
       case CAMERA -> camera(part);
       case RECEIVER -> receiver(part);
-      case ANTENNA ->
-        part.word(
-            "polarisation",
-            "polarisation",
-            part.text("band").equals("5.8-ghz") && isCircularPlug(part.text("connector"))
-                ? "right"
-                : "linear",
-            "plug and band");
+      case ANTENNA -> antenna(part);
       case GPS -> {
         part.json("input", "input volts", VOLTS_5, "4.5 to 5.5 V", TRADE);
         part.fill("watts", "power drawn", 0.16, " W", 0.25, Harm.IF_MORE, 0.01, 3, TRADE);
@@ -78,6 +74,21 @@ final class ClassFacts {
 
   private static boolean isCircularPlug(String connector) {
     return List.of("mmcx", "sma", "rp-sma").contains(connector);
+  }
+
+  private static void antenna(Blanks antenna) {
+    var isVideo = antenna.text("band").equals("5.8-ghz");
+    antenna.word(
+        "polarisation",
+        "polarisation",
+        isVideo && isCircularPlug(antenna.text("connector")) ? "right" : "linear",
+        "plug and band");
+    var isLinear = antenna.text("polarisation").equals("linear");
+    var gain = LinkPriors.gainDbi(
+        isVideo ? Band.GHZ_5_8 : Band.GHZ_2_4,
+        isLinear ? Polarisation.LINEAR : Polarisation.RIGHT);
+    var shown = Blanks.plain(gain);
+    antenna.json("gainDbi", "gain", shown, shown + " dBi", "band and polarisation, ± 1 dB");
   }
 
   private static void motor(Blanks motor) {
@@ -300,6 +311,19 @@ final class ClassFacts {
     receiver.json("antenna", "radio antenna port", PORT_24, "2.4 GHz, plug not known", TRADE);
     receiver.within("antenna", port -> port(port, "2.4-ghz"));
     receiver.flag("antennaFixed", "antenna soldered on", false, "what is not said is not there");
+    var band = receiver.inner("antenna").map(port -> port.text("band")).orElse("");
+    var usual = LinkPriors.sensitivity(
+        band.equals("868-915-mhz")
+            ? Band.MHZ_900
+            : band.equals("5.8-ghz") ? Band.GHZ_5_8 : Band.GHZ_2_4);
+    var dbm = Blanks.plain(usual.dbm());
+    var rate = Blanks.plain(usual.packetsPerSecond());
+    receiver.json(
+        "sensitivity",
+        "weakest signal",
+        "{\"dbm\": %s, \"packetsPerSecond\": %s}".formatted(dbm, rate),
+        "%s dBm at %s packets a second".formatted(dbm, rate),
+        "band, ± 6 dB");
   }
 
   private static void port(Blanks port, String band) {

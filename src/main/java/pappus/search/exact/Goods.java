@@ -155,7 +155,7 @@ final class Goods {
     var battery = build.battery().orElseThrow();
     var watts = nothing.watts();
     for (var part : build.parts().values()) {
-      watts += atMost(assessor.prospects().leastWatts(part, battery));
+      watts += atMost(assessor.prospects().leastWattsWithMostVideo(part, battery));
     }
     for (var role : ORDER.subList(stage + 1, ORDER.size())) {
       if (!isLeftOut(build, role)) {
@@ -170,7 +170,7 @@ final class Goods {
     return mostWatts.computeIfAbsent(
         role + kind(battery),
         fresh -> options(role).stream()
-            .mapToDouble(part -> assessor.prospects().leastWatts(part, battery))
+            .mapToDouble(part -> assessor.prospects().leastWattsWithMostVideo(part, battery))
             .max()
             .orElse(0));
   }

@@ -54,7 +54,8 @@ final class Trees {
                   part,
                   adds.times(build.count(role)).heavier(mounting),
                   goods.ownLoss(part),
-                  build.count(role) * goods.own(role, part, with.battery()).watts())));
+                  build.count(role)
+                      * goods.assessor().prospects().leastWattsWithMostVideo(part, with.battery()))));
         }
       }
       return leaves.stream()

@@ -165,7 +165,7 @@ final class Demands {
       dial(
           "transmitter-power",
           "video power of " + Require.plain(milliwatts) + " mW",
-          "",
+          scenario.reachMetres() == null ? "" : "leave the video power to how far it must reach",
           StepScales.transmitterPower(asked, milliwatts),
           "transmitterMilliwatts");
     }

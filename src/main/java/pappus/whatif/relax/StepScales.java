@@ -100,6 +100,12 @@ final class StepScales {
         .sorted(Comparator.reverseOrder())
         .toList();
     return new StepScale() {
+      /** A lower power reaches less far. */
+      @Override
+      public boolean isOrdered() {
+        return asked.scenario().reachMetres() == null;
+      }
+
       @Override
       public int steps() {
         return settings.size();

@@ -58,10 +58,17 @@ public final class Axes {
                 id,
                 limit.unit(asked.currency()),
                 values,
-                limit.isAtMost() ? Tightens.DOWNWARD : Tightens.UPWARD,
+                tightens(limit, asked),
                 limit.bound(asked.scenario()),
                 (from, value) -> from.with(limit, new BigDecimal(value)))));
     return makers;
+  }
+
+  /** Where the power of video follows from the reach, builds fly less long the farther it is. */
+  private static Tightens tightens(LimitKind limit, Asked asked) {
+    return limit == LimitKind.REACH && asked.scenario().transmitterMilliwatts() == null
+        ? Tightens.NEITHER
+        : limit.isAtMost() ? Tightens.DOWNWARD : Tightens.UPWARD;
   }
 
   /** Names of the limits. */

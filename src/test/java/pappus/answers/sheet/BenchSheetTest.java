@@ -248,7 +248,7 @@ final class BenchSheetTest {
         null,
         null,
         null,
-        null);
+        null, null);
     var assessor = new Assessor(
         with(Scenarios.plain(), "flight", flight), Stock.of(Parts.hardware()), Rules.ALL);
 

@@ -63,7 +63,7 @@ final class CourseTest {
         null,
         null,
         null,
-        null);
+        null, null);
   }
 
   private static Leg leg(

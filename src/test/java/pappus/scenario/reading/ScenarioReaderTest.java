@@ -83,6 +83,7 @@ class ScenarioReaderTest {
           AntennaConnector.U_FL,
           Band.GHZ_5_8,
           Polarisation.LEFT,
+          1.5,
           "an example",
           List.of())));
 

@@ -21,14 +21,18 @@ import pappus.part.Lump;
 import pappus.part.Motor;
 import pappus.part.Motor.CirclesNeeded;
 import pappus.part.Part;
+import pappus.part.OutputPower;
 import pappus.part.Parts;
+import pappus.part.Polarisation;
 import pappus.part.Propeller;
 import pappus.part.Role;
 import pappus.part.SmallThing;
+import pappus.part.Transmitter;
 import pappus.quantity.Money;
 import pappus.scenario.AlsoBuy;
 import pappus.scenario.Choice;
 import pappus.scenario.OwnLine;
+import pappus.scenario.Pilot;
 import pappus.scenario.Prefer;
 import pappus.scenario.Spare;
 import pappus.search.Enumeration;
@@ -237,6 +241,47 @@ public final class RandomQuestions {
     }
     var budget = Money.ofCents(prices[random.nextInt(1 + prices.length / 2)], "EUR");
     return Question.of(supply.catalog(), supply.assessor(Parts.with(scenario, "budget", budget)));
+  }
+
+  /**
+   * That question with more to send and to hear with, some of which draws less the more it sends, and a reach that only
+   * some builds have; of three, two leave the power to the reach.
+   */
+  static Question reaching(int seed) {
+    var plain = of(seed);
+    var random = new Random(41L * seed + 13);
+    var parts = parts(plain);
+    some(Kind.ANTENNA, 3, random).forEach(id -> parts.put(id, ALL.part(id).orElseThrow()));
+    some(Kind.TRANSMITTER, 1, random).forEach(id -> parts.put(id, ALL.part(id).orElseThrow()));
+    parts.replaceAll((id, part) -> part instanceof Transmitter sender && random.nextInt(4) == 0
+        ? Parts.with(
+            sender,
+            "powers",
+            sender.powers().stream()
+                .map(power -> new OutputPower(
+                    power.milliwatts(), 9 + random.nextInt(4), power.milliwatts() / 2))
+                .toList())
+        : part);
+    var scenario = plain.assessor().scenario();
+    var pilot = scenario.pilotOrAny();
+    scenario = Parts.with(
+        scenario,
+        "pilot",
+        new Pilot(
+            pilot.video(),
+            pilot.radio(),
+            Polarisation.values()[random.nextInt(3)],
+            random.nextInt(9) - 1.0,
+            null,
+            null,
+            random.nextBoolean() ? 25.0 : 500.0,
+            null));
+    var reach = List.of(60.0, 110.0, 180.0, 300.0, 500.0, 800.0, 1300.0, 2200.0);
+    scenario = Parts.with(scenario, "reachMetres", reach.get(random.nextInt(reach.size())));
+    scenario = Parts.with(
+        scenario, "transmitterMilliwatts", random.nextInt(3) == 0 ? Double.valueOf(100) : null);
+    var supply = new Supply(Catalog.of(withHardware(parts)), Shelf.EMPTY);
+    return Question.of(supply.catalog(), supply.assessor(scenario));
   }
 
   /** The parts of that question, those that its scenario leaves out among them. */

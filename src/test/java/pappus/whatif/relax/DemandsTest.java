@@ -158,6 +158,23 @@ class DemandsTest {
     return rich(flight, UNKNOWN, WANTS, POWER, BUDGET, PAYLOAD, PILOT, PARTS);
   }
 
+  /** A power that is stated may be what keeps a link short, and less of it never helps. */
+  @Test
+  void aReachIsADemandThatAPowerMayStandAgainst() {
+    var reaching = Demands.of(Asking.asked(SmallShop.scenario(POWER + ", \"reachMetres\": 800")));
+
+    assertThat(reaching)
+        .extracting(demand -> demand.id() + ": " + demand.text() + "; " + demand.givenUp())
+        .containsExactly(
+            "transmitter-power: video power of 100 mW; leave the video power to how far it must reach",
+            "reach: picture and control out to 800 m; ",
+            "thrust-to-weight: thrust-to-weight of 2; ",
+            "mass-cap: below 250 g; ");
+    assertThat(reaching.get(0).dial().orElseThrow().isOrdered()).isFalse();
+    assertThat(reaching.get(1).dial().orElseThrow().isOrdered()).isTrue();
+    assertThat(reaching.get(1).dial().orElseThrow().shown(3)).isEqualTo("770 m");
+  }
+
   @Test
   void changesAddUp() {
     var left = new Asked(RICH, COUNTED);

@@ -115,7 +115,7 @@ class AxesTest {
   @Test
   void anUnknownNameHasAdvice() {
     var known =
-        "must be over altitude, budget, cells, least-kilometres, least-minutes, mass-cap, packs, payload, temperature, thrust-to-weight, transmitter-power, a frame.PROPERTY or a where.ROLE.FIELD, but is over ";
+        "must be over altitude, budget, cells, least-kilometres, least-minutes, mass-cap, packs, payload, reach, temperature, thrust-to-weight, transmitter-power, a frame.PROPERTY or a where.ROLE.FIELD, but is over ";
     assertRefused("mas-cap=1,2", known + "\"mas-cap\". Maybe mass-cap was meant.");
     assertRefused("weather=1,2", known + "\"weather\".");
     assertRefused("=1,2", known + "\"\".");
@@ -130,6 +130,7 @@ class AxesTest {
             "mass-cap",
             "packs",
             "payload",
+            "reach",
             "temperature",
             "thrust-to-weight",
             "transmitter-power");
@@ -140,6 +141,7 @@ class AxesTest {
       mass-cap=240          | g   | DOWNWARD
       budget=200            | EUR | DOWNWARD
       thrust-to-weight=2    | ''  | UPWARD
+      reach=500             | m   | NEITHER
       altitude=100          | m   | NEITHER
       temperature=20        | °C  | NEITHER
       transmitter-power=25  | mW  | NEITHER
@@ -153,6 +155,17 @@ class AxesTest {
     assertThat(axis.id() + "=" + axis.values().get(0)).isEqualTo(typed);
     assertThat(axis.unit()).isEqualTo(unit);
     assertThat(axis.tightens()).isEqualTo(tightens);
+  }
+
+  /** Where the power follows from the reach, who flies best at a short one may not at a long one. */
+  @Test
+  void aReachOnlyTakesBuildsAwayWherePowerIsStated() {
+    var stated = asked(", \"transmitterMilliwatts\": 200, \"reachMetres\": 400");
+
+    assertThat(Axes.of("reach=500", stated).tightens()).isEqualTo(Tightens.UPWARD);
+    assertThat(Axes.of("reach=500", stated).asked()).contains(400.0);
+    assertThat(at("reach=500", ""))
+        .isEqualTo(SmallShop.scenario(", \"reachMetres\": 500"));
   }
 
   @Test
