@@ -75,7 +75,8 @@ public record LimitField(
       scenario -> Optional.ofNullable(scenario.reachMetres()),
       (scenario, metres) -> metres,
       scenario -> "picture and control out to %s m"
-          .formatted(Optional.ofNullable(scenario.reachMetres()).map(Require::plain).orElse("")));
+          .formatted(
+              Optional.ofNullable(scenario.reachMetres()).map(Require::plain).orElse("")));
 
   static final LimitField BUDGET = new LimitField(
       "budget",

@@ -44,8 +44,8 @@ final class LimitTable {
     if (asked != null) {
       reach
           .shorter()
-          .ifPresent(link ->
-              limits.add(LimitKind.REACH.limit(link.way().label(), link.metres(), asked)));
+          .ifPresent(
+              link -> limits.add(LimitKind.REACH.limit(link.way().label(), link.metres(), asked)));
     }
     if (purpose.onlyBelieved()) {
       limits.add(LimitKind.BELIEF.limit(disbeliefs, 0));

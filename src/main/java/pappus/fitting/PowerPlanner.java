@@ -98,10 +98,7 @@ public final class PowerPlanner {
     build
         .transmitter()
         .ifPresent(part -> consumers.add(new Consumer(
-            Role.TRANSMITTER,
-            part.id(),
-            links.setting(part, build).watts(),
-            part.input())));
+            Role.TRANSMITTER, part.id(), links.setting(part, build).watts(), part.input())));
     build.camera().ifPresent(part -> {
       if (part.input() != null) {
         consumers.add(new Consumer(Role.CAMERA, part.id(), part.watts(), part.input()));

@@ -14,8 +14,7 @@ import pappus.physics.link.LinkBudget;
  * @param budget what may be lost on the way
  * @param assumed what of it nobody said, in words
  */
-public record Link(
-    Way way, double milliwatts, Band band, LinkBudget budget, List<String> assumed) {
+public record Link(Way way, double milliwatts, Band band, LinkBudget budget, List<String> assumed) {
   public Link {
     assumed = List.copyOf(assumed);
   }

@@ -107,7 +107,8 @@ public final class Links {
     return new Reach(
         build
             .videoSender()
-            .filter(sender -> build.videoAntenna().isPresent() || isKnown(Way.VIDEO, comesWith(sender)))
+            .filter(
+                sender -> build.videoAntenna().isPresent() || isKnown(Way.VIDEO, comesWith(sender)))
             .map(sender -> video(sender, setting(sender, build), build)),
         build
             .radioReceiver()
@@ -124,7 +125,10 @@ public final class Links {
                 .videoSender()
                 .map(sender -> video(sender, setting(sender, begun), begun).reaches(asked))
                 .orElse(true)
-            && begun.radioReceiver().map(radio -> control(radio, begun).reaches(asked)).orElse(true));
+            && begun
+                .radioReceiver()
+                .map(radio -> control(radio, begun).reaches(asked))
+                .orElse(true));
   }
 
   private static boolean comesWith(VideoSender sender) {
@@ -145,8 +149,8 @@ public final class Links {
         isAnalogue ? LinkPriors.ANALOGUE_DBM : LinkPriors.DIGITAL_DBM,
         "dBm at the goggles",
         assumed);
-    var gain = usual(
-        pilot.antennaGainDbi(), LinkPriors.GROUND_GAIN_DBI, "dBi on the ground", assumed);
+    var gain =
+        usual(pilot.antennaGainDbi(), LinkPriors.GROUND_GAIN_DBI, "dBi on the ground", assumed);
     return link(
         Way.VIDEO,
         power.atAntenna(),
@@ -159,11 +163,10 @@ public final class Links {
   }
 
   private Link control(RadioReceiver radio, Build build) {
-    var aerial =
-        aerial(Way.CONTROL, radio.antenna(), build.radioAntenna(), radio.antennaFixed());
+    var aerial = aerial(Way.CONTROL, radio.antenna(), build.radioAntenna(), radio.antennaFixed());
     var assumed = new ArrayList<>(aerial.assumed);
-    var milliwatts = usual(
-        pilot.radioMilliwatts(), LinkPriors.RADIO_MILLIWATTS, "mW from the radio", assumed);
+    var milliwatts =
+        usual(pilot.radioMilliwatts(), LinkPriors.RADIO_MILLIWATTS, "mW from the radio", assumed);
     var gain = usual(pilot.radioGainDbi(), LinkPriors.RADIO_GAIN_DBI, "dBi at the radio", assumed);
     return link(
         Way.CONTROL,
@@ -216,8 +219,7 @@ public final class Links {
     return usual;
   }
 
-  private Aerial aerial(
-      Way way, AntennaPort port, Optional<Antenna> antenna, boolean comesAlong) {
+  private Aerial aerial(Way way, AntennaPort port, Optional<Antenna> antenna, boolean comesAlong) {
     if (antenna.isPresent()) {
       var part = antenna.get();
       return new Aerial(

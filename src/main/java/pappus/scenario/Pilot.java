@@ -62,7 +62,8 @@ public record Pilot(
       Require.inRange("videoSensitivityDbm", videoSensitivityDbm, -120, -50);
     }
     if (radioMilliwatts != null) {
-      Require.inRange("radioMilliwatts", radioMilliwatts, 0.1, 5000, "Maybe it was written in watts.");
+      Require.inRange(
+          "radioMilliwatts", radioMilliwatts, 0.1, 5000, "Maybe it was written in watts.");
     }
     if (radioGainDbi != null) {
       Require.inRange("radioGainDbi", radioGainDbi, -10, 20);

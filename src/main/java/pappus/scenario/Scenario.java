@@ -180,7 +180,8 @@ public record Scenario(
           "Maybe it was written in watts.");
     }
     if (reachMetres != null) {
-      Require.inRange("reachMetres", reachMetres, 1, 100_000, "Maybe it was written in kilometres.");
+      Require.inRange(
+          "reachMetres", reachMetres, 1, 100_000, "Maybe it was written in kilometres.");
       if (lump != null && lump.roles().containsAll(List.of(Role.TRANSMITTER, Role.RECEIVER))) {
         Require.refuse(
             "reachMetres must be left out where a lump sends and hears, but is %s: nothing is known of its links."

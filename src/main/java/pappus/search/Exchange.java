@@ -19,8 +19,8 @@ final class Exchange {
   /** Share of the mass cap by which a build may be above it: what another part may mend. */
   private static final double BEYOND = 0.03;
 
-  private static final Set<Role> LINKED = Collections.unmodifiableSet(EnumSet.of(
-      Role.TRANSMITTER, Role.RECEIVER, Role.VIDEO_ANTENNA, Role.RADIO_ANTENNA));
+  private static final Set<Role> LINKED = Collections.unmodifiableSet(
+      EnumSet.of(Role.TRANSMITTER, Role.RECEIVER, Role.VIDEO_ANTENNA, Role.RADIO_ANTENNA));
 
   private final Question question;
   private final Pairs pairs;

@@ -252,8 +252,10 @@ class MatcherTest {
     }
     var none = with(Parts.videoAntenna(), "band", Band.MHZ_900);
     assertThat(matcher.match(both, none).orElseThrow().grade()).isEqualTo(Grade.NOT);
-    var same =
-        with(Parts.receiver(), "antenna", new AntennaPort(AntennaConnector.U_FL, Band.GHZ_5_8, 1, null, null));
+    var same = with(
+        Parts.receiver(),
+        "antenna",
+        new AntennaPort(AntennaConnector.U_FL, Band.GHZ_5_8, 1, null, null));
     // The port for video is taken first.
     assertThat(matcher.match(
             List.of(Parts.transmitter(), same, Parts.videoAntenna()),

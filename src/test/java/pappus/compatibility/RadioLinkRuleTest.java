@@ -36,7 +36,8 @@ final class RadioLinkRuleTest {
 
   @Test
   void judgesTheReceiverOnTheBoard() {
-    var inside = new BuiltInReceiver("link-b", receiver().antenna(), false, receiver().sensitivity());
+    var inside =
+        new BuiltInReceiver("link-b", receiver().antenna(), false, receiver().sensitivity());
 
     assertThat(Bench.with(with(Scenarios.plain(), "pilot", Scenarios.pilot()))
             .says(rule, build(with(board(), "receiver", inside)).without(Role.RECEIVER)))

@@ -41,7 +41,8 @@ final class RolesRuleTest {
 
   @Test
   void clashesWhenTwoPartsFillOneRole() {
-    var inside = new BuiltInReceiver("link-a", receiver().antenna(), false, receiver().sensitivity());
+    var inside =
+        new BuiltInReceiver("link-a", receiver().antenna(), false, receiver().sensitivity());
 
     assertThat(Bench.plain().says(rule, build(with(board(), "receiver", inside))))
         .isEqualTo(

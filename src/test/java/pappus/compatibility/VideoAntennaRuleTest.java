@@ -75,7 +75,8 @@ final class VideoAntennaRuleTest {
             .says(rule, build().with(Role.VIDEO_ANTENNA, antenna)))
         .isEqualTo(
             "fits, but: Antenna video-antenna is linear and the ground right-hand circular: the video link loses 3 dB, three tenths of its reach in free space.");
-    assertThat(Bench.plain().says(rule, build().with(Role.VIDEO_ANTENNA, antenna))).isEqualTo(FITS);
+    assertThat(Bench.plain().says(rule, build().with(Role.VIDEO_ANTENNA, antenna)))
+        .isEqualTo(FITS);
   }
 
   @Test

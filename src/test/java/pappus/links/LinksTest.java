@@ -61,8 +61,8 @@ class LinksTest {
   @Test
   void aLinearAntennaAgainstACircularOneOnTheGroundLosesThree() {
     var linear = build().with(Role.VIDEO_ANTENNA, LINEAR);
-    var left = build()
-        .with(Role.VIDEO_ANTENNA, with(videoAntenna(), "polarisation", Polarisation.LEFT));
+    var left =
+        build().with(Role.VIDEO_ANTENNA, with(videoAntenna(), "polarisation", Polarisation.LEFT));
 
     assertThat(video(asking(null, null), linear).metres()).isCloseTo(115.6, within(0.5));
     assertThat(video(asking(null, null), left).metres()).isCloseTo(16.3, within(0.1));
@@ -139,7 +139,8 @@ class LinksTest {
 
     assertThat(poor.setting(transmitter(), begun).milliwatts()).isEqualTo(400);
     assertThat(good.setting(transmitter(), begun).milliwatts()).isEqualTo(25);
-    assertThat(good.setting(transmitter(), begun.with(Role.VIDEO_ANTENNA, LINEAR)).milliwatts())
+    assertThat(
+            good.setting(transmitter(), begun.with(Role.VIDEO_ANTENNA, LINEAR)).milliwatts())
         .isEqualTo(400);
     assertThat(good.mostWatts(transmitter())).isEqualTo(4);
     assertThat(good.of(begun).video()).isEmpty();

@@ -69,6 +69,9 @@ class PropertyTest {
         .containsExactly(Objects.requireNonNull(board.transmitter()).family());
     assertThat(said("culvert-6-whole", Role.RADIO_ANTENNA, "band").values()).hasSize(1);
     assertThat(said("lumfret-sprig", Role.CAMERA, "widthMillimetres").values()).hasSize(1);
+    assertThat(said("lumfret-sprig", Role.VIDEO_ANTENNA, "polarisation").values())
+        .containsExactly("right");
+    assertThat(said("culvert-6-whole", Role.RADIO_ANTENNA, "gainDbi").values()).hasSize(1);
   }
 
   @Test
@@ -81,7 +84,7 @@ class PropertyTest {
   void whatTheWholeDoesNotSayOfItIsNotKnown() {
     for (var unknown : List.of(
         said("culvert-6-whole", Role.RECEIVER, "mass.grams"),
-        said("culvert-6-whole", Role.RADIO_ANTENNA, "polarisation"),
+        said("culvert-6-whole", Role.RADIO_ANTENNA, "mass.grams"),
         said("culvert-12", Role.BUZZER, "mass.grams"))) {
       assertThat(unknown.values()).isEmpty();
       assertThat(unknown.isComplete()).isFalse();

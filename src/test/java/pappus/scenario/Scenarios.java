@@ -18,7 +18,15 @@ public final class Scenarios {
 
   /** What a pilot of analogue video has. */
   public static Pilot pilot() {
-    return new Pilot(Families.of("analogue"), Families.of("link-a"), Polarisation.RIGHT, null, null, null, null, null);
+    return new Pilot(
+        Families.of("analogue"),
+        Families.of("link-a"),
+        Polarisation.RIGHT,
+        null,
+        null,
+        null,
+        null,
+        null);
   }
 
   /** A waiver for one part. */

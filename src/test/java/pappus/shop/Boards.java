@@ -16,8 +16,8 @@ import pappus.part.BuiltInTransmitter;
 import pappus.part.Connector;
 import pappus.part.MountingHoles;
 import pappus.part.Polarisation;
-import pappus.part.Sensitivity;
 import pappus.part.Sale;
+import pappus.part.Sensitivity;
 import pappus.part.VideoSender;
 import pappus.part.VoltWindow;
 
@@ -153,8 +153,7 @@ final class Boards {
     if (extras.contains("r")) {
       return new BuiltInReceiver(
           link,
-          new AntennaPort(
-              AntennaConnector.SOLDERED, Band.GHZ_2_4, 1, -1.0, Polarisation.LINEAR),
+          new AntennaPort(AntennaConnector.SOLDERED, Band.GHZ_2_4, 1, -1.0, Polarisation.LINEAR),
           true,
           sensitivity);
     }

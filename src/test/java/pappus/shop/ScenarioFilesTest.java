@@ -49,7 +49,7 @@ final class ScenarioFilesTest {
 
   @Test
   void theTypicalJobStandsFirst() {
-    assertThat(SCENARIOS).hasSize(11);
+    assertThat(SCENARIOS).hasSize(12);
     var first = SCENARIOS.values().iterator().next();
     assertThat(first.name()).isEqualTo("bird-survey");
     assertThat(first.massCap().largestMilligrams()).isEqualTo(249_999);
@@ -110,6 +110,7 @@ final class ScenarioFilesTest {
         .anyMatch(scenario -> scenario.flight().style() == Style.PROFILE)
         .anyMatch(scenario -> scenario.flight().windOrCalm() > 0)
         .anyMatch(scenario -> scenario.isForRange())
+        .anyMatch(scenario -> scenario.choosesPower())
         .anyMatch(scenario -> scenario.air().altitudeMetres() == 2500);
   }
 }

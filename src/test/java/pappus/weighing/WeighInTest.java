@@ -243,7 +243,8 @@ class WeighInTest {
         null,
         PackAge.TIRED,
         null,
-        null, null);
+        null,
+        null);
     var hover = new Flight(
         Flight.Style.HOVER,
         null,
@@ -257,7 +258,8 @@ class WeighInTest {
         null,
         PackAge.TIRED,
         null,
-        null, null);
+        null,
+        null);
     var row = Parts.with(flight(880), "age", Optional.empty());
     var fit =
         of(SUPPLY, Parts.with(HOVER, "flight", cruise), List.of(), row).fits().get(0);

@@ -63,7 +63,8 @@ public final class AssessmentText {
               .map(course -> ", " + Spoken.number(flight.flownW(), 0) + " W on average")
               .orElse("")
           + ".");
-      Journey.of(flight, band.map(Band::planWith).orElse(1.0)).forEach(lines::say);
+      Journey.of(assessment, band.map(Band::planWith).orElse(1.0)).forEach(lines::say);
+      LinkWords.of(assessment).forEach(lines::say);
       lines.say(Reasons.ending(flight));
       band.ifPresent(found -> lines.say(Reasons.doubt(found)));
       Reasons.cap(flight).ifPresent(lines::say);

@@ -97,6 +97,9 @@ public final class Heading {
     if (scenario.leastKilometres() != null) {
       limits.add("at least " + Require.plain(scenario.leastKilometres()) + " km to plan with");
     }
+    if (scenario.reachMetres() != null) {
+      limits.add("links out to " + Require.plain(scenario.reachMetres()) + " m");
+    }
     scenario.whereOrAny().wishes().stream()
         .map(wish -> "where " + wish.inWords())
         .forEach(limits::add);

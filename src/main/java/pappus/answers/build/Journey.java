@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import pappus.assessment.Assessment;
 import pappus.assessment.flight.Course;
 import pappus.assessment.flight.FlightEstimate;
 import pappus.assessment.flight.Speeds;
@@ -19,16 +20,17 @@ public final class Journey {
   private Journey() {}
 
   /**
-   * Sentences on a flight; none on a hover.
+   * Sentences on the flight of a build that flies; none on a hover.
    *
    * @param planWith share of the kilometres to plan with, 0 to 1
    */
-  public static List<String> of(FlightEstimate flight, double planWith) {
+  public static List<String> of(Assessment assessment, double planWith) {
+    var flight = assessment.flight().orElseThrow();
     var sentences = new ArrayList<String>();
     flight.course().ifPresent(course -> {
       sentences.add(flown(course));
       course.stay().ifPresent(stay -> sentences.add(stay(flight, course, stay)));
-      range(course, planWith).ifPresent(sentences::add);
+      range(course, assessment, planWith).ifPresent(sentences::add);
       Rounds.of(flight, planWith).ifPresent(rounds -> sentences.add(rounds.text()));
     });
     flight.speeds().ifPresent(found -> {
@@ -45,16 +47,19 @@ public final class Journey {
   }
 
   /**
-   * What is flown, and how far; empty for a hover.
+   * What a build that flies flies, and how far; empty for a hover.
    *
    * @param planWith share of the kilometres to plan with, 0 to 1
    */
-  public static Optional<String> briefly(FlightEstimate flight, double planWith) {
-    return flight
+  public static Optional<String> briefly(Assessment assessment, double planWith) {
+    return assessment
+        .flight()
+        .orElseThrow()
         .course()
         .map(course -> course.style() == Style.PROFILE
-            ? range(course, planWith).map(Spoken::sentence).orElse("")
-            : flown(course) + range(course, planWith).map(said -> " " + said).orElse(""));
+            ? range(course, assessment, planWith).map(Spoken::sentence).orElse("")
+            : flown(course)
+                + range(course, assessment, planWith).map(said -> " " + said).orElse(""));
   }
 
   /** Power against airspeed, in a sentence; empty for a hover. */
@@ -128,32 +133,15 @@ public final class Journey {
             Spoken.number(stretch.groundSpeedMPerS(), 1));
   }
 
-  private static Optional<String> range(Course course, double planWith) {
+  private static Optional<String> range(Course course, Assessment assessment, double planWith) {
     var metres = course.rangeMetres();
     if (!course.coversGround() || metres <= 0) {
       return Optional.empty();
     }
-    var all = kilometres(metres) + " km over ground in all";
-    return Optional.of(
-        switch (course.style()) {
-          case CRUISE ->
-            all
-                + ": turn round after "
-                + turnRound(course, planWith).orElseThrow()
-                + " km, half of those to plan with.";
-          default -> all + ".";
-        });
-  }
-
-  /**
-   * Kilometres after which a flight out and back turns round; empty for any other.
-   *
-   * @param planWith share of the kilometres to plan with, 0 to 1
-   */
-  public static Optional<String> turnRound(Course course, double planWith) {
-    return course.style() == Style.CRUISE && course.rangeMetres() > 0
-        ? Optional.of(atMost(planWith * course.rangeMetres() / 2))
-        : Optional.empty();
+    return Optional.of(kilometres(metres)
+        + " km over ground in all"
+        + TurnRound.of(assessment, planWith).map(turn -> ": " + turn.inWords()).orElse("")
+        + ".");
   }
 
   private static String speeds(Speeds speeds) {

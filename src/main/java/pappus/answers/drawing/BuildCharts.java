@@ -170,8 +170,7 @@ public final class BuildCharts {
     }
     var marks = new ArrayList<Mark>();
     var said = new ArrayList<String>();
-    curves
-        .turnBack(flight.course(), band.planWith())
+    FirstFlight.turnBack(assessment, curves, band.planWith())
         .ifPresent(home -> mark("turn back", home, marks, said));
     curves
         .after(FirstFlight.plannedSeconds(assessment, band))

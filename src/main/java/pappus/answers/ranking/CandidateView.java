@@ -2,7 +2,9 @@ package pappus.answers.ranking;
 
 import java.util.List;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import pappus.answers.drawing.Plan;
+import pappus.answers.drawing.Rings;
 import pappus.document.Chart;
 import pappus.document.Table;
 
@@ -19,6 +21,7 @@ import pappus.document.Table;
  * @param power where its power goes
  * @param curves what it does in the air
  * @param plan from above, to scale
+ * @param rings how far its links reach; absent where that does not matter or nothing is known of them
  * @param parts what it is built from
  * @param rooms to everything that bounds it
  */
@@ -33,6 +36,7 @@ public record CandidateView(
     Chart power,
     List<Chart> curves,
     Plan plan,
+    @Nullable Rings rings,
     Table parts,
     List<BuildTables.Room> rooms) {
   public CandidateView {

@@ -7,8 +7,10 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import pappus.answers.build.BuildLines;
 import pappus.answers.build.Figures;
+import pappus.answers.build.LinkWords;
 import pappus.answers.drawing.BuildCharts;
 import pappus.answers.drawing.PlanDrawing;
+import pappus.answers.drawing.Rings;
 import pappus.assessment.Assessment;
 import pappus.assessment.Assessor;
 import pappus.document.Spoken;
@@ -102,6 +104,7 @@ final class CandidateViews {
         bars.get(1),
         charts.inTheAir(),
         PlanDrawing.of(scenario, build),
+        LinkWords.matter(scenario) ? Rings.of(build, row.band().planWith()).orElse(null) : null,
         BuildTables.parts(build),
         BuildTables.rooms(build, assessor));
   }

@@ -7,6 +7,7 @@ import pappus.answers.build.BuildLines;
 import pappus.answers.build.GoalWords;
 import pappus.answers.build.Hints;
 import pappus.answers.build.Journey;
+import pappus.answers.build.LinkWords;
 import pappus.answers.build.OutlayWords;
 import pappus.answers.build.Reasons;
 import pappus.assessment.Assessment;
@@ -48,7 +49,10 @@ public final class CandidateWords {
       sayFirst(
           said, Reasons.standing(candidate, candidates.get(index + 1), new GoalWords(scenario)));
     }
-    Journey.of(flight, candidate.band().planWith()).forEach(line -> say(said, line));
+    Journey.of(assessment, candidate.band().planWith()).forEach(line -> say(said, line));
+    if (LinkWords.matter(scenario)) {
+      LinkWords.of(assessment).forEach(line -> say(said, line));
+    }
     sayFirst(said, Reasons.binding(assessment));
     BuildLines.atHand(assessment).ifPresent(line -> say(said, line));
     OutlayWords.of(assessment, scenario, candidate.band().planWith())

@@ -7,6 +7,7 @@ import pappus.answers.build.BuildLines;
 import pappus.answers.build.Figures;
 import pappus.answers.build.Hints;
 import pappus.answers.build.Journey;
+import pappus.answers.build.LinkWords;
 import pappus.answers.build.OutlayWords;
 import pappus.answers.build.Reasons;
 import pappus.assessment.Assessment;
@@ -41,7 +42,10 @@ final class DetailLines {
       BuildLines.atHand(build).ifPresent(line -> say(lines, line));
     }
     OutlayWords.of(build, scenario, band.planWith()).forEach(line -> say(lines, line));
-    Journey.briefly(flight, band.planWith()).ifPresent(line -> say(lines, line));
+    Journey.briefly(build, band.planWith()).ifPresent(line -> say(lines, line));
+    if (LinkWords.matter(scenario) && !LinkWords.briefly(build).isEmpty()) {
+      say(lines, LinkWords.briefly(build) + " " + LinkWords.LAW);
+    }
     say(
         lines,
         Reasons.leastRoom(build) + " Chance under the mass cap: "

@@ -9,6 +9,7 @@ import pappus.answers.build.ArmWords;
 import pappus.answers.build.Cautions;
 import pappus.answers.build.Hints;
 import pappus.answers.build.Journey;
+import pappus.answers.build.LinkWords;
 import pappus.answers.build.OutlayWords;
 import pappus.answers.build.Reasons;
 import pappus.assessment.Assessment;
@@ -49,6 +50,10 @@ public record AssessmentJson(
 
     @JsonPropertyDescription("How it flies; left out where that cannot be computed.")
     Optional<FlightJson> flight,
+
+    @JsonPropertyDescription(
+        "How far its links reach, of which something is known; permitted power, band and range are local law.")
+    List<LinkJson> links,
 
     @JsonPropertyDescription("Uncertain figures of its parts.")
     Optional<List<FigureJson>> figures,
@@ -91,6 +96,7 @@ public record AssessmentJson(
         assessment.outlay().map(outlay -> CostJson.of(outlay, parts)),
         OutlayWords.workload(assessment, scenario, planWith).map(WorkdayJson::of),
         assessment.flight().map(flight -> FlightJson.of(flight, assessment, scenario, planWith)),
+        LinkJson.of(assessment),
         assessment.flight().map(flight -> FigureJson.of(assessment.build(), flight.figures())),
         assessment.whyNoFlight(),
         assessment.limits().stream().map(LimitJson::of).toList(),
@@ -107,7 +113,8 @@ public record AssessmentJson(
     reasons.add(Reasons.binding(assessment));
     reasons.addAll(OutlayWords.of(assessment, scenario, planWith));
     assessment.flight().ifPresent(flight -> {
-      reasons.addAll(Journey.of(flight, planWith));
+      reasons.addAll(Journey.of(assessment, planWith));
+      reasons.addAll(LinkWords.of(assessment));
       reasons.add(Reasons.ending(flight));
       Reasons.cap(flight).ifPresent(reasons::add);
       reasons.addAll(Hints.of(assessment));

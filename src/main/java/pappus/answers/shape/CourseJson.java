@@ -4,10 +4,10 @@ import com.fasterxml.jackson.annotation.JsonPropertyDescription;
 import java.util.List;
 import java.util.Optional;
 import pappus.answers.build.Rounds;
+import pappus.answers.build.TurnRound;
+import pappus.assessment.Assessment;
 import pappus.assessment.flight.Course;
-import pappus.assessment.flight.FlightEstimate;
 import pappus.assessment.flight.Speeds;
-import pappus.scenario.Flight;
 
 /** What is flown where it is not hover. */
 record CourseJson(
@@ -18,8 +18,12 @@ record CourseJson(
     @JsonPropertyDescription("Over ground until landing, m; where the flight leads anywhere.")
     Optional<Double> rangeMetres,
 
-    @JsonPropertyDescription("Of a flight out and back: where to turn round, m.")
+    @JsonPropertyDescription(
+        "Of a flight out and back: where to turn round, the lesser of what the pack is planned with and of the low end of both links, m.")
     Optional<Double> turnRoundAfterMetres,
+
+    @JsonPropertyDescription("What of them that is: pack, video or control.")
+    Optional<String> turnRoundBy,
 
     @JsonPropertyDescription("Its parts, in the order they are flown.")
     List<Stretch> stretches,
@@ -147,16 +151,17 @@ record CourseJson(
    *
    * @param planWith share of the kilometres to plan with
    */
-  static CourseJson of(FlightEstimate flight, Course course, double planWith) {
+  static CourseJson of(Course course, Assessment assessment, double planWith) {
+    var flight = assessment.flight().orElseThrow();
+    var turn = TurnRound.of(assessment, planWith);
     var range = Optional.of(course.rangeMetres()).filter(metres -> course.coversGround());
     return new CourseJson(
         course.endsOn().isPresent()
             ? Optional.of(course.stretches().get(course.endsOn().getAsInt()).where())
             : Optional.empty(),
         range,
-        range
-            .filter(metres -> course.style() == Flight.Style.CRUISE)
-            .map(metres -> planWith * metres / 2),
+        turn.map(TurnRound::metres),
+        turn.map(TurnRound::by),
         course.stretches().stream()
             .map(stretch -> Stretch.of(stretch, flight.volts()))
             .toList(),

@@ -163,7 +163,10 @@ public record FlightJson(
         discharge.startA(),
         discharge.endA(),
         scenario.flight().style(),
-        flight.course().map(course -> CourseJson.of(flight, course, planWith)).orElse(null),
+        flight
+            .course()
+            .map(course -> CourseJson.of(course, assessment, planWith))
+            .orElse(null),
         Hover.of(flight),
         flight.split(),
         flight.draws(),

@@ -2,6 +2,8 @@ package pappus.answers.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import pappus.answers.build.TurnRound;
 import pappus.assessment.Assessment;
 import pappus.assessment.Heat;
 import pappus.assessment.flight.FlightCurves;
@@ -76,6 +78,22 @@ public final class FirstFlight {
             ? band.planWith() * flight.seconds()
             : Math.min(band.low(), flight.seconds()));
     return planned + flight.endurance().seconds() - flight.seconds();
+  }
+
+  /**
+   * When to turn back: by the pack, or before that where a link of a flight out and back ends first.
+   *
+   * @param curves of the same assessment
+   * @param planWith share of the flight to plan with, 0 to 1
+   */
+  public static Optional<FlightCurves.Landmark> turnBack(
+      Assessment assessment, FlightCurves curves, double planWith) {
+    var course = assessment.flight().orElseThrow().course();
+    return TurnRound.of(assessment, planWith)
+        .filter(turn -> turn.link().isPresent())
+        .flatMap(turn -> curves.after(
+            turn.metres() / course.orElseThrow().stretches().get(0).groundSpeedMPerS()))
+        .or(() -> curves.turnBack(course, planWith));
   }
 
   /** Doubt of power and so of charge drawn in a given time, share: the band's but for what the pack holds. */

@@ -5,13 +5,16 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import pappus.answers.build.Journey;
+import pappus.answers.build.LinkWords;
 import pappus.answers.build.Reasons;
+import pappus.answers.build.TurnRound;
 import pappus.assessment.Assessment;
 import pappus.assessment.flight.FlightCurves;
 import pappus.assessment.flight.FlightEstimate;
 import pappus.document.Spoken;
 import pappus.document.Table;
 import pappus.doubt.Band;
+import pappus.links.Reach;
 import pappus.scenario.Flight.Style;
 import pappus.scenario.Scenario;
 
@@ -42,6 +45,9 @@ final class FlightCard {
     var sections = new ArrayList<>(List.of(hover(), landmarks()));
     if (flight.course().isPresent()) {
       sections.add(course());
+    }
+    if (reach().links().findAny().isPresent()) {
+      sections.add(links());
     }
     sections.add(suspects());
     return sections;
@@ -93,14 +99,12 @@ final class FlightCard {
     var planned = FirstFlight.plannedSeconds(assessment, band);
     var rows = new ArrayList<List<Object>>();
     // Who lands earlier has to turn back earlier: each timer has a turn back of its own.
-    curves
-        .turnBack(flight.course(), FirstFlight.FIRST_PACKS * band.planWith())
+    FirstFlight.turnBack(assessment, curves, FirstFlight.FIRST_PACKS * band.planWith())
         .ifPresent(at -> rows.add(landmark("turn back, first packs", at, false)));
     curves
         .after(FirstFlight.plannedSeconds(assessment, band, FirstFlight.FIRST_PACKS))
         .ifPresent(at -> rows.add(landmark("land: timer, first packs", at, true)));
-    curves
-        .turnBack(flight.course(), band.planWith())
+    FirstFlight.turnBack(assessment, curves, band.planWith())
         .ifPresent(at -> rows.add(landmark("turn back", at, false)));
     curves.after(planned).ifPresent(at -> rows.add(landmark("land: timer", at, true)));
     curves.land().ifPresent(at -> {
@@ -175,12 +179,12 @@ final class FlightCard {
                 : ""));
       }
     });
-    var says = new ArrayList<>(Journey.of(flight, band.planWith()));
-    flight
-        .course()
-        .flatMap(course -> Journey.turnRound(course, FirstFlight.FIRST_PACKS * band.planWith()))
-        .ifPresent(
-            kilometres -> says.add("First packs: turn round after %s km.".formatted(kilometres)));
+    var says = new ArrayList<>(Journey.of(assessment, band.planWith()));
+    TurnRound.of(assessment, FirstFlight.FIRST_PACKS * band.planWith())
+        .ifPresent(turn -> says.add(
+            turn.link().isPresent()
+                ? "First packs: turn round there too."
+                : "First packs: turn round after %s km.".formatted(Journey.atMost(turn.metres()))));
     says.add("%s W on average. The first flight is a hover all the same."
         .formatted(Spoken.number(flight.flownW(), 0)));
     Journey.power(flight).ifPresent(says::add);
@@ -193,6 +197,40 @@ final class FlightCard {
                 Table.Column.number("m/s through the air", "airspeed_m_s", 1),
                 Table.Column.number("m/s over ground", "ground_speed_m_s", 1),
                 Table.Column.number("W", "watts", 0)),
+            rows),
+        says);
+  }
+
+  private Reach reach() {
+    return assessment.fitting().reach();
+  }
+
+  private SheetSection links() {
+    var rows = reach()
+        .links()
+        .map(link -> List.<Object>of(
+            link.way().label(),
+            link.milliwatts(),
+            link.lowMetres(),
+            link.metres(),
+            link.highMetres(),
+            link.shadowedMetres(),
+            link.budget().mismatchDb()))
+        .toList();
+    var says = new ArrayList<>(LinkWords.of(assessment));
+    says.set(0, LinkWords.band());
+    return new SheetSection(
+        "links",
+        "How far the links reach",
+        new Table(
+            List.of(
+                Table.Column.text("link", "link"),
+                Table.Column.number("mW", "milliwatts", 0),
+                Table.Column.number("low, m", "low_metres", 0),
+                Table.Column.number("likeliest, m", "metres", 0),
+                Table.Column.number("high, m", "high_metres", 0),
+                Table.Column.number("in a null, m", "shadowed_metres", 0),
+                Table.Column.number("dB lost to polarisation", "mismatch_decibels", 0)),
             rows),
         says);
   }

@@ -39,8 +39,8 @@ public final class Avionics {
     });
     build
         .transmitter()
-        .ifPresent(part ->
-            draws.add(draw(Role.TRANSMITTER, fitting.setting(part).watts(), fitting)));
+        .ifPresent(
+            part -> draws.add(draw(Role.TRANSMITTER, fitting.setting(part).watts(), fitting)));
     build.camera().ifPresent(part -> draws.add(draw(Role.CAMERA, part.watts(), fitting)));
     build.receiver().ifPresent(part -> draws.add(draw(Role.RECEIVER, part.watts(), fitting)));
     build.gps().ifPresent(part -> draws.add(draw(Role.GPS, part.watts(), fitting)));
@@ -79,8 +79,7 @@ public final class Avionics {
     var scenario = links.scenario();
     if (part instanceof Board board) {
       var inside = board.transmitter();
-      return behindRegulator(
-          board.watts() + (inside == null ? 0 : sending.applyAsDouble(inside)));
+      return behindRegulator(board.watts() + (inside == null ? 0 : sending.applyAsDouble(inside)));
     }
     if (part instanceof Transmitter sender) {
       return least(sending.applyAsDouble(sender), sender.input(), battery, scenario);

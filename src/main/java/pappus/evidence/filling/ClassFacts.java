@@ -85,8 +85,7 @@ final class ClassFacts {
         "plug and band");
     var isLinear = antenna.text("polarisation").equals("linear");
     var gain = LinkPriors.gainDbi(
-        isVideo ? Band.GHZ_5_8 : Band.GHZ_2_4,
-        isLinear ? Polarisation.LINEAR : Polarisation.RIGHT);
+        isVideo ? Band.GHZ_5_8 : Band.GHZ_2_4, isLinear ? Polarisation.LINEAR : Polarisation.RIGHT);
     var shown = Blanks.plain(gain);
     antenna.json("gainDbi", "gain", shown, shown + " dBi", "band and polarisation, ± 1 dB");
   }

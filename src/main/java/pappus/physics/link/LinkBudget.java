@@ -55,8 +55,7 @@ public record LinkBudget(
 
   /** What may be lost on the way by the likeliest figures, whole hundredths of a dB, rounded down. */
   public long hundredths() {
-    var left =
-        powerDbm + gainsDbi - sensitivityDbm - mismatchDb - fadeDb - OTHER_DB;
+    var left = powerDbm + gainsDbi - sensitivityDbm - mismatchDb - fadeDb - OTHER_DB;
     return (long) Math.floor(100 * left + ROUNDING);
   }
 

@@ -32,7 +32,11 @@ class CourseReportTest {
   private static final JsonMapper MAPPER = JsonMapper.builder().build();
   private static final Run RUN = new Run("pappus test", 1, 0, List.of(), List.of(), List.of());
   private static final String WINDY = "{\"style\": \"cruise\", \"windMetresPerSecond\": 4}";
-  private static final Scenario RANGE = SmallShop.flying(WINDY, ", \"goal\": \"range\"");
+  /** A station that hears and sends so well that packs end before links. */
+  private static final String FAR =
+      ", \"pilot\": {\"antennaGainDbi\": 20, \"videoSensitivityDbm\": -120, \"radioMilliwatts\": 5000, \"radioGainDbi\": 20, \"antennaHeightMetres\": 50}";
+
+  private static final Scenario RANGE = SmallShop.flying(WINDY, ", \"goal\": \"range\"" + FAR);
   private static final Ranking RANKING = rank(RANGE);
 
   private static Ranking rank(Scenario scenario) {
@@ -69,7 +73,7 @@ class CourseReportTest {
         .containsPattern(
             "It flies out against the wind at [0-9.]+ m/s through the air, [0-9.]+ over ground, and back with it at [0-9.]+ m/s through the air, [0-9.]+ over ground\\.")
         .containsPattern(
-            "[0-9.]+ km over ground in all: turn round after [0-9.]+ km, half of those to plan with\\.")
+            "[0-9.]+ km over ground in all: turn round after [0-9.]+ km, half of those to plan with, which is before a link ends\\.")
         .containsPattern(
             "In calm air it stays up longest at [0-9.]+ m/s with [0-9]+ W and gets farthest at [0-9.]+ m/s with [0-9]+ W; its top speed is at most [0-9]+ m/s\\.")
         .containsPattern("Ahead of the next by [0-9.]+ m: ")
@@ -189,6 +193,8 @@ class CourseReportTest {
         .isEqualTo(flight.path("rangeMetres").asDouble());
     assertThat(flight.path("turnRoundAfterMetres").asDouble())
         .isCloseTo(first.path("band").path("planWithMetres").asDouble() / 2, within(1e-3));
+    assertThat(flight.path("turnRoundBy").asString()).isEqualTo("pack");
+    assertThat(first.path("links").get(1).path("link").asString()).isEqualTo("control");
     assertThat(out.path("where").asString()).isEqualTo("on the way out");
     assertThat(out.path("groundSpeedMetresPerSecond").asDouble())
         .isCloseTo(out.path("airspeedMetresPerSecond").asDouble() - 4, within(1e-9));

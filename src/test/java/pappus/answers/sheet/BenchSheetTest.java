@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import pappus.answers.build.LinkWords;
 import pappus.assessment.Assessment;
 import pappus.assessment.Assessor;
 import pappus.assessment.flight.Draw;
@@ -20,6 +21,7 @@ import pappus.part.Parts;
 import pappus.part.Role;
 import pappus.scenario.Flight;
 import pappus.scenario.Leg;
+import pappus.scenario.Pilot;
 import pappus.scenario.Scenarios;
 
 /** Tables of the sheet of the four-inch quad that tests are built from, counted by hand. */
@@ -209,7 +211,9 @@ final class BenchSheetTest {
     for (var wind : List.of(0.0, 5.0)) {
       var flight =
           with(with(Flight.HOVERING, "style", Flight.Style.CRUISE), "windMetresPerSecond", wind);
-      var scenario = with(Scenarios.plain(), "flight", flight);
+      // Heard from so far that the pack ends first.
+      var far = new Pilot(null, null, null, 20.0, 50.0, -120.0, 5000.0, 20.0);
+      var scenario = with(with(Scenarios.plain(), "flight", flight), "pilot", far);
       var assessor = new Assessor(scenario, Stock.of(Parts.hardware()), Rules.ALL);
       var sheet = BenchSheet.of(assessor.assess(Parts.build()), assessor, "Candidate 1", List.of());
       var stretches =
@@ -225,8 +229,34 @@ final class BenchSheetTest {
             .isCloseTo(land, within(1.0));
       }
       assertThat(says(sheet, "course"))
-          .anyMatch(line -> line.startsWith("First packs: turn round"));
+          .anyMatch(line -> line.startsWith("First packs: turn round after "));
     }
+  }
+
+  /** 25 mW and 1.5 dBi at both ends: a picture for 82 m at the low end of 163. */
+  @Test
+  void turnsBackBeforeALinkEnds() {
+    var flight = with(Flight.HOVERING, "style", Flight.Style.CRUISE);
+    var scenario = with(Scenarios.plain(), "flight", flight);
+    var assessor = new Assessor(scenario, Stock.of(Parts.hardware()), Rules.ALL);
+    var sheet = BenchSheet.of(assessor.assess(Parts.build()), assessor, "Candidate 1", List.of());
+    var out = sheet
+        .assessment()
+        .flight()
+        .orElseThrow()
+        .course()
+        .orElseThrow()
+        .stretches()
+        .get(0);
+
+    assertThat(number(row(sheet, "landmarks", "turn back").get(2)) * out.groundSpeedMPerS())
+        .isCloseTo(81.8, within(0.5));
+    assertThat(says(sheet, "course"))
+        .anyMatch(
+            line -> line.contains("turn round after 81 m, the low end of what video reaches;"))
+        .contains("First packs: turn round there too.");
+    assertThat(number(row(sheet, "links", "video").get(3))).isCloseTo(163, within(0.5));
+    assertThat(says(sheet, "links")).anyMatch(line -> line.endsWith(LinkWords.LAW));
   }
 
   /** Legs may lead anywhere: a fifth of the time need not be enough for the way home. */
@@ -248,7 +278,8 @@ final class BenchSheetTest {
         null,
         null,
         null,
-        null, null);
+        null,
+        null);
     var assessor = new Assessor(
         with(Scenarios.plain(), "flight", flight), Stock.of(Parts.hardware()), Rules.ALL);
 

@@ -63,7 +63,8 @@ final class CourseTest {
         null,
         null,
         null,
-        null, null);
+        null,
+        null);
   }
 
   private static Leg leg(

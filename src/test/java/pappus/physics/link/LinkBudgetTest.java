@@ -50,8 +50,7 @@ class LinkBudgetTest {
     var video = video(Mismatch.NONE);
 
     assertThat(video.metres(LinkBudget.DOUBT_DB) / video.metres()).isCloseTo(0.501, within(0.001));
-    assertThat(video.metres(-LinkBudget.DOUBT_DB) / video.metres())
-        .isCloseTo(1.995, within(0.001));
+    assertThat(video.metres(-LinkBudget.DOUBT_DB) / video.metres()).isCloseTo(1.995, within(0.001));
     assertThat(CONTROL.metres(-LinkBudget.DOUBT_DB) / CONTROL.metres())
         .isCloseTo(1.4125, within(0.001));
   }

@@ -83,7 +83,8 @@ class ReachSearchTest {
       last = best.objective();
     }
     assertThat(last)
-        .isLessThan(Enumeration.best(asking(Map.of("reachMetres", 50))).orElseThrow().objective());
+        .isLessThan(
+            Enumeration.best(asking(Map.of("reachMetres", 50))).orElseThrow().objective());
     assertThat(Enumeration.best(asking(Map.of("reachMetres", 9000)))).isEmpty();
   }
 

@@ -164,8 +164,7 @@ class AxesTest {
 
     assertThat(Axes.of("reach=500", stated).tightens()).isEqualTo(Tightens.UPWARD);
     assertThat(Axes.of("reach=500", stated).asked()).contains(400.0);
-    assertThat(at("reach=500", ""))
-        .isEqualTo(SmallShop.scenario(", \"reachMetres\": 500"));
+    assertThat(at("reach=500", "")).isEqualTo(SmallShop.scenario(", \"reachMetres\": 500"));
   }
 
   @Test
