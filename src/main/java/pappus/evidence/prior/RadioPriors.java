@@ -13,6 +13,10 @@ final class RadioPriors {
   static List<String> remarks(Receiver receiver) {
     return Stream.of(
             Bounds.hard(0.25, 0.45).remark("power drawn", receiver.watts(), " W"),
+            // From fast plain links to the slowest chirps (open firmware's constants, and a
+            // margin).
+            Bounds.hard(-124, -88)
+                .remark("weakest signal", receiver.sensitivity().dbm(), " dBm"),
             Bounds.hard(0.3, hasThreadedPort(receiver) ? 12 : 4)
                 .remark("mass", receiver.mass().grams(), " g"))
         .flatMap(Optional::stream)

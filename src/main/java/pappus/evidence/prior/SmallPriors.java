@@ -96,7 +96,13 @@ final class SmallPriors {
       case MMCX -> Bounds.hard(0.8, 8);
       case SMA, RP_SMA -> Bounds.hard(3, 16);
     };
-    return bounds.remark("mass", antenna.mass().grams(), " g").stream().toList();
+    // A wire in its null hears less, and what hears more is too large to fly (engineering
+    // estimate).
+    return Stream.of(
+            bounds.remark("mass", antenna.mass().grams(), " g"),
+            Bounds.hard(-3, 6).remark("gain", antenna.gainDbi(), " dBi"))
+        .flatMap(Optional::stream)
+        .toList();
   }
 
   static List<String> remarks(Buzzer buzzer) {
