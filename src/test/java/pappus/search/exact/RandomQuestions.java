@@ -270,7 +270,7 @@ public final class RandomQuestions {
         new Pilot(
             pilot.video(),
             pilot.radio(),
-            Polarisation.values()[random.nextInt(3)],
+            List.of(Polarisation.values()).get(random.nextInt(3)),
             random.nextInt(9) - 1.0,
             null,
             null,

@@ -12,6 +12,7 @@ import pappus.catalog.Catalog;
 import pappus.catalog.Shelf;
 import pappus.change.Asked;
 import pappus.links.Link;
+import pappus.part.Part;
 import pappus.part.Role;
 import pappus.part.VideoSender;
 import pappus.search.Enumeration;
@@ -88,7 +89,7 @@ class ReachSearchTest {
     assertThat(Enumeration.best(asking(Map.of("reachMetres", 9000)))).isEmpty();
   }
 
-  private static pappus.part.Part part(Question question, String id) {
+  private static Part part(Question question, String id) {
     return question.options(Role.VIDEO_ANTENNA).stream()
         .filter(part -> part.id().equals(id))
         .findFirst()
