@@ -55,7 +55,10 @@ final class Trees {
                   adds.times(build.count(role)).heavier(mounting),
                   goods.ownLoss(part),
                   build.count(role)
-                      * goods.assessor().prospects().leastWattsWithMostVideo(part, with.battery()))));
+                      * goods
+                          .assessor()
+                          .prospects()
+                          .leastWattsWithMostVideo(part, with.battery()))));
         }
       }
       return leaves.stream()
