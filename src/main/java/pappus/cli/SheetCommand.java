@@ -75,7 +75,7 @@ final class SheetCommand extends ToldCommand implements Callable<Integer> {
         inputs,
         new TreeMap<>(Map.of(
             "sheet.html",
-            new SheetPage(Version.tool()).of(sheet),
+            new SheetPage(Version.tool()).of(sheet, inputs.scenario()),
             "sheet.json",
             json,
             MASSES,

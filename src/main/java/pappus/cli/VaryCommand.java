@@ -85,7 +85,7 @@ final class VaryCommand extends ScenarioCommand implements Callable<Integer> {
       writePage(
           inputs,
           "variation",
-          new SweepPage(inputs.scenario(), currency)
+          new SweepPage(inputs.scenario(), currency, inputs.assessor().deviations())
               .of(found.sweep(), found.front(), report, Version.tool()));
     }
     print(

@@ -96,7 +96,10 @@ final class WeighCommand extends ScenarioCommand implements Callable<Integer> {
     var report = new WeighReport(inputs.scenario(), result);
     var told = inputs.from(files);
     if (page.isWanted()) {
-      writePage(told, "weighed", WeighPage.of(result, report, written, Version.tool()));
+      writePage(
+          told,
+          "weighed",
+          WeighPage.of(result, report, written, inputs.assessor(), Version.tool()));
     }
     print(
         told,

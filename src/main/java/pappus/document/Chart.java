@@ -8,7 +8,9 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /**
  * A picture of numbers, with a table that says the same.
@@ -23,6 +25,11 @@ import java.util.TreeMap;
  */
 public record Chart(
     String id, String title, String reading, Map<String, Object> content, Table table) {
+  /** Series that are columns of the table. */
+  private static final String CURVES = "curves";
+
+  private static final Set<String> FRAME = Set.of("kind", "title", "x", "y", CURVES);
+
   public Chart {
     if (!id.matches("[a-z][a-z0-9-]*")) {
       throw new IllegalArgumentException(
@@ -76,7 +83,7 @@ public record Chart(
     /** Each value holds back to the point before, as with a limit that is tightened. */
     STEPS_BACK("steps-back"),
     POINTS("points"),
-    FAINT_POINTS("faint-points");
+    SMALL_POINTS("small-points");
 
     private final String key;
 
@@ -88,37 +95,69 @@ public record Chart(
   /**
    * One point.
    *
+   * @param low what to count on, where y is what is expected; y itself where that is sure
    * @param name told when it is pointed at; empty: that of its series
-   * @param tag written beside it; empty for none
+   * @param isDoubted whether it is drawn hollow, since nobody should believe it
    */
-  public record Point(double x, double y, String name, String tag) {
+  public record Point(double x, double y, double low, String name, boolean isDoubted) {
+    public Point(double x, double y, String name) {
+      this(x, y, y, name, false);
+    }
+
     public static Point of(double x, double y) {
-      return new Point(x, y, "", "");
+      return new Point(x, y, "");
     }
   }
 
-  /** Points that belong together. */
-  public record Series(String name, Style style, List<Point> points) {
+  /**
+   * Points that belong together.
+   *
+   * @param columns of the chart's table whose numbers, as they are told, are the points across and up; empty where the
+   *     points are given
+   */
+  public record Series(String name, Style style, List<Point> points, List<Integer> columns) {
     public Series {
       points = List.copyOf(points);
+      columns = List.copyOf(columns);
+    }
+
+    public Series(String name, Style style, List<Point> points) {
+      this(name, style, points, List.of());
+    }
+
+    /** A line whose points are the rows of the chart's table, by the columns across and up. */
+    public static Series ofTable(String name, int across, int up) {
+      return new Series(name, Style.LINE, List.of(), List.of(across, up));
+    }
+
+    private boolean isOfTable() {
+      return !columns.isEmpty();
     }
 
     private Map<String, Object> content() {
       var content = new LinkedHashMap<String, Object>();
       content.put("name", name);
       content.put("style", style.key);
-      content.put("points", points.stream().map(Series::cells).toList());
+      if (isOfTable()) {
+        content.put("columns", columns);
+      } else {
+        content.put("points", points.stream().map(Series::cells).toList());
+      }
       return content;
     }
 
-    /** x, y, then name and tag where there are any: hundreds of points have no room for field names. */
+    /** x, y, then name, low end and doubt where there are any: hundreds of points have no room for field names. */
     private static List<Object> cells(Point point) {
       var cells = new ArrayList<Object>(List.of(rounded(point.x), rounded(point.y)));
-      if (!point.name.isEmpty() || !point.tag.isEmpty()) {
+      var isUnsure = point.low < point.y || point.isDoubted;
+      if (!point.name.isEmpty() || isUnsure) {
         cells.add(point.name);
       }
-      if (!point.tag.isEmpty()) {
-        cells.add(point.tag);
+      if (isUnsure) {
+        cells.add(rounded(point.low));
+      }
+      if (point.isDoubted) {
+        cells.add(1);
       }
       return cells;
     }
@@ -164,7 +203,9 @@ public record Chart(
       Table table) {
     var content = head("xy", title, reading, x);
     content.put("y", y.content());
-    content.put("series", series.stream().map(Series::content).toList());
+    content.put(
+        series.stream().allMatch(Series::isOfTable) ? CURVES : "series",
+        series.stream().map(Series::content).toList());
     content.put("marks", marks(marks));
     return new Chart(id, title, reading, content, table);
   }
@@ -183,10 +224,7 @@ public record Chart(
     var content = head("bar", title, reading, x);
     content.put(
         "bars",
-        shares.stream()
-            .map(share -> Map.of("name", share.name, "value", rounded(share.value)))
-            .map(TreeMap::new)
-            .toList());
+        shares.stream().map(share -> List.of(share.name, rounded(share.value))).toList());
     content.put("total", rounded(total));
     content.put("doubt", rounded(doubt));
     content.put("marks", marks(marks));
@@ -208,16 +246,37 @@ public record Chart(
     return new Chart(id, title, reading, content, table);
   }
 
-  /** How it is drawn, and its table, which the page's script writes when it is asked for. */
-  Map<String, Object> withNumbers() {
-    var all = new LinkedHashMap<>(content);
-    all.put(
+  /**
+   * How it is drawn, and its table, which the page's script writes when it is asked for.
+   *
+   * @param frames what charts of a kind have alike: titles, axes, columns
+   * @param rows of all tables that have words in them
+   */
+  Map<String, Object> packed(Numbered frames, Numbered rows) {
+    var frame = new LinkedHashMap<String, Object>();
+    var own = new LinkedHashMap<String, Object>();
+    content.forEach((key, value) -> (FRAME.contains(key) ? frame : own).put(key, value));
+    frame.put(
         "columns",
         table.columns().stream()
             .map(column -> List.of(column.title(), column.isNumber()))
             .toList());
-    all.put("numbers", table.rows().stream().map(table::shown).toList());
-    return all;
+    own.put("frame", frames.of(frame));
+    own.put("numbers", numbers(rows));
+    return own;
+  }
+
+  /** Where there are numbers alone, a text a column with blanks between them; else its rows by number. */
+  private List<Object> numbers(Numbered rows) {
+    var shown = table.rows().stream().map(table::shown).toList();
+    if (!table.columns().stream().allMatch(Table.Column::isNumber)
+        || shown.stream().flatMap(List::stream).anyMatch(cell -> cell.contains(" "))) {
+      return shown.stream().<Object>map(rows::of).toList();
+    }
+    return IntStream.range(0, shown.isEmpty() ? 0 : table.columns().size())
+        .<Object>mapToObj(
+            column -> shown.stream().map(row -> row.get(column)).collect(Collectors.joining(" ")))
+        .toList();
   }
 
   private static Map<String, Object> head(String kind, String title, String reading, Axis x) {
@@ -229,15 +288,10 @@ public record Chart(
     return content;
   }
 
-  private static List<Map<String, Object>> marks(List<Mark> marks) {
+  /** Each where it stands, what it is called, and whether it runs from left to right. */
+  private static List<List<Object>> marks(List<Mark> marks) {
     return marks.stream()
-        .map(mark -> {
-          Map<String, Object> content = new LinkedHashMap<>();
-          content.put("at", rounded(mark.at));
-          content.put("label", mark.label);
-          content.put("across", mark.across);
-          return content;
-        })
+        .map(mark -> List.<Object>of(rounded(mark.at), mark.label, mark.across))
         .toList();
   }
 

@@ -11,18 +11,20 @@ public final class FiguresPage {
   /**
    * The page.
    *
-   * @param lines what is said first, the title first of all
+   * @param title that tells the page from others of the same scenario
+   * @param lines what is said first, the heading first of all
    * @param tables by what they are called
    * @param tool its version, told at the foot
    */
   public static String of(
+      String title,
       List<String> lines,
       List<Chart> charts,
       Map<String, Table> tables,
       List<String> cautions,
       String tool) {
     var content = new LinkedHashMap<String, Object>();
-    content.put("shell", Shell.drawing(lines.get(0), charts, Map.of()));
+    content.put("shell", Shell.drawing(title, charts, Map.of()));
     content.put("lines", lines);
     content.put("charts", charts);
     content.put("tables", tables);

@@ -11,8 +11,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.TreeMap;
-import java.util.stream.Collectors;
 import pappus.files.json.JsonText;
 
 /**
@@ -27,30 +25,25 @@ import pappus.files.json.JsonText;
  * @param data what the script works on, JSON
  */
 public record Shell(String title, String style, String script, String data) {
-  private static final String D3 = "/META-INF/resources/webjars/d3/7.9.0/";
-
   /**
    * A page with charts.
    *
-   * @param charts in any order
+   * @param charts in any order, no two of the same name
    * @param more what other scripts work on, by name
    * @param scripts other scripts of this package that run after the charts'
    */
   public static Shell drawing(
       String title, List<Chart> charts, Map<String, Object> more, String... scripts) {
+    var frames = new Numbered();
+    var rows = new Numbered();
+    var packed = new LinkedHashMap<String, Object>();
+    charts.forEach(chart -> packed.put(chart.id(), chart.packed(frames, rows)));
     var data = new LinkedHashMap<String, Object>();
-    data.put(
-        "charts",
-        charts.stream()
-            .collect(Collectors.toMap(
-                Chart::id, Chart::withNumbers, (one, other) -> one, TreeMap::new)));
+    data.put("frames", frames.all());
+    data.put("rows", rows.all());
+    data.put("charts", packed);
     data.putAll(more);
-    var script = new StringBuilder("/*\n")
-        .append(text(D3 + "LICENSE").strip())
-        .append("\n*/\n")
-        .append(text(D3 + "dist/d3.min.js").strip())
-        .append('\n')
-        .append(text("charts.js"));
+    var script = new StringBuilder(Modules.text()).append(text("charts.js"));
     for (var name : scripts) {
       script.append(text(name));
     }
@@ -96,7 +89,7 @@ public record Shell(String title, String style, String script, String data) {
     }
   }
 
-  private static String text(String resource) {
+  static String text(String resource) {
     try (InputStream stream =
         Objects.requireNonNull(Shell.class.getResourceAsStream(resource), resource)) {
       return new String(stream.readAllBytes(), StandardCharsets.UTF_8);

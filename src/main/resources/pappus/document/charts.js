@@ -12,7 +12,7 @@ const pageData = JSON.parse(document.getElementById("data").textContent,
   (key, value) => typeof value === "string" ? safe(value) : value);
 const element = (name, text, attributes = {}) => {
   const made = document.createElement(name);
-  made.textContent = text;
+  if (text) made.textContent = text;
   Object.entries(attributes).forEach(([key, value]) => made.setAttribute(key, value));
   return made;
 };
@@ -45,7 +45,32 @@ function tableOf(caption, columns, rows, isTwoLines = columns.length > 3) {
   return table;
 }
 
+/** A table that scrolls by itself, so that the page never does sideways. */
+function scrolling(label, ...tables) {
+  const box = element("div", "", {class: "scroll", tabindex: "0", role: "region", "aria-label": label});
+  box.append(...tables);
+  return box;
+}
+
 const charts = (() => {
+  // What charts have alike is there once, and numbers that are drawn are those of the table.
+  const unpacked = new Map();
+  function chartOf(id) {
+    if (!unpacked.has(id)) {
+      const own = pageData.charts[id];
+      const chart = {...pageData.frames[own.frame], ...own};
+      chart.marks = own.marks.map(([at, label, across]) => ({at, label, across}));
+      chart.bars = own.bars?.map(([name, value]) => ({name, value}));
+      chart.numbers = typeof own.numbers[0] === "string"
+        ? d3.transpose(own.numbers.map(column => column.split(" ")))
+        : own.numbers.map(row => pageData.rows[row]);
+      chart.series ??= (chart.curves ?? []).map(({name, style, columns: [x, y]}) =>
+        ({name, style, points: chart.numbers.map(row => [+row[x], +row[y]])}));
+      unpacked.set(id, chart);
+    }
+    return unpacked.get(id);
+  }
+
   const TONES = 6;
   const tone = i => "s" + (i % TONES);
   const spoken = (value, axis) =>
@@ -129,7 +154,11 @@ const charts = (() => {
   const joined = {
     "line": d3.curveLinear, "line-points": d3.curveLinear, "steps": d3.curveStepAfter, "steps-back": d3.curveStepBefore
   };
-  const size = style => style === "faint-points" ? 14 : style === "points" ? 90 : 30;
+  const size = style => style === "small-points" ? 14 : style === "points" ? 90 : 30;
+
+  // A point is across, up, its name, what to count on where up is what is expected, and whether nobody should believe it.
+  const low = p => p[3] ?? p[1];
+  const hollow = p => p[4] === 1;
 
   function legend(box, chart) {
     if (chart.series.length < 2) return;
@@ -147,24 +176,6 @@ const charts = (() => {
     items.append("span").text(d => d.name);
   }
 
-  // Each word beside its point, on the first side where it lies on no other and on no point; else it is left out.
-  function tags(points, x, y, frame) {
-    const placed = [];
-    const dots = points.map(p => ({x: x(p[0]) - 5, y: y(p[1]) - 5, wide: 10, high: 10}));
-    const clear = (box, others) => others.every(one =>
-      box.x + box.wide <= one.x || one.x + one.wide <= box.x || box.y + box.high <= one.y || one.y + one.high <= box.y);
-    points.filter(p => p[3]).forEach(p => {
-      const px = x(p[0]), py = y(p[1]), wide = 7.5 * p[3].length, high = 11;
-      const box = [[6, -15], [-6 - wide, -15], [6, 5], [-6 - wide, 5], [-wide / 2, -18], [-wide / 2, 8], [10, -5], [-10 - wide, -5],
-        [-wide / 2, -31], [-wide / 2, 21], [18, -22], [-18 - wide, -22], [18, 14], [-18 - wide, 14]]
-        .map(([dx, dy]) => ({x: px + dx, y: py + dy, wide, high}))
-        .find(box => box.x > frame.left && box.x + wide < frame.right && box.y > frame.top - 12 && box.y + high < frame.bottom
-          && clear(box, placed) && clear(box, dots));
-      if (box) placed.push({...box, text: p[3]});
-    });
-    return placed;
-  }
-
   function xy(box, chart) {
     const width = room(box), height = Math.max(230, Math.min(360, 0.66 * width));
     const svg = svgIn(box, width, height, chart.title + ". " + chart.reading);
@@ -173,22 +184,26 @@ const charts = (() => {
     const level = chart.marks.filter(one => one.across);
     const frame = {left: 50, right: width - 14, top: 24, bottom: height - 42};
     const x = scale(chart.x, points.map(p => p[0]).concat(upright.map(m => m.at)), [frame.left, frame.right]);
-    const y = scale(chart.y, points.map(p => p[1]).concat(level.map(m => m.at)), [frame.bottom, frame.top]);
+    const y = scale(chart.y, points.flatMap(p => [p[1], low(p)]).concat(level.map(m => m.at)), [frame.bottom, frame.top]);
     axes(svg, chart, x, y, frame);
     const line = d3.line(p => x(p[0]), p => y(p[1]));
     chart.series.forEach((one, i) => {
       const group = svg.append("g").attr("class", tone(i));
       if (joined[one.style]) {
         const drawn = line.curve(joined[one.style]);
+        if (one.points.some(p => low(p) < p[1]))
+          group.append("path").attr("class", "area")
+            .attr("d", d3.area(p => x(p[0]), p => y(low(p)), p => y(p[1])).curve(joined[one.style])(one.points));
         group.append("path").attr("class", "line").attr("d", drawn(one.points)).attr("stroke-dasharray", dash(i));
+      } else {
+        group.selectAll("path.whisker").data(one.points.filter(p => low(p) < p[1])).join("path").attr("class", "whisker")
+          .attr("d", p => `M${x(p[0])},${y(p[1])}V${y(low(p))}m-3,0h6`);
       }
       if (one.style !== "line") {
         group.selectAll("path.dot").data(one.points).join("path")
-          .attr("class", one.style === "faint-points" ? "dot faint" : "dot")
+          .attr("class", p => (one.style === "small-points" ? "dot faint" : "dot") + (hollow(p) ? " hollow" : ""))
           .attr("d", d3.symbol(symbols[i % TONES], size(one.style))())
           .attr("transform", p => `translate(${x(p[0])},${y(p[1])})`);
-        group.selectAll("text").data(tags(one.points, x, y, frame)).join("text").attr("class", "halo")
-          .attr("x", t => t.x).attr("y", t => t.y + t.high - 1).text(t => t.text);
       }
     });
     const crossed = level.flatMap(m => d3.range(0, 1, 0.05).map(t => [x.invert(frame.left + t * (frame.right - frame.left)), m.at]));
@@ -205,7 +220,8 @@ const charts = (() => {
     svg.on("pointermove", event => {
       const [px, py] = d3.pointer(event);
       const near = d3.least(every, ({p}) => Math.hypot(x(p[0]) - px, y(p[1]) - py));
-      if (near) said.text((near.p[2] || near.name) + ": " + spoken(near.p[0], chart.x) + ", " + spoken(near.p[1], chart.y));
+      if (near) said.text((near.p[2] || near.name) + ": " + spoken(near.p[0], chart.x) + ", "
+        + (low(near.p) < near.p[1] ? "plan on " + spoken(low(near.p), chart.y) + ", expect " : "") + spoken(near.p[1], chart.y));
     });
   }
 
@@ -277,10 +293,10 @@ const charts = (() => {
       if (drawing) drawing(box, room(box));
       return;
     }
-    const chart = pageData.charts[box.dataset.chart];
+    const chart = chartOf(box.dataset.chart);
     kinds[chart.kind](box, chart);
   };
-  const all = document.querySelectorAll("[data-chart], [data-draw]");
+  const all = [];
   function printing(isPrinting) {
     onPaper = isPrinting;
     all.forEach(box => { if (drawn.has(box)) draw(box); });
@@ -297,16 +313,39 @@ const charts = (() => {
       draw(target);
     }
   }));
-  all.forEach(box => watch.observe(box));
+  const add = box => {
+    all.push(box);
+    watch.observe(box);
+  };
+  document.querySelectorAll("[data-chart], [data-draw]").forEach(add);
 
   // Numbers are written when they are asked for: most never are.
-  document.querySelectorAll("[data-numbers]").forEach(box => box.parentElement.addEventListener("toggle", () => {
-    const chart = pageData.charts[box.dataset.numbers];
-    if (!box.firstChild) box.append(tableOf(chart.title, chart.columns, chart.numbers));
-  }));
+  function tell(fold, box, id) {
+    fold.addEventListener("toggle", () => {
+      const chart = chartOf(id);
+      if (!box.firstChild) box.append(tableOf(chart.title, chart.columns, chart.numbers));
+    });
+  }
+  document.querySelectorAll("[data-numbers]").forEach(box => tell(box.parentElement, box, box.dataset.numbers));
+
+  /** A chart with its title and its numbers, as the page's template has them. */
+  function figure(id) {
+    const chart = chartOf(id);
+    const caption = element("figcaption", "");
+    caption.append(element("strong", chart.title), " " + chart.reading);
+    const plot = element("div", "", {class: "plot", "data-chart": id});
+    const numbers = scrolling(chart.title);
+    const fold = element("details", "");
+    fold.append(element("summary", "The numbers"), numbers);
+    tell(fold, numbers, id);
+    const made = element("figure", "");
+    made.append(caption, plot, fold);
+    add(plot);
+    return made;
+  }
 
   return {
-    svgIn, axes,
+    svgIn, axes, figure,
     /** Lets a script of its own draw what its data-draw names, now and whenever its room changes. */
     draws(name, drawing) {
       own.set(name, drawing);

@@ -86,9 +86,8 @@
     const left = inFull.indexOf(pageData.chosen), right = inFull.indexOf(number);
     if (left >= 0 && right >= 0) {
       pageData.compare
-        .filter(row => !has.has(row.label) && !others.has(row.label) && row.values[left] !== row.values[right])
-        .filter(row => !["plan on", "expect", "price", "all-up mass", "thrust over weight", "power as flown"].includes(row.label))
-        .forEach(row => swapped.push([row.label, row.values[left], row.values[right]]));
+        .filter(([label, values]) => !has.has(label) && !others.has(label) && values[left] !== values[right])
+        .forEach(([label, values]) => swapped.push([label, values[left], values[right]]));
     }
     return {rows, swapped};
   }
@@ -233,8 +232,9 @@
   });
 
   // --- the address -----------------------------------------------------------------------------------
-  const folds = [...document.querySelectorAll("details[id]")];
-  const atFirst = folds.filter(fold => fold.open).map(fold => fold.id).join(".");
+  const folds = () => [...document.querySelectorAll("details[id]")];
+  const opened = () => folds().filter(fold => fold.open).map(fold => fold.id).join(".");
+  const atFirst = opened();
   function remember() {
     const said = new URLSearchParams();
     if (state.axis !== "price") said.set("against", state.axis);
@@ -242,7 +242,7 @@
     if (state.looked) said.set("looked", "1");
     if (state.pinned !== null) said.set("beside", state.pinned);
     if (state.sort !== "rank" || state.falling) said.set("sort", (state.falling ? "-" : "") + state.sort);
-    const open = folds.filter(fold => fold.open).map(fold => fold.id).join(".");
+    const open = opened();
     if (open !== atFirst) said.set("open", open);
     const text = said.toString();
     history.replaceState(null, "", text ? "#" + text : location.pathname + location.search);
@@ -250,6 +250,7 @@
 
   function recall() {
     const hash = decodeURIComponent(location.hash.slice(1));
+    details.have(hash);
     const target = hash && !hash.includes("=") && document.getElementById(hash);
     if (target) {
       for (let fold = target.closest("details"); fold; fold = fold.parentElement.closest("details")) fold.open = true;
@@ -270,11 +271,12 @@
     state.falling = by.startsWith("-");
     state.sort = by.replace(/^-/, "");
     const open = (said.get("open") ?? atFirst).split(".");
-    folds.forEach(fold => { fold.open = open.includes(fold.id); });
+    open.forEach(details.have);
+    folds().forEach(fold => { fold.open = open.includes(fold.id); });
     showSorted();
     show();
   }
-  folds.forEach(fold => fold.addEventListener("toggle", remember));
+  document.addEventListener("toggle", remember, true);
   addEventListener("hashchange", recall);
   recall();
   show();

@@ -248,6 +248,27 @@ final class Browser implements AutoCloseable {
     return text.split("/Type\\s*/Page\\b", -1).length - 1;
   }
 
+  /** How heavy a page may be, bytes: all of it with charts, what is not style or script of one, and one without. */
+  private static final int MOST_DRAWING = 350_000;
+
+  private static final int MOST_TOLD = 190_000;
+  private static final int MOST_STILL = 80_000;
+
+  /** A page is sent as a file, and opened on a phone. */
+  static void isLight(Path page) throws IOException {
+    var text = Files.readString(page);
+    var told = text.replaceAll("(?s)<style>.*?</style>", "")
+        .replaceAll("(?s)<script>.*?</script>", "")
+        .getBytes(StandardCharsets.UTF_8);
+    var isDrawing = text.contains("<script>");
+    assertThat(Files.size(page))
+        .as("bytes of %s", page.getFileName())
+        .isLessThanOrEqualTo(isDrawing ? MOST_DRAWING : MOST_STILL);
+    assertThat(told.length)
+        .as("bytes of HTML and data in %s", page.getFileName())
+        .isLessThanOrEqualTo(MOST_TOLD);
+  }
+
   private static void write(String name, byte[] bytes) {
     try {
       Files.createDirectories(PICTURES);

@@ -1,6 +1,7 @@
 package pappus.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -9,6 +10,9 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -20,6 +24,12 @@ import pappus.shop.SmallShop;
 final class FiguresInBrowserTest {
   private static final String BUILD =
       "cottongrass-4,spikerush-1303-3400*4,ligule-4x1.9x2*4,tidewell-2s-3500,culvert-6-whole,newteye-14-feather,stipule-wire,dewpond-220-16";
+
+  /** What tells pages of one scenario apart in a list of them. */
+  private static final Map<String, String> NAMES = Map.of(
+      "variation", "marsh: what varies",
+      "weighed", "marsh: weighed and flown",
+      "offer", "Offer 2026-014 for Mara Fenn, Windlass Row Kites and Quads");
 
   @TempDir
   private static Path folder;
@@ -45,16 +55,28 @@ final class FiguresInBrowserTest {
   }
 
   private static void look(String page, String title, int charts) throws IOException {
+    look(page, title, charts, 0);
+  }
+
+  /**
+   * @param drawn sheets of paper that a drawing takes beside what is told
+   */
+  private static void look(String page, String title, int charts, int drawn) throws IOException {
     var file = folder.resolve(page + ".html");
-    assertThat(Files.size(file)).isLessThan(1_000_000);
+    Browser.isLight(file);
     try (var browser = Browser.on(file)) {
       assertThat(browser.complaints()).isEmpty();
+      assertThat(String.valueOf(browser.run("return document.title;")))
+          .contains(NAMES.getOrDefault(page, title));
+      // What a row is about is its heading, for who hears it read.
+      assertThat(browser.all("tbody tr:not(:has(th[scope=row])):has(td:first-child:not(:empty))"))
+          .isEmpty();
       assertThat(browser.fetched()).isEqualTo(List.of());
       assertThat(browser.texts("h1")).containsExactly(title);
       assertThat(browser.all(".plot > svg")).hasSize(charts);
       browser.isAccessible();
       browser.picture(page);
-      assertThat(browser.sheets(page)).isBetween(1, 7);
+      assertThat(browser.sheets(page)).isBetween(1 + drawn, 7 + drawn);
     }
   }
 
@@ -115,6 +137,10 @@ final class FiguresInBrowserTest {
         "src/main/shop/stock.csv",
         "--date",
         "2026-05-31",
+        "--for",
+        "Mara Fenn",
+        "--number",
+        "2026-014",
         "--pdf",
         "--out",
         folder.toString()));
@@ -125,11 +151,31 @@ final class FiguresInBrowserTest {
             line -> line.matches("[ABC] costs EUR .*, above the scenario's budget of EUR 350\\."))
         .hasSize(3);
 
-    look("offer", "Offer", 0);
+    look("offer", "Offer 2026-014", 0);
+    cardsHaveOneScale();
     assertThat(sheets(Files.readAllBytes(folder.resolve("offer.pdf")))).isBetween(1, 2);
     var first = Files.readAllBytes(folder.resolve("offer.pdf"));
     assertThat(CommandRun.of(args).exitCode()).isZero();
     assertThat(folder.resolve("offer.pdf")).hasBinaryContent(first);
+  }
+
+  /** As many millimetres of an aircraft are as wide on each card, and what is over the budget is said on it. */
+  private static void cardsHaveOneScale() {
+    try (var browser = Browser.on(folder.resolve("offer.html"))) {
+      var scales = browser.all(".small-plan").stream()
+          .map(plan -> plan.getRect().getWidth()
+              / Double.parseDouble(plan.getDomAttribute("viewBox").split(" ")[2]))
+          .toList();
+      assertThat(scales).hasSize(3);
+      scales.forEach(scale -> assertThat(scale).isCloseTo(scales.get(0), within(0.02)));
+      assertThat(browser.texts(".compared th").subList(0, 3))
+          .containsExactly("Plan with", "Ready to fly", "Price");
+      assertThat(browser.all(".compared tr")).hasSize(9);
+      assertThat(browser.texts(".over"))
+          .hasSize(3)
+          .allMatch(text -> text.contains("your budget of EUR 350"));
+      assertThat(browser.one(".cautions").getText()).doesNotContain("current limiter");
+    }
   }
 
   private static int sheets(byte[] pdf) {
@@ -171,7 +217,60 @@ final class FiguresInBrowserTest {
         CommandRun.of("sheet", folder.resolve("result.json") + "#1", "--out", folder.toString());
 
     assertThat(run.err()).isEmpty();
-    look("sheet", "bird-survey: bench sheet", 0);
+    look("sheet", "bird-survey: bench sheet", 0, 2);
+    var page = folder.resolve("sheet.html");
+    try (var browser = Browser.on(page)) {
+      assertThat(browser.texts(".work > h2"))
+          .containsExactly(
+              "Before you buy",
+              "Before you mount",
+              "First power-up, propellers off",
+              "First-flight card");
+      assertThat(browser.all(".ticks input[type=checkbox]")).hasSizeGreaterThan(15);
+      assertThat(browser.all("#stack .plan-board")).hasSize(1);
+      assertThat(browser.all("#places .plan-disc, .tile .plan-bar")).hasSize(3);
+      isSaidOnce(browser.one("main").getText());
+    }
+  }
+
+  /** Sentences of the page that warn stand at one step each. */
+  private static void isSaidOnce(String page) {
+    for (var caution : List.of(
+        "nothing of this build was measured",
+        "charge at 1 C at most",
+        "local rules set its power and channel",
+        "is neither harmless nor exempt",
+        "through a current limiter set to")) {
+      assertThat(page.split(caution, -1)).as(caution).hasSize(2);
+    }
+  }
+
+  /** A millimetre of the drawing is one on paper, on sheets that show all of it. */
+  @Test
+  void printsThePlanInItsTrueSizeOnSheetsToJoin() throws IOException {
+    var run =
+        CommandRun.of("sheet", folder.resolve("result.json") + "#2", "--out", folder.toString());
+    assertThat(run.err()).isEmpty();
+    var page = Files.readString(folder.resolve("sheet.html"));
+    var whole = Pattern.compile("viewBox=\"0 0 ([0-9.]+) ([0-9.]+)\" width=\"([0-9.]+)mm\"")
+        .matcher(page.substring(page.indexOf("id=\"places\"")));
+    assertThat(whole.find()).isTrue();
+    assertThat(number(whole, 1) / number(whole, 3)).isCloseTo(2, within(0.01));
+    var tiles = Pattern.compile(
+            "class=\"plan-sheet\" viewBox=\"([0-9.-]+) ([0-9.-]+) ([0-9.]+) ([0-9.]+)\" width=\"([0-9.]+)mm\" height=\"([0-9.]+)mm\"")
+        .matcher(page);
+    var area = 0.0;
+    while (tiles.find()) {
+      assertThat(number(tiles, 5)).isEqualTo(number(tiles, 3)).isLessThanOrEqualTo(186);
+      assertThat(number(tiles, 6)).isEqualTo(number(tiles, 4)).isLessThanOrEqualTo(265);
+      // Less what both sides show of each other.
+      area += (number(tiles, 3) - 6) * (number(tiles, 4) - 6);
+    }
+    assertThat(area).isCloseTo(number(whole, 1) * number(whole, 2), within(10.0));
+  }
+
+  private static double number(Matcher found, int group) {
+    return Double.parseDouble(found.group(group));
   }
 
   @Test

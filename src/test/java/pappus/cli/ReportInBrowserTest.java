@@ -43,7 +43,7 @@ final class ReportInBrowserTest {
         CommandRun.of("recommend", SCENARIO, "--report", "--quiet", "--out", folder.toString());
     assertThat(run.exitCode()).isZero();
     answer = new ObjectMapper().readTree(folder.resolve("result.json").toFile());
-    assertThat(Files.size(folder.resolve("report.html"))).isLessThan(1_000_000);
+    Browser.isLight(folder.resolve("report.html"));
     browser = Browser.on(folder.resolve("report.html"));
   }
 
@@ -290,6 +290,32 @@ final class ReportInBrowserTest {
 
     browser.openAgain("#candidate-2");
     assertThat(browser.one("#candidate-2").getDomAttribute("open")).isNotNull();
+
+    browser.openAgain("#thrifty-parts");
+    assertThat(browser.texts("#thrifty-parts tbody th")).contains("motor", "all of it");
+  }
+
+  /** What is written when it is opened is what the command told. */
+  @Test
+  void writesABuildWhenItIsOpened() {
+    assertThat(browser.all("#candidate-2 table, #candidate-2 svg")).isEmpty();
+    browser.one("#candidate-2 > summary").click();
+
+    var row = answer.path("candidates").path(1);
+    assertThat(browser.texts("#candidate-2 .told-of figure figcaption strong"))
+        .containsExactly("What it weighs", "From above, forward up");
+    assertThat(browser.all("#candidate-2 svg .plan-disc")).hasSize(4);
+    browser.one("#candidate-2-parts > summary").click();
+    assertThat(browser.texts("#candidate-2-parts tbody td:nth-of-type(2)"))
+        .contains(row.path("roles").path("motor").asString());
+    browser.one("#candidate-2-curves > summary").click();
+    browser.run(
+        "document.querySelectorAll('#candidate-2-curves figure details').forEach(one => one.open = true);");
+    browser.desk();
+    assertThat(browser.all("#candidate-2-curves .plot > svg")).hasSize(4);
+    assertThat(browser.texts("#candidate-2-curves figure:nth-of-type(2) tbody th"))
+        .hasSizeGreaterThan(15);
+    assertThat(browser.complaints()).isEmpty();
   }
 
   /** Small numbers of the table and the panel are those of the command. */

@@ -81,7 +81,9 @@ class SheetCommandTest {
     assertThat(json.out()).isEqualTo(file("sheet.json"));
     assertThat(sheet("#1", "--format", "csv").out()).isEqualTo(file("weighing.csv"));
     assertThat(sheet("#1", "--format", "markdown").out())
-        .contains("## Weighing\n\n| what |", "1. Propellers off.");
+        .contains(
+            "## On the scale: what each line may weigh, and what it does\n\n| what |",
+            "1. Propellers off.");
   }
 
   @Test

@@ -12,29 +12,43 @@ import pappus.scenario.Scenario;
 public final class Cautions {
   private Cautions() {}
 
-  /** Cautions for a build, at the places they matter. */
+  /** Cautions for a build, in the order in which they matter. */
   public static List<String> of(Assessment assessment, Scenario scenario) {
     var cautions = new ArrayList<String>();
-    cautions.add(
-        "Estimates: nothing of this build was measured. Weigh it, fly it gently and plan with the lower figure.");
+    cautions.add(ESTIMATES);
     cautions.add(
         "Bench: propellers off until the last step; check polarity with a meter; first power through a current limiter.");
-    assessment
+    pack(assessment).ifPresent(cautions::add);
+    heat(assessment, scenario).ifPresent(cautions::add);
+    cautions.add(VIDEO);
+    cautions.add(flight(scenario));
+    return cautions;
+  }
+
+  /** Before anybody relies on a number. */
+  public static final String ESTIMATES =
+      "Estimates: nothing of this build was measured. Weigh it, fly it gently and plan with the lower figure.";
+
+  /** Before a transmitter gets power. */
+  public static final String VIDEO =
+      "Video: never power a transmitter without its antenna; local rules set its power and channel.";
+
+  /** Before the pack is charged; absent without one. */
+  public static Optional<String> pack(Assessment assessment) {
+    return assessment
         .build()
         .battery()
-        .ifPresent(
-            pack -> cautions.add(
-                "Pack: choose "
-                    + pack.chemistry().label()
-                    + " on the charger, stay with it, charge at 1 C at most unless its maker says more; never charge a puffed, dented or over-drained pack."));
-    heat(assessment, scenario).ifPresent(cautions::add);
-    cautions.add(
-        "Video: never power a transmitter without its antenna; local rules set its power and channel.");
-    cautions.add(
-        "Flight: first hover in the open, low, for one minute; check the failsafe with propellers off. A mass below a cap"
-            + scenario.massCap().because()
-            + " is neither harmless nor exempt from airspace, privacy and registration rules: those are yours to check.");
-    return cautions;
+        .map(
+            pack -> "Pack: choose "
+                + pack.chemistry().label()
+                + " on the charger, stay with it, charge at 1 C at most unless its maker says more; never charge a puffed, dented or over-drained pack.");
+  }
+
+  /** Before it takes off. */
+  public static String flight(Scenario scenario) {
+    return "Flight: first hover in the open, low, for one minute; check the failsafe with propellers off. A mass below a cap"
+        + scenario.massCap().because()
+        + " is neither harmless nor exempt from airspace, privacy and registration rules: those are yours to check.";
   }
 
   /** The same, each in a line: {@code assess} has all of it. */
@@ -71,7 +85,8 @@ public final class Cautions {
         .map(heat -> "Windings: " + reached(heat) + " (" + Heat.ASSUMPTION + ").");
   }
 
-  private static Optional<String> heat(Assessment assessment, Scenario scenario) {
+  /** Before it is flown for long; absent where windings stay cool. */
+  public static Optional<String> heat(Assessment assessment, Scenario scenario) {
     return assessment
         .flight()
         .map(flight -> Heat.of(scenario, assessment))

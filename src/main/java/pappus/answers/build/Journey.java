@@ -6,10 +6,12 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import pappus.assessment.Assessment;
 import pappus.assessment.flight.Course;
+import pappus.assessment.flight.FlightCurves;
 import pappus.assessment.flight.FlightEstimate;
 import pappus.assessment.flight.Speeds;
 import pappus.assessment.flight.Stretch;
 import pappus.document.Spoken;
+import pappus.doubt.Band;
 import pappus.physics.flight.ForwardFlight;
 import pappus.scenario.Flight.Style;
 
@@ -18,6 +20,41 @@ public final class Journey {
   private static final double FAR_METRES = 10_000;
 
   private Journey() {}
+
+  /** Seconds to plan with: the band's low end, or that share of the flight where the band is of a range. */
+  public static double plannedSeconds(Assessment assessment, Band band) {
+    return plannedSeconds(assessment, band, 1);
+  }
+
+  /**
+   * The same, of which only a share is flown; what comes before and after a stay is flown whole.
+   *
+   * @param share 0 to 1
+   */
+  public static double plannedSeconds(Assessment assessment, Band band, double share) {
+    var flight = assessment.flight().orElseThrow();
+    var planned = share
+        * (flight.isForRange()
+            ? band.planWith() * flight.seconds()
+            : Math.min(band.low(), flight.seconds()));
+    return planned + flight.endurance().seconds() - flight.seconds();
+  }
+
+  /**
+   * When to turn back: by the pack, or before that where a link of a flight out and back ends first.
+   *
+   * @param curves of the same assessment
+   * @param planWith share of the flight to plan with, 0 to 1
+   */
+  public static Optional<FlightCurves.Landmark> turnBack(
+      Assessment assessment, FlightCurves curves, double planWith) {
+    var course = assessment.flight().orElseThrow().course();
+    return TurnRound.of(assessment, planWith)
+        .filter(turn -> turn.link().isPresent())
+        .flatMap(turn -> curves.after(
+            turn.metres() / course.orElseThrow().stretches().get(0).groundSpeedMPerS()))
+        .or(() -> curves.turnBack(course, planWith));
+  }
 
   /**
    * Sentences on the flight of a build that flies; none on a hover.

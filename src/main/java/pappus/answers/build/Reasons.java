@@ -4,13 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 import pappus.assessment.Assessment;
 import pappus.assessment.Finding;
 import pappus.assessment.Limit;
 import pappus.assessment.LimitKind;
 import pappus.assessment.flight.Course;
 import pappus.assessment.flight.FlightEstimate;
-import pappus.compatibility.Verdict;
 import pappus.document.Spoken;
 import pappus.doubt.Band;
 import pappus.evidence.BuildFigures;
@@ -389,23 +389,53 @@ public final class Reasons {
 
   /** Everything fit rules have to say besides "fits": clashes first, then what is not known, then notes. */
   public static List<String> findings(Assessment assessment) {
-    var clashes = new ArrayList<String>();
-    var unknown = new ArrayList<String>();
-    var notes = new ArrayList<String>();
-    for (var finding : assessment.findings()) {
-      Verdict verdict = finding.verdict();
-      verdict.match(
-          fits -> notes.addAll(fits.notes().stream().map(Sentence::text).toList()),
-          clash -> clashes.add(finding
-                  .waiver()
-                  .map(waiver -> "Set aside (" + finding.rule() + ", " + waiver.reason() + "): ")
-                  .orElse("Clash (" + finding.rule() + "): ")
-              + clash.reason().text()),
-          missing -> unknown.add(
-              "Not known (" + finding.rule() + "): " + missing.missingFact().text() + "."));
-    }
-    clashes.addAll(unknown);
-    clashes.addAll(notes);
-    return clashes;
+    var clashes = assessment.findings().stream().flatMap(Reasons::clash);
+    return Stream.of(clashes, notKnown(assessment).stream(), notes(assessment).stream())
+        .flatMap(texts -> texts)
+        .toList();
+  }
+
+  private static Stream<String> clash(Finding finding) {
+    return finding
+        .verdict()
+        .match(
+            fits -> Stream.empty(),
+            clash -> Stream.of(finding
+                    .waiver()
+                    .map(waiver -> "Set aside (" + finding.rule() + ", " + waiver.reason() + "): ")
+                    .orElse("Clash (" + finding.rule() + "): ")
+                + clash.reason().text()),
+            missing -> Stream.empty());
+  }
+
+  /** What the catalogue does not say and fit rules ask: to be looked up before anything is bought. */
+  public static List<String> notKnown(Assessment assessment) {
+    return assessment.findings().stream()
+        .flatMap(finding -> finding
+            .verdict()
+            .<Stream<String>>match(
+                fits -> Stream.empty(),
+                clash -> Stream.empty(),
+                missing -> Stream.of("Not known (" + finding.rule() + "): "
+                    + missing.missingFact().text() + ".")))
+        .toList();
+  }
+
+  /** What is to be minded where parts fit, or were let pass. */
+  public static List<String> toMind(Assessment assessment) {
+    return Stream.concat(
+            assessment.findings().stream().flatMap(Reasons::clash), notes(assessment).stream())
+        .toList();
+  }
+
+  private static List<String> notes(Assessment assessment) {
+    return assessment.findings().stream()
+        .flatMap(finding -> finding
+            .verdict()
+            .<Stream<String>>match(
+                fits -> fits.notes().stream().map(Sentence::text),
+                clash -> Stream.empty(),
+                missing -> Stream.empty()))
+        .toList();
   }
 }

@@ -74,7 +74,7 @@ public final class CalibrationPage {
         propeller -> propeller::powerCoefficient));
     var tables = new LinkedHashMap<String, Table>();
     tables.put("Motors with their controllers", motors());
-    return FiguresPage.of(lines, charts, tables, List.of(Cautions.general()), tool);
+    return FiguresPage.of(lines.get(0), lines, charts, tables, List.of(Cautions.general()), tool);
   }
 
   private static String said(ErrorSummary errors) {
@@ -96,8 +96,7 @@ public final class CalibrationPage {
             .add(new Point(
                 row.thrustGrams(),
                 found.errorPercent(row),
-                "%s with %s".formatted(row.motorKey(), row.propellerKey()),
-                ""));
+                "%s with %s".formatted(row.motorKey(), row.propellerKey())));
       });
     }
     var cells = new ArrayList<List<Object>>();
@@ -117,7 +116,7 @@ public final class CalibrationPage {
         Axis.fromZero("thrust", "gf", 0),
         Axis.of("error", "%", 1),
         byMotor.entrySet().stream()
-            .map(each -> new Series(each.getKey(), Style.FAINT_POINTS, each.getValue()))
+            .map(each -> new Series(each.getKey(), Style.SMALL_POINTS, each.getValue()))
             .toList(),
         List.of(Mark.across(0, "as read")),
         new Table(

@@ -3,7 +3,7 @@ package pappus.answers.drawing;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import pappus.answers.sheet.FirstFlight;
+import pappus.answers.build.Journey;
 import pappus.assessment.Assessment;
 import pappus.assessment.MassTable;
 import pappus.assessment.flight.FlightCurves;
@@ -12,10 +12,8 @@ import pappus.assessment.flight.PowerSplit;
 import pappus.document.Chart;
 import pappus.document.Chart.Axis;
 import pappus.document.Chart.Mark;
-import pappus.document.Chart.Point;
 import pappus.document.Chart.Series;
 import pappus.document.Chart.Share;
-import pappus.document.Chart.Style;
 import pappus.document.Spoken;
 import pappus.document.Table;
 import pappus.doubt.Band;
@@ -156,13 +154,10 @@ public final class BuildCharts {
   }
 
   private Chart volts() {
-    var points = new ArrayList<Point>();
     var rows = new ArrayList<List<Object>>();
     for (var moment : curves.flight()) {
-      var minutes = moment.seconds() / 60;
-      points.add(Point.of(minutes, moment.volts()));
       rows.add(List.of(
-          minutes,
+          moment.seconds() / 60,
           moment.volts(),
           moment.currentA(),
           moment.usedCoulomb() / 3.6,
@@ -170,10 +165,10 @@ public final class BuildCharts {
     }
     var marks = new ArrayList<Mark>();
     var said = new ArrayList<String>();
-    FirstFlight.turnBack(assessment, curves, band.planWith())
+    Journey.turnBack(assessment, curves, band.planWith())
         .ifPresent(home -> mark("turn back", home, marks, said));
     curves
-        .after(FirstFlight.plannedSeconds(assessment, band))
+        .after(Journey.plannedSeconds(assessment, band))
         .ifPresent(end -> mark("land", end, marks, said));
     var cells = assessment.build().battery().orElseThrow().cellsInSeries();
     return Chart.xy(
@@ -182,11 +177,11 @@ public final class BuildCharts {
         "%s; volts in flight, %s cells.".formatted(Spoken.sentence(String.join(", ", said)), cells),
         Axis.fromZero("time in the air", "min", 1),
         Axis.of("pack", "V", 2),
-        List.of(new Series("pack", Style.LINE, points)),
+        List.of(Series.ofTable("pack", 0, 1)),
         marks,
         new Table(
             List.of(
-                Table.Column.number("min", "minutes", 1),
+                Table.Column.number("min", "minutes", 2),
                 Table.Column.number("V", "volts", 2),
                 Table.Column.number("A", "amps", 2),
                 Table.Column.number("mAh used", "used_mah", 0),
@@ -205,12 +200,9 @@ public final class BuildCharts {
   private Chart throttle() {
     var kept = 1 - assessment.flight().orElseThrow().thrustLost();
     var grams = assessment.mass().grams();
-    var points = new ArrayList<Point>();
     var rows = new ArrayList<List<Object>>();
-    points.add(Point.of(0, 0));
     for (var one : curves.throttle()) {
       var thrust = 1000 * kept * one.thrustN() / Units.GRAVITY_M_PER_S2;
-      points.add(Point.of(100 * one.duty(), thrust));
       rows.add(
           List.of(100 * one.duty(), thrust, thrust / grams, one.busCurrentA(), one.busVolts()));
     }
@@ -222,7 +214,7 @@ public final class BuildCharts {
             .formatted(Spoken.number(hover, 0), Spoken.number(flight.thrustToWeight(), 1)),
         Axis.fromZero("throttle", "%", 0),
         Axis.fromZero("thrust", "gf", 0),
-        List.of(new Series("thrust of all motors", Style.LINE, points)),
+        List.of(Series.ofTable("thrust of all motors", 0, 1)),
         List.of(
             Mark.upright(hover, "hover"),
             Mark.across(grams, "weight"),
@@ -232,7 +224,7 @@ public final class BuildCharts {
                     .formatted(Spoken.number(scenario.leastThrustToWeight(), 1)))),
         new Table(
             List.of(
-                Table.Column.number("throttle %", "throttle_percent", 0),
+                Table.Column.number("throttle %", "throttle_percent", 1),
                 Table.Column.number("gf", "thrust_gf", 0),
                 Table.Column.number("over weight", "over_weight", 2),
                 Table.Column.number("A", "amps", 1),
@@ -241,10 +233,8 @@ public final class BuildCharts {
   }
 
   private Chart airspeed() {
-    var points = new ArrayList<Point>();
     var rows = new ArrayList<List<Object>>();
     for (var step : curves.power()) {
-      points.add(Point.of(step.airspeedMPerS(), step.watts()));
       rows.add(List.of(step.airspeedMPerS(), 3.6 * step.airspeedMPerS(), step.watts()));
     }
     var marks = new ArrayList<Mark>();
@@ -258,7 +248,7 @@ public final class BuildCharts {
         "In calm air, from standing to the top speed, which is an upper bound; the least tried part of the physics.",
         Axis.fromZero("airspeed", "m/s", 1),
         Axis.fromZero("power from the battery", "W", 1),
-        List.of(new Series("power", Style.LINE, points)),
+        List.of(Series.ofTable("power", 0, 2)),
         marks,
         new Table(
             List.of(

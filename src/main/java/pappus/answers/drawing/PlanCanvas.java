@@ -67,13 +67,26 @@ final class PlanCanvas {
   /**
    * What was drawn.
    *
-   * @param halves how many times smaller it is printed
+   * @param smaller how many times smaller it is printed
    * @param distances what the drawing measures, in sentences
    */
-  Plan plan(int halves, String distances) {
-    var description =
-        "Plan view from above, forward up. " + String.join(" ", key) + " " + distances;
-    return new Plan(width, height, halves, circles, boxes, lines, words, key, description);
+  Plan plan(int smaller, String distances) {
+    return new Plan(
+        width,
+        height,
+        1.0 / smaller,
+        "From above, forward up",
+        (smaller == 1
+                ? "Printed at 100 % it is true to scale: check the bar."
+                : "Printed at 100 %% it is to the scale 1:%s: the bar of 50 mm measures %s mm."
+                    .formatted(smaller, mm(PlanMeasures.BAR_MM / smaller)))
+            + " Arms are drawn as lines, boards as the squares of their holes, the camera by its width: records know no more.",
+        circles,
+        boxes,
+        lines,
+        words,
+        key,
+        distances);
   }
 
   /** As lengths are told. */

@@ -18,10 +18,10 @@ import pappus.scenario.Scenario;
 
 /** Draws a build from above, to scale, from what the catalogue knows of its parts. */
 public final class PlanDrawing {
-  /** What an A4 sheet holds with its margins, mm. */
+  /** What an A4 sheet holds with its margins and what is said beside the drawing, mm. */
   private static final double SHEET_WIDE = 186;
 
-  private static final double SHEET_TALL = 240;
+  private static final double SHEET_TALL = 190;
   private static final double ROOM = 6;
 
   /** Records do not know how deep a camera is: a mark of its width. */
@@ -62,12 +62,10 @@ public final class PlanDrawing {
     payload();
     assessment.fitting().placing().ifPresent(this::balance);
     var measures = new PlanMeasures(canvas, assessment, frame);
-    measures.draw(SHEET_TALL);
-    var halves = frame.frontSpacingMillimetres() > SHEET_WIDE - 2 * ROOM
-            || frame.sideSpacingMillimetres() > SHEET_TALL - 2 * ROOM
-        ? 2
-        : 1;
-    return canvas.plan(halves, measures.said());
+    measures.draw();
+    var smaller = (int)
+        Math.max(1, Math.ceil(Math.max(canvas.width / SHEET_WIDE, canvas.height / SHEET_TALL)));
+    return canvas.plan(smaller, measures.said());
   }
 
   /** Of its disc, mm. */

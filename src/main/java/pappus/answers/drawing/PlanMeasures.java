@@ -13,7 +13,8 @@ import pappus.part.Propeller;
  * What is measured in a plan: the nearest ways past the propellers, the motor axes, and a bar to check the print by.
  */
 final class PlanMeasures {
-  private static final double BAR_MM = 50;
+  /** By which a print is checked. */
+  static final double BAR_MM = 50;
 
   private final PlanCanvas canvas;
   private final Assessment assessment;
@@ -25,12 +26,8 @@ final class PlanMeasures {
     this.frame = frame;
   }
 
-  /**
-   * Draws them.
-   *
-   * @param tall what a sheet shows of the drawing, mm
-   */
-  void draw(double tall) {
+  /** Draws them. */
+  void draw() {
     var build = assessment.build();
     build.propeller().ifPresent(propeller -> {
       tips(propeller);
@@ -40,8 +37,7 @@ final class PlanMeasures {
               assessment.fitting().placing().ifPresent(placing -> pack(pack, placing, propeller)));
     });
     spacings();
-    // Within what a sheet shows of a drawing that is larger.
-    var y = 5 - Math.min(canvas.height, tall) / 2;
+    var y = 5 - canvas.height / 2;
     canvas.line(-BAR_MM / 2, y, BAR_MM / 2, y, "bar");
     canvas.word(0, y + 2, mm(BAR_MM) + " mm", "middle", "size");
   }

@@ -2,8 +2,10 @@ package pappus.answers.explain;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import pappus.answers.build.ArmWords;
 import pappus.answers.build.BuildLines;
 import pappus.answers.build.Changes;
@@ -24,6 +26,8 @@ import pappus.scenario.Scenario;
 public final class SideBySide {
   private static final String NOTHING = "-";
   private static final String PLANNED = "plan on";
+  private static final String EXPECTED = "expect";
+  private static final String POWER = "power as flown";
   private static final String MASS = "all-up mass";
   private static final String THRUST = "T/W";
   private static final String PRICE = "price";
@@ -63,6 +67,15 @@ public final class SideBySide {
     return ordered;
   }
 
+  /** Lines for a page that tells parts, flight, mass, thrust, power and price of each by itself. */
+  public List<Row> more() {
+    var told = new HashSet<>(List.of(PLANNED, EXPECTED, MASS, THRUST, POWER, PRICE));
+    Stream.of(Role.values()).map(Role::label).forEach(told::add);
+    return rows().stream()
+        .filter(row -> !told.contains(row.label()) || row.values().contains(BUILT_IN))
+        .toList();
+  }
+
   private static String part(Assessment assessment, Role role) {
     var build = assessment.build();
     return build.part(role).map(Part::name).orElse(build.fills(role) ? BUILT_IN : NOTHING);
@@ -76,14 +89,14 @@ public final class SideBySide {
     var figures = new Figures(scenario.isForRange());
     var unit = " " + figures.unit();
     rows.add(row(PLANNED, build -> told(build, figures.planned(build) + unit)));
-    rows.add(row("expect", build -> told(build, figures.expected(build) + unit)));
+    rows.add(row(EXPECTED, build -> told(build, figures.expected(build) + unit)));
     if (builds.stream().anyMatch(Assessment::isBeyondBelief)) {
       rows.add(row("credible", build -> build.isBeyondBelief() ? "? too good to be true" : "yes"));
     }
     rows.add(row(MASS, build -> Spoken.number(build.mass().grams(), 1) + " g"));
     rows.add(row("chance under the mass cap", build -> BuildLines.chance(build, scenario)));
     rows.add(flown(THRUST, flight -> Spoken.number(flight.thrustToWeight(), 2)));
-    rows.add(flown("power as flown", flight -> Spoken.number(flight.flownW(), 1) + " W"));
+    rows.add(flown(POWER, flight -> Spoken.number(flight.flownW(), 1) + " W"));
     rows.add(flown("electronics", flight -> Spoken.number(flight.split().avionicsW(), 1) + " W"));
     rows.add(flown("throttle in hover", flight -> Spoken.number(100 * flight.duty(), 0) + " %"));
     rows.add(row("arms bend at", SideBySide::arms));

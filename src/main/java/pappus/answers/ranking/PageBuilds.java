@@ -8,10 +8,10 @@ import java.util.stream.Stream;
 import pappus.assessment.Assessment;
 import pappus.assessment.flight.FlightEstimate;
 import pappus.document.Chart;
+import pappus.document.Numbered;
 import pappus.part.Part;
 import pappus.part.Role;
 import pappus.ranking.Candidate;
-import pappus.ranking.ParetoFront;
 import pappus.ranking.Picks;
 import pappus.ranking.Ranking;
 
@@ -26,11 +26,12 @@ final class PageBuilds {
   private final double deviations;
 
   /**
+   * @param front of it what the page shows, the longest or farthest flight first
    * @param deviations of mass kept below the cap
    */
-  PageBuilds(Ranking ranking, ParetoFront front, double deviations) {
+  PageBuilds(Ranking ranking, List<Assessment> front, double deviations) {
     this.deviations = deviations;
-    front.builds().forEach(this::add);
+    front.forEach(this::add);
     this.onFront = builds.size();
     ranking.picks().picks().forEach(pick -> add(pick.build()));
     ranking.picks().givingUp().stream().map(Picks.GivenUp::build).forEach(this::add);
@@ -93,18 +94,5 @@ final class PageBuilds {
   /** All builds. */
   Stream<Assessment> all() {
     return builds.stream();
-  }
-
-  /** Things by number, each once. */
-  private static final class Numbered {
-    private final Map<List<Object>, Integer> numbers = new LinkedHashMap<>();
-
-    int of(List<Object> thing) {
-      return numbers.computeIfAbsent(List.copyOf(thing), key -> numbers.size());
-    }
-
-    List<List<Object>> all() {
-      return List.copyOf(numbers.keySet());
-    }
   }
 }

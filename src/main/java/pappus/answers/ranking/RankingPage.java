@@ -60,13 +60,14 @@ public final class RankingPage {
       content.put("cautions", List.of(Cautions.brief()));
       return Pages.of("nothing", content);
     }
-    var builds = new PageBuilds(ranking, front, assessor.deviations());
-    var chosen = chosen(ranking);
-    var first =
-        new FirstScreens(assessor, ranking, builds).of(chosen.build, chosen.band, chosen.anchor);
     var sliders = front.builds().isEmpty()
         ? Optional.<Sliders>empty()
         : Optional.of(new Sliders(scenario, front, assessor.deviations()));
+    var builds = new PageBuilds(
+        ranking, sliders.map(Sliders::shown).orElse(List.of()), assessor.deviations());
+    var chosen = chosen(ranking);
+    var first =
+        new FirstScreens(assessor, ranking, builds).of(chosen.build, chosen.band, chosen.anchor);
     var views = new CandidateViews(assessor, ranking, builds).all();
     var table = RankingTable.of(scenario, ranking.candidates()).withoutLast().withoutLast();
     var charts = views.stream().flatMap(CandidateView::charts).toList();
@@ -77,6 +78,7 @@ public final class RankingPage {
             charts,
             data(ranking, builds, first, chosen, sliders, views),
             "trade.js",
+            "builds.js",
             "ranking.js"));
     content.put("first", first);
     content.put("sliders", sliders.orElse(null));
@@ -135,6 +137,7 @@ public final class RankingPage {
     data.put("anchors", anchors);
     sliders.ifPresent(found -> data.put("front", found.content()));
     data.put("compare", compared(views, builds));
+    data.put("details", Details.of(views));
     return data;
   }
 
@@ -156,18 +159,11 @@ public final class RankingPage {
         .orElse(List.of());
   }
 
-  /** Every line of a comparison of the builds that the page tells in full, with a text for each. */
-  private List<Map<String, Object>> compared(List<CandidateView> views, PageBuilds builds) {
+  /** What a comparison says beside numbers and parts, with a text for each of the builds told in full. */
+  private List<Object> compared(List<CandidateView> views, PageBuilds builds) {
     var all = builds.all().toList();
     var told = views.stream().map(view -> all.get(view.number())).toList();
     return new SideBySide(scenario, told)
-        .rows().stream()
-            .map(row -> {
-              Map<String, Object> content = new LinkedHashMap<>();
-              content.put("label", row.label());
-              content.put("values", row.values());
-              return content;
-            })
-            .toList();
+        .more().stream().<Object>map(row -> List.of(row.label(), row.values())).toList();
   }
 }

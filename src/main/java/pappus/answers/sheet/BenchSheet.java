@@ -122,11 +122,6 @@ public record BenchSheet(
     return missing;
   }
 
-  /** The section of the table that is written on. */
-  public static boolean isWrittenOn(SheetSection section) {
-    return section.key().equals("weighing");
-  }
-
   /** Whether it is as the result told, and flies. */
   public boolean isSound() {
     return assessment.isFeasible() && !card.isEmpty();

@@ -42,7 +42,7 @@ public final class BenchWords {
       "Check polarity with a meter on both halves before they ever meet. Amps are what such plugs carry continuously (common practice, no published source).";
 
   public static final String ANTENNAS =
-      "Never power a transmitter without its antenna, not even for a moment: it can burn. Plugs that look alike need not mate; opposite circular hands lose most of the signal.";
+      "Plugs that look alike need not mate; opposite circular hands lose most of the signal.";
 
   public static final String WEIGHING =
       "Weigh small parts ten at a time. Write the grams of each line, all pieces together, into weighing.csv: weigh --masses reads it and skips blanks.";
@@ -185,7 +185,7 @@ public final class BenchWords {
         .videoSender()
         .ifPresent(
             sender -> steps.add(
-                "Antennas on, on every port, before any power. Put a fan on the video transmitter, which has no airflow on the bench, and set it to its lowest power as soon as it can be set."));
+                "Antennas on, on every port, before any power: without one a transmitter burns in a moment. Put a fan on the video transmitter, which has no airflow on the bench, and set it to its lowest power as soon as it can be set; local rules set its power and channel."));
     assessment
         .flight()
         .ifPresent(flight -> build

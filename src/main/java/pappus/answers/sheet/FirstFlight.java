@@ -2,8 +2,7 @@ package pappus.answers.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
-import pappus.answers.build.TurnRound;
+import pappus.answers.build.Journey;
 import pappus.assessment.Assessment;
 import pappus.assessment.Heat;
 import pappus.assessment.flight.FlightCurves;
@@ -61,41 +60,6 @@ public final class FirstFlight {
   public static final String STAY =
       "Turn back is when the planned stay is over: the charge kept back counts on a way home that takes more than it should.";
 
-  /** Seconds to plan with: the band's low end, or that share of the flight where the band is of a range. */
-  public static double plannedSeconds(Assessment assessment, Band band) {
-    return plannedSeconds(assessment, band, 1);
-  }
-
-  /**
-   * The same, of which only a share is flown; what comes before and after a stay is flown whole.
-   *
-   * @param share 0 to 1
-   */
-  static double plannedSeconds(Assessment assessment, Band band, double share) {
-    var flight = assessment.flight().orElseThrow();
-    var planned = share
-        * (flight.isForRange()
-            ? band.planWith() * flight.seconds()
-            : Math.min(band.low(), flight.seconds()));
-    return planned + flight.endurance().seconds() - flight.seconds();
-  }
-
-  /**
-   * When to turn back: by the pack, or before that where a link of a flight out and back ends first.
-   *
-   * @param curves of the same assessment
-   * @param planWith share of the flight to plan with, 0 to 1
-   */
-  public static Optional<FlightCurves.Landmark> turnBack(
-      Assessment assessment, FlightCurves curves, double planWith) {
-    var course = assessment.flight().orElseThrow().course();
-    return TurnRound.of(assessment, planWith)
-        .filter(turn -> turn.link().isPresent())
-        .flatMap(turn -> curves.after(
-            turn.metres() / course.orElseThrow().stretches().get(0).groundSpeedMPerS()))
-        .or(() -> curves.turnBack(course, planWith));
-  }
-
   /** Doubt of power and so of charge drawn in a given time, share: the band's but for what the pack holds. */
   public static double powerDoubt(Band band) {
     return band.halfWidthWithout(Doubt.CAPACITY);
@@ -123,7 +87,7 @@ public final class FirstFlight {
         "more solder, glue or wire than counted, or one heavy part: weigh part by part",
         "a part is missing or lighter than listed, or the scale: check it with a coin"));
     curves.fresh().ifPresent(hover -> addHover(assessment, hover, band, suspects));
-    var planned = plannedSeconds(assessment, band);
+    var planned = Journey.plannedSeconds(assessment, band);
     curves
         .after(planned)
         .ifPresent(landed -> suspects.add(new Suspect(

@@ -96,15 +96,15 @@ final class FlightCard {
   }
 
   private SheetSection landmarks() {
-    var planned = FirstFlight.plannedSeconds(assessment, band);
+    var planned = Journey.plannedSeconds(assessment, band);
     var rows = new ArrayList<List<Object>>();
     // Who lands earlier has to turn back earlier: each timer has a turn back of its own.
-    FirstFlight.turnBack(assessment, curves, FirstFlight.FIRST_PACKS * band.planWith())
+    Journey.turnBack(assessment, curves, FirstFlight.FIRST_PACKS * band.planWith())
         .ifPresent(at -> rows.add(landmark("turn back, first packs", at, false)));
     curves
-        .after(FirstFlight.plannedSeconds(assessment, band, FirstFlight.FIRST_PACKS))
+        .after(Journey.plannedSeconds(assessment, band, FirstFlight.FIRST_PACKS))
         .ifPresent(at -> rows.add(landmark("land: timer, first packs", at, true)));
-    FirstFlight.turnBack(assessment, curves, band.planWith())
+    Journey.turnBack(assessment, curves, band.planWith())
         .ifPresent(at -> rows.add(landmark("turn back", at, false)));
     curves.after(planned).ifPresent(at -> rows.add(landmark("land: timer", at, true)));
     curves.land().ifPresent(at -> {

@@ -20,4 +20,19 @@ public record SheetSection(String key, String title, Table table, List<String> s
   public boolean isEmpty() {
     return table.rows().isEmpty() && says.isEmpty();
   }
+
+  /** Whether it lists what is bought. */
+  boolean isBought() {
+    return key.equals("purchases");
+  }
+
+  /** Whether each of its rows has a box to tick: what is bought, screwed in or cut. */
+  public boolean isTicked() {
+    return List.of("purchases", "screws", "wires").contains(key);
+  }
+
+  /** Whether one of its columns is written into. */
+  public boolean isWrittenOn() {
+    return key.equals("weighing");
+  }
 }

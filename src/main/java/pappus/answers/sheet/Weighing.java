@@ -36,28 +36,28 @@ final class Weighing {
     for (var line : assessment.mass().lines()) {
       rows.add(List.of(
           line.label(),
-          line.part().map(Part::id).orElse(""),
-          line.pieces(),
-          line.grams() / line.pieces(),
           line.grams(),
           line.doubtGrams(),
-          ""));
+          "",
+          line.pieces(),
+          line.grams() / line.pieces(),
+          line.part().map(Part::id).orElse("")));
     }
     rows.add(whole("dry: all but pack and payload", WeighIn.dry(assessment)));
     rows.add(whole("pack, with leads and plug", pack()));
     rows.add(whole("ready to fly", assessment.mass()));
     return new SheetSection(
         "weighing",
-        "Weighing",
+        "On the scale: what each line may weigh, and what it does",
         new Table(
             List.of(
                 Table.Column.text("what", "what"),
-                Table.Column.text("part", "part"),
+                Table.Column.number("may weigh, g", "expected_g", 1),
+                Table.Column.number("±", "doubt_g", 1),
+                Table.Column.text("scale, g", "scale_g"),
                 Table.Column.number("pieces", "pieces", 0),
                 Table.Column.number("g each", "each_g", 2),
-                Table.Column.number("g in all", "expected_g", 1),
-                Table.Column.number("±", "doubt_g", 1),
-                Table.Column.text("scale, g", "scale_g")),
+                Table.Column.text("part", "part")),
             rows),
         List.of(
             BenchWords.WEIGHING,
@@ -65,7 +65,7 @@ final class Weighing {
   }
 
   private static List<Object> whole(String what, MassTable table) {
-    return List.of(what, "", 1, table.grams(), table.grams(), table.doubtGrams(), "");
+    return List.of(what, table.grams(), table.doubtGrams(), "", 1, table.grams(), "");
   }
 
   private MassTable pack() {

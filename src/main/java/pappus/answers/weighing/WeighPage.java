@@ -4,12 +4,16 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import pappus.answers.build.Cautions;
+import pappus.assessment.Assessor;
 import pappus.document.Chart;
 import pappus.document.Chart.Axis;
 import pappus.document.Chart.Beside;
 import pappus.document.Chart.Mark;
 import pappus.document.FiguresPage;
 import pappus.document.Table;
+import pappus.doubt.Doubts;
+import pappus.reliance.Doubt;
+import pappus.reliance.Reliance;
 import pappus.weighing.StyleFit;
 import pappus.weighing.WeighIn;
 
@@ -22,16 +26,32 @@ public final class WeighPage {
    *
    * @param report the same in words and tables
    * @param written names of the files that were written
+   * @param assessor who judges how sure the estimate of a flight is
    * @param tool its version, told at the foot
    */
-  public static String of(WeighIn result, WeighReport report, List<String> written, String tool) {
+  public static String of(
+      WeighIn result, WeighReport report, List<String> written, Assessor assessor, String tool) {
     var tables = new LinkedHashMap<String, Table>();
     tables.put("Every number", report.everything());
+    var said = report.said(written);
     return FiguresPage.of(
-        report.said(written), List.of(chart(result)), tables, List.of(Cautions.general()), tool);
+        said.get(0) + ": weighed and flown",
+        said,
+        List.of(chart(result, powerDoubt(result, assessor))),
+        tables,
+        List.of(Cautions.general()),
+        tool);
   }
 
-  private static Chart chart(WeighIn result) {
+  /** Of what a flight takes from the pack: that of its power, one standard deviation, share; 0 without flights. */
+  private static double powerDoubt(WeighIn result, Assessor assessor) {
+    return result.fits().isEmpty()
+        ? 0
+        : new Doubts(assessor).band(result.assessment()).halfWidthWithout(Doubt.CAPACITY)
+            / Reliance.TENTH;
+  }
+
+  private static Chart chart(WeighIn result, double powerDoubt) {
     var rows = new ArrayList<Beside>();
     for (var one : result.weighed()) {
       rows.add(beside(
@@ -49,7 +69,7 @@ public final class WeighPage {
         rows.add(beside(
             "charge of %s flight %s".formatted(fit.style(), number),
             flight.computedMilliampHours(),
-            0,
+            powerDoubt * flight.computedMilliampHours(),
             charged,
             StyleFit.CHARGER * charged));
       }

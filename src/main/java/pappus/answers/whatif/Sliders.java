@@ -1,12 +1,21 @@
 package pappus.answers.whatif;
 
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import pappus.answers.build.Against;
 import pappus.answers.build.BuildLines;
 import pappus.answers.build.Journey;
 import pappus.assessment.Assessment;
+import pappus.part.Part;
+import pappus.part.Role;
 import pappus.quantity.Require;
 import pappus.ranking.ParetoFront;
 import pappus.scenario.Scenario;
@@ -18,6 +27,12 @@ import pappus.scenario.Scenario;
  * <p>Why: src/site/markdown/decisions.md#a-page-looks-mass-cap-and-budget-up-on-the-pareto-front
  */
 public final class Sliders {
+  /** As the page's script chooses: what is believed, then the longest to plan with, then the cheapest. */
+  private static final Comparator<Assessment> PLANNED_FIRST = Comparator.comparing(
+          Assessment::isBeyondBelief)
+      .thenComparing(Comparator.comparingLong(Assessment::planned).reversed())
+      .thenComparingLong(build -> build.cost().cents());
+
   private final Scenario scenario;
   private final ParetoFront front;
   private final double deviations;
@@ -78,6 +93,42 @@ public final class Sliders {
   /** Builds to choose from. */
   public int size() {
     return front.builds().size();
+  }
+
+  /**
+   * Builds of the front of which the page shows something, in the order of the front: each that is best wherever both
+   * sliders stand, the longest flight with its main parts, and each step of the lines against price and mass.
+   */
+  public List<Assessment> shown() {
+    var shown = Collections.<Assessment>newSetFromMap(new IdentityHashMap<>());
+    shown.addAll(front.againstPrice());
+    shown.addAll(front.againstMass(deviations));
+    var mains = new HashSet<List<Optional<Part>>>();
+    for (var build : front.builds()) {
+      if (mains.add(Role.MAIN.stream().map(build.build()::part).toList())) {
+        shown.add(build);
+      }
+    }
+    var bestFirst = front.builds().stream().sorted(PLANNED_FIRST).toList();
+    for (var grams = mass().high; grams >= mass().low; grams--) {
+      addBest(Math.round(1000 * grams) - (scenario.massCap().strict() ? 1 : 0), bestFirst, shown);
+    }
+    return front.builds().stream().filter(shown::contains).toList();
+  }
+
+  /** Adds what is best under a mass, wherever the budget stands. */
+  private void addBest(long milligrams, List<Assessment> bestFirst, Set<Assessment> shown) {
+    var highest = Math.round(100 * budget().high);
+    // The least budget of the slider under which all that was before is too dear.
+    var left = highest;
+    for (var build : bestFirst) {
+      var cents = build.cost().cents();
+      if (cents <= left && build.mass().neededMilligrams(deviations) <= milligrams) {
+        shown.add(build);
+        // The next stands one whole step or more below this one's price.
+        left = highest - 100 * ((highest - cents) / 100 + 1);
+      }
+    }
   }
 
   /** For the page's script: both sliders, and how far the front goes. */

@@ -4,11 +4,14 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import org.jspecify.annotations.Nullable;
 import pappus.answers.build.ArmWords;
 import pappus.answers.build.BuildLines;
 import pappus.answers.build.Cautions;
+import pappus.answers.build.Figures;
 import pappus.assessment.Assessment;
 import pappus.document.Chart;
 import pappus.document.Chart.Mark;
@@ -28,14 +31,17 @@ import pappus.whatif.sweep.Sweep;
 public final class SweepPage {
   private final Scenario scenario;
   private final String currency;
+  private final double deviations;
   private final boolean isForRange;
 
   /**
    * @param currency of prices
+   * @param deviations of mass kept below the cap
    */
-  public SweepPage(Scenario scenario, String currency) {
+  public SweepPage(Scenario scenario, String currency, double deviations) {
     this.scenario = scenario;
     this.currency = currency;
+    this.deviations = deviations;
     this.isForRange = scenario.isForRange();
   }
 
@@ -58,19 +64,29 @@ public final class SweepPage {
       charts.add(prices(sweep));
     }
     if (front != null) {
-      charts.addAll(new FrontCharts(scenario, front, List.of()).all());
+      charts.addAll(new FrontCharts(scenario, front, deviations).all());
     }
     var tables = new LinkedHashMap<String, Table>(report.tables());
-    return FiguresPage.of(report.said(), charts, tables, List.of(Cautions.brief()), tool);
+    return FiguresPage.of(
+        scenario.name() + ": what varies",
+        report.said(),
+        charts,
+        tables,
+        List.of(Cautions.brief()),
+        tool);
   }
 
   private Chart flights(Sweep sweep) {
+    var figures = new Figures(isForRange);
     return chart(
         sweep,
         "flights",
-        isForRange ? "Range" : "Endurance",
-        isForRange ? Chart.Axis.of("over ground", "km", 2) : Chart.Axis.of("in the air", "min", 1),
-        build -> Assessment.figure(build.flown()) / (isForRange ? 1000 : 60));
+        "Flight of the best build",
+        FlightPoints.READING,
+        FlightPoints.axis(isForRange),
+        (build, across) -> FlightPoints.of(build, across, isForRange),
+        figures.columns(currency).subList(0, 2),
+        build -> figures.cells(build).subList(0, 2));
   }
 
   /** Steps whose best build has no arms drawn do not come up: the frame is the same at all. */
@@ -80,6 +96,7 @@ public final class SweepPage {
         "stiffness",
         "First bending frequency of the arms",
         Chart.Axis.of("arms of the best build", "Hz", 0),
+        Table.Column.number("Hz", "hertz", 0),
         build -> ArmWords.hertz(build).orElse(0.0));
   }
 
@@ -89,11 +106,48 @@ public final class SweepPage {
         "prices",
         "Price of the best build",
         Chart.Axis.of("price to buy", currency, 0),
+        Table.Column.number(currency, "price", 0),
         FrontCharts::price);
   }
 
+  /** Of a number that has no band. */
   private Chart chart(
-      Sweep sweep, String id, String what, Chart.Axis y, ToDoubleFunction<Assessment> value) {
+      Sweep sweep,
+      String id,
+      String what,
+      Chart.Axis y,
+      Table.Column column,
+      ToDoubleFunction<Assessment> value) {
+    return chart(
+        sweep,
+        id,
+        what,
+        "",
+        y,
+        (build, across) -> new Point(
+            across,
+            value.applyAsDouble(build),
+            value.applyAsDouble(build),
+            BuildLines.names(build) + FlightPoints.mark(build),
+            build.isBeyondBelief()),
+        List.of(column),
+        build -> List.of(build.<Object>map(value::applyAsDouble).orElse("")));
+  }
+
+  /** A build so far across. */
+  private interface Placed {
+    Point of(Assessment build, double across);
+  }
+
+  private Chart chart(
+      Sweep sweep,
+      String id,
+      String what,
+      String reading,
+      Chart.Axis y,
+      Placed point,
+      List<Table.Column> columns,
+      Function<Optional<Assessment>, List<Object>> cells) {
     var axes = sweep.axes();
     // What has more values is drawn along the page.
     var index =
@@ -106,7 +160,7 @@ public final class SweepPage {
         along.id(), along.unit(), numbers ? 2 : 0, false, numbers ? List.of() : along.values());
     var series = new ArrayList<Series>();
     if (axes.size() == 1) {
-      series.add(series("the best build", sweep.steps(), along, 0, value));
+      series.add(series("the best build", sweep.steps(), along, 0, point));
     } else {
       var other = axes.get(1 - index);
       for (var one : other.values()) {
@@ -114,15 +168,16 @@ public final class SweepPage {
             .filter(step -> step.values().get(1 - index).equals(one))
             .toList();
         var name = "%s %s %s".formatted(other.id(), one, other.unit()).strip();
-        series.add(series(name, steps, along, index, value));
+        series.add(series(name, steps, along, index, point));
       }
     }
+    series.removeIf(one -> one.points().isEmpty());
     var none =
         sweep.steps().stream().filter(step -> step.best().build().isEmpty()).count();
     return Chart.xy(
         id,
         "%s against %s".formatted(what, along.id()),
-        SweepWords.standing(sweep)
+        (reading + " " + SweepWords.standing(sweep)).strip()
             + (none == 0
                 ? ""
                 : " Nothing was found at %s of %s steps: they have no point."
@@ -131,7 +186,7 @@ public final class SweepPage {
         y,
         series,
         numbers ? along.asked().map(at -> asked(at, along.unit())).stream().toList() : List.of(),
-        table(sweep, y, value));
+        table(sweep, columns, cells));
   }
 
   /** Two values make no curve. */
@@ -140,19 +195,15 @@ public final class SweepPage {
         && along.values().stream().allMatch(text -> text.matches("-?[0-9]+(\\.[0-9]+)?"));
   }
 
-  private static Series series(
-      String name, List<Step> steps, Axis along, int index, ToDoubleFunction<Assessment> value) {
+  private static Series series(String name, List<Step> steps, Axis along, int index, Placed point) {
     var numbers = isNumbers(along);
     var points = new ArrayList<Point>();
     for (var step : steps) {
       var text = step.values().get(index);
       step.best()
           .build()
-          .ifPresent(build -> points.add(new Point(
-              numbers ? Double.parseDouble(text) : along.values().indexOf(text),
-              value.applyAsDouble(build),
-              BuildLines.names(build),
-              "")));
+          .ifPresent(build -> points.add(point.of(
+              build, numbers ? Double.parseDouble(text) : along.values().indexOf(text))));
     }
     points.sort(Comparator.comparingDouble(Point::x));
     return new Series(name, numbers ? style(along) : Style.POINTS, points);
@@ -173,17 +224,22 @@ public final class SweepPage {
         value, "as asked, %s %s".formatted(Spoken.number(value, 1), unit).strip());
   }
 
-  private static Table table(Sweep sweep, Chart.Axis y, ToDoubleFunction<Assessment> value) {
+  private static Table table(
+      Sweep sweep, List<Table.Column> numbers, Function<Optional<Assessment>, List<Object>> told) {
     var columns = new ArrayList<Table.Column>();
     sweep
         .axes()
         .forEach(axis ->
             columns.add(Table.Column.text((axis.id() + " " + axis.unit()).strip(), axis.id())));
-    columns.add(Table.Column.number(y.unit(), "value", y.decimals()));
+    columns.addAll(numbers);
+    columns.add(Table.Column.text("build", "build"));
     var rows = new ArrayList<List<Object>>();
     for (var step : sweep.steps()) {
+      var build = step.best().build();
       var cells = new ArrayList<Object>(step.values());
-      cells.add(step.best().build().<Object>map(value::applyAsDouble).orElse(""));
+      cells.addAll(told.apply(build));
+      cells.add(
+          build.map(found -> BuildLines.names(found) + FlightPoints.mark(found)).orElse("none"));
       rows.add(cells);
     }
     return new Table(columns, rows);

@@ -47,7 +47,7 @@ final class BuildChartsTest {
   private static double sum(JsonNode bars) {
     var sum = 0.0;
     for (var bar : bars) {
-      sum += bar.path("value").asDouble();
+      sum += bar.path(1).asDouble();
     }
     return sum;
   }
@@ -69,11 +69,11 @@ final class BuildChartsTest {
     var marks = drawn("c1-volts").path("marks");
     var endurance = ASSESSOR.assess(build()).flight().orElseThrow().endurance();
 
-    assertThat(marks.path(0).path("label").asString()).startsWith("turn back, ");
-    assertThat(marks.path(1).path("label").asString()).startsWith("land, ");
-    assertThat(marks.path(0).path("at").asDouble())
-        .isLessThan(marks.path(1).path("at").asDouble());
-    assertThat(marks.path(1).path("at").asDouble())
+    assertThat(marks.path(0).path(1).asString()).startsWith("turn back, ");
+    assertThat(marks.path(1).path(1).asString()).startsWith("land, ");
+    assertThat(marks.path(0).path(0).asDouble())
+        .isLessThan(marks.path(1).path(0).asDouble());
+    assertThat(marks.path(1).path(0).asDouble())
         .isCloseTo(
             new Doubts(ASSESSOR).band(ASSESSOR.assess(build())).planWith()
                 * endurance.seconds()
@@ -86,27 +86,47 @@ final class BuildChartsTest {
   void hoverLiesOnTheCurveOfThrust() {
     var assessment = ASSESSOR.assess(build());
     var hover = 100 * assessment.flight().orElseThrow().duty();
-    var points = drawn("c1-throttle").path("series").path(0).path("points");
+    var points = points("c1-throttle");
     var thrust = 0.0;
     for (var i = 1; i < points.size(); i++) {
-      var low = points.path(i - 1);
-      var high = points.path(i);
-      if (low.path(0).asDouble() <= hover && high.path(0).asDouble() >= hover) {
-        var way = (hover - low.path(0).asDouble())
-            / (high.path(0).asDouble() - low.path(0).asDouble());
-        thrust = low.path(1).asDouble()
-            + way * (high.path(1).asDouble() - low.path(1).asDouble());
+      var low = points.get(i - 1);
+      var high = points.get(i);
+      if (low[0] <= hover && high[0] >= hover) {
+        thrust = low[1] + (hover - low[0]) / (high[0] - low[0]) * (high[1] - low[1]);
       }
     }
     assertThat(thrust / assessment.mass().grams()).isCloseTo(1, within(0.05));
   }
 
+  /** Points of a curve: columns of the chart's table, as they are told. */
+  private static List<double[]> points(String id) {
+    var columns = drawn(id).path("curves").path(0).path("columns");
+    var table = chart(id).table();
+    return table.rows().stream()
+        .map(table::shown)
+        .map(row -> new double[] {
+          Double.parseDouble(row.get(columns.path(0).asInt())),
+          Double.parseDouble(row.get(columns.path(1).asInt()))
+        })
+        .toList();
+  }
+
+  /** What is told to so many digits is as smooth as a screen shows. */
   @Test
-  void everyChartHasATableOfAsManyPoints() {
-    for (var id : List.of("c1-volts", "c1-airspeed")) {
-      assertThat(chart(id).table().rows())
-          .hasSize(drawn(id).path("series").path(0).path("points").size());
-    }
+  void curvesRiseOrFallStepByStep() {
+    var volts = points("c1-volts");
+    var thrust = points("c1-throttle");
+
+    assertThat(volts).hasSizeGreaterThan(15);
+    assertThat(volts.stream().map(point -> point[0]).toList()).isSorted().doesNotHaveDuplicates();
+    assertThat(volts.stream().map(point -> -point[1]).toList()).isSorted();
+    assertThat(thrust).hasSizeGreaterThan(20);
+    assertThat(thrust.stream().map(point -> point[0]).toList()).isSorted().doesNotHaveDuplicates();
+    assertThat(thrust.stream().map(point -> point[1]).toList()).isSorted().doesNotHaveDuplicates();
+  }
+
+  @Test
+  void theTableOfMassesHasEveryLine() {
     assertThat(chart("c1-mass").table().rows())
         .hasSize(ASSESSOR.assess(build()).mass().lines().size() + 1);
   }

@@ -9,6 +9,7 @@ import static pappus.part.Parts.motor;
 import static pappus.part.Parts.with;
 
 import java.util.List;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import pappus.assessment.Assessment;
 import pappus.assessment.Assessor;
@@ -97,30 +98,69 @@ final class PlanDrawingTest {
             within(1e-9));
   }
 
+  private static Plan wide() {
+    return plan(build().with(Role.FRAME, with(frame(), "frontSpacingMillimetres", 300.0)));
+  }
+
   @Test
-  void hasABarOfFiftyMillimetresOnTheSheet() {
-    for (var plan : List.of(
-        plan(build()),
-        plan(build().with(Role.FRAME, with(frame(), "frontSpacingMillimetres", 300.0))))) {
+  void hasABarOfFiftyMillimetres() {
+    for (var plan : List.of(plan(build()), wide())) {
       var bar = plan.lines().stream()
           .filter(line -> line.look().equals("bar"))
           .findFirst()
           .orElseThrow();
 
       assertThat(bar.x2() - bar.x1()).isCloseTo(50, within(1e-9));
-      assertThat(Math.abs(bar.y1() - plan.height() / 2)).isLessThanOrEqualTo(120);
+      assertThat(plan.caption())
+          .contains("1:%s".formatted(Math.round(1 / plan.scale())), "the bar of 50 mm measures");
     }
   }
 
+  /** On a sheet of A4 with margins of 12 mm there is room beside it for its key. */
   @Test
-  void isPrintedTrueToScaleAsLongAsTheMotorsGoOnTheSheet() {
-    assertThat(plan(build()).halves()).isEqualTo(1);
-    assertThat(plan(build()).printedWidth()).isEqualTo(Plan.plain(plan(build()).width()) + "mm");
+  void isPrintedWholeAtTheLargestWholeScaleThatASheetHolds() {
+    for (var plan : List.of(plan(build()), wide())) {
+      var smaller = 1 / plan.scale();
 
-    var wide = plan(build().with(Role.FRAME, with(frame(), "frontSpacingMillimetres", 300.0)));
+      assertThat(smaller).isEqualTo(Math.rint(smaller));
+      assertThat(plan.width() * plan.scale()).isLessThanOrEqualTo(186);
+      assertThat(plan.height() * plan.scale()).isLessThanOrEqualTo(190);
+      assertThat(Math.max(plan.width() / 186, plan.height() / 190)).isGreaterThan(smaller - 1);
+      assertThat(plan.printedWidth()).isEqualTo(Plan.plain(plan.width() * plan.scale()) + "mm");
+    }
+    assertThat(wide().scale()).isLessThan(plan(build()).scale());
+  }
 
-    assertThat(wide.halves()).isEqualTo(2);
-    assertThat(wide.printedWidth()).isEqualTo(Plan.plain(wide.width() / 2) + "mm");
+  /** Lengths survive in the paths that are drawn. */
+  @Test
+  void drawsDiscsAndThePackAsPathsOfTheirSize() {
+    var plan = plan(build());
+    var shapes =
+        plan.shapes().stream().collect(Collectors.toMap(Plan.Shape::look, Plan.Shape::path));
+    var disc = circles(plan, "disc").get(0);
+    var pack = box(plan, "pack");
+
+    assertThat(shapes.get("disc"))
+        .startsWith("M%s %sa%s %s 0 1 0 %s 0"
+            .formatted(
+                Plan.plain(disc.x() - disc.radius()),
+                Plan.plain(disc.y()),
+                Plan.plain(disc.radius()),
+                Plan.plain(disc.radius()),
+                Plan.plain(2 * disc.radius())));
+    assertThat(shapes.get("disc").split("M")).hasSize(5);
+    assertThat(shapes.get("pack"))
+        .isEqualTo("M%s %sL%s %sL%s %sL%s %sZ"
+            .formatted(
+                Plan.plain(pack.x()),
+                Plan.plain(pack.y()),
+                Plan.plain(pack.x() + pack.width()),
+                Plan.plain(pack.y()),
+                Plan.plain(pack.x() + pack.width()),
+                Plan.plain(pack.y() + pack.height()),
+                Plan.plain(pack.x()),
+                Plan.plain(pack.y() + pack.height())));
+    assertThat(plan.shapes().get(0).look()).isEqualTo("arm");
   }
 
   @Test

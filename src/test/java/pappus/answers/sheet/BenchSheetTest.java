@@ -161,12 +161,12 @@ final class BenchSheetTest {
     var all = rows(sheet, "weighing");
     var sums = all.subList(all.size() - 3, all.size());
 
-    assertThat(all).allMatch(row -> row.get(6).equals(""));
-    assertThat(row(sheet, "weighing", "motor").subList(1, 5))
-        .containsExactly("motor", 4, 10.0, 40.0);
-    assertThat(number(sums.get(0).get(4)) + number(sums.get(1).get(4)))
-        .isCloseTo(number(sums.get(2).get(4)), within(1e-9));
-    assertThat(sums.get(1).get(4)).isEqualTo(100.0);
+    assertThat(all).allMatch(row -> row.get(3).equals(""));
+    assertThat(row(sheet, "weighing", "motor").get(1)).isEqualTo(40.0);
+    assertThat(row(sheet, "weighing", "motor").subList(4, 7)).containsExactly(4, 10.0, "motor");
+    assertThat(number(sums.get(0).get(1)) + number(sums.get(1).get(1)))
+        .isCloseTo(number(sums.get(2).get(1)), within(1e-9));
+    assertThat(sums.get(1).get(1)).isEqualTo(100.0);
   }
 
   /** Leads of 2 × 60 mm at 11 g/m and half a plug of 1.25 g stay on the pack when it is weighed. */
