@@ -20,14 +20,19 @@ final class CatalogOptions {
   @Option(names = "--no-shipped-catalog", description = "Only the folders given with --catalog.")
   private boolean withoutShipped;
 
+  /** Whether they are as a result told, and not as the user says. */
+  private boolean areTold;
+
   /** Whether the user says which. */
   boolean areNamed() {
-    return !catalogs.isEmpty() || withoutShipped;
+    return !areTold && (!catalogs.isEmpty() || withoutShipped);
   }
 
   /** Folders as they were told in a result, unless the user names others. */
   void takeAsTold(List<String> names) {
     if (!areNamed()) {
+      areTold = true;
+      catalogs.clear();
       withoutShipped = !names.contains(SHIPPED);
       names.stream().filter(name -> !name.equals(SHIPPED)).map(Path::of).forEach(catalogs::add);
     }

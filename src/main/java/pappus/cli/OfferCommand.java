@@ -5,8 +5,11 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -21,8 +24,12 @@ import pappus.files.Shown;
 import pappus.files.output.OutputFolder;
 import pappus.offer.Offer;
 import pappus.offer.OfferDesk;
+import pappus.offer.OfferedBuild;
 import pappus.offer.ShopFiles;
 import pappus.offer.ToldBuilds;
+import pappus.part.Build;
+import pappus.quantity.Require;
+import pappus.scenario.Scenario;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -47,8 +54,11 @@ final class OfferCommand extends ToldCommand implements Callable<Integer> {
       arity = "1..*",
       paramLabel = "RESULT.json#N",
       description =
-          "Builds of one result of recommend, three at most; without #N its longest flight, its best value and its lightest.")
+          "Builds of results of recommend, three at most; one result without #N: its longest flight, its best value and its lightest.")
   private List<String> texts = new ArrayList<>();
+
+  /** The result that is read now. */
+  private String current = "";
 
   @Option(
       names = "--settings",
@@ -71,6 +81,15 @@ final class OfferCommand extends ToldCommand implements Callable<Integer> {
       description = "Date of the offer, such as 2026-05-31.")
   private String dateText;
 
+  @Option(names = "--for", paramLabel = "NAME", description = "Whom the offer is for.")
+  private @Nullable String customer;
+
+  @Option(
+      names = "--number",
+      paramLabel = "TEXT",
+      description = "By which the shop files it, such as 2026-014.")
+  private @Nullable String number;
+
   @Option(
       names = "--pdf",
       description = "Also write offer.pdf, by a Chromium or Chrome that is installed.")
@@ -78,21 +97,21 @@ final class OfferCommand extends ToldCommand implements Callable<Integer> {
 
   @Override
   Path resultFile() {
-    return Path.of(file(texts.get(0)));
+    return Path.of(current.isEmpty() ? file(texts.get(0)) : current);
   }
 
-  private void checkOneResult() {
-    var file = file(texts.get(0));
+  private void checkNames() {
     for (var text : texts) {
       if (file(text).isEmpty()) {
         throw usage(
             "%s must name its file before #, such as out/name/result.json#1: each build does."
                 .formatted(Shown.text(text)));
       }
-      if (!file(text).equals(file)) {
-        throw usage("builds must be of one result, but are of %s and %s."
-            .formatted(Shown.text(file), Shown.text(file(text))));
-      }
+    }
+    if (texts.size() > 1) {
+      texts.stream().filter(text -> !text.contains("#")).findFirst().ifPresent(text -> {
+        throw usage("%s must end in # and a rank or a pick.".formatted(Shown.text(text)));
+      });
     }
   }
 
@@ -113,9 +132,60 @@ final class OfferCommand extends ToldCommand implements Callable<Integer> {
       throw usage("RESULT.json#N must be given three times at most, but is given %s times."
           .formatted(texts.size()));
     }
-    checkOneResult();
-    var ranks = ranks();
-    var inputs = readAgain();
+    checkNames();
+    var customer = named("--for", this.customer);
+    var number = named("--number", this.number);
+    var offered = new LinkedHashMap<String, OfferedBuild>();
+    var results = new LinkedHashSet<String>();
+    texts.forEach(text -> results.add(file(text)));
+    ShopFiles shop = null;
+    var scenarios = new ArrayList<Scenario>();
+    for (var result : results) {
+      current = result;
+      var ranks = ranks();
+      var inputs = readAgain();
+      scenarios.add(inputs.scenario());
+      tellOfChanges(inputs);
+      if (shop == null) {
+        shop = ShopFiles.read(settingsFile, stockFile, inputs.catalog().currency());
+        tellOfTheShop(shop, inputs);
+      }
+      var desk = new OfferDesk(shop.shop(), inputs.scenario(), inputs.supply(), shop.stock());
+      for (var build : desk.offered(builds(ranks, inputs, desk))) {
+        offered.put(result + "#" + build.rank(), build);
+      }
+    }
+    if (shop == null) {
+      throw new IllegalStateException("there is a result at least");
+    }
+    var ordered = texts.size() == 1
+        ? List.copyOf(offered.values())
+        : texts.stream()
+            .map(this::key)
+            .map(offered::get)
+            .map(Objects::requireNonNull)
+            .toList();
+    return answer(
+        scenarios.get(0),
+        new Offer(shop.shop(), date, customer, number, ordered, shop.stock().isPresent()));
+  }
+
+  /** File and place of a build that is named. */
+  private String key(String text) {
+    current = file(text);
+    return current + "#" + place(text.substring(text.lastIndexOf('#') + 1));
+  }
+
+  /** What stands on the page as it is typed. */
+  private Optional<String> named(String option, @Nullable String text) {
+    try {
+      return Optional.ofNullable(text).map(given -> Require.name(option, given));
+    } catch (IllegalArgumentException wrong) {
+      throw usage(String.valueOf(wrong.getMessage()));
+    }
+  }
+
+  private void tellOfChanges(Inputs inputs) {
     told()
         .changed(inputs.files())
         .forEach(
@@ -123,20 +193,23 @@ final class OfferCommand extends ToldCommand implements Callable<Integer> {
                 .line(
                     name
                         + " has changed since the result, or was not read: the offer is of it as it is now."));
-    var shop = ShopFiles.read(settingsFile, stockFile, inputs.catalog().currency());
+  }
+
+  private void tellOfTheShop(ShopFiles shop, Inputs inputs) {
     if (!isQuiet()) {
       ReadCatalog.first(shop.strangers(inputs.catalog())).forEach(err()::line);
       shop.missing().ifPresent(err()::line);
     }
-    var desk = new OfferDesk(shop.shop(), inputs.scenario(), inputs.supply(), shop.stock());
-    var builds = new ToldBuilds(
+  }
+
+  private Map<Integer, Build> builds(List<Integer> ranks, Inputs inputs, OfferDesk desk) {
+    return new ToldBuilds(
             resultFile().toString(),
             (ranks.isEmpty() ? told().candidates() : told().builds())
                 .stream()
                     .map(row -> new ToldBuilds.Row(row.roles(), row.milliseconds()))
                     .toList())
         .of(ranks, inputs.catalog(), inputs.assessor(), desk);
-    return answer(inputs, desk.offer(builds, date));
   }
 
   private LocalDate date() {
@@ -152,26 +225,22 @@ final class OfferCommand extends ToldCommand implements Callable<Integer> {
     }
   }
 
-  /** Ranks named; empty where the best are to be picked. */
+  /** Places named of the result that is read now; empty where the best are to be picked. */
   private List<Integer> ranks() {
     var ranks = new ArrayList<Integer>();
     for (var text : texts) {
+      if (!file(text).equals(current)) {
+        continue;
+      }
       var hash = text.lastIndexOf('#');
-      if (hash < 0 && texts.size() == 1) {
+      if (hash < 0) {
         return List.of();
       }
-      var name = hash < 0 ? "" : text.substring(hash + 1);
+      var name = text.substring(hash + 1);
       if (!name.matches(BuildText.NAME)) {
         throw usage("%s must end in # and a rank or a pick.".formatted(Shown.text(text)));
       }
-      var place = told()
-          .place(name)
-          .orElseThrow(() -> InputException.badData(Problem.ofFile(
-              resultFile().toString(),
-              Character.isDigit(name.charAt(0))
-                  ? "must hold a candidate %s, but has %s."
-                      .formatted(name, told().candidates().size())
-                  : "must hold the pick %s, but has %s.".formatted(name, told().names()))));
+      var place = place(name);
       if (ranks.contains(place)) {
         throw usage("builds must differ, but #%s is there twice.".formatted(name));
       }
@@ -180,18 +249,32 @@ final class OfferCommand extends ToldCommand implements Callable<Integer> {
     return ranks;
   }
 
-  private int answer(Inputs inputs, Offer offer) {
-    var report = new OfferReport(inputs.scenario(), offer);
+  private int place(String name) {
+    return told()
+        .place(name)
+        .orElseThrow(() -> InputException.badData(Problem.ofFile(
+            resultFile().toString(),
+            Character.isDigit(name.charAt(0))
+                ? "must hold a candidate %s, but has %s."
+                    .formatted(name, told().candidates().size())
+                : "must hold the pick %s, but has %s.".formatted(name, told().names()))));
+  }
+
+  /**
+   * @param first what was asked of the first result, for the folder
+   */
+  private int answer(Scenario first, Offer offer) {
+    var report = new OfferReport(offer);
     if (!isQuiet()) {
       report.overBudget().forEach(err()::line);
     }
-    var page = OfferPage.of(inputs.scenario(), offer, report, Version.tool());
+    var page = OfferPage.of(offer, report, Version.tool());
     var json = report.json(Version.tool());
     var browser = withPdf
         ? PdfPrinter.browser(String.valueOf(System.getenv("PATH")))
         : Optional.<Path>empty();
     var pdf = browser.flatMap(found -> PdfPrinter.print(found, page, offer.date()));
-    var folder = output(inputs.scenario());
+    var folder = output(first);
     folder.write(
         Map.of("offer.html", page, "offer.csv", report.csv(), "offer.json", json),
         pdf.<Map<String, byte[]>>map(bytes -> Map.of(PDF, bytes)).orElse(Map.of()));

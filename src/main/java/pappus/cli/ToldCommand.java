@@ -3,8 +3,9 @@ package pappus.cli;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.util.HashMap;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
+import java.util.Map;
 import pappus.Inputs;
 import pappus.answers.result.ToldResult;
 import pappus.files.InputException;
@@ -22,7 +23,8 @@ abstract class ToldCommand extends CatalogCommand {
   private static final List<Path> SYSTEM =
       List.of(Path.of("/dev"), Path.of("/proc"), Path.of("/sys"));
 
-  private @Nullable ToldResult told;
+  /** Results by their files: a command may take builds of several. */
+  private final Map<Path, ToldResult> told = new HashMap<>();
 
   /** Where the result is. */
   abstract Path resultFile();
@@ -70,16 +72,15 @@ abstract class ToldCommand extends CatalogCommand {
   }
 
   ToldResult told() {
-    if (told == null) {
+    return told.computeIfAbsent(resultFile(), file -> {
       try {
-        told = ToldResult.of(Source.read(resultFile()));
+        return ToldResult.of(Source.read(file));
       } catch (IllegalArgumentException wrong) {
         throw new InputException(
             InputException.Kind.BAD_DATA,
-            List.of(Problem.ofFile(resultFile().toString(), String.valueOf(wrong.getMessage()))));
+            List.of(Problem.ofFile(file.toString(), String.valueOf(wrong.getMessage()))));
       }
-    }
-    return told;
+    });
   }
 
   /** Scenario and catalogues as they are now; those of the result, unless the user names other folders. */

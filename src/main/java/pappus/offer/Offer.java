@@ -1,19 +1,73 @@
 package pappus.offer;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 
 /**
  * Builds offered to a customer.
  *
  * @param shop who offers
  * @param date of the offer
- * @param builds one to three
+ * @param customer whom it is for
+ * @param number by which the shop files it
+ * @param builds one to three, of one result or of several
  * @param isCounted whether stock was told
  */
-public record Offer(Shop shop, LocalDate date, List<OfferedBuild> builds, boolean isCounted) {
+public record Offer(
+    Shop shop,
+    LocalDate date,
+    Optional<String> customer,
+    Optional<String> number,
+    List<OfferedBuild> builds,
+    boolean isCounted) {
+  /** What builds are compared by: the more, the better. */
+  static final Map<String, ToDoubleFunction<OfferedBuild>> GOALS = goals();
+
+  private static final String LIGHTEST = "lightest";
+
   public Offer {
-    builds = List.copyOf(builds);
+    builds = labelled(builds);
+  }
+
+  private static Map<String, ToDoubleFunction<OfferedBuild>> goals() {
+    var goals = new LinkedHashMap<String, ToDoubleFunction<OfferedBuild>>();
+    goals.put("longest flight", OfferedBuild::deliveredPlanWith);
+    goals.put(
+        "best value",
+        build -> build.deliveredPlanWith() / Math.max(1, build.deliveredTotals().gross()));
+    goals.put(LIGHTEST, build -> -build.delivered().mass().grams());
+    return goals;
+  }
+
+  /** Each with what it is best at; minutes are not set against kilometres, nor flights asked for otherwise. */
+  private static List<OfferedBuild> labelled(List<OfferedBuild> builds) {
+    var areAlike = builds.stream().map(OfferedBuild::scenario).distinct().count() == 1;
+    var labelled = new ArrayList<OfferedBuild>();
+    for (var build : builds) {
+      var labels = new ArrayList<String>();
+      GOALS.forEach((label, better) -> {
+        if (builds.size() > 1
+            && isBelieved(build)
+            && (areAlike || label.equals(LIGHTEST))
+            && builds.stream()
+                .filter(other -> !other.equals(build) && isBelieved(other))
+                .allMatch(other -> better.applyAsDouble(build) > better.applyAsDouble(other))) {
+          labels.add(label);
+        }
+      });
+      labelled.add(build.labelled(labels));
+    }
+    return List.copyOf(labelled);
+  }
+
+  /** What is better than such aircraft are known to fly is not praised, and takes no praise from others. */
+  private static boolean isBelieved(OfferedBuild build) {
+    return !build.delivered().isBeyondBelief();
   }
 
   /** Last day on which it holds. */

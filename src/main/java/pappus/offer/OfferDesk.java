@@ -1,6 +1,5 @@
 package pappus.offer;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -95,7 +94,7 @@ public final class OfferDesk {
     var believed = all.stream().filter(OfferDesk::isBelieved).toList();
     var offered = believed.isEmpty() ? all : believed;
     var picked = new ArrayList<Integer>();
-    for (ToDoubleFunction<OfferedBuild> better : GOALS.values()) {
+    for (ToDoubleFunction<OfferedBuild> better : Offer.GOALS.values()) {
       offered.stream()
           .max(Comparator.comparingDouble(better).thenComparing(build -> -build.rank()))
           .map(OfferedBuild::rank)
@@ -110,60 +109,46 @@ public final class OfferDesk {
     return !build.assessment().isBeyondBelief();
   }
 
-  /** What builds are compared by: the more, the better. */
-  private static final Map<String, ToDoubleFunction<OfferedBuild>> GOALS = goals();
-
-  private static Map<String, ToDoubleFunction<OfferedBuild>> goals() {
-    var goals = new LinkedHashMap<String, ToDoubleFunction<OfferedBuild>>();
-    goals.put("longest flight", OfferedBuild::planWith);
-    goals.put(
-        "best value", build -> build.planWith() / Math.max(1, build.totals().gross()));
-    goals.put("lightest", build -> -build.assessment().mass().grams());
-    return goals;
-  }
-
   /**
-   * The offer.
+   * Builds as they are offered, with what takes the place of what is short.
    *
-   * @param builds one to three, by rank
+   * @param builds by rank
    */
-  public Offer offer(Map<Integer, Build> builds, LocalDate date) {
-    var offered = builds.entrySet().stream()
+  public List<OfferedBuild> offered(Map<Integer, Build> builds) {
+    return builds.entrySet().stream()
         .map(each -> offered(each.getKey(), each.getValue()))
+        .map(this::withStandIns)
         .toList();
-    return new Offer(
-        shop, date, offered.stream().map(build -> labelled(build, offered)).toList(), isCounted);
   }
 
-  /**
-   * With what it is best at, and with what takes the place of what is short, which only builds that are offered need.
-   */
-  private OfferedBuild labelled(OfferedBuild build, List<OfferedBuild> offered) {
-    var labels = new ArrayList<String>();
-    if (offered.size() > 1) {
-      GOALS.forEach((label, better) -> {
-        if (offered.stream()
-            .filter(other -> other.rank() != build.rank())
-            .allMatch(other -> better.applyAsDouble(build) > better.applyAsDouble(other))) {
-          labels.add(label);
-        }
-      });
-    }
+  /** Only builds that are offered need them. */
+  private OfferedBuild withStandIns(OfferedBuild build) {
+    var standIns = standIns(build.assessment(), build.lines());
     return new OfferedBuild(
         build.rank(),
+        build.scenario(),
         build.assessment(),
         build.planWith(),
         build.lines(),
         build.totals(),
-        standIns(build.assessment(), build.lines()),
-        labels);
+        standIns,
+        lines(OfferedBuild.after(build.assessment(), standIns)),
+        List.of());
   }
 
   private OfferedBuild offered(int rank, Build build) {
     var assessment = assessor.assess(build);
     var lines = lines(assessment);
     return new OfferedBuild(
-        rank, assessment, planWith(assessment), lines, totals(lines), List.of(), List.of());
+        rank,
+        assessor.scenario(),
+        assessment,
+        planWith(assessment),
+        lines,
+        totals(lines),
+        List.of(),
+        lines,
+        List.of());
   }
 
   private Totals totals(List<OfferLine> lines) {

@@ -3,6 +3,7 @@ package pappus.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -12,6 +13,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import pappus.document.Spoken;
+import pappus.quantity.Money;
 import pappus.shop.SmallShop;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
@@ -132,7 +134,7 @@ class OfferCommandTest {
     var plan = Spoken.minutes(Math.floor(band.path("lowSeconds").asDouble() / 30) * 30);
     assertThat(plan).isNotEqualTo(best);
     assertThat(file("offer.html"))
-        .contains("Plan with " + plan + " min")
+        .contains(">" + plan + " min in the air<")
         .doesNotContain(best + " min");
   }
 
@@ -166,7 +168,8 @@ class OfferCommandTest {
     assertThat(standIn.path("out").asString()).isEqualTo(battery);
     assertThat(standIn.path("in").asString()).isEqualTo(other);
     assertThat(standIn.path("planWithSeconds").asDouble()).isPositive();
-    assertThat(file("offer.html")).contains("is out of stock: with Tidewell");
+    assertThat(file("offer.html"))
+        .contains("is out of stock: Tidewell", "Once it is in stock again: plan with ");
     assertThat(line(run, battery).path("standing").asString()).isEqualTo("short");
 
     var none = withStock("id,stock,price\n%s,0,\n%s,0,\n".formatted(battery, other), "--force");
@@ -395,7 +398,7 @@ class OfferCommandTest {
   }
 
   @Test
-  void refusesWhatIsNoBuildOfOneResult() {
+  void refusesWhatIsNoBuildOfAResult() {
     assertThat(offer(List.of("#1", "#2", "#3", "#4")).err()).contains("three times at most");
     assertThat(offer(List.of("#1", "#1")).err())
         .contains("builds must differ, but #1 is there twice");
@@ -403,9 +406,10 @@ class OfferCommandTest {
         .contains("result.json: must hold a candidate 99, but has");
     assertThat(offer(List.of("#0")).exitCode()).isEqualTo(ExitCode.USAGE);
     assertThat(CommandRun.of(
-                "offer", "a.json#1", "b.json#1", "--settings", "s.json", "--date", "2026-01-01")
+                "offer", "a.json", "b.json#1", "--settings", "s.json", "--date", "2026-01-01")
             .err())
-        .contains("builds must be of one result, but are of \"a.json\" and \"b.json\"");
+        .contains("\"a.json\" must end in # and a rank or a pick");
+    assertThat(offer(List.of("#1"), "--for", " ").err()).contains("--for must ");
     assertThat(CommandRun.of("offer", "a.json#1", "--settings", "s.json", "--date", "31.5.2026")
             .err())
         .contains("--date must be a day such as 2026-05-31, but is \"31.5.2026\"");
@@ -415,6 +419,163 @@ class OfferCommandTest {
     assertThat(CommandRun.of("offer", "#1", "--settings", "s.json", "--date", "2026-02-28")
             .err())
         .contains("\"#1\" must name its file before #");
+  }
+
+  /** Whose offer it is stands on the page, in its title, and in what the shop files. */
+  @Test
+  void namesTheCustomerAndTheNumber() throws IOException {
+    var run =
+        offer(List.of("#1"), "--for", "Mara <Fenn>", "--number", "2026-014", "--format", "json");
+
+    assertThat(run.json().path("customer").asString()).isEqualTo("Mara <Fenn>");
+    assertThat(run.json().path("number").asString()).isEqualTo("2026-014");
+    assertThat(file("offer.html"))
+        .contains(
+            "<title>Offer 2026-014 for Mara &lt;Fenn&gt;, Windlass Row</title>",
+            "For <strong>Mara &lt;Fenn",
+            "<h1>Offer 2026-014</h1>");
+  }
+
+  /** Units times their price, what the shop adds, and the sum below them that the card has in large. */
+  @Test
+  void theTableAddsUpToThePriceInLarge() throws IOException {
+    for (var isIncluded : List.of("true", "false")) {
+      Files.writeString(
+          folder.resolve("shop.json"),
+          SETTINGS.replace(
+              "\"pricesIncludeTax\": true",
+              "\"pricesIncludeTax\": " + isIncluded
+                  + ", \"extras\": [{\"text\": \"Postage\", \"price\": {\"amount\": 6.90, \"currency\": \"EUR\"}}]"));
+      var rows = offer(List.of("#1", "#2"), "--format", "markdown", "--force")
+          .out()
+          .lines()
+          .filter(line -> line.startsWith("|"))
+          .map(line -> line.split("\\|", -1))
+          .toList();
+      var title = rows.get(0);
+      for (var letter : List.of("A", "B")) {
+        var price = column(title, "EUR " + letter);
+        var units = column(title, letter);
+        var each = column(title, "EUR each");
+        var sum = BigDecimal.ZERO;
+        var tax = BigDecimal.ZERO;
+        var all = BigDecimal.ZERO;
+        for (var row : rows.subList(2, rows.size())) {
+          var amount = row[price].isBlank() ? BigDecimal.ZERO : new BigDecimal(row[price].strip());
+          if (!row[units].isBlank()) {
+            assertThat(amount)
+                .isEqualByComparingTo(
+                    new BigDecimal(row[units].strip()).multiply(new BigDecimal(row[each].strip())));
+            sum = sum.add(amount);
+          } else if (row[1].contains("sales tax 20 %")) {
+            tax = amount;
+          } else if (row[1].contains("in all")) {
+            all = amount;
+          }
+        }
+        assertThat(all)
+            .isEqualByComparingTo(isIncluded.equals("true") ? sum : sum.add(tax))
+            .isPositive();
+        assertThat(tax).isPositive();
+        assertThat(file("offer.html")).contains("<p class=\"price\">EUR " + all);
+      }
+    }
+  }
+
+  private static int column(String[] titles, String title) {
+    for (var i = 0; i < titles.length; i++) {
+      if (titles[i].strip().equals(title)) {
+        return i;
+      }
+    }
+    throw new AssertionError("no " + title + " in " + String.join("|", titles));
+  }
+
+  /** In large stands what can be delivered, with what stands in, and the table and the till's list are of that. */
+  @Test
+  void pricesWhatCanBeDelivered() throws IOException {
+    var battery = fixed(1, "battery");
+    var other = battery.equals("tidewell-2s-3500") ? "tidewell-2s-3400" : "tidewell-2s-3500";
+
+    var run = withStock(
+        "id,stock,price\n%s,0,99\n%s,4,1\n".formatted(battery, other), "--format", "json");
+
+    var build = run.json().path("builds").path(0);
+    var delivered = build.path("deliveredCents").asLong();
+    assertThat(delivered)
+        .isEqualTo(build.path("standIns").path(0).path("grossCents").asLong())
+        .isNotEqualTo(build.path("grossCents").asLong());
+    assertThat(file("offer.html"))
+        .contains("<p class=\"price\">EUR " + Money.sum(delivered).toPlainString())
+        .contains("in place of ");
+    assertThat(file("offer.csv")).contains(other).doesNotContain(battery);
+    assertThat(build.path("toOrder").valueStream().map(JsonNode::asString))
+        .isNotEmpty()
+        .doesNotContain(battery, other);
+    assertThat(file("offer.html")).contains("To be ordered first: ");
+  }
+
+  @Test
+  void saysOnThePageWhatIsOverTheBudget() throws IOException {
+    var text = Files.readString(folder.resolve("marsh.json"));
+    var gross = offer(List.of("#1"), "--format", "json")
+        .json()
+        .path("builds")
+        .path(0)
+        .path("grossCents")
+        .asLong();
+    // Less than with the spare propellers, and more than what flies.
+    Files.writeString(
+        folder.resolve("marsh.json"),
+        text.replace(
+            "\"name\": \"marsh\",",
+            "\"name\": \"marsh\", \"budget\": {\"amount\": %s, \"currency\": \"EUR\"},"
+                .formatted(Money.sum(gross - 100).toPlainString())));
+
+    var run = offer(List.of("#1"), "--force");
+
+    assertThat(run.err()).contains("A costs EUR ", "above the scenario's budget");
+    assertThat(file("offer.html")).contains("EUR 1.00 more than your budget of EUR ");
+  }
+
+  /** Two results of two scenarios in one offer, each with what its promise holds for. */
+  @Test
+  void offersBuildsOfSeveralResults() throws IOException {
+    var other = Files.createDirectory(folder.resolve("other"));
+    var ids = new ArrayList<>(SmallShop.ONE_BUILD);
+    ids.addAll(SmallShop.MORE);
+    CommandRun.write(other, SmallShop.catalog(ids), "");
+    Files.writeString(
+        other.resolve("marsh.json"),
+        Files.readString(other.resolve("marsh.json"))
+            .replace("\"name\": \"marsh\"", "\"name\": \"fen\""));
+    var otherTyped = CommandRun.typed(other);
+    assertThat(CommandRun.recommend(otherTyped, "--force").exitCode()).isEqualTo(ExitCode.OK);
+
+    var run = CommandRun.of(
+        "offer",
+        otherTyped.resolve("out/result.json") + "#2",
+        typed.resolve("out/result.json") + "#1",
+        "--settings",
+        typed.resolve("shop.json").toString(),
+        "--date",
+        "2026-05-31",
+        "--format",
+        "json",
+        "--out",
+        typed.resolve("out").toString());
+
+    assertThat(run.json()
+            .path("builds")
+            .valueStream()
+            .map(build -> build.path("scenario").asString()))
+        .containsExactly("fen", "marsh");
+    assertThat(run.json()
+            .path("builds")
+            .valueStream()
+            .map(build -> build.path("rank").asInt()))
+        .containsExactly(2, 1);
+    assertThat(file("offer.html")).contains("A: Flight counted", "B: Flight counted");
   }
 
   @Test

@@ -9,11 +9,11 @@ import pappus.answers.shape.FlightJson;
 import pappus.files.json.JsonText;
 import pappus.offer.Offer;
 import pappus.offer.OfferLine;
+import pappus.offer.OfferedBuild;
 import pappus.offer.StandIn;
+import pappus.part.Part;
 import pappus.part.Role;
-import pappus.scenario.Goal;
 import pappus.scenario.OwnLine;
-import pappus.scenario.Scenario;
 
 /** An offer with every digit. */
 public record OfferJson(
@@ -23,8 +23,10 @@ public record OfferJson(
     @JsonPropertyDescription("The tool that wrote it, with version and commit.")
     String tool,
 
-    @JsonPropertyDescription("Name of what was asked for.") String scenario,
     @JsonPropertyDescription("Who offers.") String shop,
+    @JsonPropertyDescription("Whom it is for.") Optional<String> customer,
+
+    @JsonPropertyDescription("By which the shop files it.") Optional<String> number,
 
     @JsonPropertyDescription("Day it was made, as in ISO 8601.")
     String date,
@@ -45,11 +47,10 @@ public record OfferJson(
 
     @JsonPropertyDescription("What is not included.") List<String> notIncluded,
 
-    @JsonPropertyDescription(
-        "What the scenario buys beside a build otherwise than this offer; left out where there is no such thing.")
-    Optional<String> besides,
+    @JsonPropertyDescription("What scenarios buy beside a build otherwise than this offer.")
+    List<String> besides,
 
-    @JsonPropertyDescription("To heed before building.") List<String> cautions) {
+    @JsonPropertyDescription("To heed by who buys.") List<String> cautions) {
   /** What comes on top. */
   record Added(
       @JsonPropertyDescription("What it is.") String text,
@@ -62,6 +63,10 @@ public record OfferJson(
   /** A build that is offered. */
   record Build(
       @JsonPropertyDescription("Letter it is told by.") String letter,
+
+      @JsonPropertyDescription("Name of what was asked for.")
+      String scenario,
+
       @JsonPropertyDescription("Rank in the result.") int rank,
       @JsonPropertyDescription("What it is best at.") List<String> labels,
 
@@ -78,6 +83,13 @@ public record OfferJson(
       @JsonPropertyDescription("Without tax, cents.") long netCents,
       @JsonPropertyDescription("The tax, cents.") long taxCents,
       @JsonPropertyDescription("With tax, cents.") long grossCents,
+
+      @JsonPropertyDescription("With tax once stand-ins take their places, cents.")
+      long deliveredCents,
+
+      @JsonPropertyDescription("Ids of what has to be ordered first, spares aside.")
+      List<String> toOrder,
+
       @JsonPropertyDescription("Every part.") List<Line> lines,
 
       @JsonPropertyDescription("What is to be done about parts that are short.")
@@ -142,7 +154,8 @@ public record OfferJson(
       Optional<Long> grossCents,
 
       @JsonPropertyDescription("The same in words.") String text) {
-    static Other of(StandIn one, Goal goal, OfferReport report) {
+    static Other of(StandIn one, OfferedBuild build, OfferReport report) {
+      var goal = build.scenario().flightGoal();
       var swap = one.swap();
       return new Other(
           one.role(),
@@ -154,7 +167,7 @@ public record OfferJson(
           swap.flatMap(found -> BandJson.metres(one.planWith(), goal)),
           swap.map(found -> found.gramsMore()),
           swap.map(found -> one.totals().gross()),
-          report.standIn(one));
+          report.standIn(one, build));
     }
   }
 
@@ -163,19 +176,19 @@ public record OfferJson(
    *
    * @param report the same in words
    */
-  static String of(Scenario scenario, Offer offer, OfferReport report, String version) {
-    var goal = scenario.flightGoal();
+  static String of(Offer offer, OfferReport report, String version) {
     var settings = offer.shop().settings();
     return JsonText.of(new OfferJson(
         "offered",
         version,
-        scenario.name(),
         settings.shop(),
+        offer.customer(),
+        offer.number(),
         offer.date().toString(),
         offer.validUntil().toString(),
         settings.currency(),
         IntStream.range(0, offer.builds().size())
-            .mapToObj(index -> build(offer, index, goal, report))
+            .mapToObj(index -> build(offer, index, report))
             .toList(),
         settings.pricesIncludeTax(),
         settings.added().stream().map(Added::of).toList(),
@@ -184,10 +197,12 @@ public record OfferJson(
         report.cautions()));
   }
 
-  private static Build build(Offer offer, int index, Goal goal, OfferReport report) {
+  private static Build build(Offer offer, int index, OfferReport report) {
     var build = offer.builds().get(index);
+    var goal = build.scenario().flightGoal();
     return new Build(
         report.letter(index),
+        build.scenario().name(),
         build.rank(),
         build.labels(),
         build.assessment().build().toString(),
@@ -198,7 +213,9 @@ public record OfferJson(
         build.totals().net(),
         build.totals().tax(),
         build.totals().gross(),
+        build.deliveredTotals().gross(),
+        build.toOrder().stream().map(Part::id).toList(),
         build.lines().stream().map(Line::of).toList(),
-        build.standIns().stream().map(one -> Other.of(one, goal, report)).toList());
+        build.standIns().stream().map(one -> Other.of(one, build, report)).toList());
   }
 }

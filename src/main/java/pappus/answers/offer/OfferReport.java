@@ -5,11 +5,11 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import pappus.answers.build.BuildLines;
-import pappus.answers.build.Cautions;
 import pappus.answers.build.Changes;
 import pappus.answers.build.Figures;
 import pappus.answers.build.Heading;
@@ -22,6 +22,7 @@ import pappus.offer.OfferLine;
 import pappus.offer.OfferedBuild;
 import pappus.offer.ShopSettings;
 import pappus.offer.StandIn;
+import pappus.part.Part;
 import pappus.part.Role;
 import pappus.part.Sale;
 import pappus.quantity.Money;
@@ -31,21 +32,15 @@ import pappus.scenario.Spare;
 
 /** An offer for a terminal, for a machine, and for the shop's till. */
 public final class OfferReport {
-  private final Scenario scenario;
+  /** Parts that are named in a few words; more of them are counted, and named in the table. */
+  private static final int MOST_NAMED = 2;
+
   private final Offer offer;
   private final ShopSettings settings;
-  private final boolean isForRange;
 
-  public OfferReport(Scenario scenario, Offer offer) {
-    this.scenario = scenario;
+  public OfferReport(Offer offer) {
     this.offer = offer;
     this.settings = offer.shop().settings();
-    this.isForRange = scenario.isForRange();
-  }
-
-  /** Whether flights are told in kilometres. */
-  public boolean isForRange() {
-    return isForRange;
   }
 
   /** A price to the cent. */
@@ -59,6 +54,12 @@ public final class OfferReport {
     return letter(index) + (labels.isEmpty() ? "" : ", " + String.join(", ", labels));
   }
 
+  /** Main parts of what is delivered, with the mark of what nobody should believe. */
+  public String names(OfferedBuild build) {
+    var mark = Figures.mark(build.delivered());
+    return BuildLines.names(build.delivered()) + (mark.isEmpty() ? "" : " " + mark);
+  }
+
   /** A, B or C. */
   public String letter(int index) {
     return String.valueOf((char) ('A' + index));
@@ -66,19 +67,43 @@ public final class OfferReport {
 
   /** What to plan with, which is all that is promised of a flight. */
   public String plan(OfferedBuild build) {
-    return "plan with " + promised(build.planWith());
+    return "plan with " + promised(build, build.deliveredPlanWith());
   }
 
   /** Rounded down, to half minutes or as kilometres are told: a promise is kept or it is none. */
-  private String promised(double figure) {
-    var figures = new Figures(isForRange);
+  static String promised(OfferedBuild build, double figure) {
+    var figures = new Figures(build.scenario().isForRange());
     return figures.planned(figure) + " " + figures.unit();
   }
 
-  /** What the promise holds for, what all of them stay below, and whether stock was looked at. */
-  public String conditions() {
+  /** Builds by what was asked for, in their order. */
+  private Map<Scenario, List<Integer>> byScenario() {
+    var asked = new LinkedHashMap<Scenario, List<Integer>>();
+    for (var i = 0; i < offer.builds().size(); i++) {
+      asked
+          .computeIfAbsent(offer.builds().get(i).scenario(), fresh -> new ArrayList<>())
+          .add(i);
+    }
+    return asked;
+  }
+
+  /** What the promises hold for, what all of them stay below, and whether stock was looked at; a sentence each. */
+  public List<String> conditions() {
+    var asked = byScenario();
+    var said = new ArrayList<String>();
+    asked.forEach((scenario, builds) -> said.add((asked.size() == 1
+            ? ""
+            : builds.stream().map(this::letter).collect(Collectors.joining(" and ")) + ": ")
+        + conditions(scenario)));
+    if (!offer.isCounted()) {
+      said.add("Whether all of it is in stock is told on ordering.");
+    }
+    return said;
+  }
+
+  private static String conditions(Scenario scenario) {
     var cap = scenario.massCap();
-    return "Flight counted for %s, %s m above the sea%s; what differs, wind and cold most of all, shortens it. By estimate each is %s %s g ready to fly%s with at least %s %% confidence: weigh it before you rely on that.%s"
+    return "Flight counted for %s, %s m above the sea%s; what differs, wind and cold most of all, shortens it. By estimate each is %s %s g ready to fly%s with at least %s %% confidence: weigh it before you rely on that."
         .formatted(
             switch (scenario.flight().style()) {
               case HOVER -> "standing in calm air";
@@ -94,55 +119,82 @@ public final class OfferReport {
             cap.strict() ? "below" : "at most",
             Spoken.number(cap.grams(), 1).replaceFirst("\\.0$", ""),
             cap.because(),
-            Spoken.number(100 * cap.confidenceOrUsual(), 0),
-            offer.isCounted() ? "" : " Whether all of it is in stock is told on ordering.");
+            Spoken.number(100 * cap.confidenceOrUsual(), 0));
   }
 
   /** What has to be said of a build before anybody relies on it. */
   public Optional<String> disbelief(OfferedBuild build) {
-    return build.assessment().isBeyondBelief()
+    return build.delivered().isBeyondBelief()
         ? Optional.of(
             "Better than such aircraft are known to fly: not to be relied on until one is measured.")
         : Optional.empty();
   }
 
-  /** For the shop alone: builds that cost more than the scenario allows; empty where none does. */
+  /** For the shop: builds that cost more than their scenario allows; empty where none does. */
   public List<String> overBudget() {
-    var budget = scenario.budget();
-    var also = scenario.alsoBuyOrNothing();
-    var elsewhere =
-        also.counts() ? also.ownLines().stream().mapToLong(line -> line.cents()).sum() : 0;
     var over = new ArrayList<String>();
     for (var i = 0; i < offer.builds().size(); i++) {
-      var gross = offer.builds().get(i).totals().gross();
-      if (budget != null && gross + elsewhere > budget.cents()) {
+      var build = offer.builds().get(i);
+      var budget = build.scenario().budget();
+      if (budget != null && over(build) > 0) {
         over.add("%s costs %s%s, above the scenario's budget of %s."
             .formatted(
                 letter(i),
-                price(gross),
-                elsewhere == 0 ? "" : ", and what is bought elsewhere " + price(elsewhere),
+                price(build.deliveredTotals().gross()),
+                elsewhere(build) == 0
+                    ? ""
+                    : ", and what is bought elsewhere " + price(elsewhere(build)),
                 Spoken.price(budget)));
       }
     }
     return over;
   }
 
-  /** In a sentence: what it weighs, and how much thrust it has, for who does not know the ratio by its name. */
+  /** For the customer: by how much a build is over the budget; empty where it is not. */
+  public Optional<String> overBudget(OfferedBuild build) {
+    var budget = build.scenario().budget();
+    return budget == null || over(build) <= 0
+        ? Optional.empty()
+        : Optional.of("%s more than your budget of %s%s."
+            .formatted(
+                price(over(build)),
+                Spoken.price(budget),
+                elsewhere(build) == 0
+                    ? ""
+                    : ", with %s for what is bought elsewhere".formatted(price(elsewhere(build)))));
+  }
+
+  /** Cents above the budget; 0 where there is none. */
+  private static long over(OfferedBuild build) {
+    var budget = build.scenario().budget();
+    return budget == null ? 0 : build.deliveredTotals().gross() + elsewhere(build) - budget.cents();
+  }
+
+  private static long elsewhere(OfferedBuild build) {
+    var also = build.scenario().alsoBuyOrNothing();
+    return also.counts() ? also.ownLines().stream().mapToLong(OwnLine::cents).sum() : 0;
+  }
+
+  /** In a sentence: what it weighs, and its thrust. */
   public String figures(OfferedBuild build) {
-    return "%s g ready to fly; its thrust is %s times its weight"
-        .formatted(
-            Spoken.number(build.assessment().mass().grams(), 0),
-            build
-                .assessment()
-                .flight()
-                .map(FlightEstimate::thrustToWeight)
-                .map(ratio -> Spoken.number(Math.floor(10 * ratio) / 10, 1))
-                .orElse("-"));
+    return "%s g ready to fly; %s"
+        .formatted(Spoken.number(build.delivered().mass().grams(), 0), thrust(build));
+  }
+
+  /** For who does not know the ratio by its name. */
+  public String thrust(OfferedBuild build) {
+    return "its thrust is %s times its weight"
+        .formatted(build
+            .delivered()
+            .flight()
+            .map(FlightEstimate::thrustToWeight)
+            .map(ratio -> Spoken.number(Math.floor(10 * ratio) / 10, 1))
+            .orElse("-"));
   }
 
   /** What comes with other parts and so has no row of its own; empty where nothing does. */
   public Optional<String> builtIn(OfferedBuild build) {
-    var flown = build.assessment().build();
+    var flown = build.delivered().build();
     var roles = Stream.of(Role.values())
         .filter(role -> flown.fills(role) && flown.part(role).isEmpty())
         .map(Role::label)
@@ -161,15 +213,15 @@ public final class OfferReport {
             .formatted(
                 tax.label(),
                 tax.percent().stripTrailingZeros().toPlainString(),
-                price(build.totals().tax()),
-                price(build.totals().net())));
+                price(build.deliveredTotals().tax()),
+                price(build.deliveredTotals().net())));
   }
 
   /** What the table of parts does not say: which units are spares, and whether prices hold the tax. */
   public List<String> partsNotes() {
     var spares = new LinkedHashMap<String, Integer>();
     offer.builds().stream()
-        .flatMap(build -> build.lines().stream())
+        .flatMap(build -> build.standInLines().stream())
         .filter(line -> line.spareUnits() > 0)
         .forEach(line -> spares.put(line.what(), line.spareUnits()));
     var notes = new ArrayList<String>();
@@ -178,7 +230,7 @@ public final class OfferReport {
           .map(one -> "%s %s".formatted(one.getKey(), one.getValue()))
           .collect(Collectors.joining(", ", "Spares among them, in the units sold: ", ".")));
     }
-    besides().ifPresent(notes::add);
+    notes.addAll(besides());
     if (settings.tax() != null) {
       notes.add("Single prices are%s.".formatted(taxed()));
     }
@@ -186,7 +238,7 @@ public final class OfferReport {
   }
 
   /** How single prices stand to the tax; empty where the shop tells of none. */
-  private String taxed() {
+  String taxed() {
     return settings.tax() == null ? "" : settings.pricesIncludeTax() ? " with tax" : " without tax";
   }
 
@@ -197,12 +249,18 @@ public final class OfferReport {
         .toList();
   }
 
-  /** What is out of stock and what takes its place, a sentence each. */
+  /** What is out of stock and what takes its place, a sentence each, then what the build as asked for would be. */
   public List<String> standIns(OfferedBuild build) {
-    return build.standIns().stream().map(this::standIn).toList();
+    var said = new ArrayList<>(
+        build.standIns().stream().map(one -> standIn(one, build)).toList());
+    if (!build.taken().isEmpty()) {
+      said.add("Once it is in stock again: plan with %s, at %s in all."
+          .formatted(promised(build, build.planWith()), price(build.totals().gross())));
+    }
+    return said;
   }
 
-  String standIn(StandIn one) {
+  String standIn(StandIn one, OfferedBuild build) {
     var line = one.line();
     var name = line.what() + " " + line.part().name();
     var out = line.inStock() == 0
@@ -211,13 +269,12 @@ public final class OfferReport {
             .formatted(line.inStock(), name, line.units());
     if (one.swap().isPresent()) {
       var swap = one.swap().get();
-      return Spoken.sentence("%s: with %s in its place%s; then plan with %s, at %s in all."
+      return Spoken.sentence("%s: %s in its place%s."
           .formatted(
               out,
               swap.part().name(),
-              new Changes(isForRange, settings.currency()).alongside(swap.alongside()),
-              promised(one.planWith()),
-              price(one.totals().gross())));
+              new Changes(build.scenario().isForRange(), settings.currency())
+                  .alongside(swap.alongside())));
     }
     return Spoken.sentence(out
         + (line.isEnoughToFly()
@@ -227,15 +284,43 @@ public final class OfferReport {
                 : ": it has to be ordered."));
   }
 
-  /** Every caution that goes with any of the builds, once. */
+  /** What is in the large price, in a few words. */
+  public String standing(OfferedBuild build) {
+    if (!offer.isCounted()) {
+      return "";
+    }
+    var toOrder = build.toOrder();
+    var parts = build.delivered().build().parts();
+    var names = toOrder.stream().filter(parts::containsValue).map(Part::name).toList();
+    var small = toOrder.size() - names.size();
+    if (toOrder.isEmpty()) {
+      return "all of it in stock today";
+    }
+    return "to be ordered first: "
+        + (names.size() > MOST_NAMED ? names.size() + " parts" : String.join(", ", names))
+        + (small == 0
+            ? ""
+            : (names.isEmpty() ? "" : " and ")
+                + small
+                + (small == 1 ? " small thing" : " small things"));
+  }
+
+  /** Every caution for who buys one of the builds, once. */
   public List<String> cautions() {
     var cautions = new LinkedHashSet<String>();
-    offer.builds().forEach(build -> cautions.addAll(Cautions.of(build.assessment(), scenario)));
+    offer.builds().forEach(build -> cautions.addAll(BuyerCautions.of(build)));
     return List.copyOf(cautions);
   }
 
-  /** What the scenario buys beside a build otherwise than this offer; empty where there is no such thing. */
-  public Optional<String> besides() {
+  /** What scenarios buy beside a build otherwise than this offer; empty where there is no such thing. */
+  public List<String> besides() {
+    return byScenario().keySet().stream()
+        .flatMap(scenario -> besides(scenario).stream())
+        .distinct()
+        .toList();
+  }
+
+  private Optional<String> besides(Scenario scenario) {
     var also = scenario.alsoBuyOrNothing();
     var ours = settings.sparesOrNone().stream().map(Spare::label).toList();
     var said = new ArrayList<String>();
@@ -275,43 +360,12 @@ public final class OfferReport {
 
   /** One row a part: units of it in each build. */
   public Table parts() {
-    var columns = new ArrayList<>(List.of(
-        Table.Column.text("what", "what"),
-        Table.Column.text("part", "part"),
-        Table.Column.text("sold", "unit"),
-        Table.Column.number(settings.currency() + " each", "price_each", 2)));
-    for (var i = 0; i < offer.builds().size(); i++) {
-      columns.add(Table.Column.number(letter(i), "units_" + letter(i).toLowerCase(Locale.ROOT), 0));
-    }
-    if (offer.isCounted()) {
-      columns.add(Table.Column.text("stock", "stock"));
-    }
-    var rows = new LinkedHashMap<String, List<Object>>();
-    for (var i = 0; i < offer.builds().size(); i++) {
-      for (var line : offer.builds().get(i).lines()) {
-        var row = rows.computeIfAbsent(line.part().id(), id -> row(line));
-        row.set(4 + i, line.standing() == OfferLine.Standing.CUSTOMERS ? "yours" : line.units());
-        if (offer.isCounted() && line.standing() == OfferLine.Standing.SHORT) {
-          row.set(row.size() - 1, standing(line));
-        }
-      }
-    }
-    // What serves as the same stands together, in the order of the first build that has it.
-    var byUse = new LinkedHashMap<Object, List<List<Object>>>();
-    rows.values()
-        .forEach(
-            row -> byUse.computeIfAbsent(row.get(0), what -> new ArrayList<>()).add(row));
-    return new Table(columns, byUse.values().stream().flatMap(List::stream).toList());
+    return new OfferParts(offer, this).units();
   }
 
-  private List<Object> row(OfferLine line) {
-    var row = new ArrayList<Object>(
-        List.of(line.what(), line.part().name(), unit(line), line.part().price().cents() / 100.0));
-    offer.builds().forEach(build -> row.add(""));
-    if (offer.isCounted()) {
-      row.add(standing(line));
-    }
-    return row;
+  /** The same with what they cost, then work, tax and the sum. */
+  public Table amounts() {
+    return new OfferParts(offer, this).amounts();
   }
 
   /** For the till. */
@@ -321,7 +375,7 @@ public final class OfferReport {
 
   /** For a page. */
   public String markdown() {
-    return parts().markdown();
+    return amounts().markdown();
   }
 
   /**
@@ -331,21 +385,32 @@ public final class OfferReport {
    */
   public String text(int width) {
     var lines = new Lines(width);
-    lines.say(
-        "%s, %s, valid until %s.".formatted(settings.shop(), offer.date(), offer.validUntil()));
+    lines.say("%s, %s%s, valid until %s."
+        .formatted(
+            settings.shop(),
+            offer.number().map(number -> "offer " + number + " of ").orElse(""),
+            offer.date(),
+            offer.validUntil()));
+    offer.customer().ifPresent(customer -> lines.say("For " + customer + "."));
     for (var i = 0; i < offer.builds().size(); i++) {
       var build = offer.builds().get(i);
-      lines.blank().say("%s: %s".formatted(title(i), BuildLines.names(build.assessment())));
+      lines.blank().say("%s: %s".formatted(title(i), names(build)));
       lines.row(
           "   %s; %s; %s"
-              .formatted(plan(build), figures(build), price(build.totals().gross())),
+              .formatted(
+                  plan(build), figures(build), price(build.deliveredTotals().gross())),
           3);
+      if (!standing(build).isEmpty()) {
+        lines.row("   " + Spoken.sentence(standing(build)) + ".", 3);
+      }
+      overBudget(build).ifPresent(more -> lines.row("   " + more, 3));
       tax(build).ifPresent(tax -> lines.row("   " + tax, 3));
       builtIn(build).ifPresent(what -> lines.row("   " + what, 3));
       disbelief(build).ifPresent(text -> lines.item(Figures.DOUBTED + " " + text));
       standIns(build).forEach(lines::item);
     }
-    lines.blank().say(conditions());
+    lines.blank();
+    conditions().forEach(lines::say);
     lines.blank();
     parts().lines(width).forEach(line -> lines.row(line, 4));
     partsNotes().forEach(lines::say);
@@ -367,6 +432,6 @@ public final class OfferReport {
 
   /** With every digit. */
   public String json(String version) {
-    return OfferJson.of(scenario, offer, this, version);
+    return OfferJson.of(offer, this, version);
   }
 }

@@ -30,7 +30,7 @@ final class OfferTill {
         : settings.tax().percent().stripTrailingZeros().toPlainString();
     var included = settings.tax() == null ? "" : settings.pricesIncludeTax() ? "yes" : "no";
     for (var i = 0; i < offer.builds().size(); i++) {
-      for (var line : offer.builds().get(i).lines()) {
+      for (var line : offer.builds().get(i).standInLines()) {
         rows.add(List.of(
             report.letter(i),
             line.part().id(),
