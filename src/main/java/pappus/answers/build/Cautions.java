@@ -30,7 +30,7 @@ public final class Cautions {
       "Estimates: nothing of this build was measured. Weigh it, fly it gently and plan with the lower figure.";
 
   /** Before a transmitter gets power. */
-  public static final String VIDEO =
+  private static final String VIDEO =
       "Video: never power a transmitter without its antenna; local rules set its power and channel.";
 
   /** Before the pack is charged; absent without one. */
