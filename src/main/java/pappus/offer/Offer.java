@@ -44,18 +44,25 @@ public record Offer(
     return goals;
   }
 
-  /** Each with what it is best at; minutes are not set against kilometres, nor flights asked for otherwise. */
+  /**
+   * Each with what it is best at; minutes are not set against kilometres, nor flights asked for otherwise. What is
+   * better than such aircraft are known to fly is not praised, unless there is nothing else.
+   */
   private static List<OfferedBuild> labelled(List<OfferedBuild> builds) {
     var areAlike = builds.stream().map(OfferedBuild::scenario).distinct().count() == 1;
+    var believed = builds.stream()
+        .filter(build -> !build.delivered().isBeyondBelief())
+        .toList();
+    var compared = believed.isEmpty() ? builds : believed;
     var labelled = new ArrayList<OfferedBuild>();
     for (var build : builds) {
       var labels = new ArrayList<String>();
       GOALS.forEach((label, better) -> {
         if (builds.size() > 1
-            && isBelieved(build)
+            && compared.contains(build)
             && (areAlike || label.equals(LIGHTEST))
-            && builds.stream()
-                .filter(other -> !other.equals(build) && isBelieved(other))
+            && compared.stream()
+                .filter(other -> !other.equals(build))
                 .allMatch(other -> better.applyAsDouble(build) > better.applyAsDouble(other))) {
           labels.add(label);
         }
@@ -63,11 +70,6 @@ public record Offer(
       labelled.add(build.labelled(labels));
     }
     return List.copyOf(labelled);
-  }
-
-  /** What is better than such aircraft are known to fly is not praised, and takes no praise from others. */
-  private static boolean isBelieved(OfferedBuild build) {
-    return !build.delivered().isBeyondBelief();
   }
 
   /** Last day on which it holds. */
