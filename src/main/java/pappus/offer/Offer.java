@@ -50,9 +50,8 @@ public record Offer(
    */
   private static List<OfferedBuild> labelled(List<OfferedBuild> builds) {
     var areAlike = builds.stream().map(OfferedBuild::scenario).distinct().count() == 1;
-    var believed = builds.stream()
-        .filter(build -> !build.delivered().isBeyondBelief())
-        .toList();
+    var believed =
+        builds.stream().filter(build -> !build.delivered().isBeyondBelief()).toList();
     var compared = believed.isEmpty() ? builds : believed;
     var labelled = new ArrayList<OfferedBuild>();
     for (var build : builds) {
