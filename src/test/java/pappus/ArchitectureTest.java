@@ -175,6 +175,7 @@ final class ArchitectureTest {
             ANNOTATIONS),
         Layer.of(
             "pappus.answers.explain",
+            "pappus.sight",
             "pappus.part",
             "pappus.scenario",
             "pappus.assessment.flight",
@@ -210,6 +211,7 @@ final class ArchitectureTest {
             ANNOTATIONS),
         Layer.of(
             "pappus.answers.drawing",
+            "pappus.sight",
             "pappus.quantity",
             "pappus.part",
             "pappus.physics.battery",
@@ -266,6 +268,7 @@ final class ArchitectureTest {
             "pappus.assessment",
             "pappus.doubt",
             "pappus.answers.build",
+            "pappus.sight",
             "pappus.structure",
             ANNOTATIONS),
         Layer.of(
@@ -324,6 +327,7 @@ final class ArchitectureTest {
             "pappus.change",
             "pappus.document",
             "pappus.physics.structure",
+            "pappus.sight",
             "pappus.structure"),
         Layer.of(
             "pappus.document",
@@ -432,6 +436,7 @@ final class ArchitectureTest {
             "pappus.assessment"),
         Layer.of(
             "pappus.assessment",
+            "pappus.sight",
             "pappus.quantity",
             "pappus.part",
             "pappus.physics.battery",
@@ -528,6 +533,8 @@ final class ArchitectureTest {
             "pappus.structure",
             JACKSON),
         Layer.of("pappus.structure", "pappus.part", "pappus.physics.structure"),
+        Layer.of("pappus.sight", "pappus.quantity", "pappus.part", "pappus.physics.view"),
+        Layer.of("pappus.physics.view"),
         Layer.of("pappus.files.output", "pappus.files", "pappus.files.json", JACKSON),
         Layer.of(
             "pappus.files.json",

@@ -23,6 +23,7 @@ import pappus.physics.airframe.MassChance;
 import pappus.reliance.Reliances;
 import pappus.scenario.Outlook;
 import pappus.scenario.Scenario;
+import pappus.sight.Sight;
 
 /**
  * Judges builds for one scenario.
@@ -275,6 +276,7 @@ public final class Assessor {
             purse,
             flight,
             fitting.reach(),
+            Sight.clearDegrees(build.frame().orElseThrow(), build.propeller().orElseThrow()),
             planWith,
             disbeliefs),
         Merit.of(

@@ -78,6 +78,17 @@ public record LimitField(
           .formatted(
               Optional.ofNullable(scenario.reachMetres()).map(Require::plain).orElse("")));
 
+  static final LimitField CLEAR_VIEW = new LimitField(
+      "clearViewDegrees",
+      Kind.NUMBER,
+      new BigDecimal("0.1"),
+      1,
+      scenario -> Optional.ofNullable(scenario.clearViewDegrees()),
+      (scenario, degrees) -> degrees,
+      scenario -> Optional.ofNullable(scenario.clearViewDegrees())
+          .map(degrees -> "a view ahead clear of discs over " + Require.plain(degrees) + "°")
+          .orElse(""));
+
   static final LimitField BUDGET = new LimitField(
       "budget",
       Kind.MONEY,

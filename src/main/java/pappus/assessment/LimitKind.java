@@ -19,6 +19,7 @@ public enum LimitKind {
       "least-kilometres", "range to plan with", "km", Way.AT_LEAST, LimitField.LEAST_KILOMETRES),
   REACH("reach", "reach of the %s link", "m", Way.AT_LEAST, LimitField.REACH),
   BUDGET("budget", "price to buy", "%s", Way.AT_MOST, LimitField.BUDGET),
+  CLEAR_VIEW("clear-view", "view ahead clear of discs", "°", Way.AT_LEAST, LimitField.CLEAR_VIEW),
   IN_STOCK("in-stock", "%s in the build", Limit.PIECES, Way.AT_MOST, null),
   TOP_SPEED("top-speed", "airspeed %s", "m/s", Way.AT_MOST, null),
   GROUND_SPEED("ground-speed", "speed over ground %s", "m/s", Way.AT_LEAST, null),

@@ -31,6 +31,7 @@ final class LimitTable {
       Purse purse,
       FlightEstimate flight,
       Reach reach,
+      double clearView,
       long planWith,
       int disbeliefs) {
     var limits = new ArrayList<Limit>();
@@ -49,6 +50,9 @@ final class LimitTable {
     }
     if (purpose.onlyBelieved()) {
       limits.add(LimitKind.BELIEF.limit(disbeliefs, 0));
+    }
+    if (scenario.clearViewDegrees() != null) {
+      limits.add(LimitKind.CLEAR_VIEW.limit(clearView, scenario.clearViewDegrees()));
     }
     addBudget(scenario.budget(), cost, limits);
     addStock(purse, cost, limits);

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import pappus.compatibility.CompatibilityRule;
 import pappus.compatibility.RolesRule;
 import pappus.compatibility.SizeRule;
@@ -97,13 +98,16 @@ public final class RuleBook {
     return true;
   }
 
-  /** Rules that sizes alone decide, of those that are set aside for no part. */
+  /** Rules that sizes alone decide, of those that are set aside for no part, and a limit that they decide. */
   public List<SizeRule> rulesOfSizes() {
-    return rules.stream()
-        .filter(rule -> rule instanceof SizeRule
-            && !isWaivedSomewhere(rule)
-            && !brokenAboard.contains(rule.id()))
-        .map(SizeRule.class::cast)
+    var clearView = scenario.clearViewDegrees();
+    return Stream.concat(
+            rules.stream()
+                .filter(rule -> rule instanceof SizeRule
+                    && !isWaivedSomewhere(rule)
+                    && !brokenAboard.contains(rule.id()))
+                .map(SizeRule.class::cast),
+            clearView == null ? Stream.empty() : Stream.of(new ClearViewRoom(clearView)))
         .toList();
   }
 

@@ -35,7 +35,7 @@ final class VaryCommand extends ScenarioCommand implements Callable<Integer> {
       names = "--over",
       paramLabel = "LIMIT=FROM:TO:STEP",
       description =
-          "What varies, once or twice: mass-cap, budget, thrust-to-weight, least-minutes, least-kilometres, reach, altitude, temperature, transmitter-power, payload, packs or cells; or frame.spacing, .mass, .arm-thickness, .arm-width, .inner-height, .camera-width, .largest-propeller, .bolt-circle, .drag-area or .stack-pattern; or a field of a part, where.ROLE.FIELD, with .atLeast or .atMost if you like. Values may be listed too: cells=2,3,4.")
+          "What varies, once or twice: mass-cap, budget, thrust-to-weight, least-minutes, least-kilometres, reach, clear-view, altitude, temperature, transmitter-power, payload, packs or cells; or frame.spacing, .mass, .arm-thickness, .arm-width, .inner-height, .camera-width, .largest-propeller, .bolt-circle, .drag-area or .stack-pattern; or a field of a part, where.ROLE.FIELD, with .atLeast or .atMost if you like. Values may be listed too: cells=2,3,4.")
   private List<String> over = new ArrayList<>();
 
   @Option(

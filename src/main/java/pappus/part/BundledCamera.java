@@ -1,6 +1,7 @@
 package pappus.part;
 
 import com.fasterxml.jackson.annotation.JsonPropertyDescription;
+import org.jspecify.annotations.Nullable;
 import pappus.quantity.Require;
 
 /** A camera in the box, the mass and the watts of its transmitter. */
@@ -15,7 +16,10 @@ public record BundledCamera(
     double leastInnerHeightMillimetres,
 
     @JsonPropertyDescription("Length of its cable, mm; 0: plain wires, any length.")
-    double cableMillimetres)
+    double cableMillimetres,
+
+    @JsonPropertyDescription("What it sees; absent: not known.") @Nullable
+    CameraView view)
     implements CameraUnit {
   public BundledCamera {
     Require.name("family", family);

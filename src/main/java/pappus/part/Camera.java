@@ -33,6 +33,9 @@ public record Camera(
     @JsonPropertyDescription("Volts it stands; absent: fed by its transmitter.") @Nullable
     VoltWindow input,
 
+    @JsonPropertyDescription("What it sees; absent: not known.") @Nullable
+    CameraView view,
+
     @JsonPropertyDescription("Where the numbers come from.") @ByClass
     String source,
 

@@ -1,5 +1,7 @@
 package pappus.part;
 
+import org.jspecify.annotations.Nullable;
+
 /** The pilot's camera: a part of its own, or sold with its transmitter. */
 public sealed interface CameraUnit permits Camera, BundledCamera {
   /** Analogue, or the digital family it belongs to. */
@@ -13,4 +15,8 @@ public sealed interface CameraUnit permits Camera, BundledCamera {
 
   /** Length of its cable, mm; 0: plain wires, any length. */
   double cableMillimetres();
+
+  /** What it sees; null where that is not known. */
+  @Nullable
+  CameraView view();
 }

@@ -72,6 +72,16 @@ public record Frame(
     @JsonPropertyDescription("Where the camera sits, mm forward of the motor centre.") @ByClass
     double cameraXMillimetres,
 
+    @JsonPropertyDescription(
+        "Side screws of the camera above the arms' upper face, mm, -30 to 60; absent: half of what its camera needs between the plates.")
+    @Nullable
+    Double cameraHeightMillimetres,
+
+    @JsonPropertyDescription(
+        "Propeller discs above the arms' upper face, mm, -60 to 60, below 0 where propellers push; absent: as high as the motor with half the hub on it.")
+    @Nullable
+    Double discHeightMillimetres,
+
     @JsonPropertyDescription("Where the battery is strapped.")
     Bay bay,
 
@@ -139,6 +149,12 @@ public record Frame(
     }
     cameraWidthsMillimetres = Require.list("cameraWidthsMillimetres", cameraWidthsMillimetres);
     Require.inRange("cameraXMillimetres", cameraXMillimetres, -200, 200);
+    if (cameraHeightMillimetres != null) {
+      Require.inRange("cameraHeightMillimetres", cameraHeightMillimetres, -30, 60);
+    }
+    if (discHeightMillimetres != null) {
+      Require.inRange("discHeightMillimetres", discHeightMillimetres, -60, 60);
+    }
     Require.present("bay", bay);
     Require.inRange("centreOfMassXMillimetres", centreOfMassXMillimetres, -60, 60);
     if (dragAreaSquareMetres != null) {

@@ -57,6 +57,11 @@ public record Scenario(
     Double leastKilometres,
 
     @JsonPropertyDescription(
+        "Degrees straight ahead of the pilot's camera, both sides together and seen from above, in which no front propeller disc may stand, 1 to 180; absent: no bound.")
+    @Nullable
+    Double clearViewDegrees,
+
+    @JsonPropertyDescription(
         "owned: of builds that plan with 95 % of the best or more, those with the fewest pieces to buy come first, then the cheapest; screws and other small hardware count as none. Absent: the goal alone.")
     @Nullable
     Prefer prefer,
@@ -155,6 +160,9 @@ public record Scenario(
                   Require.plain(air.windMetresPerSecond()), flight.style().word()));
     }
     requireLeastFlight(goal, leastMinutes, leastKilometres);
+    if (clearViewDegrees != null) {
+      Require.inRange("clearViewDegrees", clearViewDegrees, 1, 180);
+    }
     if (prefer != null && goal != null && !goal.isOfFlight()) {
       Require.refuse("prefer must be left out where the goal is %s, but is %s."
           .formatted(goal.name().toLowerCase(Locale.ROOT), prefer.name().toLowerCase(Locale.ROOT)));

@@ -60,6 +60,7 @@ class LimitKindTest {
                 Shelf.EMPTY),
             assess(SmallShop.scenario(", \"leastMinutes\": 5"), Shelf.EMPTY),
             assess(SmallShop.scenario(", \"reachMetres\": 100"), Shelf.EMPTY),
+            assess(SmallShop.scenario(", \"clearViewDegrees\": 50"), Shelf.EMPTY),
             assess(
                 SmallShop.flying(cruise, ", \"goal\": \"range\", \"leastKilometres\": 1"),
                 Shelf.EMPTY),
@@ -134,7 +135,8 @@ class LimitKindTest {
             LimitKind.LEAST_MINUTES,
             LimitKind.LEAST_KILOMETRES,
             LimitKind.REACH,
-            LimitKind.BUDGET);
+            LimitKind.BUDGET,
+            LimitKind.CLEAR_VIEW);
     assertThatThrownBy(LimitKind.IN_STOCK::field).isInstanceOf(IllegalStateException.class);
   }
 

@@ -217,7 +217,7 @@ class VaryCommandTest {
     }
     assertUsage(
         run("--over", "mas-cap=1"),
-        "--over must be over altitude, budget, cells, least-kilometres, least-minutes, mass-cap, packs, payload, reach, temperature, thrust-to-weight, transmitter-power, a frame.PROPERTY or a where.ROLE.FIELD, but is over \"mas-cap\". Maybe mass-cap was meant");
+        "--over must be over altitude, budget, cells, clear-view, least-kilometres, least-minutes, mass-cap, packs, payload, reach, temperature, thrust-to-weight, transmitter-power, a frame.PROPERTY or a where.ROLE.FIELD, but is over \"mas-cap\". Maybe mass-cap was meant");
     assertUsage(
         run("--over", "mass-cap=\u001B[2J\u202E"),
         "--over must have plain numbers, but has \"\\u001b[2J\\u202e\"");

@@ -78,7 +78,7 @@ final class CameraCageRuleTest {
 
   @Test
   void judgesTheCameraSoldWithTheTransmitter() {
-    var bundled = new BundledCamera("analogue", 28, 20, 0);
+    var bundled = new BundledCamera("analogue", 28, 20, 0, null);
 
     assertThat(Bench.plain()
             .says(rule, build(with(transmitter(), "camera", bundled)).without(Role.CAMERA)))

@@ -113,6 +113,8 @@ public final class Parts {
         List.of(new Frame.PlateHeight(20, 0), new Frame.PlateHeight(25, 1.2)),
         List.of(19.0),
         60,
+        null,
+        null,
         new Frame.Bay(Frame.Bay.Side.TOP, 40, -50, 50, null, 20),
         0,
         null,
@@ -289,6 +291,7 @@ public final class Parts {
         0,
         0.8,
         new VoltWindow(4.5, 20),
+        null,
         SOURCE,
         List.of());
   }

@@ -116,6 +116,8 @@ final class Frames {
         heights,
         Stream.of(row[10].split(" ", -1)).map(Double::valueOf).toList(),
         Draw.round(side / 2 - 4 + draw.between(-3, 3), 1),
+        row[0].equals("Gorsewain") ? Double.valueOf(12) : null,
+        null,
         bay(below, bayWidth, half, row, draw),
         Draw.round(draw.between(-2, 4), 0.5),
         dragArea(propeller, Double.parseDouble(row[3]), draw),

@@ -9,6 +9,7 @@ import pappus.part.AntennaPort;
 import pappus.part.Band;
 import pappus.part.BundledCamera;
 import pappus.part.Camera;
+import pappus.part.CameraView;
 import pappus.part.MountingHoles;
 import pappus.part.OutputPower;
 import pappus.part.Polarisation;
@@ -190,7 +191,8 @@ final class Video {
         family,
         Double.parseDouble(parts[0]),
         Double.parseDouble(parts[1]),
-        Double.parseDouble(parts[2]));
+        Double.parseDouble(parts[2]),
+        null);
   }
 
   /** Input of an analogue transmitter, with one factor for all its settings. */
@@ -238,12 +240,27 @@ final class Video {
         Double.parseDouble(row[5]),
         Double.parseDouble(row[6]),
         row[7].isEmpty() ? null : window(row[7]),
+        view(name, Double.parseDouble(row[3])),
         Sources.of(
             known,
             draw.pick(List.of(
                 "width by caliper", "the rest from the maker's drawing", "current from the sheet")),
             draw),
         List.of());
+  }
+
+  /** Wider in the name, wider in the picture; drawn apart, so that nothing else moves. */
+  private static @Nullable CameraView view(String name, double width) {
+    var draw = Draw.of(name + " view");
+    if (draw.chance(0.4)) {
+      return null;
+    }
+    var across = Draw.round((name.contains("Wide") ? 150 : 118) + draw.between(-8, 12), 5);
+    return new CameraView(
+        across,
+        Draw.round(across * draw.between(0.6, 0.75), 5),
+        Draw.round(draw.between(15, 30), 5),
+        width > 16 ? Draw.round(draw.between(0, 2), 0.5) : null);
   }
 
   static VoltWindow window(String text) {

@@ -72,6 +72,7 @@ public final class AssessmentText {
       Journey.power(flight).ifPresent(lines::say);
       Cautions.windings(assessment, scenario).ifPresent(lines::say);
       ArmWords.sentence(assessment).ifPresent(lines::say);
+      SightWords.sentence(assessment).ifPresent(lines::say);
       var counted = Reasons.counted(assessment.build(), flight.figures());
       if (!counted.isEmpty()) {
         lines.blank().say(Reasons.COUNTED);

@@ -100,6 +100,9 @@ public final class Heading {
     if (scenario.reachMetres() != null) {
       limits.add("links out to " + Require.plain(scenario.reachMetres()) + " m");
     }
+    if (scenario.clearViewDegrees() != null) {
+      limits.add("view ahead clear over " + Require.plain(scenario.clearViewDegrees()) + "°");
+    }
     scenario.whereOrAny().wishes().stream()
         .map(wish -> "where " + wish.inWords())
         .forEach(limits::add);

@@ -15,6 +15,7 @@ import pappus.part.Propeller;
 import pappus.part.Role;
 import pappus.quantity.Units;
 import pappus.scenario.Scenario;
+import pappus.sight.Sight;
 
 /** Draws a build from above, to scale, from what the catalogue knows of its parts. */
 public final class PlanDrawing {
@@ -59,6 +60,7 @@ public final class PlanDrawing {
         .ifPresent(
             pack -> assessment.fitting().placing().ifPresent(placing -> pack(pack, placing)));
     camera();
+    sight();
     payload();
     assessment.fitting().placing().ifPresent(this::balance);
     var measures = new PlanMeasures(canvas, assessment, frame);
@@ -197,6 +199,38 @@ public final class PlanDrawing {
           camera.widthMillimetres() / 2,
           frame.cameraXMillimetres());
     });
+  }
+
+  /** From the camera past both front discs to the edge of the drawing. */
+  private void sight() {
+    Sight.of(assessment.build()).ifPresent(sight -> {
+      var angle = StrictMath.toRadians(sight.freeHalfAngle());
+      var from = frame.cameraXMillimetres();
+      var reach = reach(angle, from);
+      for (var side : new int[] {-1, 1}) {
+        canvas.line(
+            0,
+            from,
+            side * reach * StrictMath.sin(angle),
+            from + reach * StrictMath.cos(angle),
+            "sight");
+      }
+      canvas.tag(
+          "clear ahead of the camera, %s° to either side"
+              .formatted(PlanCanvas.mm(sight.freeHalfAngle())),
+          0.5 * reach * StrictMath.sin(angle),
+          from + 0.5 * reach * StrictMath.cos(angle));
+    });
+  }
+
+  /** To the front or a side edge, whichever comes first. */
+  private double reach(double angle, double from) {
+    var ahead = StrictMath.cos(angle);
+    var toFront = ahead > 0 ? (canvas.height / 2 - from - 1) / ahead : Double.POSITIVE_INFINITY;
+    var toRear = ahead < 0 ? (canvas.height / 2 + from - 1) / -ahead : Double.POSITIVE_INFINITY;
+    var aside = StrictMath.sin(angle);
+    var toSide = aside > 0 ? (canvas.width / 2 - 1) / aside : Double.POSITIVE_INFINITY;
+    return Math.min(toSide, Math.min(toFront, toRear));
   }
 
   private void payload() {

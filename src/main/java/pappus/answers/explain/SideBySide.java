@@ -21,6 +21,7 @@ import pappus.document.Table;
 import pappus.part.Part;
 import pappus.part.Role;
 import pappus.scenario.Scenario;
+import pappus.sight.Sight;
 
 /** Builds beside each other, line by line: what differs first, then what is the same in all. */
 public final class SideBySide {
@@ -101,6 +102,7 @@ public final class SideBySide {
     rows.add(flown("throttle in hover", flight -> Spoken.number(100 * flight.duty(), 0) + " %"));
     rows.add(row("arms bend at", SideBySide::arms));
     rows.add(row("an arm's root", this::root));
+    rows.add(row("clear ahead of the camera", SideBySide::clear));
     rows.add(row(PRICE, build -> Spoken.price(build.cost().cents(), BuildLines.currency(build))));
     if (builds.stream().anyMatch(build -> build.outlay().isPresent())) {
       rows.add(row(
@@ -124,6 +126,12 @@ public final class SideBySide {
     };
     rows.sort(Comparator.comparing(row -> !row.label().equals(asked)));
     return rows;
+  }
+
+  private static String clear(Assessment build) {
+    return Sight.of(build.build())
+        .map(sight -> Spoken.number(2 * sight.freeHalfAngle(), 0) + "°")
+        .orElse(NOTHING);
   }
 
   private static String arms(Assessment build) {

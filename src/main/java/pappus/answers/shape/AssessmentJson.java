@@ -12,6 +12,7 @@ import pappus.answers.build.Journey;
 import pappus.answers.build.LinkWords;
 import pappus.answers.build.OutlayWords;
 import pappus.answers.build.Reasons;
+import pappus.answers.build.SightWords;
 import pappus.assessment.Assessment;
 import pappus.assessment.Limit;
 import pappus.assessment.flight.Course;
@@ -71,6 +72,10 @@ public record AssessmentJson(
         "How its arms bend, an engineering estimate; left out where they are not drawn.")
     Optional<List<ArmJson>> arms,
 
+    @JsonPropertyDescription(
+        "What its camera sees; left out without frame, propeller or camera.")
+    Optional<SightJson> sight,
+
     @JsonPropertyDescription("Why it is as it is, in sentences.")
     List<String> reasons,
 
@@ -104,6 +109,7 @@ public record AssessmentJson(
         assessment.findings().stream().map(FindingJson::of).toList(),
         InstallationJson.of(assessment),
         ArmJson.of(assessment),
+        SightJson.of(assessment),
         reasons(assessment, scenario, planWith),
         Cautions.of(assessment, scenario));
   }
@@ -119,6 +125,7 @@ public record AssessmentJson(
       Reasons.cap(flight).ifPresent(reasons::add);
       reasons.addAll(Hints.of(assessment));
       ArmWords.sentence(assessment).ifPresent(reasons::add);
+      SightWords.sentence(assessment).ifPresent(reasons::add);
     });
     return reasons;
   }

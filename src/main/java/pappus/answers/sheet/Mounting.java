@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import pappus.answers.build.ArmWords;
 import pappus.answers.build.BuildLines;
+import pappus.answers.build.SightWords;
 import pappus.assessment.Assessment;
 import pappus.compatibility.Clearance;
 import pappus.compatibility.Clearances;
@@ -121,6 +122,7 @@ final class Mounting {
             + BenchWords.bay(frame.bay().place(), placing));
       });
       ArmWords.sentence(assessment).ifPresent(says::add);
+      SightWords.sentence(assessment).ifPresent(says::add);
     });
     return new SheetSection(
         "places",

@@ -322,6 +322,11 @@ public final class RandomQuestions {
     if (random.nextInt(3) == 0) {
       limits += ", \"candidatesDifferIn\": 1";
     }
+    // Drawn apart, so that what else is asked stays as it was.
+    var view = new Random(43L * seed + 5);
+    if (view.nextInt(4) == 0) {
+      limits += ", \"clearViewDegrees\": " + (60 + view.nextInt(60));
+    }
     return switch (random.nextInt(4)) {
       case 0 -> question(withDoubles(catalog, random), flying, limits);
       case 1 -> question(withLowPlates(catalog, random), flying, limits);

@@ -115,7 +115,7 @@ class AxesTest {
   @Test
   void anUnknownNameHasAdvice() {
     var known =
-        "must be over altitude, budget, cells, least-kilometres, least-minutes, mass-cap, packs, payload, reach, temperature, thrust-to-weight, transmitter-power, a frame.PROPERTY or a where.ROLE.FIELD, but is over ";
+        "must be over altitude, budget, cells, clear-view, least-kilometres, least-minutes, mass-cap, packs, payload, reach, temperature, thrust-to-weight, transmitter-power, a frame.PROPERTY or a where.ROLE.FIELD, but is over ";
     assertRefused("mas-cap=1,2", known + "\"mas-cap\". Maybe mass-cap was meant.");
     assertRefused("weather=1,2", known + "\"weather\".");
     assertRefused("=1,2", known + "\"\".");
