@@ -20,6 +20,7 @@ import pappus.links.Links;
 import pappus.part.Antenna;
 import pappus.part.Build;
 import pappus.part.Flown;
+import pappus.part.OrderedFrames;
 import pappus.part.Part;
 import pappus.part.Role;
 import pappus.part.Sundry;
@@ -86,7 +87,8 @@ public record Supply(
     }
     var parts = new ArrayList<Part>(catalog.parts());
     parts.removeIf(part -> part.id().equals(draft.id()));
-    parts.add(draft);
+    // As drawn, without its options, and with its heights of least price.
+    parts.add(OrderedFrames.of(draft).get(0));
     return with(parts);
   }
 

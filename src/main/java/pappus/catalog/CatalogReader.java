@@ -19,8 +19,10 @@ import pappus.files.json.JsonPlaces;
 import pappus.files.json.JsonReader;
 import pappus.files.json.Listed;
 import pappus.part.Flown;
+import pappus.part.Frame;
 import pappus.part.Kind;
 import pappus.part.Lump;
+import pappus.part.OrderedFrames;
 import pappus.part.Part;
 
 /**
@@ -92,14 +94,14 @@ public final class CatalogReader {
     var reader = new CatalogReader(problems);
     folders.forEach(reader::readFolder);
     problems.throwIfAny();
-    return reader.result(Entry::part);
+    return reader.result(entry -> List.of(entry.part()));
   }
 
   /** As {@link #read(List)}, but adds to the problems; the catalogue then lacks what is wrong. */
   public static ReadCatalog read(List<CatalogFolder> folders, Problems problems) {
     var reader = new CatalogReader(problems);
     folders.forEach(reader::readFolder);
-    return reader.result(reader::atItsPrice);
+    return reader.result(reader::ordered);
   }
 
   /** The names of lumps in the folders, whatever is wrong in them. */
@@ -112,19 +114,47 @@ public final class CatalogReader {
   }
 
   /** What was read, with parts as they are wanted. */
-  private ReadCatalog result(Function<Entry, Part> wanted) {
+  private ReadCatalog result(Function<Entry, List<? extends Part>> wanted) {
     var places = new TreeMap<String, ReadCatalog.Place>();
-    byId.forEach((id, entry) -> places.put(
-        id, new ReadCatalog.Place(entry.source().name(), entry.listed().line())));
+    var parts = new ArrayList<Part>();
+    var stocked = new TreeMap<String, ShelfEntry>();
+    shelf.forEach((id, each) -> stocked.put(id, each.listed().value()));
+    byId.forEach((id, entry) -> {
+      for (var part : wanted.apply(entry)) {
+        var isListed = part.id().equals(id);
+        if (!isListed && byId.containsKey(part.id())) {
+          refuse(
+              entry,
+              "make ids that no other part has with its options, but makes %s.".formatted(part.id()));
+          continue;
+        }
+        parts.add(part);
+        places.put(
+            part.id(), new ReadCatalog.Place(entry.source().name(), entry.listed().line()));
+        var counted = shelf.get(id);
+        if (!isListed && counted != null && counted.listed().value().stock() != null) {
+          // A shop counts frames, however they are ordered; what is at hand is as it was listed.
+          stocked.putIfAbsent(
+              part.id(),
+              new ShelfEntry(part.id(), null, counted.listed().value().stock(), null, null));
+        }
+      }
+    });
     return new ReadCatalog(
-        Catalog.of(byId.values().stream().map(wanted).toList()),
-        Shelf.of(shelf.values().stream().map(each -> each.listed().value()).toList()),
+        Catalog.of(parts),
+        Shelf.of(stocked.values()),
         Collections.unmodifiableMap(flown),
         lumps.values(),
         List.copyOf(inputs),
         List.copyOf(replacements),
         Collections.unmodifiableMap(places),
-        strangers());
+        strangers(places.keySet()));
+  }
+
+  /** A frame in every way that it can be ordered. */
+  private List<? extends Part> ordered(Entry entry) {
+    var part = atItsPrice(entry);
+    return part instanceof Frame frame ? OrderedFrames.of(frame) : List.of(part);
   }
 
   private Part atItsPrice(Entry entry) {
@@ -134,9 +164,9 @@ public final class CatalogReader {
   }
 
   /** Entries on the shelf for parts that are in no catalogue: a shop's list is longer than ours. */
-  private List<Problem> strangers() {
+  private List<Problem> strangers(Set<String> known) {
     return shelf.values().stream()
-        .filter(each -> !byId.containsKey(each.listed().value().id()))
+        .filter(each -> !known.contains(each.listed().value().id()))
         .map(each -> {
           var id = each.listed().value().id();
           return new Problem(

@@ -7,7 +7,9 @@ import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.TreeMap;
+import pappus.part.Frame;
 import pappus.part.Part;
+import pappus.quantity.Money;
 
 /**
  * What is at hand and what can be bought, for the parts somebody has counted; of others there is as much as wanted.
@@ -65,12 +67,26 @@ public final class Shelf {
 
   /** Parts at the prices of this shelf, where it has any. */
   public List<Part> priced(Collection<? extends Part> parts) {
-    return parts.stream().map(this::priced).toList();
+    var listed = new TreeMap<String, Money>();
+    parts.forEach(part -> listed.put(part.id(), part.price()));
+    return parts.stream().map(part -> priced(part, listed)).toList();
   }
 
-  private Part priced(Part part) {
+  /** A frame with options costs as much more than it does as listed as before. */
+  private Part priced(Part part, Map<String, Money> listed) {
     var entry = byId.get(part.id());
-    return entry == null || entry.price() == null ? part : Repriced.of(part, entry.price());
+    if (entry != null && entry.price() != null) {
+      return Repriced.of(part, entry.price());
+    }
+    if (part instanceof Frame frame && !frame.listedId().equals(frame.id())) {
+      var own = byId.get(frame.listedId());
+      var before = listed.get(frame.listedId());
+      if (own != null && own.price() != null && before != null) {
+        var cents = own.price().cents() + frame.price().cents() - before.cents();
+        return Repriced.of(part, Money.ofCents(Math.max(0, cents), own.price().currency()));
+      }
+    }
+    return part;
   }
 
   /** Pieces of a part at hand. */

@@ -20,6 +20,7 @@ import pappus.change.Swap;
 import pappus.change.Swapper;
 import pappus.doubt.Doubts;
 import pappus.part.Build;
+import pappus.part.Frame;
 import pappus.part.Part;
 import pappus.part.Role;
 import pappus.scenario.AlsoBuy;
@@ -200,7 +201,7 @@ public final class OfferDesk {
       return new OfferLine(what, part, pieces, 0, 0, 0, OfferLine.Standing.CUSTOMERS, 0);
     }
     var units = part.sold().unitsFor(wanted);
-    var there = stock.entry(part.id()).map(ShelfEntry::stock).orElse(null);
+    var there = entry(part).map(ShelfEntry::stock).orElse(null);
     var standing = !isCounted
         ? OfferLine.Standing.NOT_COUNTED
         : there == null
@@ -215,6 +216,13 @@ public final class OfferDesk {
         units * part.price().cents(),
         standing,
         there == null ? 0 : there);
+  }
+
+  /** A frame is counted as it is listed, however it is ordered. */
+  private Optional<ShelfEntry> entry(Part part) {
+    return stock
+        .entry(part.id())
+        .or(() -> part instanceof Frame frame ? stock.entry(frame.listedId()) : Optional.empty());
   }
 
   /** For each part that is short, the best other one; each taken before the next is looked for. */

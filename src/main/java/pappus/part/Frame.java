@@ -101,11 +101,24 @@ public record Frame(
     @Nullable
     FrameDrawing drawing,
 
+    @JsonPropertyDescription(
+        "Plates and mounts it can be ordered with, at most 3, each with or without the others; absent: none. Each way to order it is a frame of its own, whose id ends in those of its options.")
+    @Nullable
+    List<FrameOption> options,
+
     @JsonPropertyDescription("Where the numbers come from.") @ByClass
     String source,
 
-    @JsonIgnore List<Assumed> assumed)
+    @JsonIgnore List<Assumed> assumed,
+
+    @JsonIgnore @Nullable String listedAs)
     implements Part {
+  /** More would make too many ways to order it. */
+  private static final int MOST_OPTIONS = 3;
+
+  /** Of the keys that its options make, with a height of its own behind. */
+  private static final int LONGEST_ID = 57;
+
   /** Motors and propellers of every frame: a quad has four. */
   public static final int ROTORS = 4;
 
@@ -157,9 +170,66 @@ public record Frame(
     }
     Require.present("bay", bay);
     Require.inRange("centreOfMassXMillimetres", centreOfMassXMillimetres, -60, 60);
+    options = options == null ? null : Require.list("options", options);
+    requireOptions(id, mass, price, options, heights);
     if (dragAreaSquareMetres != null) {
       Require.inRange("dragAreaSquareMetres", dragAreaSquareMetres, 0.001, 0.05);
     }
+  }
+
+  private static void requireOptions(
+      String id,
+      Mass mass,
+      Money price,
+      @Nullable List<FrameOption> options,
+      List<PlateHeight> heights) {
+    for (var i = 0; i < heights.size(); i++) {
+      var money = heights.get(i).price();
+      if (money != null && !money.currency().equals(price.currency())) {
+        Require.refuse("heights[%s].price.currency must be that of the frame, %s, but is %s."
+            .formatted(i, price.currency(), money.currency()));
+      }
+    }
+    if (options == null) {
+      return;
+    }
+    if (options.size() > MOST_OPTIONS) {
+      Require.refuse(
+          "options must list at most %s, but lists %s.".formatted(MOST_OPTIONS, options.size()));
+    }
+    var least = mass.grams() + heights.stream().mapToDouble(PlateHeight::addedGrams).reduce(0, Math::min);
+    for (var i = 0; i < options.size(); i++) {
+      var option = options.get(i);
+      least += Math.min(0, option.addedGrams());
+      var money = option.price();
+      if (money != null && !money.currency().equals(price.currency())) {
+        Require.refuse("options[%s].price.currency must be that of the frame, %s, but is %s."
+            .formatted(i, price.currency(), money.currency()));
+      }
+      if (options.subList(0, i).stream().anyMatch(other -> other.id().equals(option.id()))) {
+        Require.refuse("options[%s].id must be there once, but %s is there before."
+            .formatted(i, option.id()));
+      }
+    }
+    if (least <= 0) {
+      Require.refuse(
+          "options must leave the frame a mass above 0 g with the lightest height, but leave %s g."
+              .formatted(Require.plain(Math.rint(least * 100) / 100)));
+    }
+    if (id.length() + options.stream().mapToInt(one -> one.id().length() + 1).sum() > LONGEST_ID) {
+      Require.refuse("options must make ids of at most %s characters, but make longer ones."
+          .formatted(LONGEST_ID));
+    }
+  }
+
+  /** Plates and mounts that it can be ordered with. */
+  List<FrameOption> optionsOrNone() {
+    return options == null ? List.of() : options;
+  }
+
+  /** Id under which a shop lists it, whatever it is ordered with. */
+  public String listedId() {
+    return listedAs == null ? id : listedAs;
   }
 
   @Override
@@ -231,7 +301,15 @@ public record Frame(
 
       @JsonPropertyDescription(
           "Mass above that of the frame as listed, g, -30 to 30; below 0: so much less than listed.")
-      double addedGrams) {
+      double addedGrams,
+
+      @JsonPropertyDescription("Price above that of the frame as listed; absent: none.") @Nullable
+      Money price) {
+    /** A height that costs nothing more. */
+    public PlateHeight(double millimetres, double addedGrams) {
+      this(millimetres, addedGrams, null);
+    }
+
     public PlateHeight {
       Require.inRange("millimetres", millimetres, 8, 60);
       Require.inRange("addedGrams", addedGrams, -30, 30);

@@ -340,8 +340,20 @@ public record FrameDrawing(
       int pieces,
 
       @JsonPropertyDescription("Mass of one for each mm of its length, g, 0.001 to 1.")
-      double gramsPerMillimetre) {
+      double gramsPerMillimetre,
+
+      @JsonPropertyDescription("Spare ones in its bag, which do not fly, 0 to 40; absent: none.")
+      @Nullable
+      Integer spare) {
+    /** Without spare ones. */
+    public Standoffs(int pieces, double gramsPerMillimetre) {
+      this(pieces, gramsPerMillimetre, null);
+    }
+
     public Standoffs {
+      if (spare != null) {
+        Require.inRange("spare", spare, 0, 40);
+      }
       Require.inRange("pieces", pieces, 0, 40);
       Require.inRange("gramsPerMillimetre", gramsPerMillimetre, 0.001, 1);
     }
@@ -353,8 +365,20 @@ public record FrameDrawing(
       int pieces,
 
       @JsonPropertyDescription("Mass of one with its nut, g, 0.01 to 20.")
-      double grams) {
+      double grams,
+
+      @JsonPropertyDescription("Spare ones in its bag, which do not fly, 0 to 200; absent: none.")
+      @Nullable
+      Integer spare) {
+    /** Without spare ones. */
+    public Screws(int pieces, double grams) {
+      this(pieces, grams, null);
+    }
+
     public Screws {
+      if (spare != null) {
+        Require.inRange("spare", spare, 0, 200);
+      }
       Require.inRange("pieces", pieces, 0, 200);
       Require.inRange("grams", grams, 0.01, 20);
     }

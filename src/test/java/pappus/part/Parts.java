@@ -119,8 +119,10 @@ public final class Parts {
         0,
         null,
         null,
+        null,
         SOURCE,
-        List.of());
+        List.of(),
+        null);
   }
 
   /** A plain hole circle, mm. */

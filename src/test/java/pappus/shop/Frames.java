@@ -122,12 +122,14 @@ final class Frames {
         Draw.round(draw.between(-2, 4), 0.5),
         dragArea(propeller, Double.parseDouble(row[3]), draw),
         row[0].equals("Gorsewain") ? drawing(name, front, side, grams, row) : null,
+        null,
         Sources.withNote(
             Sources.of(known, "distances from the maker's drawing", draw),
             soft
                 ? "Saves some grams by thin arms; the maker warns against hard landings."
                 : below ? "The pack hangs below, between high legs." : ""),
-        List.of());
+        List.of(),
+        null);
   }
 
   /** Wider on heavy frames, narrower toward the motor; drawn apart, so that nothing else moves. */

@@ -33,7 +33,7 @@ class SightTest {
       var frame = with(Parts.frame(), "cameraXMillimetres", x);
       for (var degrees = 1.0; degrees <= 180; degrees += 7) {
         var inches = Sight.largestDisc(frame, degrees) / 25.4;
-        if (inches < 0.6 || inches > 7.9) {
+        if (inches < 1.01 || inches > 7.9) {
           continue;
         }
         assertThat(Sight.clearDegrees(frame, with(Parts.propeller(), "diameterInches", inches - 1e-9)))

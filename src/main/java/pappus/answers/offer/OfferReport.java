@@ -13,6 +13,7 @@ import pappus.answers.build.BuildLines;
 import pappus.answers.build.Changes;
 import pappus.answers.build.Figures;
 import pappus.answers.build.Heading;
+import pappus.answers.build.OrderWords;
 import pappus.assessment.flight.FlightEstimate;
 import pappus.document.Lines;
 import pappus.document.Spoken;
@@ -229,6 +230,11 @@ public final class OfferReport {
       notes.add(spares.entrySet().stream()
           .map(one -> "%s %s".formatted(one.getKey(), one.getValue()))
           .collect(Collectors.joining(", ", "Spares among them, in the units sold: ", ".")));
+    }
+    for (var i = 0; i < offer.builds().size(); i++) {
+      var letter = offer.builds().size() == 1 ? "" : letter(i) + ": ";
+      OrderWords.order(offer.builds().get(i).assessment())
+          .ifPresent(order -> notes.add(letter + order));
     }
     notes.addAll(besides());
     if (settings.tax() != null) {

@@ -79,7 +79,7 @@ public final class BenchWords {
     }
     var between = height.get().millimetres();
     return needed
-        + "; order the frame with %s mm between its plates, which leaves %s mm."
+        + "; order the frame with %s mm standoffs, which leaves %s mm."
             .formatted(millimetres(between), millimetres(between - column.neededMillimetres()));
   }
 

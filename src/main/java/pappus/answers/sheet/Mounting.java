@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import pappus.answers.build.ArmWords;
 import pappus.answers.build.BuildLines;
+import pappus.answers.build.OrderWords;
 import pappus.answers.build.SightWords;
 import pappus.assessment.Assessment;
 import pappus.compatibility.Clearance;
@@ -171,6 +172,8 @@ final class Mounting {
                 + seat));
       }
     }
+    var says = new ArrayList<>(List.of(BenchWords.SCREWS));
+    OrderWords.kit(assessment).ifPresent(says::add);
     fitting
         .hardware()
         .strap()
@@ -200,7 +203,7 @@ final class Mounting {
                 Table.Column.number("mm left", "left_mm", 1),
                 Table.Column.text("what", "what")),
             rows),
-        List.of(BenchWords.SCREWS));
+        says);
   }
 
   private static boolean holds(Hardware.Item item) {

@@ -72,7 +72,7 @@ final class BenchSheetTest {
         .filteredOn(section -> section.key().equals("stack"))
         .flatExtracting(SheetSection::says)
         .contains(
-            "The middle column needs 19.5 mm; order the frame with 20 mm between its plates, which leaves 0.5 mm.");
+            "The middle column needs 19.5 mm; order the frame with 20 mm standoffs, which leaves 0.5 mm.");
   }
 
   /** M2×4 through 2.5 mm of arm goes 1.5 mm in of 2.5; round the pack 2 × (30 + 28 + 3) + 30 mm. */

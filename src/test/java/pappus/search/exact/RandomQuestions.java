@@ -16,10 +16,12 @@ import pappus.catalog.ShelfEntry;
 import pappus.change.Asked;
 import pappus.part.Battery;
 import pappus.part.Frame;
+import pappus.part.FrameOption;
 import pappus.part.Kind;
 import pappus.part.Lump;
 import pappus.part.Motor;
 import pappus.part.Motor.CirclesNeeded;
+import pappus.part.OrderedFrames;
 import pappus.part.OutputPower;
 import pappus.part.Part;
 import pappus.part.Parts;
@@ -366,7 +368,28 @@ public final class RandomQuestions {
         parts.add(part);
       }
     }
-    return Catalog.of(parts);
+    return Catalog.of(ordered(parts, random));
+  }
+
+  /** Of some frames a lighter plate can be had for money, and of some a height costs more. */
+  private static List<Part> ordered(List<Part> parts, Random random) {
+    var all = new ArrayList<Part>();
+    for (var part : parts) {
+      if (part instanceof Frame frame && random.nextInt(4) == 0) {
+        var money = Money.ofCents(100 + random.nextInt(900), frame.price().currency());
+        var option = new FrameOption("lite", "lite plate", -1 - random.nextInt(6), money);
+        var heights = new ArrayList<>(frame.heights());
+        if (!heights.isEmpty() && random.nextBoolean()) {
+          var last = heights.remove(heights.size() - 1);
+          heights.add(new Frame.PlateHeight(last.millimetres(), last.addedGrams() - 3, money));
+        }
+        all.addAll(OrderedFrames.of(
+            Parts.with(Parts.with(frame, "options", List.of(option)), "heights", heights)));
+      } else {
+        all.add(part);
+      }
+    }
+    return all;
   }
 
   /** A twin of one part; a part that ties with another in flight but not in price; and one that ties in both. */
