@@ -326,8 +326,8 @@ public final class RandomQuestions {
     }
     // Drawn apart, so that what else is asked stays as it was.
     var view = new Random(43L * seed + 5);
-    if (view.nextInt(4) == 0) {
-      limits += ", \"clearViewDegrees\": " + (60 + view.nextInt(60));
+    if (view.nextInt(5) == 0) {
+      limits += ", \"clearViewDegrees\": " + (40 + view.nextInt(60));
     }
     return switch (random.nextInt(4)) {
       case 0 -> question(withDoubles(catalog, random), flying, limits);
