@@ -125,12 +125,14 @@ public final class CatalogReader {
         if (!isListed && byId.containsKey(part.id())) {
           refuse(
               entry,
-              "make ids that no other part has with its options, but makes %s.".formatted(part.id()));
+              "make ids that no other part has with its options, but makes %s."
+                  .formatted(part.id()));
           continue;
         }
         parts.add(part);
         places.put(
-            part.id(), new ReadCatalog.Place(entry.source().name(), entry.listed().line()));
+            part.id(),
+            new ReadCatalog.Place(entry.source().name(), entry.listed().line()));
         var counted = shelf.get(id);
         if (!isListed && counted != null && counted.listed().value().stock() != null) {
           // A shop counts frames, however they are ordered; what is at hand is as it was listed.

@@ -197,7 +197,8 @@ public record Frame(
       Require.refuse(
           "options must list at most %s, but lists %s.".formatted(MOST_OPTIONS, options.size()));
     }
-    var least = mass.grams() + heights.stream().mapToDouble(PlateHeight::addedGrams).reduce(0, Math::min);
+    var least =
+        mass.grams() + heights.stream().mapToDouble(PlateHeight::addedGrams).reduce(0, Math::min);
     for (var i = 0; i < options.size(); i++) {
       var option = options.get(i);
       least += Math.min(0, option.addedGrams());
@@ -207,8 +208,8 @@ public record Frame(
             .formatted(i, price.currency(), money.currency()));
       }
       if (options.subList(0, i).stream().anyMatch(other -> other.id().equals(option.id()))) {
-        Require.refuse("options[%s].id must be there once, but %s is there before."
-            .formatted(i, option.id()));
+        Require.refuse(
+            "options[%s].id must be there once, but %s is there before.".formatted(i, option.id()));
       }
     }
     if (least <= 0) {

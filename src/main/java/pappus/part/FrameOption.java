@@ -7,7 +7,8 @@ import pappus.quantity.Require;
 
 /** A plate or a mount that a frame can be ordered with. */
 public record FrameOption(
-    @JsonPropertyDescription("What ids of frames ordered with it end in: as catalogue keys, up to 20 letters.")
+    @JsonPropertyDescription(
+        "What ids of frames ordered with it end in: as catalogue keys, up to 20 letters.")
     String id,
 
     @JsonPropertyDescription("What it is called.") String name,
@@ -23,7 +24,8 @@ public record FrameOption(
   public FrameOption {
     Require.id("id", id);
     if (id.length() > LONGEST_ID) {
-      Require.refuse("id must have at most %s characters, but has %s.".formatted(LONGEST_ID, id.length()));
+      Require.refuse(
+          "id must have at most %s characters, but has %s.".formatted(LONGEST_ID, id.length()));
     }
     Require.name("name", name);
     Require.inRange("addedGrams", addedGrams, -30, 30);

@@ -75,7 +75,8 @@ public final class OrderedFrames {
     var grams = 0.0;
     for (var option : chosen) {
       id.append('.').append(option.id());
-      name.append(name.length() == frame.name().length() ? " with " : " and ").append(option.name());
+      name.append(name.length() == frame.name().length() ? " with " : " and ")
+          .append(option.name());
       cents += cents(option.price());
       grams += option.addedGrams();
     }

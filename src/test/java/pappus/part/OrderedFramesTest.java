@@ -38,7 +38,8 @@ class OrderedFramesTest {
     var all = OrderedFrames.of(frame(List.of(LITE, MOUNT), LOW, MIDDLE, HIGH));
 
     assertThat(all)
-        .extracting(one -> one.id() + ": " + one.mass().grams() + " g, " + one.price().cents())
+        .extracting(
+            one -> one.id() + ": " + one.mass().grams() + " g, " + one.price().cents())
         .containsExactly(
             "frame: 40.0 g, 3000",
             "frame.lite: 37.0 g, 3600",
@@ -60,12 +61,15 @@ class OrderedFramesTest {
     assertThatThrownBy(() -> frame(List.of(LITE, LITE), LOW))
         .hasMessageContaining("options[1].id must be there once, but lite is there before.");
     assertThatThrownBy(() -> frame(
-            List.of(new FrameOption("lite", "Lite", -30, null), new FrameOption("air", "Air", -15, null)),
+            List.of(
+                new FrameOption("lite", "Lite", -30, null),
+                new FrameOption("air", "Air", -15, null)),
             LOW))
         .hasMessageContaining(
             "options must leave the frame a mass above 0 g with the lightest height, but leave -5 g.");
     assertThatThrownBy(() ->
             frame(List.of(new FrameOption("lite", "Lite", 0, Money.ofCents(1, "USD"))), LOW))
-        .hasMessageContaining("options[0].price.currency must be that of the frame, EUR, but is USD.");
+        .hasMessageContaining(
+            "options[0].price.currency must be that of the frame, EUR, but is USD.");
   }
 }

@@ -6,8 +6,8 @@ import static pappus.part.Parts.build;
 import static pappus.part.Parts.with;
 
 import org.junit.jupiter.api.Test;
-import pappus.assessment.Desk;
 import pappus.answers.build.SightWords;
+import pappus.assessment.Desk;
 import pappus.part.CameraView;
 import pappus.part.Parts;
 
@@ -36,9 +36,11 @@ class SightTest {
         if (inches < 1.01 || inches > 7.9) {
           continue;
         }
-        assertThat(Sight.clearDegrees(frame, with(Parts.propeller(), "diameterInches", inches - 1e-9)))
+        assertThat(
+                Sight.clearDegrees(frame, with(Parts.propeller(), "diameterInches", inches - 1e-9)))
             .isGreaterThanOrEqualTo(degrees - 1e-9);
-        assertThat(Sight.clearDegrees(frame, with(Parts.propeller(), "diameterInches", inches + 0.01)))
+        assertThat(
+                Sight.clearDegrees(frame, with(Parts.propeller(), "diameterInches", inches + 0.01)))
             .isLessThan(degrees);
       }
     }
@@ -56,7 +58,8 @@ class SightTest {
 
     assertThat(Sight.of(build(low, camera)).orElseThrow().covered().getAsDouble())
         .isBetween(0.02, 0.5);
-    assertThat(Sight.of(build(level, camera)).orElseThrow().covered().getAsDouble()).isZero();
+    assertThat(Sight.of(build(level, camera)).orElseThrow().covered().getAsDouble())
+        .isZero();
     assertThat(Sight.of(build(low, camera)).orElseThrow().horizon(31).getAsDouble())
         .isCloseTo(0.2, within(1e-12));
   }
@@ -66,8 +69,7 @@ class SightTest {
     assertThat(SightWords.sentence(Desk.assess(build())).orElseThrow())
         .startsWith("Ahead of the camera 34° to either side are clear of propellers")
         .doesNotContain("picture");
-    assertThat(SightWords.sentence(
-                Desk.assess(build(with(Parts.camera(), "view", VIEW))))
+    assertThat(SightWords.sentence(Desk.assess(build(with(Parts.camera(), "view", VIEW))))
             .orElseThrow())
         .contains("it sees 75°")
         .contains(" % of its picture")

@@ -16,11 +16,17 @@ public final class OrderWords {
 
   /** With which standoffs to order it; empty where it has no upper plate, or only one height. */
   public static Optional<String> order(Assessment assessment) {
-    return assessment.fitting().stackPlan().flatMap(StackPlan::height).flatMap(height -> assessment
-        .build()
-        .frame()
-        .map(frame -> "Order the frame, %s, with %s mm standoffs."
-            .formatted(frame.name().replaceFirst(" (with|and) [0-9.]+ mm standoffs$", ""), Require.plain(height.millimetres()))));
+    return assessment
+        .fitting()
+        .stackPlan()
+        .flatMap(StackPlan::height)
+        .flatMap(height -> assessment
+            .build()
+            .frame()
+            .map(frame -> "Order the frame, %s, with %s mm standoffs."
+                .formatted(
+                    frame.name().replaceFirst(" (with|and) [0-9.]+ mm standoffs$", ""),
+                    Require.plain(height.millimetres()))));
   }
 
   /** What its kit holds it together by: counted once, in its mass; spare ones are told, and do not fly. */

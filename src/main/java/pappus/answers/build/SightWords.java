@@ -27,8 +27,8 @@ public final class SightWords {
           .formatted(Spoken.number(sight.freeHalfAngle(), 0)));
       sight
           .view()
-          .ifPresent(view -> told.add("it sees %s°"
-              .formatted(Spoken.number(view.horizontalDegrees() / 2, 0))));
+          .ifPresent(view ->
+              told.add("it sees %s°".formatted(Spoken.number(view.horizontalDegrees() / 2, 0))));
       sight
           .covered()
           .ifPresent(covered -> told.add("front discs are seen in %s %% of its picture"

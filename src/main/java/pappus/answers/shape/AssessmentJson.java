@@ -72,8 +72,7 @@ public record AssessmentJson(
         "How its arms bend, an engineering estimate; left out where they are not drawn.")
     Optional<List<ArmJson>> arms,
 
-    @JsonPropertyDescription(
-        "What its camera sees; left out without frame, propeller or camera.")
+    @JsonPropertyDescription("What its camera sees; left out without frame, propeller or camera.")
     Optional<SightJson> sight,
 
     @JsonPropertyDescription("Why it is as it is, in sentences.")

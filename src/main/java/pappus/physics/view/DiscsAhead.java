@@ -28,8 +28,7 @@ public record DiscsAhead(double x, double y, double radius, double height) {
     }
     return Math.max(
         0,
-        StrictMath.toDegrees(
-            StrictMath.atan2(y, x - lensX) - StrictMath.asin(radius / distance)));
+        StrictMath.toDegrees(StrictMath.atan2(y, x - lensX) - StrictMath.asin(radius / distance)));
   }
 
   /**
@@ -42,9 +41,7 @@ public record DiscsAhead(double x, double y, double radius, double height) {
   public static double largestRadius(double x, double y, double degrees) {
     var left = StrictMath.atan2(y, x) - StrictMath.toRadians(degrees);
     // From a right angle on, the disc may reach to the lens.
-    return left <= 0
-        ? 0
-        : StrictMath.hypot(x, y) * StrictMath.sin(Math.min(left, Math.PI / 2));
+    return left <= 0 ? 0 : StrictMath.hypot(x, y) * StrictMath.sin(Math.min(left, Math.PI / 2));
   }
 
   /**
@@ -58,8 +55,7 @@ public record DiscsAhead(double x, double y, double radius, double height) {
    * @param across view from side to side, degrees, above 0 to 180
    * @param down view from top to bottom, degrees, above 0 to 180
    */
-  public double covered(
-      double lensX, double lensHeight, double tilt, double across, double down) {
+  public double covered(double lensX, double lensHeight, double tilt, double across, double down) {
     var rise = height - lensHeight;
     if (rise == 0) {
       return 0;
@@ -79,7 +75,9 @@ public record DiscsAhead(double x, double y, double radius, double height) {
         var climb = ahead * StrictMath.sin(up) + upward * StrictMath.cos(up);
         var forward = ahead * StrictMath.cos(up) - upward * StrictMath.sin(up);
         var reach = rise / climb;
-        if (reach > 0 && reach < Double.POSITIVE_INFINITY && isDisc(lensX + reach * forward, reach * sideways)) {
+        if (reach > 0
+            && reach < Double.POSITIVE_INFINITY
+            && isDisc(lensX + reach * forward, reach * sideways)) {
           seen++;
         }
       }
