@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
+import java.util.SortedMap;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import pappus.quantity.Money;
@@ -34,12 +35,12 @@ public final class OrderedFrames {
     return all;
   }
 
-  private static boolean isPriced(TreeMap<Long, List<Frame.PlateHeight>> heights) {
+  private static boolean isPriced(SortedMap<Long, List<Frame.PlateHeight>> heights) {
     return heights.keySet().stream().anyMatch(cents -> cents > 0);
   }
 
   /** Heights of one price together, the least first. */
-  private static TreeMap<Long, List<Frame.PlateHeight>> byPrice(Frame frame) {
+  private static SortedMap<Long, List<Frame.PlateHeight>> byPrice(Frame frame) {
     var byPrice = new TreeMap<Long, List<Frame.PlateHeight>>();
     for (var height : frame.heights()) {
       byPrice.computeIfAbsent(cents(height.price()), fresh -> new ArrayList<>()).add(height);
