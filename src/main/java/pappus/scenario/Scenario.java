@@ -267,6 +267,7 @@ public record Scenario(
         null,
         null,
         null,
+        null,
         null);
   }
 
