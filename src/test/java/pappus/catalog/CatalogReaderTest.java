@@ -24,6 +24,7 @@ import pappus.files.InputException;
 import pappus.files.Problem;
 import pappus.files.json.JsonText;
 import pappus.part.Frame;
+import pappus.part.FrameOption;
 import pappus.part.Kind;
 import pappus.part.Known;
 import pappus.part.Mass;
@@ -31,6 +32,7 @@ import pappus.part.Motor;
 import pappus.part.Part;
 import pappus.part.Parts;
 import pappus.part.Strap;
+import pappus.quantity.Money;
 
 class CatalogReaderTest {
   @TempDir
@@ -156,6 +158,39 @@ class CatalogReaderTest {
         .containsExactly(
             "frames.json:2: frames[0].heights[1].addedGrams must be above -8, since the frame weighs 8 g, but is %s."
                 .formatted(grams));
+  }
+
+  /** As it is ordered: of what a shop lists of a frame, price and stock hold for each way, what is at hand for none. */
+  @Test
+  void readsEachWayToOrderAFrame() throws IOException {
+    var options = List.of(new FrameOption("lite", "lite plate", -3, Money.ofCents(600, "EUR")));
+    var frame = JsonText.of(Parts.with(Parts.frame(), "options", options));
+    write("frames.json", file("frames", frame.replaceAll("\\s*\\n\\s*", " ")));
+    write(
+        "shelf.json",
+        "{\"shelf\": [{\"id\": \"frame\", \"owned\": 1, \"stock\": 2, \"price\": {\"amount\": 20, \"currency\": \"EUR\"}}]}");
+
+    var read = read("");
+
+    assertThat(read.catalog().ids()).containsExactly("frame", "frame.lite");
+    var lite = read.catalog().part("frame.lite").orElseThrow();
+    assertThat(lite.price().cents()).isEqualTo(2600);
+    assertThat(lite.mass().grams()).isEqualTo(37);
+    assertThat(read.shelf().pieces(lite)).contains(2L);
+    assertThat(read.shelf().owned(lite)).isZero();
+    assertThat(read.places().get("frame.lite")).isEqualTo(read.places().get("frame"));
+    assertThat(read.strangers()).isEmpty();
+
+    write(
+        "frames.json",
+        file(
+            "frames",
+            frame.replaceAll("\\s*\\n\\s*", " "),
+            JsonText.of(Parts.with(Parts.frame(), "id", "frame.lite"))
+                .replaceAll("\\s*\\n\\s*", " ")));
+    assertThat(problems(""))
+        .containsExactly(
+            "frames.json:2: frames[0].id must make ids that no other part has with its options, but makes frame.lite.");
   }
 
   /** On one line, with a second height that adds so much. */

@@ -125,6 +125,7 @@ class AxesTest {
             "altitude",
             "budget",
             "cells",
+            "clear-view",
             "least-kilometres",
             "least-minutes",
             "mass-cap",
