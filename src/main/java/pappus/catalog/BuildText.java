@@ -17,7 +17,7 @@ import pappus.part.Role;
 /** Builds as people type them: part ids with counts, {@code id,id,id*4}. */
 public final class BuildText {
   /** How a build of a result is named: its rank, or what it is picked for. */
-  public static final String NAME = "[1-9][0-9]{0,2}|[a-z]{1,20}";
+  public static final String NAME = "[1-9][0-9]{0,2}|[a-z][a-z0-9-]{0,69}";
 
   private BuildText() {}
 

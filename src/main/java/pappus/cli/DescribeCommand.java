@@ -14,6 +14,7 @@ import pappus.files.json.SchemaText;
 import pappus.inspection.FileExample;
 import pappus.inspection.RecordText;
 import pappus.offer.Shop;
+import pappus.order.Order;
 import pappus.part.Flown;
 import pappus.part.Kind;
 import pappus.part.Lump;
@@ -47,7 +48,7 @@ final class DescribeCommand implements Callable<Integer> {
   @Parameters(
       paramLabel = "KIND",
       description =
-          "The id of a part, whose record is shown with what is assumed of it; or a kind of part, such as motor or battery, or shelf, or scenario, or shop: the settings of an offer; or a document that is written, such as result, which is what recommend writes.")
+          "The id of a part, whose record is shown with what is assumed of it; or a kind of part, such as motor or battery, or shelf, or scenario, or shop: the settings of an offer, or order: what a club orders; or a document that is written, such as result, which is what recommend writes.")
   private String kind;
 
   @Mixin
@@ -121,6 +122,7 @@ final class DescribeCommand implements Callable<Integer> {
         || format.equals(Flown.NAME)
         || format.equals(Lump.LIST)
         || format.equals(Shop.SCHEMA)
+        || format.equals(Order.SCHEMA)
         || Answer.ofKey(format).isPresent()) {
       throw new ParameterException(
           spec.commandLine(),
@@ -132,7 +134,7 @@ final class DescribeCommand implements Callable<Integer> {
   private static List<String> words() {
     return Stream.of(
             Stream.of(Kind.values()).map(Kind::key),
-            Stream.of(Shelf.NAME, Flown.NAME, Lump.LIST, SCENARIO, Shop.SCHEMA),
+            Stream.of(Shelf.NAME, Flown.NAME, Lump.LIST, SCENARIO, Shop.SCHEMA, Order.SCHEMA),
             Stream.of(Answer.values()).map(Answer::key))
         .flatMap(words -> words)
         .toList();
@@ -148,7 +150,8 @@ final class DescribeCommand implements Callable<Integer> {
 
   /** Name of the schema of the kind. */
   private String format() {
-    if (List.of(SCENARIO, Shelf.NAME, Flown.NAME, Lump.LIST, Shop.SCHEMA).contains(kind)
+    if (List.of(SCENARIO, Shelf.NAME, Flown.NAME, Lump.LIST, Shop.SCHEMA, Order.SCHEMA)
+            .contains(kind)
         || Answer.ofKey(kind).isPresent()) {
       return kind;
     }

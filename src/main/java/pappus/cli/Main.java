@@ -26,6 +26,7 @@ import picocli.CommandLine.Command;
       VerifyCommand.class,
       SheetCommand.class,
       OfferCommand.class,
+      OrderCommand.class,
       CheckCommand.class,
       DescribeCommand.class,
       CalibrateCommand.class,

@@ -54,7 +54,7 @@ final class OfferCommand extends ToldCommand implements Callable<Integer> {
       arity = "1..*",
       paramLabel = "RESULT.json#N",
       description =
-          "Builds of results of recommend, three at most; one result without #N: its longest flight, its best value and its lightest.")
+          "Builds of results of recommend, three at most; one result without #N: its longest flight, its best value and its lightest. Of what order wrote, builds of groups with one scenario, such as order.json#meadow.")
   private List<String> texts = new ArrayList<>();
 
   /** The result that is read now. */
@@ -94,6 +94,16 @@ final class OfferCommand extends ToldCommand implements Callable<Integer> {
       names = "--pdf",
       description = "Also write offer.pdf, by a Chromium or Chrome that is installed.")
   private boolean withPdf;
+
+  @Override
+  String buildName() {
+    var of = resultFile().toString();
+    return texts.stream()
+        .filter(text -> Path.of(file(text)).toString().equals(of))
+        .findFirst()
+        .map(text -> text.substring(text.lastIndexOf('#') + 1))
+        .orElse("");
+  }
 
   @Override
   Path resultFile() {

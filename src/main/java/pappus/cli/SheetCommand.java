@@ -34,7 +34,8 @@ import picocli.CommandLine.Parameters;
         "Writes the bench sheet of a build: what to buy, weigh, screw and wire, first power-up, and a card for the first flights.",
     footer = {
       "pappus sheet out/bird-survey/result.json#1",
-      "pappus sheet out/bird-survey/result.json#1 --format markdown"
+      "pappus sheet out/bird-survey/result.json#1 --format markdown",
+      "pappus sheet out/neap-tarn/order.json#dune-1"
     })
 final class SheetCommand extends ToldCommand implements Callable<Integer> {
   private static final String ARGUMENT = "RESULT.json#N";
@@ -43,8 +44,14 @@ final class SheetCommand extends ToldCommand implements Callable<Integer> {
   @Parameters(
       index = "0",
       paramLabel = ARGUMENT,
-      description = "The N-th build of what recommend wrote, or a pick of it, such as #longest.")
+      description =
+          "The N-th build of what recommend wrote, or a pick of it, such as #longest; of what order wrote a group's build, such as order.json#meadow.")
   private String told;
+
+  @Override
+  String buildName() {
+    return told.substring(told.lastIndexOf('#') + 1);
+  }
 
   @Override
   Path resultFile() {
@@ -130,7 +137,7 @@ final class SheetCommand extends ToldCommand implements Callable<Integer> {
   }
 
   private int place(String name) {
-    if (told().candidates().isEmpty()) {
+    if (told().builds().isEmpty()) {
       throw refused("must have a build, but this result found none.");
     }
     return told()

@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import pappus.Inputs;
+import pappus.answers.result.ToldOrder;
 import pappus.answers.result.ToldResult;
 import pappus.files.InputException;
 import pappus.files.Problem;
@@ -28,6 +29,9 @@ abstract class ToldCommand extends CatalogCommand {
 
   /** Where the result is. */
   abstract Path resultFile();
+
+  /** The build that is asked for first: which scenario of an order is meant. */
+  abstract String buildName();
 
   @Override
   Path scenarioFile() {
@@ -74,7 +78,10 @@ abstract class ToldCommand extends CatalogCommand {
   ToldResult told() {
     return told.computeIfAbsent(resultFile(), file -> {
       try {
-        return ToldResult.of(Source.read(file));
+        var source = Source.read(file);
+        return ToldOrder.isOne(source)
+            ? ToldOrder.of(source).result(buildName())
+            : ToldResult.of(source);
       } catch (IllegalArgumentException wrong) {
         throw new InputException(
             InputException.Kind.BAD_DATA,

@@ -48,7 +48,7 @@ public final class FileExample {
   }
 
   /**
-   * A file of another format: shelf, flown, lumps, scenario or shop.
+   * A file of another format: shelf, flown, lumps, scenario, shop or order.
    *
    * @throws IllegalArgumentException if there is none of that name
    */

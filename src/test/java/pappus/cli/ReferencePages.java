@@ -19,6 +19,7 @@ import pappus.compatibility.CompatibilityRule;
 import pappus.compatibility.Rules;
 import pappus.files.json.SchemaFields;
 import pappus.offer.Shop;
+import pappus.order.Order;
 import pappus.part.Flown;
 import pappus.part.Kind;
 import pappus.part.Lump;
@@ -139,7 +140,7 @@ final class ReferencePages {
   }
 
   private static String otherFiles() {
-    return Stream.of(Shelf.NAME, Flown.NAME, Lump.LIST, Shop.SCHEMA)
+    return Stream.of(Shelf.NAME, Flown.NAME, Lump.LIST, Shop.SCHEMA, Order.SCHEMA)
         .map(name -> "## " + name + "\n\n" + fields(SchemaFields.of(name)))
         .collect(joining("\n"));
   }

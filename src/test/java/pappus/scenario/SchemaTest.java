@@ -19,6 +19,7 @@ import pappus.answers.explain.WhyNotJson;
 import pappus.answers.match.MatchJson;
 import pappus.answers.match.MatrixJson;
 import pappus.answers.offer.OfferJson;
+import pappus.answers.order.OrderJson;
 import pappus.answers.ranking.RankingJson;
 import pappus.answers.result.Answer;
 import pappus.answers.result.AssessedJson;
@@ -35,6 +36,7 @@ import pappus.catalog.ShelfEntry;
 import pappus.files.json.SchemaText;
 import pappus.offer.Shop;
 import pappus.offer.ShopSettings;
+import pappus.order.Order;
 import pappus.part.Flown;
 import pappus.part.Kind;
 import pappus.part.Lump;
@@ -79,7 +81,7 @@ class SchemaTest {
     return Stream.concat(
         Stream.of(Kind.values()).map(Kind::listName),
         Stream.concat(
-            Stream.of(Shelf.NAME, Flown.NAME, Lump.LIST, "scenario", Shop.SCHEMA),
+            Stream.of(Shelf.NAME, Flown.NAME, Lump.LIST, "scenario", Shop.SCHEMA, Order.SCHEMA),
             Stream.of(Answer.values()).map(Answer::key)));
   }
 
@@ -96,6 +98,9 @@ class SchemaTest {
     }
     if (name.equals(Shop.SCHEMA)) {
       return writer.ofRecord(name, ShopSettings.class);
+    }
+    if (name.equals(Order.SCHEMA)) {
+      return writer.ofRecord(name, Order.class);
     }
     var answer = Answer.ofKey(name);
     if (answer.isPresent()) {
@@ -125,6 +130,7 @@ class SchemaTest {
       case WEIGHING -> WeighJson.class;
       case SHEET -> SheetJson.class;
       case OFFER -> OfferJson.class;
+      case PLANNED_ORDER -> OrderJson.class;
       case CALIBRATION -> CalibrationJson.class;
       case CHECK -> CheckJson.class;
       case VERIFICATION -> VerifyJson.class;
@@ -132,8 +138,15 @@ class SchemaTest {
       case REFUSAL -> Refusal.class;
     };
     return switch (answer) {
-      case MATCHES, MATRIX, OFFER, CALIBRATION, CHECK, VERIFICATION, IMPORTED, REFUSAL ->
-        writer.ofDocument(answer.key(), record);
+      case MATCHES,
+          MATRIX,
+          OFFER,
+          PLANNED_ORDER,
+          CALIBRATION,
+          CHECK,
+          VERIFICATION,
+          IMPORTED,
+          REFUSAL -> writer.ofDocument(answer.key(), record);
       default -> writer.ofDocument(answer.key(), Document.class, record);
     };
   }

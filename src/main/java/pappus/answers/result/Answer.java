@@ -19,6 +19,7 @@ public enum Answer {
   WEIGHING,
   SHEET,
   OFFER,
+  PLANNED_ORDER,
   CALIBRATION,
   CHECK,
   VERIFICATION,

@@ -80,7 +80,9 @@ public record ToldResult(
   /** What may be named, in words. */
   public String names() {
     var names = new ArrayList<String>();
-    names.add(candidates.size() == 1 ? "1" : "1 to " + candidates.size());
+    if (!candidates.isEmpty() || picksOrNone().isEmpty()) {
+      names.add(candidates.size() == 1 ? "1" : "1 to " + candidates.size());
+    }
     picksOrNone().forEach(pick -> names.add(pick.pick()));
     return String.join(", ", names);
   }

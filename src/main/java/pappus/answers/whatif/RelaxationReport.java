@@ -1,5 +1,7 @@
 package pappus.answers.whatif;
 
+import java.util.List;
+import java.util.stream.Stream;
 import pappus.answers.build.Against;
 import pappus.answers.build.BuildWords;
 import pappus.answers.build.Cautions;
@@ -72,6 +74,14 @@ public final class RelaxationReport {
                 .formatted(scenario.massCap().because()))
         .caution(Cautions.brief())
         .text();
+  }
+
+  /** The smallest changes that help, each alone or together, in words. */
+  public List<String> changes() {
+    return Stream.concat(
+            relaxation.reliefs().stream().map(RelaxWords::relief),
+            relaxation.together().stream().map(RelaxWords::together))
+        .toList();
   }
 
   /** With every digit. */

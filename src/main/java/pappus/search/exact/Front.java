@@ -14,6 +14,20 @@ final class Front {
   /** Rising masses, g, and the least price up to each of them, falling. */
   private volatile Steps steps = new Steps(new double[FEW], new long[FEW], 0);
 
+  private final boolean weighs;
+
+  /** Of mass and price. */
+  Front() {
+    this(true);
+  }
+
+  /**
+   * @param weighs whether mass matters beside price
+   */
+  Front(boolean weighs) {
+    this.weighs = weighs;
+  }
+
   private static final class Steps {
     private final double[] grams;
     private final long[] cents;
@@ -35,12 +49,13 @@ final class Front {
   /** Whether a build that is known weighs and costs no more. */
   boolean surpasses(double grams, long cents) {
     var now = steps;
-    var at = now.upTo(grams);
+    var at = now.upTo(weighs ? grams : 0);
     return at >= 0 && now.cents[at] <= cents;
   }
 
   /** Adds a build that none surpasses. */
-  void add(double grams, long cents) {
+  void add(double mass, long cents) {
+    var grams = weighs ? mass : 0;
     var before = steps;
     var masses = new double[before.count + FEW];
     var prices = new long[masses.length];

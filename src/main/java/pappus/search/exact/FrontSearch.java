@@ -20,6 +20,7 @@ public final class FrontSearch {
   private final Question question;
   private final Prepared prepared;
   private final int threads;
+  private final boolean weighs;
   private volatile boolean stopped;
 
   /**
@@ -46,9 +47,19 @@ public final class FrontSearch {
    * @param threads that share the work; the answer does not depend on it
    */
   public FrontSearch(Question question, Prepared prepared, int threads) {
+    this(question, prepared, threads, true);
+  }
+
+  private FrontSearch(Question question, Prepared prepared, int threads, boolean weighs) {
     this.question = question;
     this.prepared = prepared;
     this.threads = threads;
+    this.weighs = weighs;
+  }
+
+  /** Of flight and price alone, whatever builds weigh: far fewer of them. */
+  public static FrontSearch ofPrices(Question question, Prepared prepared, int threads) {
+    return new FrontSearch(question, prepared, threads, false);
   }
 
   /** Ends the run soon, keeping what it has; may be called from another thread. */
@@ -64,14 +75,28 @@ public final class FrontSearch {
    * @param progress told the nodes that were branched
    */
   public Found run(double share, long effort, LongConsumer progress) {
+    return run(share, 0, effort, progress);
+  }
+
+  /**
+   * Runs to its end.
+   *
+   * @param least objective that one must reach to be looked for
+   * @param effort nodes to branch at most
+   */
+  public Found runFrom(long least, long effort) {
+    return run(0, least, effort, done -> {});
+  }
+
+  private Found run(double share, long from, long effort, LongConsumer progress) {
     if (!prepared.isComplete()) {
       return new Found(List.of(), Ending.PROVEN, OptionalLong.empty(), 0);
     }
-    var front = new Front();
+    var front = new Front(weighs);
     var branching =
         new Branching(question, prepared, new Bounds(question, front), Branching.Wanted.EVERY);
     try (var workers = Workers.of(threads)) {
-      var points = new Points(front, question.assessor().deviations(), share, progress);
+      var points = new Points(front, share, from, progress);
       var stream = new BestFirst(branching, branching.all(), workers.atOnce(AT_ONCE), BATCH);
       var ending = stream.run(points, effort, () -> stopped);
       return new Found(points.whole(), ending, stream.left(), stream.nodes());
@@ -79,23 +104,23 @@ public final class FrontSearch {
   }
 
   /** Takes builds in the order of their flights. */
-  private static final class Points implements BestFirst.Sink {
+  private final class Points implements BestFirst.Sink {
     private final List<Assessment> taken = new ArrayList<>();
     private final Front front;
-    private final double deviations;
     private final double share;
     private final LongConsumer progress;
     private long least;
 
-    Points(Front front, double deviations, double share, LongConsumer progress) {
+    Points(Front front, double share, long least, LongConsumer progress) {
       this.front = front;
-      this.deviations = deviations;
       this.share = share;
+      this.least = least;
       this.progress = progress;
     }
 
     private double grams(Assessment assessment) {
-      return assessment.mass().neededMilligrams(deviations) / 1000.0;
+      var deviations = question.assessor().deviations();
+      return weighs ? assessment.mass().neededMilligrams(deviations) / 1000.0 : 0;
     }
 
     @Override
@@ -112,7 +137,7 @@ public final class FrontSearch {
     public boolean take(Assessment assessment) {
       if (!front.surpasses(grams(assessment), assessment.cost().cents())) {
         if (taken.isEmpty()) {
-          least = (long) Math.ceil(share * assessment.objective());
+          least = Math.max(least, (long) Math.ceil(share * assessment.objective()));
         }
         front.add(grams(assessment), assessment.cost().cents());
         taken.add(assessment);

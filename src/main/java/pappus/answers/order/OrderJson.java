@@ -1,0 +1,269 @@
+package pappus.answers.order;
+
+import com.fasterxml.jackson.annotation.JsonPropertyDescription;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalLong;
+import pappus.answers.build.Cautions;
+import pappus.answers.result.Run;
+import pappus.files.Fingerprint;
+import pappus.files.json.JsonText;
+import pappus.order.choice.Standing;
+import pappus.order.plan.Plan;
+
+/** A planned order with every digit. */
+public record OrderJson(
+    @JsonPropertyDescription(
+        "What the answer is, in a word: ordered, or short where no order for all was found.")
+    String status,
+
+    @JsonPropertyDescription("The tool that wrote it, with version and commit.")
+    String tool,
+
+    @JsonPropertyDescription("Name of the order.") String order,
+
+    @JsonPropertyDescription("Three capital letters as in ISO 4217.")
+    String currency,
+
+    @JsonPropertyDescription("The most that all may cost, cents.")
+    long budgetCents,
+
+    @JsonPropertyDescription("What is paid.") Paid paid,
+    @JsonPropertyDescription("How good it is.") Good reached,
+
+    @JsonPropertyDescription("How good it would be if each took what those before left.")
+    Good inTurn,
+
+    @JsonPropertyDescription(
+        "Share of the best flight that no order gives to everybody more than, thousandths; left out where none was looked for.")
+    Optional<Long> worstAtMost,
+
+    @JsonPropertyDescription(
+        "Sum of shares that no order surpasses whose worst share is no less, millionths; left out where none was looked for.")
+    Optional<Long> sumAtMost,
+
+    @JsonPropertyDescription("Who gets what.") List<Group> groups,
+    @JsonPropertyDescription("What is bought.") List<Buy> buys,
+    @JsonPropertyDescription("What there is too little of.") List<Lacking> shortOf,
+
+    @JsonPropertyDescription("Catalogue folders as given, in order.")
+    List<String> catalogs,
+
+    @JsonPropertyDescription("Every file that was read, the order's first.")
+    List<Fingerprint> inputs,
+
+    @JsonPropertyDescription("To heed before building.") List<String> cautions) {
+  /** What is paid. */
+  record Paid(
+      @JsonPropertyDescription("Whole units of what flies, cents.")
+      long flyingCents,
+
+      @JsonPropertyDescription("Spares and what begun units hold beyond that, cents.")
+      long sparesCents,
+
+      @JsonPropertyDescription("Postage of all shops, cents.")
+      long postageCents,
+
+      @JsonPropertyDescription("What is no part, cents.") long otherCents,
+      @JsonPropertyDescription("All of it, cents.") long cents) {}
+
+  /** How good an order is. */
+  record Good(
+      @JsonPropertyDescription("Whether all of it can be bought.")
+      boolean feasible,
+
+      @JsonPropertyDescription("Least share of any learner, thousandths.")
+      long worst,
+
+      @JsonPropertyDescription("Sum of shares, millionths.") long sum,
+      @JsonPropertyDescription("What it costs, cents.") long cents,
+
+      @JsonPropertyDescription("Kinds of parts, but for small hardware.")
+      int kinds) {
+    static Good of(Standing standing) {
+      return new Good(
+          standing.broken() == 0,
+          standing.worst(),
+          standing.sum(),
+          standing.cents(),
+          standing.kinds());
+    }
+  }
+
+  /** A group. */
+  record Group(
+      @JsonPropertyDescription("What it is called.") String name,
+      @JsonPropertyDescription("File of its scenario.") String scenario,
+      @JsonPropertyDescription("Learners.") int pieces,
+
+      @JsonPropertyDescription("Whether its best alone is proven.")
+      boolean bestProven,
+
+      @JsonPropertyDescription("Flight of its best alone, s.")
+      Optional<Double> bestSeconds,
+
+      @JsonPropertyDescription("Range of its best alone, m.")
+      Optional<Double> bestMetres,
+
+      @JsonPropertyDescription("The builds that its learners get.")
+      List<Build> builds) {}
+
+  /** A build of a group. */
+  record Build(
+      @JsonPropertyDescription("What it is called: what follows a # on the command line.")
+      String name,
+
+      @JsonPropertyDescription("Learners who get it.") int learners,
+
+      @JsonPropertyDescription("Share of the best alone, millionths.")
+      long share,
+
+      @JsonPropertyDescription("Flight by the likeliest figures, s.")
+      Optional<Double> seconds,
+
+      @JsonPropertyDescription("Range by the likeliest figures, m.")
+      Optional<Double> metres,
+
+      @JsonPropertyDescription("Flight to plan with, s.") Optional<Double> planWithSeconds,
+      @JsonPropertyDescription("Range to plan with, m.") Optional<Double> planWithMetres,
+      @JsonPropertyDescription("In the air, ms.") long milliseconds,
+
+      @JsonPropertyDescription("Whether it keeps every rule and limit.")
+      boolean feasible,
+
+      @JsonPropertyDescription(
+          "Price of its pieces, each in proportion to that of its unit, cents.")
+      long cents,
+
+      @JsonPropertyDescription("The build as commands take it.")
+      String build,
+
+      @JsonPropertyDescription("Ids of its parts by role.") Map<String, String> roles,
+
+      @JsonPropertyDescription("Pieces to pack for each learner, by id of the part.")
+      Map<String, Integer> bag) {}
+
+  /** What is bought of a part in one shop. */
+  record Buy(
+      @JsonPropertyDescription("Name of the shop; left out where it is in none of the order's.")
+      Optional<String> shop,
+
+      @JsonPropertyDescription("Id of the part.") String part,
+      @JsonPropertyDescription("Selling units.") int units,
+      @JsonPropertyDescription("Pieces in them.") int pieces,
+
+      @JsonPropertyDescription("Price of all of them, cents.")
+      long cents) {}
+
+  /** What there is too little of. */
+  record Lacking(
+      @JsonPropertyDescription("Id of the part.") String part,
+      @JsonPropertyDescription("Units in stock.") int stock,
+      @JsonPropertyDescription("Units that are bought.") int units,
+
+      @JsonPropertyDescription("About what one unit more adds to the sum of shares, millionths.")
+      long worth) {}
+
+  /**
+   * The whole answer.
+   *
+   * @param run what it was made by
+   */
+  public static String of(Plan plan, Run run) {
+    var expenses = Expenses.of(plan);
+    var standing = plan.standing();
+    return JsonText.of(new OrderJson(
+        plan.isFeasible() ? "ordered" : "short",
+        run.version(),
+        plan.inputs().order().name(),
+        plan.inputs().currency(),
+        plan.inputs().budgetCents(),
+        new Paid(
+            expenses.flying(),
+            expenses.spares(),
+            expenses.postage(),
+            expenses.extra(),
+            standing.cents()),
+        Good.of(standing),
+        Good.of(plan.inTurn()),
+        optional(plan.bounds().worst()),
+        optional(plan.bounds().sum()),
+        groups(plan),
+        buys(plan, expenses),
+        Scarcity.of(plan).stream()
+            .map(one -> new Lacking(
+                one.ware().part().id(),
+                one.ware().stock(),
+                one.units(),
+                Math.round(1e6 * one.share())))
+            .toList(),
+        run.catalogs(),
+        run.inputs(),
+        List.of(Cautions.general())));
+  }
+
+  private static Optional<Long> optional(OptionalLong number) {
+    return number.isPresent() ? Optional.of(number.getAsLong()) : Optional.empty();
+  }
+
+  private static List<Group> groups(Plan plan) {
+    var served = Served.of(plan);
+    return plan.askers().stream()
+        .map(asker -> {
+          var asked = asker.asked();
+          var isForRange = asked.scenario().isForRange();
+          var best = asker.best().build().map(build -> build.objective() / 1e6);
+          return new Group(
+              asked.name(),
+              asked.file(),
+              asked.pieces(),
+              asker.best().isProven(),
+              isForRange ? Optional.empty() : best,
+              isForRange ? best : Optional.empty(),
+              served.stream()
+                  .filter(one -> one.group().index() == asked.index())
+                  .map(OrderJson::build)
+                  .toList());
+        })
+        .toList();
+  }
+
+  private static Build build(Served one) {
+    var column = one.column();
+    var assessment = column.assessment();
+    var isForRange = one.group().scenario().isForRange();
+    var roles = new LinkedHashMap<String, String>();
+    assessment.build().parts().forEach((role, part) -> roles.put(role.key(), part.id()));
+    var bag = new LinkedHashMap<String, Integer>();
+    column.needs().forEach(need -> bag.merge(need.ware().part().id(), need.pieces(), Integer::sum));
+    return new Build(
+        one.name(),
+        one.number(),
+        column.share(),
+        isForRange ? Optional.empty() : Optional.of(one.figure()),
+        isForRange ? Optional.of(one.figure()) : Optional.empty(),
+        isForRange ? Optional.empty() : Optional.of(one.planWith()),
+        isForRange ? Optional.of(one.planWith()) : Optional.empty(),
+        assessment.milliseconds(),
+        assessment.isFeasible(),
+        column.ownCents(),
+        assessment.build().toString(),
+        roles,
+        bag);
+  }
+
+  private static List<Buy> buys(Plan plan, Expenses expenses) {
+    return expenses.bill().buys().stream()
+        .map(buy -> new Buy(
+            buy.lot().shop() < 0
+                ? Optional.empty()
+                : Optional.of(plan.inputs().till().shops().get(buy.lot().shop())),
+            buy.lot().part().id(),
+            buy.units(),
+            buy.units() * buy.lot().part().sold().pieces(),
+            buy.cents()))
+        .toList();
+  }
+}

@@ -1,0 +1,7 @@
+/**
+ * A planned order, as text, JSON and lists to buy from.
+ */
+@NullMarked
+package pappus.answers.order;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,289 @@
+package pappus.order;
+
+import java.io.InputStream;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
+import pappus.assessment.Supply;
+import pappus.catalog.Catalog;
+import pappus.catalog.CatalogFolder;
+import pappus.catalog.CatalogReader;
+import pappus.catalog.ReadCatalog;
+import pappus.catalog.ShelfEntry;
+import pappus.change.Asked;
+import pappus.compatibility.Rules;
+import pappus.files.Closest;
+import pappus.files.Fingerprint;
+import pappus.files.InputException;
+import pappus.files.Problem;
+import pappus.files.Problems;
+import pappus.files.Source;
+import pappus.files.json.Altered;
+import pappus.files.json.JsonPlaces;
+import pappus.files.json.JsonReader;
+import pappus.offer.StockList;
+import pappus.quantity.Money;
+import pappus.scenario.Scenario;
+import pappus.scenario.reading.ReadScenario;
+import pappus.scenario.reading.ScenarioReader;
+
+/** Reads an order with its scenarios and stock lists, and holds each to the catalogue. */
+public final class OrderReader {
+  private final Path file;
+  private final ReadCatalog parts;
+  private final Order order;
+  private final JsonPlaces places;
+  private final Problems problems;
+  private final List<Fingerprint> files = new ArrayList<>();
+
+  private OrderReader(
+      Path file, ReadCatalog parts, Order order, JsonPlaces places, Problems problems) {
+    this.file = file;
+    this.parts = parts;
+    this.order = order;
+    this.places = places;
+    this.problems = problems;
+  }
+
+  /**
+   * Reads everything.
+   *
+   * @throws InputException with all that is wrong in all files
+   */
+  public static OrderInputs read(Path file, List<CatalogFolder> folders) {
+    var problems = new Problems();
+    var parts = CatalogReader.read(folders, problems);
+    var source = Source.find(file, problems);
+    var read =
+        source.flatMap(found -> JsonReader.readRecord(found, Order.SCHEMA, Order.class, problems));
+    problems.throwIfAny();
+    var reader = new OrderReader(
+        file, parts, read.orElseThrow(), JsonPlaces.of(source.orElseThrow()), problems);
+    reader.files.add(source.get().fingerprint());
+    return reader.inputs();
+  }
+
+  private OrderInputs inputs() {
+    checkParts();
+    checkGroups();
+    var stocks = stocks();
+    var scenarios = scenarios();
+    problems.throwIfAny();
+    files.addAll(parts.inputs());
+    var wares = Wares.of(parts.catalog(), parts.shelf(), order, stocks, named(scenarios));
+    var groups = new ArrayList<AskedGroup>();
+    for (var i = 0; i < scenarios.size(); i++) {
+      groups.add(group(i, scenarios.get(i), wares));
+    }
+    return new OrderInputs(
+        order,
+        groups,
+        wares,
+        new Till(wares.all(), postages()),
+        parts.catalog().currency(),
+        files,
+        remarks(stocks));
+  }
+
+  private void checkParts() {
+    for (var i = 0; i < order.stepsOrNone().size(); i++) {
+      var step = order.stepsOrNone().get(i);
+      checkPart("priceSteps[" + i + "].part", step.part());
+      var shop = step.shop();
+      if (shop != null) {
+        checkName(
+            "priceSteps[" + i + "].shop",
+            shop,
+            "shop",
+            order.shopsOrNone().stream().map(Order.Store::name).toList());
+      }
+    }
+    for (var i = 0; i < order.leftoversOrNone().size(); i++) {
+      checkPart("leftovers[" + i + "].part", order.leftoversOrNone().get(i).part());
+    }
+  }
+
+  private void checkPart(String path, String id) {
+    if (parts.catalog().part(id).isEmpty()) {
+      problems.add(places.problem(
+          path,
+          "must name a part of the catalogue, but there is none of the id %s.%s"
+              .formatted(id, Closest.advice(id, parts.catalog().ids()))));
+    }
+  }
+
+  private void checkName(String path, String name, String what, List<String> names) {
+    if (!names.contains(name)) {
+      problems.add(places.problem(
+          path,
+          "must name a %s of the order, but is %s.%s"
+              .formatted(what, name, Closest.advice(name, names))));
+    }
+  }
+
+  private void checkGroups() {
+    var names = order.groups().stream().map(Order.Group::name).toList();
+    for (var i = 0; i < order.sameOrNone().size(); i++) {
+      var of = order.sameOrNone().get(i).groups();
+      for (var j = 0; of != null && j < of.size(); j++) {
+        checkName("same[" + i + "].groups[" + j + "]", of.get(j), "group", names);
+      }
+    }
+  }
+
+  private @Nullable Path beside(String path, String name) {
+    try {
+      return file.resolveSibling(name);
+    } catch (InvalidPathException noPath) {
+      problems.add(places.problem(path, "must name a file, but is " + name + "."));
+      return null;
+    }
+  }
+
+  private List<List<ShelfEntry>> stocks() {
+    var stocks = new ArrayList<List<ShelfEntry>>();
+    for (var i = 0; i < order.shopsOrNone().size(); i++) {
+      var path = beside("shops[" + i + "].stock", order.shopsOrNone().get(i).stock());
+      if (path != null) {
+        Source.find(path, problems).ifPresent(source -> {
+          files.add(source.fingerprint());
+          stocks.add(StockList.read(source, parts.catalog().currency(), problems));
+        });
+      }
+    }
+    return stocks;
+  }
+
+  private List<ReadScenario> scenarios() {
+    var read = new ArrayList<ReadScenario>();
+    var files = new LinkedHashMap<String, ReadScenario>();
+    for (var i = 0; i < order.groups().size(); i++) {
+      var name = order.groups().get(i).scenario();
+      var known = files.get(name);
+      var path = known == null ? beside("groups[" + i + "].scenario", name) : null;
+      var scenario = path == null ? known : scenario(path);
+      if (scenario != null) {
+        files.put(name, scenario);
+        read.add(scenario);
+      }
+    }
+    return read;
+  }
+
+  private @Nullable ReadScenario scenario(Path path) {
+    try {
+      var asked = ScenarioReader.read(
+          path,
+          InputStream.nullInputStream(),
+          List.of(),
+          parts.catalog().currency(),
+          parts.lumps());
+      files.add(asked.input());
+      var supply = Supply.of(parts).drafting(asked.scenario());
+      problems.addAll(asked.problemsWith(supply.catalog()));
+      problems.addAll(asked.contradictions(parts.catalog()));
+      problems.addAll(asked.problemsWithRules(Rules.waivableIds()));
+      problems.addAll(asked.problemsWithCurrency(supply.catalog()));
+      checkMayBeOrdered(asked);
+      return asked;
+    } catch (InputException refused) {
+      problems.addAll(refused);
+      return null;
+    }
+  }
+
+  /** An order trades flights against each other: each must be ranked by one, and be built anew. */
+  private void checkMayBeOrdered(ReadScenario asked) {
+    var scenario = asked.scenario();
+    if (!scenario.goalOrEndurance().isOfFlight()) {
+      refuse(asked, "goal", "must be endurance or range in an order, but is another.");
+    }
+    if (scenario.aircraft() != null) {
+      refuse(asked, "aircraft", "must be left out in an order: all is built anew.");
+    }
+    if (scenario.prefer() != null) {
+      refuse(asked, "prefer", "must be left out in an order, which shares what is there.");
+    }
+    if (scenario.draftFrame() != null) {
+      refuse(asked, "draftFrame", "must be left out in an order: put it in a catalogue.");
+    }
+  }
+
+  private void refuse(ReadScenario asked, String path, String predicate) {
+    problems.add(asked.places().problem(path, predicate));
+  }
+
+  /** Parts that some scenario names. */
+  private static Set<String> named(List<ReadScenario> scenarios) {
+    var named = new TreeSet<String>();
+    for (var asked : scenarios) {
+      var choice = asked.scenario().choice();
+      named.addAll(choice.fixedIds());
+      named.addAll(choice.ownedIds());
+      named.addAll(choice.excludedIds());
+      choice.allowedParts().forEach(allowed -> named.addAll(allowed.parts()));
+      asked.scenario().waived().forEach(waiver -> named.addAll(waiver.parts()));
+    }
+    return named;
+  }
+
+  private AskedGroup group(int index, ReadScenario asked, Wares wares) {
+    var group = order.groups().get(index);
+    var own = group.budget() == null
+        ? asked.scenario().budget() == null
+            ? Long.MAX_VALUE
+            : Objects.requireNonNull(asked.scenario().budget()).cents()
+        : Amount.cents(group.budget());
+    var budget = own == Long.MAX_VALUE ? Amount.cents(order.budget()) / order.learners() : own;
+    var free = with(asked.scenario(), null);
+    var held = with(asked.scenario(), Money.ofCents(budget, parts.catalog().currency()));
+    var catalog = Catalog.of(wares.priced());
+    var evidence = Supply.of(parts).evidence();
+    var supply = new Supply(catalog, wares.stock(true), parts.flown(), evidence);
+    return new AskedGroup(
+        index,
+        group,
+        asked.input().name(),
+        free,
+        supply,
+        supply.assessor(free),
+        new Asked(held, new Supply(catalog, wares.stock(false), parts.flown(), evidence)),
+        own);
+  }
+
+  private static Scenario with(Scenario scenario, @Nullable Money budget) {
+    Map<String, @Nullable Object> changes = new LinkedHashMap<>();
+    changes.put("alsoBuy", null);
+    changes.put("budget", budget);
+    return Altered.record(Scenario.class, scenario, changes);
+  }
+
+  private List<Till.Postage> postages() {
+    return order.shopsOrNone().stream()
+        .map(shop -> new Till.Postage(
+            shop.name(),
+            shop.postage() == null ? 0 : Amount.cents(shop.postage()),
+            shop.freeFrom() == null ? Long.MAX_VALUE : Amount.cents(shop.freeFrom())))
+        .toList();
+  }
+
+  private List<String> remarks(List<List<ShelfEntry>> stocks) {
+    var remarks = new ArrayList<>(parts.remarks());
+    for (var i = 0; i < stocks.size(); i++) {
+      var list = order.shopsOrNone().get(i).stock();
+      remarks.addAll(ReadCatalog.first(stocks.get(i).stream()
+          .filter(entry -> parts.catalog().part(entry.id()).isEmpty())
+          .map(entry -> Problem.ofFile(
+              list, "%s is in no catalogue: it counts for nothing.".formatted(entry.id())))
+          .toList()));
+    }
+    return remarks;
+  }
+}

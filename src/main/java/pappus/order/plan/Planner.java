@@ -1,0 +1,250 @@
+package pappus.order.plan;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.function.Consumer;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import pappus.order.Order;
+import pappus.order.OrderInputs;
+import pappus.order.choice.Choice;
+import pappus.order.choice.Exchange;
+import pappus.order.choice.Goal;
+import pappus.order.choice.InTurn;
+import pappus.order.choice.Ledger;
+import pappus.order.choice.Standing;
+import pappus.order.column.Asker;
+import pappus.order.column.Column;
+import pappus.order.column.Generator;
+import pappus.order.column.Generator.Worth;
+import pappus.order.column.Oracle;
+import pappus.ranking.Finder;
+import pappus.search.Question;
+
+/**
+ * Plans an order: the best of each group alone, builds at the shops' prices, a first order in turn; then the worst share that
+ * is out of reach, an order, the largest sum with its worst share, the order again; at the end less money and fewer kinds of
+ * parts for a little of the sum.
+ *
+ * <p>Why: src/site/markdown/decisions.md#one-search-prices-every-order
+ */
+public final class Planner {
+  /** Changes tried for each seed each time that an order is chosen. */
+  public static final long MOVES = 50_000;
+
+  /** Builds of a group to choose from: what is worth less at the last prices hardly ever is of use. */
+  private static final int MOST_COLUMNS = 140;
+
+  /** Share that the first builds have at least, millionths: far fewer than all. */
+  private static final long FIRST = 850_000;
+
+  /** Worst shares at which the program is rounded, one below the other, millionths. */
+  private static final long STEP = 20_000;
+
+  /** So often it is rounded with more held back, and each time by so many cents at least. */
+  private static final int MOST_TRIES = 3;
+
+  private static final long MORE_CENTS = 500;
+
+  private final OrderInputs inputs;
+  private final long moves;
+  private final Consumer<String> progress;
+  private volatile boolean stopped;
+  private volatile @Nullable Seeds running;
+
+  /**
+   * @param moves changes tried for each seed each time that an order is chosen
+   * @param progress told what is being done
+   */
+  public Planner(OrderInputs inputs, long moves, Consumer<String> progress) {
+    this.inputs = inputs;
+    this.moves = moves;
+    this.progress = progress;
+  }
+
+  /** Ends the run soon, keeping what it has; may be called from another thread. */
+  public void stop() {
+    stopped = true;
+    var now = running;
+    if (now != null) {
+      now.stop();
+    }
+  }
+
+  /** Groups with the best that each can get alone; of one without any the build is absent. */
+  public List<Asker> askers() {
+    var finder = new Finder(Finder.Way.AUTO, Finder.EFFORT, Finder.FEWER_MOVES, progress);
+    var askers = new ArrayList<Asker>();
+    for (var asked : inputs.groups()) {
+      progress.accept("the best of " + asked.name() + " alone");
+      var alone = asked.alone();
+      var best = finder.best(
+          Question.of(alone.supply().catalog(), alone.supply().assessor(alone.scenario())));
+      var found = best.build();
+      var most = found.map(build -> build.objective()).orElse(0L);
+      askers.add(new Asker(
+          asked,
+          new Asker.Best(
+              found,
+              best.isProof() ? most : Math.max(most, best.proof().atMost().orElse(most)),
+              best.isProof()),
+          inputs.wares()));
+    }
+    return askers;
+  }
+
+  /**
+   * The plan for groups that each have a build.
+   *
+   * @param askers from {@link #askers}
+   */
+  public Plan plan(List<Asker> askers) {
+    var threads = Runtime.getRuntime().availableProcessors();
+    var oracles = askers.stream()
+        .map(asker -> new Oracle(asker, inputs.wares(), Finder.EFFORT, threads))
+        .toList();
+    var generator = new Generator(inputs, askers, oracles, progress, () -> stopped);
+    var aim = inputs.order().aimOrWorst();
+    var goal = Goal.of(aim);
+    var most = generator.begin(FIRST);
+    var choice = choice(askers, generator, List.of());
+    var now = new Exchange(choice, goal, () -> stopped).improve(InTurn.choose(choice));
+    var worst = OptionalLong.empty();
+    if (aim == Order.Aim.WORST) {
+      var tooMuch = generator.tooMuchForAll(known(choice, now), most);
+      worst = OptionalLong.of((tooMuch - 1) / 1000);
+      now = rounded(generator, goal, now, tooMuch);
+      choice = choice(askers, generator, now);
+      now = chosen(choice, goal, now);
+    }
+    var sum = OptionalLong.empty();
+    if (aim != Order.Aim.THRIFT) {
+      var least = aim == Order.Aim.WORST ? known(choice, now) : 0;
+      sum = OptionalLong.of((long) Math.floor(generator.mostInAll(least) * Column.WHOLE));
+      now = better(goal, rounded(generator, least), now);
+      choice = choice(askers, generator, now);
+      now = chosen(choice, goal, now);
+    }
+    var reached = Ledger.of(choice, now).standing();
+    if (reached.broken() == 0 && inputs.order().giveUpOrUsual() > 0) {
+      now = chosen(choice, Goal.thrift(aim, reached, inputs.order().giveUpOrUsual()), now);
+    }
+    var standing = Ledger.of(choice, now).standing();
+    var all = Choice.of(inputs, askers.stream().map(Asker::allowed).toList());
+    progress.accept(String.format(Locale.ROOT, "done, worst %.1f %%", standing.worst() / 10.0));
+    return new Plan(
+        inputs,
+        askers,
+        choice,
+        now,
+        standing,
+        Ledger.of(all, InTurn.choose(all)).standing(),
+        new Plan.Bounds(worst, sum, generator.questions()),
+        stopped ? Optional.<Worth>empty() : Optional.of(generator.worth(1000 * standing.worst())));
+  }
+
+  /** The program rounded, at ever lower worst shares until an order can be bought. */
+  private List<Column> rounded(Generator generator, Goal goal, List<Column> now, long tooMuch) {
+    var best = now;
+    for (var share = tooMuch - STEP; share > 0 && !stopped; share -= STEP) {
+      best = better(goal, rounded(generator, share), best);
+      if (!isBroken(best)) {
+        break;
+      }
+    }
+    return best;
+  }
+
+  /** What is bought in whole units costs more than in fractions: so much is held back then. */
+  private List<Column> rounded(Generator generator, long share) {
+    var heldBack = 0L;
+    for (var tries = 0; ; tries++) {
+      var columns = generator.dive(share, heldBack);
+      if (columns.isEmpty() || tries == MOST_TRIES || stopped) {
+        return columns;
+      }
+      var standing = standing(columns);
+      if (standing.broken() == 0) {
+        return columns;
+      }
+      heldBack += Math.max(MORE_CENTS, standing.cents() - inputs.budgetCents());
+    }
+  }
+
+  private List<Column> better(Goal goal, List<Column> one, List<Column> than) {
+    if (one.isEmpty()) {
+      return than;
+    }
+    var both = new ArrayList<List<Column>>();
+    for (var group : inputs.groups()) {
+      both.add(Stream.concat(one.stream(), than.stream())
+          .filter(column -> column.group() == group.index())
+          .distinct()
+          .toList());
+    }
+    return better(Choice.of(inputs, both), goal, one, than);
+  }
+
+  /** What there is to choose from: what is of use by the last prices, and what is chosen now. */
+  private Choice choice(List<Asker> askers, Generator generator, List<Column> now) {
+    // What cannot be bought says nothing of what the worst need not get.
+    var least = now.isEmpty() || isBroken(now)
+        ? 0
+        : now.stream().mapToLong(Column::share).min().orElse(0);
+    var columns = new ArrayList<List<Column>>();
+    for (var asker : askers) {
+      var useful = new LinkedHashSet<>(generator.useful(asker, least, MOST_COLUMNS));
+      now.stream().filter(column -> column.group() == asker.asked().index()).forEach(useful::add);
+      columns.add(List.copyOf(useful));
+    }
+    return Choice.of(inputs, columns);
+  }
+
+  private boolean isBroken(List<Column> now) {
+    return standing(now).broken() > 0;
+  }
+
+  private Standing standing(List<Column> now) {
+    var its = new ArrayList<List<Column>>();
+    for (var group : inputs.groups()) {
+      its.add(now.stream()
+          .filter(column -> column.group() == group.index())
+          .distinct()
+          .toList());
+    }
+    return Ledger.of(Choice.of(inputs, its), now).standing();
+  }
+
+  /** Worst share of a choice that can be bought, millionths; 0 of another. */
+  private static long known(Choice choice, List<Column> columns) {
+    var standing = Ledger.of(choice, columns).standing();
+    return standing.broken() == 0 ? 1000 * standing.worst() : 0;
+  }
+
+  private List<Column> chosen(Choice choice, Goal goal, List<Column> start) {
+    var seeds = new Seeds(choice, goal, moves);
+    running = seeds;
+    if (stopped) {
+      return start;
+    }
+    progress.accept(
+        "choosing among " + choice.columns().stream().mapToInt(List::size).sum());
+    var best = start;
+    for (var found : seeds.choose(start)) {
+      best = better(choice, goal, found, best);
+    }
+    progress.accept("exchanging");
+    return better(choice, goal, new Exchange(choice, goal, () -> stopped).improve(best), best);
+  }
+
+  private static List<Column> better(
+      Choice choice, Goal goal, List<Column> one, List<Column> than) {
+    return Ledger.of(choice, one).standing().isBetter(Ledger.of(choice, than).standing(), goal)
+        ? one
+        : than;
+  }
+}
