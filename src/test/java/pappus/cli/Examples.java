@@ -32,7 +32,10 @@ final class Examples {
   /** What is no example of ours, or takes many minutes. */
   private static final List<Pattern> NOT_RUN = List.of(
       Pattern.compile("(mvn|apt-get|source|git|man|time) .*"),
-      Pattern.compile("pappus verify out/bird-survey/result.json"));
+      Pattern.compile("pappus verify out/bird-survey/result.json"),
+      // A minute and more on two processors each; smaller orders are tried by OrderCommandTest.
+      Pattern.compile("(target/)?pappus order scenarios/neap-tarn/order.json.*"),
+      Pattern.compile("pappus sheet out/neap-tarn/order.json#.*"));
 
   private final ExampleShell shell = new ExampleShell();
 
