@@ -11,6 +11,7 @@ import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
+import pappus.assessment.LimitKind;
 import pappus.assessment.Supply;
 import pappus.catalog.Catalog;
 import pappus.catalog.CatalogFolder;
@@ -261,7 +262,7 @@ public final class OrderReader {
   private static Scenario with(Scenario scenario, @Nullable Money budget) {
     Map<String, @Nullable Object> changes = new LinkedHashMap<>();
     changes.put("alsoBuy", null);
-    changes.put("budget", budget);
+    changes.put(LimitKind.BUDGET.field().path(), budget);
     return Altered.record(Scenario.class, scenario, changes);
   }
 

@@ -95,6 +95,8 @@ class LimitKindTest {
       return files
           .filter(file -> file.toString().endsWith(".java"))
           .filter(file -> !file.endsWith("LimitKind.java") && !file.endsWith("LimitField.java"))
+          // An order has a budget of its own, which is no limit of a build.
+          .filter(file -> !file.endsWith("pappus/order/Order.java"))
           .toList()
           .stream();
     }

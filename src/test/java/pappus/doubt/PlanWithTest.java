@@ -35,7 +35,7 @@ class PlanWithTest {
 
   static List<Path> scenarios() throws IOException {
     try (var files = Files.list(Path.of("scenarios"))) {
-      return files.sorted().toList();
+      return files.filter(Files::isRegularFile).sorted().toList();
     }
   }
 

@@ -27,7 +27,7 @@ final class ScenarioFilesTest {
   private static SortedMap<String, Scenario> read() {
     var scenarios = new TreeMap<String, Scenario>();
     try (var files = Files.list(Path.of("scenarios"))) {
-      for (var file : files.toList()) {
+      for (var file : files.filter(Files::isRegularFile).toList()) {
         scenarios.put(
             String.valueOf(file.getFileName()),
             CatalogueText.MAPPER.treeToValue(
