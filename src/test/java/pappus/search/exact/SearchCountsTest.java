@@ -24,7 +24,9 @@ import pappus.shop.Siblings;
 
 /**
  * What a proof costs in nodes, assessments and prepared numbers, which no clock can tell apart from other work: a tenth
- * more is a bound that got loose, or a table that got larger.
+ * more is a bound that got loose, or a table that got larger. The catalogues are made of the shop's: when it gained
+ * drawings of frames, 5 000 of each kind came to 249 183 nodes in place of the 154 596 that the same code takes of those
+ * before.
  */
 @Tag("slow")
 class SearchCountsTest {
@@ -44,7 +46,7 @@ class SearchCountsTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"120, 9928, 63, 169964", "1000, 55139, 61, 1444204", "5000, 154596, 60, 7236204"})
+  @CsvSource({"120, 9928, 63, 169964", "1000, 55139, 61, 1444204", "5000, 249183, 60, 7236204"})
   void aProofCostsNoMoreThanItDid(int ofEachKind, long nodes, long assessed, long numbers)
       throws IOException {
     var question = question(ofEachKind);
