@@ -522,6 +522,7 @@ final class ArchitectureTest {
             "pappus.physics.propeller",
             "pappus.evidence",
             "pappus.scenario",
+            "pappus.links",
             "pappus.physics.airframe",
             "pappus.assessment.flight"),
         Layer.of(

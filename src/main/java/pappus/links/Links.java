@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import pappus.evidence.prior.ClassPriors;
 import pappus.evidence.prior.LinkPriors;
 import pappus.links.Link.Way;
 import pappus.part.Antenna;
@@ -33,6 +34,9 @@ import pappus.scenario.Scenario;
  * <p>Why: src/site/markdown/decisions.md#reach-limits-and-never-ranks
  */
 public final class Links {
+  /** What video senders can be turned down to, mW (common practice, no published source). */
+  private static final double LEAST_MILLIWATTS = 25;
+
   private final Scenario scenario;
   private final Pilot pilot;
   private final Map<Way, Map<Band, Double>> best = new EnumMap<>(Way.class);
@@ -131,6 +135,26 @@ public final class Links {
                 .orElse(true));
   }
 
+  /**
+   * What sending a picture as far as is asked for usually takes beyond the least power that senders have, W: with an antenna
+   * as they usually are, of the ground's own polarisation. Nothing where the power does not follow from a reach.
+   */
+  public double usualWattsOfReach() {
+    if (!scenario.choosesPower()) {
+      return 0;
+    }
+    var family = pilot.video();
+    var isAnalogue = family == null || !family.areDigital();
+    var polarisation = Objects.requireNonNullElse(pilot.polarisation(), Polarisation.LINEAR);
+    var aerial = new Aerial(LinkPriors.gainDbi(Band.GHZ_5_8, polarisation), 0, List.of());
+    var asked = Objects.requireNonNull(scenario.reachMetres());
+    var margin =
+        video(LEAST_MILLIWATTS, Band.GHZ_5_8, isAnalogue, aerial).budget().marginDb(asked);
+    var milliwatts = LEAST_MILLIWATTS * StrictMath.pow(10, Math.max(0, -margin) / 10);
+    return ClassPriors.usualSenderWatts(isAnalogue, milliwatts)
+        - ClassPriors.usualSenderWatts(isAnalogue, LEAST_MILLIWATTS);
+  }
+
   private static boolean comesWith(VideoSender sender) {
     return sender instanceof Transmitter transmitter && transmitter.antennaIncluded();
   }
@@ -141,9 +165,15 @@ public final class Links {
   }
 
   private Link video(VideoSender sender, OutputPower power, Build build) {
-    var aerial = aerial(Way.VIDEO, sender.antenna(), build.videoAntenna(), comesWith(sender));
+    return video(
+        power.atAntenna(),
+        sender.antenna().band(),
+        sender.family().equals(VideoSender.ANALOGUE),
+        aerial(Way.VIDEO, sender.antenna(), build.videoAntenna(), comesWith(sender)));
+  }
+
+  private Link video(double milliwatts, Band band, boolean isAnalogue, Aerial aerial) {
     var assumed = new ArrayList<>(aerial.assumed);
-    var isAnalogue = sender.family().equals(VideoSender.ANALOGUE);
     var sensitivity = usual(
         pilot.videoSensitivityDbm(),
         isAnalogue ? LinkPriors.ANALOGUE_DBM : LinkPriors.DIGITAL_DBM,
@@ -152,14 +182,7 @@ public final class Links {
     var gain =
         usual(pilot.antennaGainDbi(), LinkPriors.GROUND_GAIN_DBI, "dBi on the ground", assumed);
     return link(
-        Way.VIDEO,
-        power.atAntenna(),
-        sender.antenna().band(),
-        aerial,
-        gain,
-        sensitivity,
-        LinkBudget.VIDEO_FADE_DB,
-        assumed);
+        Way.VIDEO, milliwatts, band, aerial, gain, sensitivity, LinkBudget.VIDEO_FADE_DB, assumed);
   }
 
   private Link control(RadioReceiver radio, Build build) {

@@ -9,6 +9,7 @@ import pappus.assessment.flight.FlightEstimate;
 import pappus.assessment.flight.Flights;
 import pappus.evidence.BuildFigures;
 import pappus.evidence.Weighing;
+import pappus.links.Links;
 import pappus.part.Build;
 import pappus.part.Role;
 import pappus.physics.airframe.MassChance;
@@ -150,7 +151,9 @@ public record Reliance(double ofMain, double perGram, double perWatt) {
 
   /** What it draws, W. */
   static double otherWatts(Scenario scenario) {
-    return OTHER_WATTS + (isDigital(scenario) ? DIGITAL_WATTS : 0);
+    return OTHER_WATTS
+        + (isDigital(scenario) ? DIGITAL_WATTS : 0)
+        + new Links(scenario).usualWattsOfReach();
   }
 
   private static boolean isDigital(Scenario scenario) {

@@ -23,8 +23,7 @@ import pappus.shop.SmallShop;
 
 /** Links that must reach so far, and powers that follow from it, against trying every build. */
 class ReachSearchTest {
-  /** With -Dpappus.catalogues=200 as many as were tried once: five minutes. */
-  private static final int CATALOGUES = Integer.getInteger("pappus.catalogues", 40);
+  private static final int CATALOGUES = 200;
 
   @Tag("slow")
   @Test
