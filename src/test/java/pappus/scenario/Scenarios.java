@@ -33,4 +33,23 @@ public final class Scenarios {
   public static Waiver waiver(String rule, String part) {
     return new Waiver(rule, List.of(part), "tried on the bench");
   }
+
+  /** Legs flown in calm air. */
+  public static Flight legs(Leg... legs) {
+    return new Flight(
+        Flight.Style.PROFILE,
+        null,
+        null,
+        null,
+        null,
+        null,
+        null,
+        null,
+        List.of(legs),
+        null,
+        null,
+        null,
+        null,
+        null);
+  }
 }

@@ -43,6 +43,22 @@ public final class SmallShop {
       "tidewell-2s-3400",
       "newteye-14");
 
+  /** Builds whose power follows from how far they are to reach; one antenna loses half of it. */
+  public static final List<String> REACHING = List.of(
+      "cottongrass-4",
+      "spikerush-1303-3400",
+      "ligule-4x1.9x2",
+      "tidewell-2s-3500",
+      "sluice-10",
+      "glowmoss-400",
+      "newteye-14-feather",
+      "thrennel-leaf",
+      "stipule-u",
+      "umbel-u-right-feather",
+      "tendril-24-u",
+      "dewpond-220-16",
+      "tether-30-20");
+
   private static final Catalog ALL = Catalog.of(
       Stream.of(Kind.values()).flatMap(kind -> Shop.of(kind).stream()).toList());
 

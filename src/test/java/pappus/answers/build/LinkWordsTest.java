@@ -73,24 +73,9 @@ class LinkWordsTest {
 
   @Test
   void saysWhereTheWayOutOfAStayIsFartherThanALinkIsSureToReach() {
-    var legs = List.of(
+    var staying = Scenarios.legs(
         new Leg(900.0, null, null, null, null, null, null),
         new Leg(null, null, null, null, null, true, true));
-    var staying = new Flight(
-        Flight.Style.PROFILE,
-        null,
-        null,
-        null,
-        null,
-        null,
-        null,
-        null,
-        legs,
-        null,
-        null,
-        null,
-        null,
-        null);
 
     assertThat(LinkWords.of(assess(with(Scenarios.plain(), "flight", staying))))
         .contains("The legs lead 900 m away at most, farther than video is sure to reach.");

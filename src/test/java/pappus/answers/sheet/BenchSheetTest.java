@@ -262,24 +262,9 @@ final class BenchSheetTest {
   /** Legs may lead anywhere: a fifth of the time need not be enough for the way home. */
   @Test
   void warnsOfTheWayHomeWhereLegsAreFlown() {
-    var legs = List.of(
+    var flight = Scenarios.legs(
         new Leg(500.0, null, null, null, null, null, null),
         new Leg(null, 30.0, null, null, null, null, null));
-    var flight = new Flight(
-        Flight.Style.PROFILE,
-        null,
-        null,
-        null,
-        null,
-        null,
-        null,
-        null,
-        legs,
-        null,
-        null,
-        null,
-        null,
-        null);
     var assessor = new Assessor(
         with(Scenarios.plain(), "flight", flight), Stock.of(Parts.hardware()), Rules.ALL);
 

@@ -97,22 +97,8 @@ class ReachSearchTest {
   }
 
   private static Question asking(Map<String, ?> changes) {
-    var ids = List.of(
-        "cottongrass-4",
-        "spikerush-1303-3400",
-        "ligule-4x1.9x2",
-        "tidewell-2s-3500",
-        "sluice-10",
-        "glowmoss-400",
-        "newteye-14-feather",
-        "thrennel-leaf",
-        "stipule-u",
-        "umbel-u-right-feather",
-        "tendril-24-u",
-        "dewpond-220-16",
-        "tether-30-20");
     var scenario = SmallShop.scenario(", \"pilot\": {\"polarisation\": \"right\"}");
-    var supply = new Supply(Catalog.of(SmallShop.catalog(ids).parts()), Shelf.EMPTY);
+    var supply = new Supply(Catalog.of(SmallShop.catalog(SmallShop.REACHING).parts()), Shelf.EMPTY);
     return new Asked(scenario, supply).with(changes).question();
   }
 }

@@ -2,7 +2,6 @@ package pappus.whatif.relax;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.List;
 import org.junit.jupiter.api.Test;
 import pappus.assessment.Supply;
 import pappus.catalog.Catalog;
@@ -14,20 +13,7 @@ import pappus.shop.SmallShop;
 
 /** Links that end too soon, and what is given up for them. */
 class ReachRelaxTest {
-  private static final Catalog PARTS = SmallShop.catalog(List.of(
-      "cottongrass-4",
-      "spikerush-1303-3400",
-      "ligule-4x1.9x2",
-      "tidewell-2s-3500",
-      "sluice-10",
-      "glowmoss-400",
-      "newteye-14-feather",
-      "thrennel-leaf",
-      "stipule-u",
-      "umbel-u-right-feather",
-      "tendril-24-u",
-      "dewpond-220-16",
-      "tether-30-20"));
+  private static final Catalog PARTS = SmallShop.catalog(SmallShop.REACHING);
 
   private static Asked asking(String fields) {
     return new Asked(
