@@ -152,7 +152,7 @@ class CalibrateCommandTest {
       System.setIn(new ByteArrayInputStream(rows(line -> line.startsWith("a,")).getBytes(UTF_8)));
       var run = CommandRun.of("calibrate", "-");
       assertThat(run.exitCode()).isEqualTo(ExitCode.OK);
-      assertThat(run.out()).contains("rows fitted: n 176, ");
+      assertThat(run.out()).contains("fitted rows: n 176, ");
     } finally {
       System.setIn(in);
     }
