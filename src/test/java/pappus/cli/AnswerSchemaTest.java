@@ -141,18 +141,18 @@ class AnswerSchemaTest {
             "2026-05-31",
             "--out",
             path("out"))));
-    var order = write(
-        "order.json",
-        """
+    var order = write("order.json", """
         {"name": "fens", "budget": 900, "groups": [{"name": "reed", "scenario": "marsh.json", "pieces": 1}]}""");
-    written.put(Answer.PLANNED_ORDER, List.of(run(
-        "order",
-        order,
-        "--out",
-        path("out"),
-        "--no-shipped-catalog",
-        "--catalog",
-        path("parts"))));
+    written.put(
+        Answer.PLANNED_ORDER,
+        List.of(run(
+            "order",
+            order,
+            "--out",
+            path("out"),
+            "--no-shipped-catalog",
+            "--catalog",
+            path("parts"))));
     var rows = write(
         "rows.csv",
         HEADER + "a,2600,b,11.1,1500,100,11,2.5,9000\na,2600,b,11.1,1200,-1.5,11,0.5,3000\n");

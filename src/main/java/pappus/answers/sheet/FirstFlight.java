@@ -19,7 +19,7 @@ public final class FirstFlight {
   public static final double FIRST_PACKS = 0.8;
 
   public static final String THROTTLE =
-      "Throttle is the controllers' duty, and where the stick stands if the throttle curve is straight. The first hover: in the open, low, for one minute; then land, unplug and feel the motors.";
+      "Throttle is the controllers' duty, and where the stick stands if the throttle curve is straight. After the first minute land, unplug and feel the motors.";
 
   public static final String LANDMARKS =
       "Volts are read in flight, under load: on the ground the same pack shows more. Land at whichever comes first, timer, charge or volts. The timer is what to plan with, and a fifth less for the first packs, each with its own turn back (common practice, no published source). The last line is the middle of the estimate: half of such builds do not last so long, so never fly to it.";
