@@ -75,7 +75,7 @@ final class FlightCard {
   private List<String> hoverWords() {
     return Reasons.cap(flight)
         .filter(cap -> flight.motorOutputPercent() > 0)
-        .map(cap -> List.of(FirstFlight.THROTTLE, cap + " " + stick(flight.motorOutputPercent())))
+        .map(cap -> List.of(FirstFlight.THROTTLE, cap, stick(flight.motorOutputPercent())))
         .orElse(List.of(FirstFlight.THROTTLE));
   }
 
