@@ -78,11 +78,11 @@ public final class Shelf {
     if (entry != null && entry.price() != null) {
       return Repriced.of(part, entry.price());
     }
-    if (part instanceof Frame frame && !frame.listedId().equals(frame.id())) {
-      var own = byId.get(frame.listedId());
-      var before = listed.get(frame.listedId());
+    if (!part.listedId().equals(part.id())) {
+      var own = byId.get(part.listedId());
+      var before = listed.get(part.listedId());
       if (own != null && own.price() != null && before != null) {
-        var cents = own.price().cents() + frame.price().cents() - before.cents();
+        var cents = own.price().cents() + part.price().cents() - before.cents();
         return Repriced.of(part, Money.ofCents(Math.max(0, cents), own.price().currency()));
       }
     }

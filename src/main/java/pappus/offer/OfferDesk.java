@@ -220,9 +220,7 @@ public final class OfferDesk {
 
   /** A frame is counted as it is listed, however it is ordered. */
   private Optional<ShelfEntry> entry(Part part) {
-    return stock
-        .entry(part.id())
-        .or(() -> part instanceof Frame frame ? stock.entry(frame.listedId()) : Optional.empty());
+    return stock.entry(part.id()).or(() -> stock.entry(part.listedId()));
   }
 
   /** For each part that is short, the best other one; each taken before the next is looked for. */

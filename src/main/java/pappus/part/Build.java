@@ -101,17 +101,26 @@ public final class Build {
     return build;
   }
 
-  /** In how many main parts it differs from another, 0 to 4; one that lacks a part differs in none by it. */
+  /**
+   * In how many main parts it differs from another, 0 to 4; one that lacks a part differs in none by it, and a frame that
+   * is ordered otherwise is the same frame.
+   */
   public int differences(Build other) {
     var count = 0;
     for (var role : Role.MAIN) {
       var mine = byRole.get(role);
       var theirs = other.byRole.get(role);
-      if (mine != null && theirs != null && !mine.id().equals(theirs.id())) {
+      if (mine != null && theirs != null && !mine.listedId().equals(theirs.listedId())) {
         count++;
       }
     }
     return count;
+  }
+
+  /** Whether it has the main parts of another, ordered as that one's are. */
+  public boolean hasMainsOf(Build other) {
+    return Role.MAIN.stream()
+        .allMatch(role -> part(role).map(Part::id).equals(other.part(role).map(Part::id)));
   }
 
   public Optional<Frame> frame() {

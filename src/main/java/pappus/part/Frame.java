@@ -228,7 +228,7 @@ public record Frame(
     return options == null ? List.of() : options;
   }
 
-  /** Id under which a shop lists it, whatever it is ordered with. */
+  @Override
   public String listedId() {
     return listedAs == null ? id : listedAs;
   }

@@ -30,6 +30,11 @@ public sealed interface Part
   /** Catalogue key, unique over all kinds: as {@link Require#id} says. */
   String id();
 
+  /** Id under which a shop lists it, whatever it is ordered with. */
+  default String listedId() {
+    return id();
+  }
+
   /** Who makes it. */
   String maker();
 

@@ -86,16 +86,14 @@ public final class Ranker {
     return twins;
   }
 
-  /** Builds that differ from a row in one main part, and belong to no earlier row; none where they are rows. */
+  /** Builds that differ from a row in less than rows do, and belong to no earlier row. */
   private List<Assessment> variants(
       Assessment row, List<Assessment> rows, List<Assessment> ordered) {
-    if (apart == 1) {
-      return List.of();
-    }
     return ordered.stream()
-        .filter(other -> differences(row, other) == 1
+        .filter(other -> differences(row, other) < apart
+            && !other.build().hasMainsOf(row.build())
             && rows.stream()
-                .filter(earlier -> differences(earlier, other) <= 1)
+                .filter(earlier -> differences(earlier, other) < apart)
                 .findFirst()
                 .filter(earlier -> earlier.build().equals(row.build()))
                 .isPresent())

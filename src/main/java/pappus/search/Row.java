@@ -4,7 +4,7 @@ import java.util.List;
 import pappus.assessment.Assessment;
 
 /**
- * A build of a ranking, with those that differ from it in one main part.
+ * A build of a ranking, with those that differ from it in one main part, or in how the frame is ordered.
  *
  * @param variants best first
  * @param isCutShort whether there may be more of them, after these, since looking for them took too long

@@ -2,7 +2,6 @@ package pappus.answers.ranking;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import pappus.answers.build.BuildLines;
 import pappus.answers.build.GoalWords;
 import pappus.answers.build.Hints;
@@ -12,8 +11,6 @@ import pappus.answers.build.OutlayWords;
 import pappus.answers.build.Reasons;
 import pappus.assessment.Assessment;
 import pappus.document.Spoken;
-import pappus.part.Part;
-import pappus.part.Role;
 import pappus.ranking.Candidate;
 import pappus.scenario.Scenario;
 
@@ -95,17 +92,12 @@ public final class CandidateWords {
     var isForRange = scenario.isForRange();
     var texts = new ArrayList<String>();
     for (var other : variants.subList(0, Math.min(SHOWN_VARIANTS, variants.size()))) {
-      for (var role : Role.MAIN) {
-        var theirs = other.build().part(role).orElseThrow();
-        if (!row.build().part(role).map(Part::id).equals(Optional.of(theirs.id()))) {
-          texts.add(theirs.name()
-              + " ("
-              + Journey.figure(isForRange, Assessment.figure(other.flown()))
-              + ", "
-              + Spoken.price(other.cost().cents(), BuildLines.currency(other))
-              + ")");
-        }
-      }
+      texts.add(String.join(" and ", BuildLines.otherwise(other, row))
+          + " ("
+          + Journey.figure(isForRange, Assessment.figure(other.flown()))
+          + ", "
+          + Spoken.price(other.cost().cents(), BuildLines.currency(other))
+          + ")");
     }
     return String.join("; ", texts) + ".";
   }

@@ -85,9 +85,9 @@ final class Branching {
     return halving.all();
   }
 
-  /** Builds that differ from one in at most one main part. */
-  List<Node> near(Build build) {
-    return halving.near(build);
+  /** Builds that differ from one in so many main parts at most, 0 or 1, whatever its frame is ordered with. */
+  List<Node> near(Build build, int most) {
+    return halving.near(build, most);
   }
 
   /**

@@ -100,7 +100,7 @@ public final class ExactSearch {
    * @param progress told the nodes that were branched
    */
   public Found run(int count, long effort, Incumbents incumbents, LongConsumer progress) {
-    return run(count, apart > 1, effort, incumbents, () -> stopped, progress);
+    return run(count, true, effort, incumbents, () -> stopped, progress);
   }
 
   /** Looks for the best build alone, without its variants; counts effort as {@link #run} does. */
@@ -132,7 +132,7 @@ public final class ExactSearch {
       var ending = stream.run(rows, effort, until);
       var variants = ending == Ending.PROVEN && withVariants
           ? variants(branching, rows.taken, workers)
-          : rows.taken.stream().map(row -> new Variants(row, List.of())).toList();
+          : rows.taken.stream().map(row -> new Variants(row, List.of(), apart)).toList();
       var nodes = stream.nodes();
       for (var each : variants) {
         each.assessed.forEach(incumbents::offer);
@@ -150,15 +150,15 @@ public final class ExactSearch {
     }
   }
 
-  /** The best builds that differ from each row in one main part and belong to no earlier row. */
+  /** The best builds that differ from each row in less than rows do, and belong to no earlier row. */
   private List<Variants> variants(Branching branching, List<Assessment> rows, Workers workers) {
     var variants = new ArrayList<Variants>();
     for (var row = 0; row < rows.size(); row++) {
-      variants.add(new Variants(rows.get(row), rows.subList(0, row)));
+      variants.add(new Variants(rows.get(row), rows.subList(0, row), apart));
     }
     // Each on one thread, which branches one node at a time, branches the fewest.
     workers.each(variants, each -> {
-      var ending = new BestFirst(branching, branching.near(each.row.build()), Workers.NONE, 1)
+      var ending = new BestFirst(branching, branching.near(each.row.build(), apart - 1), Workers.NONE, 1)
           .run(each, VARIANT_EFFORT, () -> stopped);
       each.isCutShort = ending != Ending.PROVEN;
       return ending;
@@ -199,25 +199,28 @@ public final class ExactSearch {
     }
   }
 
-  /** Builds that differ from a row in one main part and belong to no earlier row. */
+  /** Builds that differ from a row in less than rows do, and belong to no earlier row. */
   private static final class Variants implements BestFirst.Sink {
     private final List<Assessment> taken = new ArrayList<>();
     private final List<Assessment> assessed = new ArrayList<>();
     private final Assessment row;
     private final List<Assessment> earlier;
+    private final int apart;
     private boolean isCutShort;
     private long nodes;
 
-    Variants(Assessment row, List<Assessment> earlier) {
+    Variants(Assessment row, List<Assessment> earlier, int apart) {
       this.row = row;
       this.earlier = earlier;
+      this.apart = apart;
     }
 
     @Override
     public boolean needs(Build build, int open) {
       return open > 0
-          || (build.differences(row.build()) == 1
-              && earlier.stream().allMatch(other -> other.build().differences(build) > 1));
+          || (build.differences(row.build()) < apart
+              && !build.hasMainsOf(row.build())
+              && earlier.stream().allMatch(other -> other.build().differences(build) >= apart));
     }
 
     @Override

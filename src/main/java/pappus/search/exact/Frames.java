@@ -155,11 +155,10 @@ final class Frames {
     return new Group(all, null);
   }
 
-  /** One frame. */
-  Group alone(Frame frame) {
-    var members = new BitSet();
-    members.set(frames.indexOf(frame));
-    return new Group(members, frame);
+  /** One frame, in every way that it can be ordered. */
+  Group ordered(Frame frame) {
+    var members = with(index -> frames.get(index).listedId().equals(frame.listedId()));
+    return new Group(members, members.cardinality() == 1 ? frame : null);
   }
 
   private Adds own(Frame frame) {

@@ -192,13 +192,21 @@ final class Halving {
     return box.isOne() ? -1 : box.slack() + 1e-6 * box.size();
   }
 
-  /** Builds that differ from one in at most one main part: one box a role, the others as they are. */
-  List<Node> near(Build build) {
+  /**
+   * Builds that differ from one in so many main parts at most, whatever its frame is ordered with: one box a role, the
+   * others as they are.
+   *
+   * @param most 0 or 1
+   */
+  List<Node> near(Build build, int most) {
     var near = new ArrayList<Node>();
     var motor = boxes.motor(build.motor().orElseThrow());
     var propeller = boxes.propeller(build.propeller().orElseThrow());
     var battery = List.of(boxes.battery(build.battery().orElseThrow()));
-    var frame = frames.alone(build.frame().orElseThrow());
+    var frame = frames.ordered(build.frame().orElseThrow());
+    if (most == 0) {
+      return frame.only() == null ? all(motor, propeller, battery, frame) : near;
+    }
     near.addAll(all(boxes.motors(), propeller, battery, frame));
     near.addAll(all(motor, boxes.propellers(), battery, frame));
     near.addAll(all(motor, propeller, boxes.batteries(), frame));

@@ -217,7 +217,7 @@ public final class PlainSearch {
   private static int differences(Build one, Build other) {
     return (int) MAIN.stream()
         .filter(role -> one.part(role).isPresent()
-            && !one.part(role).map(Part::id).equals(other.part(role).map(Part::id)))
+            && !one.part(role).map(Part::listedId).equals(other.part(role).map(Part::listedId)))
         .count();
   }
 
