@@ -20,7 +20,6 @@ import pappus.links.Links;
 import pappus.part.Antenna;
 import pappus.part.Build;
 import pappus.part.Flown;
-import pappus.part.OrderedFrames;
 import pappus.part.Part;
 import pappus.part.Role;
 import pappus.part.Sundry;
@@ -79,16 +78,16 @@ public record Supply(
     return new Supply(read.catalog(), read.shelf(), read.flown());
   }
 
-  /** This supply with a scenario's draft frame, in the place of any frame of the same id. */
+  /** This supply with a scenario's draft frame, in every way that it can be ordered, in the place of any part of the same id. */
   public Supply drafting(Scenario scenario) {
-    var draft = scenario.draftFrame();
-    if (draft == null) {
+    var drafts = scenario.drafts();
+    if (drafts.isEmpty()) {
       return this;
     }
+    var ids = drafts.stream().map(Part::id).toList();
     var parts = new ArrayList<Part>(catalog.parts());
-    parts.removeIf(part -> part.id().equals(draft.id()));
-    // As drawn, without its options, and with its heights of least price.
-    parts.add(OrderedFrames.of(draft).get(0));
+    parts.removeIf(part -> ids.contains(part.id()));
+    parts.addAll(drafts);
     return with(parts);
   }
 

@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.TreeMap;
-import pappus.part.Frame;
 import pappus.part.Part;
 import pappus.quantity.Money;
 

@@ -20,7 +20,6 @@ import pappus.change.Swap;
 import pappus.change.Swapper;
 import pappus.doubt.Doubts;
 import pappus.part.Build;
-import pappus.part.Frame;
 import pappus.part.Part;
 import pappus.part.Role;
 import pappus.scenario.AlsoBuy;

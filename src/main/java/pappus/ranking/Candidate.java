@@ -15,7 +15,7 @@ import pappus.search.Question;
  *
  * @param assessment our opinion on it
  * @param band how sure its endurance is
- * @param variants builds that differ from it in one of frame, motor, propeller and battery, best first
+ * @param variants builds that differ from it in one of frame, motor, propeller and battery, or in how the frame is ordered, best first
  * @param areVariantsCutShort whether there may be more of them, since looking for them took too long
  * @param twins by part of the build, those that are the same in every number
  * @param equalTo rank, from 1, of the first candidate that it is not surely worse than; empty if it

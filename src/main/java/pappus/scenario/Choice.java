@@ -53,6 +53,13 @@ public record Choice(
     return new Choice(all, allowed, excluded, owned);
   }
 
+  /** This choice with only some parts for a role, of those that it allows. */
+  Choice allowing(Role role, List<String> ids) {
+    var all = new ArrayList<>(allowedParts());
+    all.add(new Allowed(role, ids));
+    return new Choice(fixed, all, excluded, owned);
+  }
+
   /** Whether a build may have a part in a role: it is not excluded, and allowed where only some are. */
   public boolean permits(Role role, String id) {
     return !excludedIds().contains(id)

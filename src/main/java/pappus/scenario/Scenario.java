@@ -8,6 +8,7 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import pappus.part.Frame;
 import pappus.part.Lump;
+import pappus.part.OrderedFrames;
 import pappus.part.Part;
 import pappus.part.Role;
 import pappus.quantity.Money;
@@ -286,9 +287,20 @@ public record Scenario(
     return flightGoal() == Goal.RANGE;
   }
 
-  /** Which parts may be used; a draft frame is fixed. */
+  /** Which parts may be used; a draft frame is fixed, in any way to order it that is not fixed itself. */
   public Choice choice() {
-    return draftFrame == null ? partsOrAny() : partsOrAny().fixing(draftFrame.id());
+    var drafts = drafts().stream().map(Frame::id).toList();
+    if (drafts.isEmpty() || partsOrAny().fixedIds().stream().anyMatch(drafts::contains)) {
+      return partsOrAny();
+    }
+    return drafts.size() == 1
+        ? partsOrAny().fixing(drafts.get(0))
+        : partsOrAny().allowing(Role.FRAME, drafts);
+  }
+
+  /** A draft frame in every way that it can be ordered; none without one. */
+  public List<Frame> drafts() {
+    return draftFrame == null ? List.of() : OrderedFrames.of(draftFrame);
   }
 
   /** Which parts may be used as it is written, without the draft frame. */

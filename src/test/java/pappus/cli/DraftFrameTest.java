@@ -295,6 +295,112 @@ class DraftFrameTest {
         .endsWith("draftFrame.mass is missing.");
   }
 
+  private static final String WAYS =
+      "\"options\": [{\"id\": \"lite\", \"name\": \"lite top plate\", \"addedGrams\": -8, "
+          + "\"price\": {\"amount\": 6, \"currency\": \"EUR\"}}], ";
+
+  /** That frame with a lighter plate for money. */
+  private static String withWays(String more) {
+    return fields("draft", "Draft", 35, more).replace("\"source\"", WAYS + "\"source\"");
+  }
+
+  private static String frameOf(CommandRun run) {
+    return run.json().path("candidates").get(0).path("roles").path("frame").asString();
+  }
+
+  @Test
+  void isOrderedWithWhatMakesItFlyLongestOrAsFixed() throws IOException {
+    write(withWays(""));
+    var chosen = run("recommend", "--format", "json");
+
+    assertThat(chosen.err()).isEmpty();
+    assertThat(frameOf(chosen)).isEqualTo("draft.lite");
+    assertThat(chosen.json().path("candidates").get(0).path("build").asString())
+        .isEqualTo(best(withWays("")));
+    // Both ways are one frame: the other is no row of its own.
+    assertThat(chosen.json().path("candidates"))
+        .extracting(candidate -> candidate.path("roles"))
+        .extracting(
+            roles -> roles.path("motor").asString() + roles.path("battery").asString())
+        .doesNotHaveDuplicates();
+    assertThat(chosen.json().path("scenario").path("draftFrame").path("options"))
+        .hasSize(1);
+
+    for (var id : List.of("draft", "draft.lite")) {
+      write(withWays(", \"parts\": {\"fixed\": [\"" + id + "\"]}"));
+      assertThat(frameOf(run("recommend", "--format", "json"))).isEqualTo(id);
+    }
+    write(withWays(", \"parts\": {\"excluded\": [\"draft.lite\"]}"));
+    assertThat(frameOf(run("recommend", "--format", "json"))).isEqualTo("draft");
+  }
+
+  @Test
+  void sheetAndOfferNameWhatItIsOrderedWith() throws IOException {
+    write(withWays(""));
+    var out = CommandRun.typed(folder).resolve("out");
+    assertThat(run("recommend").exitCode()).isEqualTo(ExitCode.OK);
+    Files.writeString(folder.resolve("shop.json"), OfferCommandTest.SETTINGS);
+
+    var result = out.resolve("result.json") + "#1";
+    var sheet = CommandRun.of("sheet", result, "--out", out.toString());
+    var offer = CommandRun.of(
+        "offer",
+        result,
+        "--settings",
+        CommandRun.typed(folder).resolve("shop.json").toString(),
+        "--date",
+        "2026-06-01",
+        "--out",
+        out.toString());
+
+    assertThat(sheet.err()).isEmpty();
+    assertThat(offer.exitCode()).isEqualTo(ExitCode.OK);
+    assertThat(sheet.out()).contains("Draft with lite top plate");
+    assertThat(offer.out())
+        .containsPattern(
+            "Order the frame, Draft with\\s+lite top plate, with [0-9]+ mm standoffs.");
+  }
+
+  @Test
+  void aWayToOrderItThatIsRuledOutIsToldInALine() throws IOException {
+    var file = CommandRun.typed(folder).resolve("marsh.json").toString();
+    write(withWays(", \"parts\": {\"excluded\": [\"draft\", \"draft.lite\"]}"));
+    assertThat(run("recommend").errors())
+        .containsExactly(
+            file
+                + ":8: draftFrame.id must be a part that is not excluded, but draft is in parts.excluded.");
+
+    write(withWays(", \"parts\": {\"fixed\": [\"draft\", \"draft.lite\"]}"));
+    assertThat(run("recommend").errors())
+        .singleElement()
+        .asString()
+        .contains("parts.fixed[1] must be the only part fixed for the role frame, but draft.lite");
+
+    // What its drawing weighs leaves less than the option takes off.
+    write(drawn(BOX, "rear").replace("\"source\"", WAYS.replace("-8", "-30") + "\"source\""));
+    assertThat(run("recommend").errors())
+        .singleElement()
+        .asString()
+        .startsWith(file + ":")
+        .contains(": draftFrame.options must leave the frame a mass above 0 g");
+  }
+
+  @Test
+  void isVariedInEveryWayToOrderIt() throws IOException {
+    write(withWays(""));
+
+    var run = run("vary", "--over", "frame.mass=30,40", "--format", "json");
+
+    assertThat(run.err()).isEmpty();
+    for (var i = 0; i < 2; i++) {
+      var step = run.json().path("steps").get(i).path("best").path("build").asString();
+      assertThat(step)
+          .startsWith("draft.lite,")
+          .isEqualTo(
+              best(withWays("").replaceFirst("\"grams\": 35", "\"grams\": " + (30 + 10 * i))));
+    }
+  }
+
   @Test
   void withoutADraftNothingIsFixed() {
     var scenario = SmallShop.scenario("");

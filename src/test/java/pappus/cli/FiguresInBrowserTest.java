@@ -98,6 +98,44 @@ final class FiguresInBrowserTest {
     look("variation", "marsh", 2);
   }
 
+  /** A drawn frame: minutes, how stiff its arms are beside what shakes them, and price, over the width of an arm. */
+  @Test
+  void drawsStiffnessBesideMinutesOverTheWidthOfAnArm() throws IOException {
+    var out = Files.createDirectory(folder.resolve("arms"));
+    var run = CommandRun.of(
+        "vary",
+        "scenarios/bird-survey.json",
+        "--set",
+        "parts.fixed=arrowgrass-4",
+        "--over",
+        "frame.arm-width=4:12:4",
+        "--report",
+        "--quiet",
+        "--out",
+        out.toString());
+
+    assertThat(run.exitCode()).isZero();
+    var page = out.resolve("variation.html");
+    try (var browser = Browser.on(page)) {
+      assertThat(browser.complaints()).isEmpty();
+      assertThat(browser.texts("figcaption strong"))
+          .containsExactly(
+              "Flight of the best build against frame.arm-width",
+              "First bending frequency of the arms against frame.arm-width",
+              "Price of the best build against frame.arm-width");
+      var stiffness = "[data-chart=stiffness] ";
+      assertThat(browser.texts(stiffness + ".legend span"))
+          .containsExactly("softest arms of the best build", "its rotors in hover");
+      assertThat(browser.texts(stiffness + ".mark text")).containsExactly("soft below 60 Hz");
+      assertThat(browser.all(stiffness + "path.area")).hasSize(1);
+      assertThat(browser.all(stiffness + "path.dot")).hasSize(6 + 2);
+      browser.one("details:has([data-numbers=stiffness]) summary").click();
+      assertThat(browser.texts("[data-numbers=stiffness] thead th"))
+          .containsExactly("frame.arm-width mm", "arms Hz", "rotors Hz", "build");
+      browser.picture("arms");
+    }
+  }
+
   @Test
   void weighsInAPicture() throws IOException {
     Files.writeString(folder.resolve("masses.csv"), "what,grams\ndry,98\nready,204\n");

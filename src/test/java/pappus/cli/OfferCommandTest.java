@@ -20,7 +20,7 @@ import tools.jackson.databind.json.JsonMapper;
 
 /** An offer of a result's builds, from the command line to its files. */
 class OfferCommandTest {
-  private static final String SETTINGS = """
+  static final String SETTINGS = """
       {
         "shop": "Windlass Row",
         "address": ["3 Windlass Row"],

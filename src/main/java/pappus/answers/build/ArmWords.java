@@ -18,6 +18,12 @@ import pappus.structure.ArmBending;
  * <p>Why: src/site/markdown/decisions.md#a-frame-weighs-what-its-drawing-says
  */
 public final class ArmWords {
+  /** One standard deviation of a frequency, share of it. */
+  public static final double DOUBT = Cantilever.DOUBT;
+
+  /** Arms that bend first below this are soft, Hz. */
+  public static final double SOFT_HERTZ = ArmBending.SOFT_HERTZ;
+
   /** One strength is told beside another's where they differ by more. */
   private static final double ALIKE = 0.05;
 

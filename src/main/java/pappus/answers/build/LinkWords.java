@@ -3,12 +3,14 @@ package pappus.answers.build;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import pappus.assessment.Assessment;
 import pappus.assessment.flight.Course;
 import pappus.assessment.flight.Stretch;
 import pappus.document.Spoken;
 import pappus.links.Link;
 import pappus.links.Link.Way;
+import pappus.part.Role;
 import pappus.physics.link.LinkBudget;
 import pappus.scenario.Scenario;
 
@@ -27,6 +29,7 @@ public final class LinkWords {
     var links = reach.links().toList();
     var said = new ArrayList<String>();
     if (links.isEmpty()) {
+      unknown(assessment).ifPresent(said::add);
       return said;
     }
     said.add(briefly(assessment));
@@ -42,15 +45,47 @@ public final class LinkWords {
     return said;
   }
 
-  /** How far each link reaches, in a sentence; empty where nothing is known of any. */
+  /** How far each link reaches, in a sentence, and of which nothing is known; empty where no part is there to send or hear. */
   public static String briefly(Assessment assessment) {
-    var reach = assessment.fitting().reach();
-    var said = reach.links().map(LinkWords::reaches).toList();
-    return said.isEmpty()
-        ? ""
-        : Spoken.sentence(String.join("; ", said))
-            + "."
-            + (said.size() == Way.values().length ? "" : " Of the other link nothing is known.");
+    var said = assessment.fitting().reach().links().map(LinkWords::reaches).toList();
+    var reaches = said.isEmpty() ? "" : Spoken.sentence(String.join("; ", said)) + ".";
+    return (reaches + unknown(assessment).map(words -> " " + words).orElse("")).strip();
+  }
+
+  /** Of which links nothing is known, since a lump is in the place of what sends or hears them; empty where all are. */
+  public static Optional<String> unknown(Assessment assessment) {
+    var lumped = assessment.fitting().scenario().lumped();
+    var ways = new ArrayList<String>();
+    if (lumped.contains(Role.TRANSMITTER)) {
+      ways.add("%s reaches is not known: a lump sends it".formatted(Way.VIDEO.label()));
+    }
+    if (lumped.contains(Role.RECEIVER)) {
+      ways.add("%s reaches is not known: a lump hears it".formatted(Way.CONTROL.label()));
+    }
+    return ways.isEmpty()
+        ? Optional.empty()
+        : Optional.of("How far %s.".formatted(String.join(", and how far ", ways)));
+  }
+
+  /** How far the picture reaches, without more words; empty where nothing is known of it. */
+  public static Optional<String> video(Assessment assessment) {
+    return inShort(assessment, Way.VIDEO);
+  }
+
+  /** How far control reaches, without more words; empty where nothing is known of it. */
+  public static Optional<String> control(Assessment assessment) {
+    return inShort(assessment, Way.CONTROL);
+  }
+
+  private static Optional<String> inShort(Assessment assessment, Way way) {
+    return assessment
+        .fitting()
+        .reach()
+        .links()
+        .filter(link -> link.way() == way)
+        .map(link -> "%s to %s, likeliest %s"
+            .formatted(atMost(link.lowMetres()), about(link.highMetres()), about(link.metres())))
+        .findFirst();
   }
 
   private static String reaches(Link link) {

@@ -13,8 +13,10 @@ import pappus.scenario.Flight.Style;
  * @param metres from the pilot
  * @param packMetres by the pack alone
  * @param link that ends before the pack does; empty where none does
+ * @param areLinksKnown whether something is known of both
  */
-public record TurnRound(double metres, double packMetres, Optional<Link> link) {
+public record TurnRound(
+    double metres, double packMetres, Optional<Link> link, boolean areLinksKnown) {
   /**
    * Of a build; empty where it does not fly out and back.
    *
@@ -29,7 +31,11 @@ public record TurnRound(double metres, double packMetres, Optional<Link> link) {
           var pack = planWith * course.rangeMetres() / 2;
           var link =
               assessment.fitting().reach().lesser().filter(lesser -> lesser.lowMetres() < pack);
-          return new TurnRound(link.map(Link::lowMetres).orElse(pack), pack, link);
+          return new TurnRound(
+              link.map(Link::lowMetres).orElse(pack),
+              pack,
+              link,
+              LinkWords.unknown(assessment).isEmpty());
         });
   }
 
@@ -44,8 +50,11 @@ public record TurnRound(double metres, double packMetres, Optional<Link> link) {
             "turn round after %s, the low end of what %s reaches; the pack alone would go %s km out"
                 .formatted(
                     LinkWords.atMost(metres), found.way().label(), Journey.atMost(packMetres)))
-        .orElseGet(
-            () -> "turn round after %s km, half of those to plan with, which is before a link ends"
-                .formatted(Journey.atMost(metres)));
+        .orElseGet(() -> "turn round after %s km, half of those to plan with, %s"
+            .formatted(
+                Journey.atMost(metres),
+                areLinksKnown
+                    ? "which is before a link ends"
+                    : "if the link of which nothing is known reaches as far"));
   }
 }

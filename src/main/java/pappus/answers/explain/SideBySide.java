@@ -10,6 +10,7 @@ import pappus.answers.build.ArmWords;
 import pappus.answers.build.BuildLines;
 import pappus.answers.build.Changes;
 import pappus.answers.build.Figures;
+import pappus.answers.build.LinkWords;
 import pappus.answers.build.Reasons;
 import pappus.assessment.Assessment;
 import pappus.assessment.Limit;
@@ -103,6 +104,8 @@ public final class SideBySide {
     rows.add(row("arms bend at", SideBySide::arms));
     rows.add(row("an arm's root", this::root));
     rows.add(row("clear ahead of the camera", SideBySide::clear));
+    rows.add(row("video reaches", build -> LinkWords.video(build).orElse(NOTHING)));
+    rows.add(row("control reaches", build -> LinkWords.control(build).orElse(NOTHING)));
     rows.add(row(PRICE, build -> Spoken.price(build.cost().cents(), BuildLines.currency(build))));
     if (builds.stream().anyMatch(build -> build.outlay().isPresent())) {
       rows.add(row(

@@ -60,7 +60,7 @@ public final class OfferPage {
    * @param overBudget by how much it is too dear; empty where it is not
    * @param plan from above
    * @param rows flight, mass and price
-   * @param notes thrust, what is built in, what is hard to believe, then what takes the place of what is out
+   * @param notes thrust, what is built in, how far links reach, what is hard to believe, then what takes the place of what is out
    */
   public record Card(
       String title,
@@ -139,6 +139,7 @@ public final class OfferPage {
         Stream.of(
                 Stream.of(Spoken.sentence(report.thrust(build)) + "."),
                 report.builtIn(build).stream(),
+                report.links(build).stream(),
                 report.disbelief(build).stream(),
                 report.standIns(build).stream())
             .flatMap(notes -> notes)

@@ -13,6 +13,7 @@ import pappus.answers.build.BuildLines;
 import pappus.answers.build.Changes;
 import pappus.answers.build.Figures;
 import pappus.answers.build.Heading;
+import pappus.answers.build.LinkWords;
 import pappus.answers.build.OrderWords;
 import pappus.assessment.flight.FlightEstimate;
 import pappus.document.Lines;
@@ -255,6 +256,17 @@ public final class OfferReport {
         .toList();
   }
 
+  /**
+   * How far picture and control reach, for who buys it; empty where the flight neither leads away nor was asked to reach, or
+   * nothing is known.
+   */
+  public Optional<String> links(OfferedBuild build) {
+    var assessment = build.delivered();
+    return LinkWords.matter(build.scenario()) && !LinkWords.briefly(assessment).isEmpty()
+        ? Optional.of(LinkWords.briefly(assessment) + " " + LinkWords.LAW)
+        : Optional.empty();
+  }
+
   /** What is out of stock and what takes its place, a sentence each, then what the build as asked for would be. */
   public List<String> standIns(OfferedBuild build) {
     var said = new ArrayList<>(
@@ -412,6 +424,7 @@ public final class OfferReport {
       overBudget(build).ifPresent(more -> lines.row("   " + more, 3));
       tax(build).ifPresent(tax -> lines.row("   " + tax, 3));
       builtIn(build).ifPresent(what -> lines.row("   " + what, 3));
+      links(build).ifPresent(text -> lines.row("   " + text, 3));
       disbelief(build).ifPresent(text -> lines.item(Figures.DOUBTED + " " + text));
       standIns(build).forEach(lines::item);
     }

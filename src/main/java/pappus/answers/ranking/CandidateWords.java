@@ -70,7 +70,13 @@ public final class CandidateWords {
     Hints.of(assessment).forEach(hint -> said.add(new Said(hint, true, false)));
     var variants = candidate.variants();
     if (!variants.isEmpty()) {
-      say(said, "Also, with one part changed: " + variant(assessment, variants));
+      var isOrdered = variants.stream()
+          .limit(SHOWN_VARIANTS)
+          .anyMatch(other -> other.build().differences(assessment.build()) == 0);
+      say(
+          said,
+          "Also, with one part changed%s: ".formatted(isOrdered ? " or ordered otherwise" : "")
+              + variant(assessment, variants));
     }
     if (candidate.areVariantsCutShort() && variants.size() < SHOWN_VARIANTS) {
       say(

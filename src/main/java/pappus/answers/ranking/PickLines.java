@@ -65,7 +65,8 @@ final class PickLines {
   }
 
   private static String names(Pick pick, Pick first) {
-    var same = pick.kind() != first.kind() && pick.build().build().hasMainsOf(first.build().build());
+    var same = pick.kind() != first.kind()
+        && pick.build().build().hasMainsOf(first.build().build());
     return same
         ? "As the " + first.kind().word() + ", with "
             + String.join(", ", BuildLines.otherwise(pick.build(), first.build()))

@@ -102,7 +102,8 @@ public record RankingJson(
       @JsonPropertyDescription("Why it stands before the next.")
       Optional<String> standsBecause,
 
-      @JsonPropertyDescription("Builds that differ from it in one main part, the best first.")
+      @JsonPropertyDescription(
+          "Builds that differ from it in one main part or in how the frame is ordered, the best first.")
       List<Variant> variants,
 
       @JsonPropertyDescription("Whether there may be more of them.")
@@ -132,7 +133,7 @@ public record RankingJson(
     }
   }
 
-  /** A build that differs from a candidate in one main part. */
+  /** A build that differs from a candidate in one main part or in how the frame is ordered. */
   record Variant(
       @JsonPropertyDescription("The build as commands take it.")
       String build,

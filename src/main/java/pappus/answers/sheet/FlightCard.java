@@ -46,7 +46,7 @@ final class FlightCard {
     if (flight.course().isPresent()) {
       sections.add(course());
     }
-    if (reach().links().findAny().isPresent()) {
+    if (!LinkWords.of(assessment).isEmpty()) {
       sections.add(links());
     }
     sections.add(suspects());
@@ -218,7 +218,10 @@ final class FlightCard {
             link.budget().mismatchDb()))
         .toList();
     var says = new ArrayList<>(LinkWords.of(assessment));
-    says.set(0, LinkWords.band());
+    if (!rows.isEmpty()) {
+      says.set(0, LinkWords.band());
+      LinkWords.unknown(assessment).ifPresent(says::add);
+    }
     return new SheetSection(
         "links",
         "How far the links reach",

@@ -6,7 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
-import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import pappus.answers.build.ArmWords;
 import pappus.answers.build.BuildLines;
@@ -84,20 +84,55 @@ public final class SweepPage {
         "Flight of the best build",
         FlightPoints.READING,
         FlightPoints.axis(isForRange),
-        (build, across) -> FlightPoints.of(build, across, isForRange),
+        List.of(new Drawn(
+            "the best build",
+            (build, across) -> Optional.of(FlightPoints.of(build, across, isForRange)))),
+        List.of(),
         figures.columns(currency).subList(0, 2),
         build -> figures.cells(build).subList(0, 2));
   }
 
-  /** Steps whose best build has no arms drawn do not come up: the frame is the same at all. */
+  /** The arms of each step's best build beside what may shake them. */
   private Chart stiffness(Sweep sweep) {
     return chart(
         sweep,
         "stiffness",
         "First bending frequency of the arms",
-        Chart.Axis.of("arms of the best build", "Hz", 0),
-        Table.Column.number("Hz", "hertz", 0),
-        build -> ArmWords.hertz(build).orElse(0.0));
+        "Shaded is what it may be less, %s %%; it may as well be more: an engineering estimate. Where it meets the rotors' turns in hover, they may shake."
+            .formatted(Spoken.number(100 * ArmWords.DOUBT, 0)),
+        Chart.Axis.of("times a second", "Hz", 0),
+        List.of(
+            new Drawn(
+                "softest arms of the best build",
+                (build, across) -> ArmWords.hertz(build)
+                    .map(hertz -> point(build, across, hertz, (1 - ArmWords.DOUBT) * hertz))),
+            new Drawn(
+                "its rotors in hover",
+                (build, across) -> build.flight().map(flight -> {
+                  var turns = flight.hoverRpm() / 60;
+                  return point(build, across, turns, turns);
+                }))),
+        List.of(Mark.across(
+            ArmWords.SOFT_HERTZ,
+            "soft below %s Hz".formatted(Spoken.number(ArmWords.SOFT_HERTZ, 0)))),
+        List.of(
+            Table.Column.number("arms Hz", "hertz", 0),
+            Table.Column.number("rotors Hz", "hoverHertz", 0)),
+        build -> List.of(
+            build.flatMap(ArmWords::hertz).<Object>map(hertz -> hertz).orElse(""),
+            build
+                .flatMap(Assessment::flight)
+                .<Object>map(flight -> flight.hoverRpm() / 60)
+                .orElse("")));
+  }
+
+  private static Point point(Assessment build, double across, double up, double low) {
+    return new Point(
+        across,
+        up,
+        low,
+        BuildLines.names(build) + FlightPoints.mark(build),
+        build.isBeyondBelief());
   }
 
   private Chart prices(Sweep sweep) {
@@ -105,39 +140,24 @@ public final class SweepPage {
         sweep,
         "prices",
         "Price of the best build",
-        Chart.Axis.of("price to buy", currency, 0),
-        Table.Column.number(currency, "price", 0),
-        FrontCharts::price);
-  }
-
-  /** Of a number that has no band. */
-  private Chart chart(
-      Sweep sweep,
-      String id,
-      String what,
-      Chart.Axis y,
-      Table.Column column,
-      ToDoubleFunction<Assessment> value) {
-    return chart(
-        sweep,
-        id,
-        what,
         "",
-        y,
-        (build, across) -> new Point(
-            across,
-            value.applyAsDouble(build),
-            value.applyAsDouble(build),
-            BuildLines.names(build) + FlightPoints.mark(build),
-            build.isBeyondBelief()),
-        List.of(column),
-        build -> List.of(build.<Object>map(value::applyAsDouble).orElse("")));
+        Chart.Axis.of("price to buy", currency, 0),
+        List.of(new Drawn(
+            "the best build",
+            (build, across) -> Optional.of(
+                point(build, across, FrontCharts.price(build), FrontCharts.price(build))))),
+        List.of(),
+        List.of(Table.Column.number(currency, "price", 0)),
+        build -> List.of(build.<Object>map(FrontCharts::price).orElse("")));
   }
 
-  /** A build so far across. */
+  /** A build so far across; empty where it has nothing there. */
   private interface Placed {
-    Point of(Assessment build, double across);
+    Optional<Point> of(Assessment build, double across);
   }
+
+  /** What is drawn of each step. */
+  private record Drawn(String name, Placed point) {}
 
   private Chart chart(
       Sweep sweep,
@@ -145,7 +165,8 @@ public final class SweepPage {
       String what,
       String reading,
       Chart.Axis y,
-      Placed point,
+      List<Drawn> drawn,
+      List<Mark> marks,
       List<Table.Column> columns,
       Function<Optional<Assessment>, List<Object>> cells) {
     var axes = sweep.axes();
@@ -160,7 +181,7 @@ public final class SweepPage {
         along.id(), along.unit(), numbers ? 2 : 0, false, numbers ? List.of() : along.values());
     var series = new ArrayList<Series>();
     if (axes.size() == 1) {
-      series.add(series("the best build", sweep.steps(), along, 0, point));
+      drawn.forEach(one -> series.add(series(one.name(), sweep.steps(), along, 0, one.point())));
     } else {
       var other = axes.get(1 - index);
       for (var one : other.values()) {
@@ -168,7 +189,8 @@ public final class SweepPage {
             .filter(step -> step.values().get(1 - index).equals(one))
             .toList();
         var name = "%s %s %s".formatted(other.id(), one, other.unit()).strip();
-        series.add(series(name, steps, along, index, point));
+        // One line a value: what else there is of a step is in the table.
+        series.add(series(name, steps, along, index, drawn.get(0).point()));
       }
     }
     series.removeIf(one -> one.points().isEmpty());
@@ -185,7 +207,10 @@ public final class SweepPage {
         x,
         y,
         series,
-        numbers ? along.asked().map(at -> asked(at, along.unit())).stream().toList() : List.of(),
+        Stream.concat(
+                marks.stream(),
+                along.asked().filter(at -> numbers).map(at -> asked(at, along.unit())).stream())
+            .toList(),
         table(sweep, columns, cells));
   }
 
@@ -202,8 +227,9 @@ public final class SweepPage {
       var text = step.values().get(index);
       step.best()
           .build()
-          .ifPresent(build -> points.add(point.of(
-              build, numbers ? Double.parseDouble(text) : along.values().indexOf(text))));
+          .flatMap(build -> point.of(
+              build, numbers ? Double.parseDouble(text) : along.values().indexOf(text)))
+          .ifPresent(points::add);
     }
     points.sort(Comparator.comparingDouble(Point::x));
     return new Series(name, numbers ? style(along) : Style.POINTS, points);

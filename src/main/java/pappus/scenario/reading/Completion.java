@@ -107,7 +107,8 @@ final class Completion {
         isDrawn && !file.isThere(DRAFT + ".mass"),
         !file.isThere(DRAFT + ".centreOfMassXMillimetres"));
     if (undrawn.mass()) {
-      putDrawn(DRAFT + ".mass", "{\"grams\": 1, \"known\": \"estimated\"}");
+      // The most there is, so that no option or height is refused as too much to take off it.
+      putDrawn(DRAFT + ".mass", "{\"grams\": 5000, \"known\": \"estimated\"}");
     }
     if (undrawn.centre()) {
       putDrawn(DRAFT + ".centreOfMassXMillimetres", "0");

@@ -23,6 +23,7 @@ import pappus.part.Antenna;
 import pappus.part.Board;
 import pappus.part.Build;
 import pappus.part.Camera;
+import pappus.part.Frame;
 import pappus.part.Part;
 import pappus.part.Property;
 import pappus.part.Receiver;
@@ -121,13 +122,14 @@ public record ReadScenario(Scenario scenario, Fingerprint input, JsonPlaces plac
     var choice = scenario.choice();
     var problems = new ArrayList<Problem>();
     var fixed = fixed(catalog);
-    var draft = scenario.draftFrame();
-    if (draft != null && catalog.part(draft.id()).isPresent()) {
-      problems.add(places.problem(
-          "draftFrame.id",
-          "must be an id that no part of the catalogue has, but is the text %s."
-              .formatted(Shown.text(draft.id()))));
-    }
+    scenario.drafts().stream()
+        .map(Frame::id)
+        .filter(id -> catalog.part(id).isPresent())
+        .findFirst()
+        .ifPresent(id -> problems.add(places.problem(
+            "draftFrame.id",
+            "must be an id that no part of the catalogue has, but is the text %s."
+                .formatted(Shown.text(id)))));
     var taken = FixedParts.of(fixed.values(), scenario::permits, catalog);
     fixed.forEach((path, part) -> unmet(part, catalog)
         .or(() -> lumped(part, catalog))
@@ -135,7 +137,9 @@ public record ReadScenario(Scenario scenario, Fingerprint input, JsonPlaces plac
         .ifPresent(wrong -> problems.add(places.problem(path, wrong))));
     for (var i = 0; i < scenario.partsOrAny().fixedIds().size(); i++) {
       var id = scenario.partsOrAny().fixedIds().get(i);
-      if (choice.excludedIds().contains(id) && catalog.part(id).isEmpty() && !isDraft(id)) {
+      if (choice.excludedIds().contains(id)
+          && catalog.part(id).isEmpty()
+          && draft(id).isEmpty()) {
         problems.add(places.problem("parts.fixed[" + i + "]", excluded(id)));
       }
     }
@@ -187,24 +191,39 @@ public record ReadScenario(Scenario scenario, Fingerprint input, JsonPlaces plac
                 .formatted(wish.path(), wish.condition().inWords(), part.id(), wish.found(part)));
   }
 
-  /** Fixed parts by where they stand: the draft frame first, then each once that the catalogue holds. */
+  /**
+   * Fixed parts by where they stand: the draft frame first, as it can be ordered where no way to is fixed, then each once
+   * that the catalogue holds.
+   */
   private Map<String, Part> fixed(Catalog catalog) {
     var fixed = new LinkedHashMap<String, Part>();
-    if (scenario.draftFrame() != null) {
-      fixed.put("draftFrame.id", scenario.draftFrame());
-    }
     var ids = scenario.partsOrAny().fixedIds();
+    var drafts = scenario.drafts();
+    var asked = drafts.stream().filter(draft -> ids.contains(draft.id())).toList();
+    drafts.stream()
+        .filter(
+            draft -> asked.isEmpty() ? scenario.permits(Role.FRAME, draft) : asked.contains(draft))
+        .findFirst()
+        .or(() -> drafts.stream().findFirst())
+        .ifPresent(draft -> fixed.put("draftFrame.id", draft));
     for (var i = 0; i < ids.size(); i++) {
-      if (ids.indexOf(ids.get(i)) == i && !isDraft(ids.get(i))) {
+      var id = ids.get(i);
+      if (ids.indexOf(id) == i) {
         var path = "parts.fixed[" + i + "]";
-        catalog.part(ids.get(i)).ifPresent(part -> fixed.put(path, part));
+        draft(id)
+            .or(() -> catalog.part(id))
+            .filter(part -> !fixed.containsValue(part))
+            .ifPresent(part -> fixed.put(path, part));
       }
     }
     return fixed;
   }
 
-  private boolean isDraft(String id) {
-    return scenario.draftFrame() != null && scenario.draftFrame().id().equals(id);
+  private Optional<Part> draft(String id) {
+    return scenario.drafts().stream()
+        .filter(draft -> draft.id().equals(id))
+        .map(Part.class::cast)
+        .findFirst();
   }
 
   private Optional<String> lumped(Part part, Catalog catalog) {
@@ -399,7 +418,7 @@ public record ReadScenario(Scenario scenario, Fingerprint input, JsonPlaces plac
   private void checkIds(String path, List<String> ids, Catalog catalog, List<Problem> problems) {
     for (var i = 0; i < ids.size(); i++) {
       var id = ids.get(i);
-      if (catalog.part(id).isEmpty() && !isDraft(id)) {
+      if (catalog.part(id).isEmpty() && draft(id).isEmpty()) {
         problems.add(places.problem(
             path + "[" + i + "]",
             "must be the id of a part in the catalogue, but is the text %s.%s"

@@ -4,6 +4,7 @@ import java.io.InputStream;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import pappus.files.InputException;
 import pappus.files.Problems;
 import pappus.files.Source;
 import pappus.files.json.JsonPlaces;
@@ -71,9 +72,14 @@ public final class ScenarioReader {
     var completed = Completion.of(source, settings, known, lumps, problems);
     var scenario = JsonReader.readRecord(completed.source(), SCHEMA, Scenario.class, problems);
     problems.throwIfAny();
-    return new ReadScenario(
-        completed.undrawn().settled(scenario.orElseThrow()),
-        source.fingerprint(),
-        JsonPlaces.of(completed.source()));
+    var places = JsonPlaces.of(completed.source());
+    try {
+      return new ReadScenario(
+          completed.undrawn().settled(scenario.orElseThrow()), source.fingerprint(), places);
+    } catch (IllegalArgumentException tooLight) {
+      // What a record refuses starts with the field.
+      var words = String.valueOf(tooLight.getMessage()).split(" ", 2);
+      throw InputException.badData(places.problem("draftFrame." + words[0], words[1]));
+    }
   }
 }

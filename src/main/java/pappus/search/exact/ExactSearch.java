@@ -158,7 +158,8 @@ public final class ExactSearch {
     }
     // Each on one thread, which branches one node at a time, branches the fewest.
     workers.each(variants, each -> {
-      var ending = new BestFirst(branching, branching.near(each.row.build(), apart - 1), Workers.NONE, 1)
+      var ending = new BestFirst(
+              branching, branching.near(each.row.build(), apart - 1), Workers.NONE, 1)
           .run(each, VARIANT_EFFORT, () -> stopped);
       each.isCutShort = ending != Ending.PROVEN;
       return ending;

@@ -16,6 +16,7 @@ import pappus.files.json.Altered;
 import pappus.part.Frame;
 import pappus.part.FrameDrawing;
 import pappus.part.MountingHoles;
+import pappus.part.OrderedFrames;
 import pappus.part.Part;
 import pappus.part.Role;
 import pappus.part.Span;
@@ -144,7 +145,7 @@ final class FrameAxes {
     List<Part> others = new ArrayList<>(asked.supply().catalog().parts().stream()
         .filter(part -> !(part instanceof Frame))
         .toList());
-    others.add(changed);
+    others.addAll(OrderedFrames.of(changed));
     return new Asked(scenario, asked.supply().with(others));
   }
 
@@ -198,11 +199,21 @@ final class FrameAxes {
     return all;
   }
 
-  /** That height alone, with the mass that the drawing gives it. */
+  /** That height alone, with the mass that the drawing gives it, at the price of the next taller one or the tallest. */
   private static Map<String, Object> height(Frame frame, String value) {
     var millimetres = number(value);
+    var rising = frame.heights().stream()
+        .sorted(Comparator.comparingDouble(Frame.PlateHeight::millimetres))
+        .toList();
+    var price = rising.stream()
+        .filter(height -> height.millimetres() >= millimetres)
+        .findFirst()
+        .or(() -> rising.stream().skip(Math.max(0, rising.size() - 1)).findFirst())
+        .map(Frame.PlateHeight::price)
+        .orElse(null);
     return Map.of(
-        "heights", List.of(new Frame.PlateHeight(millimetres, addedGrams(frame, millimetres))));
+        "heights",
+        List.of(new Frame.PlateHeight(millimetres, addedGrams(frame, millimetres), price)));
   }
 
   /**

@@ -82,12 +82,34 @@ class LinkWordsTest {
   }
 
   @Test
-  void ofALinkInALumpNothingIsSaid() {
-    var lump = new Lump("wired", 9, 1, null, List.of(Role.TRANSMITTER, Role.VIDEO_ANTENNA));
-    var lumped = build().without(Role.TRANSMITTER).without(Role.VIDEO_ANTENNA);
+  void aLumpThatSendsOrHearsIsToldAsNotKnown() {
+    var video = lumped(CRUISE, Role.TRANSMITTER, Role.VIDEO_ANTENNA);
+    var control = lumped(CRUISE, Role.RECEIVER, Role.RADIO_ANTENNA);
+    var both =
+        lumped(CRUISE, Role.TRANSMITTER, Role.VIDEO_ANTENNA, Role.RECEIVER, Role.RADIO_ANTENNA);
 
-    assertThat(LinkWords.briefly(Desk.assess(lumped, with(CRUISE, "lump", lump))))
+    assertThat(LinkWords.briefly(video))
         .startsWith("Control reaches ")
-        .endsWith(". Of the other link nothing is known.");
+        .endsWith(". How far video reaches is not known: a lump sends it.");
+    assertThat(LinkWords.briefly(control))
+        .startsWith("Video reaches ")
+        .endsWith(". How far control reaches is not known: a lump hears it.");
+    assertThat(LinkWords.of(both))
+        .containsExactly(
+            "How far video reaches is not known: a lump sends it, and how far control reaches is not known: a lump hears it.");
+    assertThat(TurnRound.of(both, 0.5).orElseThrow().inWords())
+        .endsWith(
+            " km, half of those to plan with, if the link of which nothing is known reaches as far");
+    assertThat(LinkWords.video(video)).isEmpty();
+    assertThat(LinkWords.video(control)).contains("81 m to 330 m, likeliest 160 m");
+  }
+
+  private static Assessment lumped(Scenario scenario, Role... roles) {
+    var build = build();
+    for (var role : roles) {
+      build = build.without(role);
+    }
+    var lump = new Lump("wired", 9, 1, null, List.of(roles));
+    return Desk.assess(build, with(scenario, "lump", lump));
   }
 }

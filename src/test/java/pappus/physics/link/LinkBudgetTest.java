@@ -37,6 +37,21 @@ class LinkBudgetTest {
     assertThat(video(mismatch).metres()).isCloseTo(metres, within(0.5));
   }
 
+  /**
+   * A wave of one hand has half its power in any plane, 10 lg 2 = 3.01 dB, which leaves .708 of the reach in free space;
+   * 20 dB leave a tenth.
+   */
+  @ParameterizedTest
+  @CsvSource({"NONE, 0, 1", "LINEAR_TO_CIRCULAR, 3, 0.7079", "OPPOSITE_HANDS, 20, 0.1"})
+  void polarisationsTakeNothingThreeOrTwentyDecibels(
+      Mismatch mismatch, double decibels, double share) {
+    assertThat(mismatch.decibels()).isEqualTo(decibels);
+    assertThat(video(mismatch).hundredths())
+        .isEqualTo(video(Mismatch.NONE).hundredths() - Math.round(100 * decibels));
+    assertThat(video(mismatch).metres() / video(Mismatch.NONE).metres())
+        .isCloseTo(share, within(0.0001));
+  }
+
   @Test
   void controlReachesAsFarAsWorkedByHandOverGround() {
     assertThat(CONTROL.hundredths()).isEqualTo(11_300);
