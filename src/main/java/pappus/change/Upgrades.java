@@ -63,7 +63,8 @@ public record Upgrades(
     if (best.isEmpty() || best.get().flown() <= least) {
       return new Upgrades(now, List.of(), List.of(), isProof);
     }
-    var front = finder.front(question, (double) least / best.get().flown(), LOOKS);
+    var front = finder.front(
+        question, Purpose.Measure.FLIGHT, (double) least / best.get().flown(), LOOKS);
     var builds = front.builds().isEmpty() ? List.of(best.get()) : front.builds();
     var better = new ParetoFront(
         builds.stream().filter(build -> build.flown() > least).toList(),

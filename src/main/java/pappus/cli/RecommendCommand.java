@@ -15,6 +15,7 @@ import pappus.answers.ranking.RankingPage;
 import pappus.answers.ranking.RankingTable;
 import pappus.answers.ranking.RankingText;
 import pappus.answers.ranking.UpgradeText;
+import pappus.assessment.Purpose.Measure;
 import pappus.change.Upgrades;
 import pappus.files.Shown;
 import pappus.ranking.Finder;
@@ -147,14 +148,14 @@ final class RecommendCommand extends ScenarioCommand implements Callable<Integer
   private static ParetoFront front(Question question, Ranking ranking, Finder finder) {
     var style = question.assessor().scenario().flight().style();
     var looks = style == Flight.Style.HOVER ? FRONT_LOOKS : FRONT_LOOKS / DEARER_COURSE;
-    var front = finder.front(question, FRONT_SHARE, looks);
+    var front = finder.front(question, Measure.PLAN_WITH, FRONT_SHARE, looks);
     if (!front.builds().isEmpty()) {
       return front;
     }
     var met = ranking.candidates().stream()
         .flatMap(row -> Stream.concat(Stream.of(row.assessment()), row.variants().stream()))
         .toList();
-    return ParetoFront.of(met, question, FRONT_SHARE, front.proof());
+    return ParetoFront.of(met, question, Measure.PLAN_WITH, FRONT_SHARE, front.proof());
   }
 
   private int answer(Inputs inputs, int wanted, Found found) {

@@ -241,43 +241,46 @@ public final class Finder {
    * @param share of the best flight that one must have to be looked for, 0 to 1
    */
   public ParetoFront front(Question question, double share) {
-    return front(question, share, effort);
+    return front(question, Measure.FLIGHT, share, effort);
   }
 
   /**
-   * The front as far as so many looks go.
+   * The front as far as so many looks go, in the order of all rankings by that measure.
    *
+   * @param measure of the flight: what is expected, or what to plan with
    * @param looks choices to look into at most
    */
-  public ParetoFront front(Question question, double share, long looks) {
+  public ParetoFront front(Question question, Measure measure, double share, long looks) {
     if (way == Way.HEURISTIC) {
-      return met(question, share);
+      return met(question, measure, share);
     }
-    var believed = trade(byFlight(question, true), share, looks);
+    var believed = trade(by(measure, question, true), share, looks);
     // Whom nobody believes hides nobody who is; where there is nobody else, all are told.
     var found = believed.builds().isEmpty() && !stopped
-        ? trade(byFlight(question, false), share, looks)
+        ? trade(by(measure, question, false), share, looks)
         : believed;
     if (found.builds().isEmpty() && found.ending() == Ending.EFFORT) {
       // What is not proven is never nothing.
-      return met(question, share);
+      return met(question, measure, share);
     }
     var builds = found.builds().stream()
+        .sorted(Incumbents.BEST_FIRST)
         .map(build -> question.held(question.assessor().assess(build.build())))
         .toList();
-    return new ParetoFront(builds, share, new Proof(found.ending(), found.atMost(), found.nodes()));
+    return new ParetoFront(
+        builds, measure, share, new Proof(found.ending(), found.atMost(), found.nodes()));
   }
 
   /** Of what changes meet, without proof. */
-  private ParetoFront met(Question question, double share) {
+  private ParetoFront met(Question question, Measure measure, double share) {
     var incumbents = new Incumbents();
     var proof = Proof.of(tryChanges(question, incumbents, 1));
-    return ParetoFront.of(incumbents.bestFirst(), question, share, proof);
+    return ParetoFront.of(incumbents.bestFirst(), question, measure, share, proof);
   }
 
-  private FrontSearch.Found trade(Question byFlight, double share, long looks) {
+  private FrontSearch.Found trade(Question question, double share, long looks) {
     var search =
-        new FrontSearch(byFlight, prepared(byFlight), Runtime.getRuntime().availableProcessors());
+        new FrontSearch(question, prepared(question), Runtime.getRuntime().availableProcessors());
     return running(
         search::stop,
         () -> search.run(
@@ -296,10 +299,10 @@ public final class Finder {
   }
 
   /** A front trades flights for mass and price, whatever else a ranking goes by. */
-  private static Question byFlight(Question question, boolean onlyBelieved) {
+  private static Question by(Measure measure, Question question, boolean onlyBelieved) {
     var purpose = question.assessor().purpose();
     return question.with(
-        new Purpose(Measure.FLIGHT, purpose.leastFlight(), purpose.onlyBelieved() || onlyBelieved));
+        new Purpose(measure, purpose.leastFlight(), purpose.onlyBelieved() || onlyBelieved));
   }
 
   private ExactSearch.Found prove(Question question, Incumbents incumbents, int wanted) {

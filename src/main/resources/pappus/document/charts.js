@@ -263,6 +263,9 @@ const charts = (() => {
     const values = chart.rows.flatMap(r => [r.low, r.high, r.at - r.doubt, r.at + r.doubt]).concat(chart.marks.map(m => m.at));
     const frame = {left: 8, right: width - 14, top: 6, bottom: height - 36};
     const x = d3.scaleLinear(extent(values, false), [frame.left, frame.right]);
+    // Before the rows, or it would strike their names through.
+    chart.marks.forEach(one => svg.append("g").attr("class", "mark").append("line")
+      .attr("x1", x(one.at)).attr("x2", x(one.at)).attr("y1", frame.top).attr("y2", frame.bottom));
     chart.rows.forEach((one, i) => {
       const top = frame.top + i * each, middle = top + 28;
       svg.append("rect").attr("class", "band").attr("x", x(one.low)).attr("width", Math.max(1, x(one.high) - x(one.low)))
@@ -273,8 +276,6 @@ const charts = (() => {
         .attr("transform", `translate(${x(one.at)},${middle})`);
       svg.append("text").attr("class", "halo").attr("x", frame.left).attr("y", top + 12).text(one.name);
     });
-    chart.marks.forEach(one => svg.append("g").attr("class", "mark").append("line")
-      .attr("x1", x(one.at)).attr("x2", x(one.at)).attr("y1", frame.top).attr("y2", frame.bottom));
     svg.append("g").attr("class", "axis").attr("transform", `translate(0,${frame.bottom})`)
       .call(d3.axisBottom(x).ticks(Math.max(2, Math.floor(width / 90))));
     svg.append("text").attr("class", "axis-label").attr("x", frame.right).attr("y", height - 2)

@@ -40,7 +40,8 @@
   const doubted = build => build[DOUBTED] ? " ?" : "";
   const word = number => trade.picks.get(number) || (pageData.ranked.includes(number) ? "row " + (pageData.ranked.indexOf(number) + 1) : "");
 
-  // --- what the limits let in: the longest flight to plan with, believed if anything is ---------------
+  // --- what the limits let in: the longest flight to plan with, believed if anything is; of equals the cheaper, then as
+  // they stand, which is the order of rankings ---------------------------------------------------------
   const best = d3.sort(d3.range(builds.length), i => builds[i][DOUBTED], i => -builds[i][PLANNED], i => builds[i][CENTS]);
   function within() {
     const most = Math.round(limits.mass.value * 1000) - (pageData.front.strict ? 1 : 0);
@@ -57,9 +58,9 @@
     if (limits.price.value === limits.price.max) said.push(front.hasBudget
       ? "The budget is the scenario's own: dearer builds were not looked for."
       : "No budget was asked for: nothing on the front costs more.");
-    if (best !== null && !(builds[best][FLOWN] >= front.downToFigure))
+    if (best !== null && !(builds[best][PLANNED] >= front.downToFigure))
       said.push("The front is " + front.downTo + ": something better within these limits may have been missed.");
-    if (best === null) said.push("The front is " + front.downTo + ": whether anything that flies less keeps both was not looked for.");
+    if (best === null) said.push("The front is " + front.downTo + ": whether anything that flies less, or is too good to be true, keeps both was not looked for.");
     return said;
   }
 
@@ -96,7 +97,7 @@
     panel.replaceChildren();
     panel.dataset.build = state.pinned === null ? "" : typed(builds[state.pinned]);
     if (state.pinned === null) {
-      panel.append(element("p", state.none ? "No build of the front keeps both." : "Nothing yet: tap a mark, a row, or move the limit."));
+      panel.append(element("p", state.none ? "No build of the front keeps both." : "Nothing yet: tap a mark, a row, or move the slider."));
     } else {
       const build = builds[state.pinned], known = word(state.pinned);
       panel.append(element("p", names(build).join(", ") + doubted(build), {class: "named"}));
@@ -131,8 +132,9 @@
       status.textContent = "Shaded: how sure the " + first + " is. Tap a mark.";
     } else {
       const build = builds[state.pinned];
+      const others = names(build).filter(name => !names(chosen).includes(name));
       status.textContent = (state.looked ? limited() + ", the longest: " : "") + [lost(build), cost(build), weight(build)].join(", ")
-        + ": " + names(build).join(", ") + doubted(build) + ".";
+        + ": " + (others.length ? others : ["the same main parts"]).join(", ") + doubted(build) + ".";
     }
   }
 

@@ -1,6 +1,8 @@
 // What is traded for what: flight against price or mass, one mark for each set of four main parts. Hollow marks are too
-// good to be true; the front, what flies longest for no more of what is believed, is drawn last.
+// good to be true; the front, the most to plan with for no more of what is believed, is drawn last.
 const [NEEDED, CENTS, FLOWN, PLANNED, GRAMS, THRUST, WATTS, DOUBTED, MAIN, OTHERS] = d3.range(10);
+pageData.builds = d3.transpose(pageData.builds.map((column, i) =>
+  column.split(" ").map(text => parseInt(text, 36) / ({[GRAMS]: 10, [THRUST]: 100, [WATTS]: 10}[i] ?? 1))));
 const trade = (() => {
   const PER_UNIT = pageData.unit === "km" ? 1e6 : 6e4;
   const builds = pageData.builds;
@@ -23,11 +25,15 @@ const trade = (() => {
   pageData.saving.forEach(number => claim(number, "other"));
   builds.forEach((build, number) => claim(number, "other"));
 
-  /** The front from the least on: each flies longer than all that take less. */
+  const looks = new Map(marked.map(({number, look}) => [number, look]));
+  /** Squares stand at what is expected, with a whisker down to what to plan with; all else at what to plan with. */
+  const up = number => (["chosen", "ranked"].includes(looks.get(number)) ? flown : planned)(builds[number]);
+
+  /** The front from the least on: of each more can be planned with than of all that take less. */
   function front(against) {
-    const least = d3.sort(builds.slice(0, pageData.onFront), against, build => -build[FLOWN]);
+    const least = d3.sort(builds.slice(0, pageData.onFront), against, build => -build[PLANNED]);
     let best = -1;
-    return least.filter(build => build[FLOWN] > best && (best = build[FLOWN], true));
+    return least.filter(build => build[PLANNED] > best && (best = build[PLANNED], true));
   }
 
   function ends(axis, input) {
@@ -66,9 +72,10 @@ const trade = (() => {
     const frame = {left: 34, right: width - 8, top: 20, bottom: height - 38};
     const x = d3.scaleLinear(ends(view.axis, view.limit), [frame.left, frame.right]);
     const chosen = builds[pageData.chosen];
-    const low = d3.min(marked, ({number, look}) => (look === "other" ? flown : planned)(builds[number]));
+    const steps = front(against);
+    const low = d3.min([...marked.map(({number}) => builds[number]), ...steps], planned);
     const sure = pageData.high / (pageData.unit === "km" ? 1000 : 60);
-    const high = Math.max(sure, d3.max(builds, flown));
+    const high = Math.max(sure, d3.max(marked, ({number}) => up(number)));
     const y = d3.scaleLinear([low - 0.05 * (high - low), high + 0.05 * (high - low)], [frame.bottom, frame.top]);
     charts.axes(svg, {
       x: {label: view.axis === "mass" ? "needed at " + pageData.confidence + " % confidence" : "to buy", unit: view.axis === "mass" ? "g" : pageData.currency},
@@ -90,18 +97,16 @@ const trade = (() => {
       const group = svg.append("g").attr("class", "spot " + look + (build[DOUBTED] ? " hollow" : ""));
       if (look !== "other")
         group.append("path").attr("class", "whisker").attr("d", `M${px},${y(flown(build))}V${y(planned(build))}m-3,0h6`);
-      group.append("path").attr("class", "dot").attr("transform", `translate(${px},${y(flown(build))})`)
+      group.append("path").attr("class", "dot").attr("transform", `translate(${px},${y(up(number))})`)
         .attr("d", d3.symbol(...symbol[look])());
     });
 
-    const steps = front(against);
-    const line = d3.line(build => x(against(build)), build => y(flown(build))).curve(d3.curveStepAfter);
     steps.forEach((build, i) => {
       const end = steps[i + 1];
       const right = end ? x(against(end)) : frame.right;
       svg.append("path").attr("class", "edge" + (build[DOUBTED] ? " doubted" : ""))
-        .attr("d", `M${x(against(build))},${y(flown(build))}H${right}`);
-      if (end) svg.append("path").attr("class", "edge riser").attr("d", `M${right},${y(flown(build))}V${y(flown(end))}`);
+        .attr("d", `M${x(against(build))},${y(planned(build))}H${right}`);
+      if (end) svg.append("path").attr("class", "edge riser").attr("d", `M${right},${y(planned(build))}V${y(planned(end))}`);
     });
 
     if (at !== null) {
@@ -114,9 +119,9 @@ const trade = (() => {
         .attr("text-anchor", right ? "end" : "start").text(words);
     }
 
-    const dots = spots.map(({number}) => [x(against(builds[number])), y(flown(builds[number]))]);
+    const dots = spots.map(({number}) => [x(against(builds[number])), y(up(number))]);
     const label = (number, text, ring) => {
-      const build = builds[number], px = x(against(build)), py = y(flown(build));
+      const build = builds[number], px = x(against(build)), py = y(up(number));
       if (ring) {
         svg.append("g").attr("class", "spot other" + (build[DOUBTED] ? " hollow" : "")).append("circle").attr("class", "dot")
           .attr("cx", px).attr("cy", py).attr("r", 3);
@@ -132,8 +137,9 @@ const trade = (() => {
 
     svg.on("click", event => {
       const [px, py] = d3.pointer(event);
-      const near = d3.least(marked, ({number}) => Math.hypot(x(against(builds[number])) - px, y(flown(builds[number])) - py));
-      if (near && Math.hypot(x(against(builds[near.number])) - px, y(flown(builds[near.number])) - py) < 28) pin(near.number);
+      const off = ({number}) => Math.hypot(x(against(builds[number])) - px, y(up(number)) - py);
+      const near = d3.least(marked, off);
+      if (near && off(near) < 28) pin(near.number);
     });
     return {x, frame, height};
   }

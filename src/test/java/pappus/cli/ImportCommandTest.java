@@ -12,6 +12,9 @@ import org.junit.jupiter.api.io.TempDir;
 import pappus.catalog.CatalogFolder;
 import pappus.catalog.CatalogReader;
 import pappus.catalog.ReadCatalog;
+import pappus.part.Camera;
+import pappus.part.CameraView;
+import pappus.part.Frame;
 import pappus.part.Motor;
 import pappus.part.Propeller;
 import pappus.part.Strap;
@@ -53,6 +56,60 @@ class ImportCommandTest {
     assertThat(strap.mass().grams()).isEqualTo(2.8349523125);
     assertThat(strap.lengthMillimetres()).isEqualTo(203.2);
     assertThat(strap.price().cents()).isEqualTo(250);
+  }
+
+  /** What a camera sees, where a frame holds it and its discs, and what frames are ordered with, in cells of their own. */
+  @Test
+  void takesWhatCamerasSeeAndWhatFramesAreOrderedWith() throws IOException {
+    var cameras = imported("camera", """
+        id,maker,name,price (EUR),sold unit,sold pieces,mass (g),mass known,family,width (mm),least inner height (mm),cable (mm),power (W),input low (V),input high (V),view horizontal degrees,view vertical degrees,view tilt degrees,view height (mm),source
+        wren,Ousel,Wren,20,each,1,2.1,measured,analogue,14,16,0,0.5,3.5,5.5,125,75,-5,1.5,my bench
+        finch,Ousel,Finch,21,each,1,2.2,measured,analogue,14,16,0,0.5,3.5,5.5,100,60,,,my bench
+        blind,Ousel,Blind,22,each,1,2.2,measured,analogue,14,16,0,0.5,3.5,5.5,,,,,my bench
+        """);
+    assertThat(cameras.exitCode()).isZero();
+    assertThat(mine().catalog().ofKind(Camera.class))
+        .extracting(Camera::view)
+        .containsExactly(
+            null, new CameraView(100, 60, null, null), new CameraView(125, 75, -5.0, 1.5));
+
+    var frames = imported("frame", """
+        id,maker,name,price (EUR),sold unit,sold pieces,mass (g),mass known,front spacing (mm),side spacing (mm),arm thickness (mm),arm width root,arm width tip,largest propeller (in),motor bolt circles 1 from (mm),motor bolt circles 1 to (mm),positions 1 name,positions 1 x (mm),positions 1 patterns 1 pattern,positions 1 patterns 1 hole (mm),positions 1 patterns 1 turned,positions 1 open,heights 1 length (mm),heights 1 added (g),heights 2 length (mm),heights 2 added (g),heights 2 price (EUR),camera widths (mm),camera x (mm),camera height (mm),disc height (mm),bay place,bay width (mm),bay rear x (mm),bay front x (mm),bay strap width (mm),centre of mass x (mm),options 1 id,options 1 name,options 1 added (g),options 1 price (EUR),source
+        sedge,Ousel,Sedge,40,each,1,38,measured,130,130,2.5,8,6,4,12,12,middle,0,20x20,2.2,false,false,20,0,28,1,2.5,14,55,-4,-12.5,top,40,-50,50,20,0,lite,lite top plate,-3,6,my drawing
+        """);
+    assertThat(frames.exitCode()).isZero();
+    var ordered = mine().catalog().ofKind(Frame.class);
+    assertThat(ordered)
+        .extracting(frame ->
+            frame.id() + " " + frame.mass().grams() + " " + frame.price().cents())
+        .containsExactly(
+            "sedge 38.0 4000",
+            "sedge.28mm 38.0 4250",
+            "sedge.lite 35.0 4600",
+            "sedge.lite.28mm 35.0 4850");
+    assertThat(ordered).allSatisfy(frame -> {
+      assertThat(frame.cameraHeightMillimetres()).isEqualTo(-4);
+      assertThat(frame.discHeightMillimetres()).isEqualTo(-12.5);
+    });
+
+    assertThat(imported("camera", """
+                id,maker,name,price (EUR),sold unit,sold pieces,mass (g),mass known,family,width (mm),least inner height (mm),cable (mm),power (W),input low (V),input high (V),view horizontal degrees,view vertical degrees,source
+                owl,Ousel,Owl,20,each,1,2.1,measured,analogue,14,16,0,0.5,3.5,5.5,200,75,my bench
+                """).errors())
+        .singleElement()
+        .asString()
+        .contains("camera.csv:2: ", "view horizontal degrees", "must be from 20 to 180");
+  }
+
+  private CommandRun imported(String kind, String csv) throws IOException {
+    var file = CommandRun.typed(Files.writeString(folder.resolve(kind + ".csv"), csv));
+    return CommandRun.of(
+        "import",
+        file.toString(),
+        "--kind",
+        kind,
+        "--into",
+        CommandRun.typed(folder.resolve("mine")).toString());
   }
 
   @Test

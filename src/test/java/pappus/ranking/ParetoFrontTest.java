@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import org.junit.jupiter.api.Test;
 import pappus.assessment.Assessment;
+import pappus.assessment.Purpose.Measure;
 import pappus.catalog.Catalog;
 import pappus.part.Frame;
 import pappus.part.Role;
@@ -36,7 +37,7 @@ class ParetoFrontTest {
   private static final Assessment BOTH = build(2000, 38, 17_000);
 
   private static ParetoFront of(double share, Assessment... met) {
-    return ParetoFront.of(List.of(met), QUESTION, share, PROVEN);
+    return ParetoFront.of(List.of(met), QUESTION, Measure.FLIGHT, share, PROVEN);
   }
 
   @Test

@@ -11,6 +11,7 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import pappus.assessment.Assessment;
+import pappus.assessment.Purpose;
 import pappus.catalog.Catalog;
 import pappus.part.Build;
 import pappus.part.Role;
@@ -261,7 +262,8 @@ class RankerTest {
           .isThrownBy(() -> Best.of(question, incumbents, proof))
           .withMessageStartingWith("A build is ");
       assertThatIllegalStateException()
-          .isThrownBy(() -> ParetoFront.of(List.of(row), question, 0.5, proof))
+          .isThrownBy(
+              () -> ParetoFront.of(List.of(row), question, Purpose.Measure.FLIGHT, 0.5, proof))
           .withMessageStartingWith("A build is ");
       var alongside =
           List.of(new Row(Enumeration.of(question).bestFirst().get(0), List.of(row), false));

@@ -14,19 +14,20 @@ import pappus.quantity.Require;
 public final class OrderWords {
   private OrderWords() {}
 
-  /** With which standoffs to order it; empty where it has no upper plate, or only one height. */
+  /** With which plates, mounts and standoffs to order it; empty where it is as listed, and has no upper plate. */
   public static Optional<String> order(Assessment assessment) {
-    return assessment
-        .fitting()
-        .stackPlan()
-        .flatMap(StackPlan::height)
-        .flatMap(height -> assessment
-            .build()
-            .frame()
-            .map(frame -> "Order the frame, %s, with %s mm standoffs."
-                .formatted(
-                    frame.name().replaceFirst(" (with|and) [0-9.]+ mm standoffs$", ""),
-                    Require.plain(height.millimetres()))));
+    return assessment.build().frame().flatMap(frame -> {
+      var name = frame.name().replaceFirst(" (with|and) [0-9.]+ mm standoffs$", "");
+      return assessment
+          .fitting()
+          .stackPlan()
+          .flatMap(StackPlan::height)
+          .map(height -> "Order the frame, %s, with %s mm standoffs."
+              .formatted(name, Require.plain(height.millimetres())))
+          .or(() -> frame.listedId().equals(frame.id())
+              ? Optional.empty()
+              : Optional.of("Order the frame, %s.".formatted(name)));
+    });
   }
 
   /** What its kit holds it together by: counted once, in its mass; spare ones are told, and do not fly. */
@@ -55,18 +56,19 @@ public final class OrderWords {
     if (own.isEmpty() && spare.isEmpty()) {
       return "";
     }
-    return (own.isEmpty()
-            ? ""
-            : "The frame's kit holds it together by %s, which its mass counts: buy none beside."
-                .formatted(String.join(" and ", own)))
-        + (spare.isEmpty()
-            ? ""
-            : " Spare in its bag, not flown: %s.".formatted(String.join(", ", spare)));
+    return ((own.isEmpty()
+                ? ""
+                : "The frame's kit holds it together by %s, which its mass counts: buy none beside."
+                    .formatted(String.join(" and ", own)))
+            + (spare.isEmpty()
+                ? ""
+                : " Spare in its bag, not flown: %s.".formatted(String.join(", ", spare))))
+        .strip();
   }
 
   private static void add(List<String> words, @Nullable Integer pieces, String what) {
     if (pieces != null && pieces > 0) {
-      words.add(pieces + " " + what);
+      words.add(pieces + " " + (pieces == 1 ? what.replaceFirst("s$", "") : what));
     }
   }
 }

@@ -4,10 +4,11 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import pappus.assessment.Assessment;
 import pappus.assessment.flight.FlightEstimate;
-import pappus.document.Chart;
 import pappus.document.Numbered;
 import pappus.part.Part;
 import pappus.part.Role;
@@ -16,17 +17,20 @@ import pappus.ranking.Picks;
 import pappus.ranking.Ranking;
 
 /**
- * Every build that a page tells of, by number and each once: the front first, longest or farthest flight first, then
+ * Every build that a page tells of, by number and each once: the front first, what can be planned with for longest or farthest first, then
  * what else is picked, saves something or is ranked.
  */
 final class PageBuilds {
+  /** The largest that a browser reads. */
+  private static final int BASE = 36;
+
   private final Map<String, Integer> numbers = new LinkedHashMap<>();
   private final List<Assessment> builds = new ArrayList<>();
   private final int onFront;
   private final double deviations;
 
   /**
-   * @param front of it what the page shows, the longest or farthest flight first
+   * @param front of it what the page shows, the longest or farthest to plan with first
    * @param deviations of mass kept below the cap
    */
   PageBuilds(Ranking ranking, List<Assessment> front, double deviations) {
@@ -53,11 +57,14 @@ final class PageBuilds {
     return number;
   }
 
-  /** For the page's script: parts by number, sets of them by number, then the builds. */
+  /**
+   * For the page's script: parts by number, sets of them by number, then the builds, a text a column: hundreds of them have
+   * to be light, so their numbers are whole, to the base of 36.
+   */
   Map<String, Object> content() {
     var parts = new Numbered();
     var sets = new Numbered();
-    var rows = new ArrayList<Object>();
+    var rows = new ArrayList<List<Long>>();
     for (var build : builds) {
       var main = new ArrayList<Object>();
       var others = new ArrayList<Object>();
@@ -71,19 +78,24 @@ final class PageBuilds {
           build.cost().cents(),
           Math.round(1000 * Assessment.figure(build.flown())),
           build.planned(),
-          Math.round(10 * build.mass().grams()) / 10.0,
-          Chart.rounded(
-              Math.round(100 * flight.map(FlightEstimate::thrustToWeight).orElse(0.0)) / 100.0),
-          Math.round(10 * flight.map(FlightEstimate::flownW).orElse(0.0)) / 10.0,
-          build.isBeyondBelief() ? 1 : 0,
-          sets.of(main),
-          sets.of(others)));
+          Math.round(10 * build.mass().grams()),
+          Math.round(100 * flight.map(FlightEstimate::thrustToWeight).orElse(0.0)),
+          Math.round(10 * flight.map(FlightEstimate::flownW).orElse(0.0)),
+          build.isBeyondBelief() ? 1L : 0L,
+          (long) sets.of(main),
+          (long) sets.of(others)));
     }
     var content = new LinkedHashMap<String, Object>();
     content.put("onFront", onFront);
     content.put("parts", parts.all());
     content.put("sets", sets.all());
-    content.put("builds", rows);
+    content.put(
+        "builds",
+        IntStream.range(0, rows.isEmpty() ? 0 : rows.get(0).size())
+            .mapToObj(column -> rows.stream()
+                .map(row -> Long.toString(row.get(column), BASE))
+                .collect(Collectors.joining(" ")))
+            .toList());
     return content;
   }
 

@@ -80,7 +80,7 @@ public final class WeighPage {
     return Chart.beside(
         "beside",
         "What was measured, in percent of what was expected",
-        "The bars: what was expected, one standard deviation each way. The diamonds: what it came to, with the doubt of scale or charger.",
+        "The bars: what was expected, one standard deviation each way; within two, both agree. The diamonds: what it came to, with the doubt of scale or charger.",
         Axis.of("measured over expected", "%", 1),
         rows,
         List.of(Mark.upright(100, "as expected")),

@@ -1,16 +1,13 @@
 package pappus.answers.whatif;
 
 import java.util.Collections;
-import java.util.Comparator;
 import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
-import pappus.answers.build.Against;
 import pappus.answers.build.BuildLines;
 import pappus.answers.build.Journey;
 import pappus.assessment.Assessment;
@@ -27,18 +24,12 @@ import pappus.scenario.Scenario;
  * <p>Why: src/site/markdown/decisions.md#a-page-looks-mass-cap-and-budget-up-on-the-pareto-front
  */
 public final class Sliders {
-  /** As the page's script chooses: what is believed, then the longest to plan with, then the cheapest. */
-  private static final Comparator<Assessment> PLANNED_FIRST = Comparator.comparing(
-          Assessment::isBeyondBelief)
-      .thenComparing(Comparator.comparingLong(Assessment::planned).reversed())
-      .thenComparingLong(build -> build.cost().cents());
-
   private final Scenario scenario;
   private final ParetoFront front;
   private final double deviations;
 
   /**
-   * @param front of the scenario
+   * @param front of the scenario, by what to plan with
    * @param deviations of mass kept below the cap
    */
   public Sliders(Scenario scenario, ParetoFront front, double deviations) {
@@ -87,7 +78,11 @@ public final class Sliders {
 
   /** How far it can be trusted. */
   public String standing() {
-    return SweepWords.standing(front, new Against(scenario));
+    var above = front.wholeAbove();
+    return above.isEmpty()
+        ? "Not proven: these were found along the way."
+        : "Proven: none is missing down to %s to plan with."
+            .formatted(Journey.figure(isForRange(), above.getAsDouble()));
   }
 
   /** Builds to choose from. */
@@ -109,19 +104,18 @@ public final class Sliders {
         shown.add(build);
       }
     }
-    var bestFirst = front.builds().stream().sorted(PLANNED_FIRST).toList();
     for (var grams = mass().high; grams >= mass().low; grams--) {
-      addBest(Math.round(1000 * grams) - (scenario.massCap().strict() ? 1 : 0), bestFirst, shown);
+      addBest(Math.round(1000 * grams) - (scenario.massCap().strict() ? 1 : 0), shown);
     }
     return front.builds().stream().filter(shown::contains).toList();
   }
 
   /** Adds what is best under a mass, wherever the budget stands. */
-  private void addBest(long milligrams, List<Assessment> bestFirst, Set<Assessment> shown) {
+  private void addBest(long milligrams, Set<Assessment> shown) {
     var highest = Math.round(100 * budget().high);
     // The least budget of the slider under which all that was before is too dear.
     var left = highest;
-    for (var build : bestFirst) {
+    for (var build : front.builds()) {
       var cents = build.cost().cents();
       if (cents <= left && build.mass().neededMilligrams(deviations) <= milligrams) {
         shown.add(build);
@@ -136,11 +130,12 @@ public final class Sliders {
     var content = new LinkedHashMap<String, Object>();
     content.put("strict", scenario.massCap().strict());
     content.put("hasBudget", scenario.budget() != null);
-    var downTo = downTo();
+    var downTo = front.wholeAbove();
     content.put(
         "downTo",
         downTo.isPresent()
-            ? "proven down to a flight of " + Journey.figure(isForRange(), downTo.getAsDouble())
+            ? "proven down to %s to plan with"
+                .formatted(Journey.figure(isForRange(), downTo.getAsDouble()))
             : "not proven");
     downTo.ifPresent(figure -> content.put("downToFigure", Math.floor(figure * 1000)));
     return content;
@@ -148,17 +143,5 @@ public final class Sliders {
 
   private boolean isForRange() {
     return scenario.isForRange();
-  }
-
-  /** The flight down to which none is missing, seconds or metres; absent where nothing is proven. */
-  private OptionalDouble downTo() {
-    var best = Assessment.figure(front.builds().get(0).flown());
-    if (front.isProof()) {
-      return OptionalDouble.of(front.share() * best);
-    }
-    var atMost = front.proof().atMost();
-    return atMost.isPresent()
-        ? OptionalDouble.of(Assessment.figure(atMost.getAsLong()))
-        : OptionalDouble.empty();
   }
 }

@@ -44,6 +44,25 @@ class FrontSearchTest {
         build.cost().cents());
   }
 
+  /** By what to plan with, of those that are believed, as pages look limits up. */
+  @Tag("slow")
+  @Test
+  void byWhatToPlanWithIsThatOfTryingEveryBuild() {
+    var points = 0;
+    for (var seed = 0; seed < CATALOGUES / 3; seed++) {
+      var question = RandomQuestions.of(seed).with(new Purpose(Purpose.Measure.PLAN_WITH, 0, true));
+      var believed = RandomQuestions.feasible(seed).stream()
+          .filter(build -> !build.isBeyondBelief())
+          .map(build -> question.assessor().assess(build.build()))
+          .toList();
+      var all = front(believed, question);
+      points += all.size();
+
+      assertThat(found(question, 0, 2)).as("catalogue %s", seed).isEqualTo(all);
+    }
+    assertThat(points).isGreaterThan(CATALOGUES / 3);
+  }
+
   private static List<Point> front(List<Assessment> feasible, Question question) {
     var all = new TreeSet<Point>();
     feasible.forEach(build -> all.add(point(build, question)));
