@@ -5,12 +5,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import tools.jackson.databind.json.JsonMapper;
 
 /** What a person reads of the shipped catalogue and scenarios is short unless all of it is asked for. */
 class ShortAnswersTest {
@@ -33,29 +34,20 @@ class ShortAnswersTest {
     assertThat(lines).allMatch(line -> line.equals(line.stripTrailing()));
   }
 
-  private static CommandRun front(Path scenario, String... more) {
-    var words =
-        new ArrayList<>(List.of("vary", scenario.toString(), "--front", "--effort", EFFORT));
-    words.addAll(List.of(more));
-    return CommandRun.of(words);
-  }
-
+  /** What is traded for what, and what could take the place of a part of the longest of it. */
   @Tag("slow")
   @ParameterizedTest
   @MethodSource("scenarios")
-  void whatIsTradedForWhat(Path scenario) {
-    isShort(front(scenario));
-  }
-
-  @Tag("slow")
-  @ParameterizedTest
-  @MethodSource("scenarios")
-  void whatCouldTakeThePlaceOfAPart(Path scenario) {
-    var best = front(scenario, "--format", "csv").out().lines().toList().get(1);
-    var build = best.replaceFirst(".*,\"", "").replace("\"", "");
+  void whatIsTradedAndWhatCouldTakeAPlace(Path scenario, @TempDir Path folder) throws IOException {
+    var file = scenario.toString();
+    var written = folder.toString();
+    isShort(CommandRun.of(
+        "vary", file, "--front", "--effort", EFFORT, "--report", "--out", written));
+    var json = JsonMapper.shared().readTree(Files.readString(folder.resolve("variation.json")));
+    var build = json.path("front").path(0).path("build").stringValue();
 
     for (var kind : List.of("battery", "propeller", "board")) {
-      var run = CommandRun.of("alternatives", scenario.toString(), build, "--kind", kind);
+      var run = CommandRun.of("alternatives", file, build, "--kind", kind);
       isShort(run);
       assertThat(run.out()).contains(", as it is\n");
     }
