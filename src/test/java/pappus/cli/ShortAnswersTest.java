@@ -41,8 +41,8 @@ class ShortAnswersTest {
   void whatIsTradedAndWhatCouldTakeAPlace(Path scenario, @TempDir Path folder) throws IOException {
     var file = scenario.toString();
     var written = folder.toString();
-    isShort(CommandRun.of(
-        "vary", file, "--front", "--effort", EFFORT, "--report", "--out", written));
+    isShort(
+        CommandRun.of("vary", file, "--front", "--effort", EFFORT, "--report", "--out", written));
     var json = JsonMapper.shared().readTree(Files.readString(folder.resolve("variation.json")));
     var build = json.path("front").path(0).path("build").stringValue();
 
