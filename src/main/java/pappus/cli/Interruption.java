@@ -6,7 +6,7 @@ import java.util.concurrent.atomic.AtomicBoolean;
 
 /**
  * Ctrl-C and termination. The hook asks the search to stop and waits until its best so far is
- * written; the machine then ends with 130 or 143 by itself.
+ * written; the machine then ends with 129, 130 or 143 by itself.
  */
 final class Interruption implements AutoCloseable {
   private static final long PATIENCE_SECONDS = 30;

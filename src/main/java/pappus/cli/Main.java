@@ -46,6 +46,7 @@ import picocli.CommandLine.Command;
       "70:a bug of ours, or memory ran out",
       "73:a result cannot be created",
       "74:read or write error, standard output too",
+      "129:hung up, as a closed terminal does; the best so far is written",
       "130:interrupted, the best so far is written",
       "143:terminated, the best so far is written"
     })

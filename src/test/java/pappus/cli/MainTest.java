@@ -7,7 +7,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class MainTest {
-  private static final String[] CODES = {"0", "1", "2", "65", "66", "70", "73", "74", "130", "143"};
+  private static final String[] CODES = {
+    "0", "1", "2", "65", "66", "70", "73", "74", "129", "130", "143"
+  };
 
   @Test
   void helpNamesTheCommands() {

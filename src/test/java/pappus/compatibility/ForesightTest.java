@@ -50,8 +50,9 @@ class ForesightTest {
               .toList());
     }
     // The shipped boards have ports and watts to spare.
-    var boards = new ArrayList<>(options.get(Role.BOARD));
-    for (var part : options.get(Role.BOARD)) {
+    var shipped = options.getOrDefault(Role.BOARD, List.of());
+    var boards = new ArrayList<>(shipped);
+    for (var part : shipped) {
       var board = (Board) part;
       boards.add(Parts.with(board, "serialPorts", 1));
       boards.add(Parts.with(
@@ -107,7 +108,8 @@ class ForesightTest {
       }
       for (var role : build.parts().keySet()) {
         var part = build.part(role).orElseThrow();
-        var others = alike.get(role).get(rule.signature(part));
+        var others =
+            alike.getOrDefault(role, Map.of()).getOrDefault(rule.signature(part), List.of());
         var other = build.with(role, others.get(random.nextInt(others.size())));
 
         assertThat(rule.check(fit(other)).getClass())

@@ -2,32 +2,17 @@ package pappus.ranking;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.function.IntFunction;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import pappus.catalog.Catalog;
-import pappus.files.json.Altered;
-import pappus.part.Motor;
-import pappus.part.Part;
 import pappus.search.Ending;
 import pappus.shop.SmallShop;
 
 /** Catalogues that leave a search nothing to hold on to: it is proven all the same, within counted choices. */
 @Tag("slow")
 class StressTest {
-  /** The few parts, and so many more motors like one of them, each with other values in some fields. */
-  private static Catalog withMotors(int number, IntFunction<Map<String, Object>> changes) {
-    var parts = new ArrayList<Part>(SmallShop.few().parts());
-    var motor = (Motor) SmallShop.few().part("spikerush-1303-3400").orElseThrow();
-    for (var i = 0; i < number; i++) {
-      parts.add(Altered.record(Motor.class, motor, changes.apply(i)));
-    }
-    return Catalog.of(parts);
-  }
-
   private static Ranking rank(Catalog catalog, String grams, String thrust) {
     var scenario = SmallShop.scenarioText("")
         .replace("\"grams\": 250", "\"grams\": " + grams)
@@ -43,7 +28,7 @@ class StressTest {
 
   @Test
   void twoThousandMotorsThatAreTheSame() {
-    var ranking = rank(withMotors(2000, i -> Map.of("id", "same-" + i)), "250", "2");
+    var ranking = rank(SmallShop.withMotors(2000, i -> Map.of("id", "same-" + i)), "250", "2");
 
     assertProven(ranking, 20_000);
     assertThat(ranking.candidates()).isNotEmpty();
@@ -52,7 +37,9 @@ class StressTest {
   @Test
   void twoThousandMotorsThatDifferInMassAlone() {
     var ranking = rank(
-        withMotors(2000, i -> Map.of("id", "other-" + i, "mass.grams", 4 + i * 0.002)), "250", "2");
+        SmallShop.withMotors(2000, i -> Map.of("id", "other-" + i, "mass.grams", 4 + i * 0.002)),
+        "250",
+        "2");
 
     assertProven(ranking, 200_000);
     assertThat(ranking.candidates()).isNotEmpty();
@@ -61,7 +48,9 @@ class StressTest {
   @Test
   void nothingThatBinds() {
     var ranking = rank(
-        withMotors(500, i -> Map.of("id", "free-" + i, "mass.grams", 4 + i * 0.01)), "25000", "1");
+        SmallShop.withMotors(500, i -> Map.of("id", "free-" + i, "mass.grams", 4 + i * 0.01)),
+        "25000",
+        "1");
 
     assertProven(ranking, 200_000);
     assertThat(ranking.candidates()).isNotEmpty();
@@ -70,7 +59,9 @@ class StressTest {
   @Test
   void nothingThatIsFeasible() {
     var ranking = rank(
-        withMotors(2000, i -> Map.of("id", "heavy-" + i, "mass.grams", 40 + i * 0.01)), "20", "2");
+        SmallShop.withMotors(2000, i -> Map.of("id", "heavy-" + i, "mass.grams", 40 + i * 0.01)),
+        "20",
+        "2");
 
     assertProven(ranking, 20_000);
     assertThat(ranking.candidates()).isEqualTo(List.of());
