@@ -46,7 +46,7 @@ final class RecommendCommand extends ScenarioCommand implements Callable<Integer
   private static final long FRONT_LOOKS = 400_000;
 
   /** Looks at a course for which one at a hover could be had: every speed is tried. */
-  private static final long DEARER_COURSE = 5;
+  private static final long DEARER_COURSE = 2;
 
   @Option(
       names = "--count",

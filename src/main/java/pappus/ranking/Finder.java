@@ -255,8 +255,8 @@ public final class Finder {
       return met(question, measure, share);
     }
     var believed = trade(by(measure, question, true), share, looks);
-    // Whom nobody believes hides nobody who is; where there is nobody else, all are told.
-    var found = believed.builds().isEmpty() && !stopped
+    // Whom nobody believes hides nobody who is; where there is surely nobody else, all are told.
+    var found = believed.builds().isEmpty() && believed.ending() == Ending.PROVEN
         ? trade(by(measure, question, false), share, looks)
         : believed;
     if (found.builds().isEmpty() && found.ending() == Ending.EFFORT) {

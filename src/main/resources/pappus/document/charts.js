@@ -107,16 +107,17 @@ const charts = (() => {
       .attr("aria-label", label);
   }
 
-  function axes(svg, chart, x, y, frame) {
+  /** Axes; numbers across stand so far further below, where something lies on the axis. */
+  function axes(svg, chart, x, y, frame, below = 0) {
     const across = ticksOf(chart.x, x, frame.right - frame.left, 62);
     const up = ticksOf(chart.y, y, frame.bottom - frame.top, 42);
     svg.append("g").attr("class", "grid").selectAll("line").data(up).join("line")
       .attr("x1", frame.left).attr("x2", frame.right).attr("y1", y).attr("y2", y);
     svg.append("g").attr("class", "axis").attr("transform", `translate(0,${frame.bottom})`)
-      .call(d3.axisBottom(x).tickValues(across).tickFormat(format(chart.x)));
+      .call(d3.axisBottom(x).tickValues(across).tickFormat(format(chart.x)).tickPadding(3 + below));
     svg.append("g").attr("class", "axis").attr("transform", `translate(${frame.left},0)`)
       .call(d3.axisLeft(y).tickValues(up).tickFormat(format(chart.y)));
-    svg.append("text").attr("class", "axis-label").attr("x", frame.right).attr("y", frame.bottom + 34)
+    svg.append("text").attr("class", "axis-label").attr("x", frame.right).attr("y", frame.bottom + 34 + below)
       .attr("text-anchor", "end").text(titled(chart.x));
     svg.append("text").attr("class", "axis-label").attr("x", 4).attr("y", 12).text(titled(chart.y));
   }

@@ -99,7 +99,7 @@
     if (state.pinned === null) {
       panel.append(element("p", state.none ? "No build of the front keeps both." : "Nothing yet: tap a mark, a row, or move the slider."));
     } else {
-      const build = builds[state.pinned], known = word(state.pinned);
+      const build = builds[state.pinned], known = word(state.pinned), isChosen = state.pinned === pageData.chosen;
       panel.append(element("p", names(build).join(", ") + doubted(build), {class: "named"}));
       const differ = differences(build, state.pinned);
       const both = ["the " + first, known || "this"];
@@ -107,7 +107,7 @@
       sides.append(
         tableOf("Differences against the " + first, ["", ...both, "difference"].map((title, i) => [title, i > 0]), differ.rows, false),
         tableOf("What is another", ["", ...both].map(title => [title, false]), differ.swapped));
-      panel.append(sides);
+      panel.append(isChosen ? element("p", "That is the " + first + " itself.") : sides);
       if (build[DOUBTED]) panel.append(element("p", "? too good to be true: better than such aircraft are known to fly; distrust it until one is measured."));
       if (anchors.has(state.pinned)) {
         const link = element("a", "All of it", {href: "#" + anchors.get(state.pinned)});
@@ -133,8 +133,9 @@
     } else {
       const build = builds[state.pinned];
       const others = names(build).filter(name => !names(chosen).includes(name));
-      status.textContent = (state.looked ? limited() + ", the longest: " : "") + [lost(build), cost(build), weight(build)].join(", ")
-        + ": " + (others.length ? others : ["the same main parts"]).join(", ") + doubted(build) + ".";
+      status.textContent = (state.looked ? limited() + ", the " + (isFar ? "farthest" : "longest") + ": " : "") + (state.pinned === pageData.chosen
+        ? "the " + first + " itself." : [lost(build), cost(build), weight(build)].join(", ")
+        + ": " + (others.length ? others : ["the same main parts"]).join(", ") + doubted(build) + ".");
     }
   }
 

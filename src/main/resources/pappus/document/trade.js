@@ -43,6 +43,9 @@ const trade = (() => {
     return [low - 0.02 * (high - low), high + 0.04 * (high - low)];
   }
 
+  /** The slider lies on the axis: numbers stand below it. */
+  const BELOW = 9;
+
   const symbol = {chosen: [d3.symbolCircle, 150], ranked: [d3.symbolSquare, 60], other: [d3.symbolCircle, 16]};
 
   /** The label of a point where it lies on no mark, if there is such a place. */
@@ -65,11 +68,11 @@ const trade = (() => {
    * @param pin called with the number of the build whose mark was tapped
    */
   function draw(box, width, view, pin) {
-    const height = width < 500 ? 200 : 330;
+    const height = width < 500 ? 208 : 338;
     const against = across[view.axis];
     const svg = charts.svgIn(box, width, height, pageData.titles[view.axis] + " Flight in " + pageData.unit + " against " + view.axis
       + "; the numbers stand below.");
-    const frame = {left: 34, right: width - 8, top: 20, bottom: height - 38};
+    const frame = {left: 34, right: width - 8, top: 20, bottom: height - 38 - BELOW};
     const x = d3.scaleLinear(ends(view.axis, view.limit), [frame.left, frame.right]);
     const chosen = builds[pageData.chosen];
     const steps = front(against);
@@ -80,7 +83,7 @@ const trade = (() => {
     charts.axes(svg, {
       x: {label: view.axis === "mass" ? "needed at " + pageData.confidence + " % confidence" : "to buy", unit: view.axis === "mass" ? "g" : pageData.currency},
       y: {label: pageData.unit === "km" ? "over ground" : "in the air", unit: pageData.unit}
-    }, x, y, frame);
+    }, x, y, frame, BELOW);
 
     svg.append("rect").attr("class", "doubt").attr("x", frame.left).attr("width", frame.right - frame.left)
       .attr("y", y(sure)).attr("height", y(planned(chosen)) - y(sure));
