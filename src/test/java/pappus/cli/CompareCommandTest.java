@@ -45,6 +45,14 @@ class CompareCommandTest {
             "\nBest of these: The best build here, proven, reaches 43.0 min, 3.5 min more.\n");
   }
 
+  /** The same antenna and sender in both: how far both links reach is told once. */
+  @Test
+  void tellsHowFarLinksReach() {
+    assertThat(run(List.of(BUILD, SMALLER)).out().replaceAll("\\s+", " "))
+        .containsPattern("video reaches: [0-9.]+ k?m to [0-9.]+ k?m, likeliest [0-9.]+ k?m")
+        .containsPattern("control reaches: [0-9.]+ k?m to [0-9.]+ k?m, likeliest [0-9.]+ k?m");
+  }
+
   @Test
   void theBestOfAllIsProvenToBe() {
     var best = BUILD

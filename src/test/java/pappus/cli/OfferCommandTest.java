@@ -91,6 +91,24 @@ class OfferCommandTest {
     return candidate(rank).path("roles").path(role).asString();
   }
 
+  /** Where the flight leads away, card and text say how far picture and control reach, and whose law permits it. */
+  @Test
+  void tellsHowFarLinksReachWhereTheFlightLeadsAway() throws IOException {
+    assertThat(offer(List.of("#1")).out()).doesNotContain("Video reaches");
+
+    var scenario = folder.resolve("marsh.json");
+    Files.writeString(
+        scenario,
+        Files.readString(scenario).replace("{\"style\": \"hover\"}", "{\"style\": \"cruise\"}"));
+    recommendAgain();
+    var run = offer(List.of("#1"), "--force");
+
+    var words =
+        "Video reaches [0-9.]+ k?m to .* control reaches .* Permitted power, band and range are local law.";
+    assertThat(run.out().replaceAll("\\s+", " ")).containsPattern(words);
+    assertThat(file("offer.html").replaceAll("\\s+", " ")).containsPattern(words);
+  }
+
   @Test
   void sellsWholeUnitsWithSparesAndTellsTaxAndDates() throws IOException {
     var run = offer(List.of("#1"), "--format", "json");
