@@ -85,6 +85,11 @@ class AnswerSchemaTest {
         drafts, "vary", List.of("--over", "frame.mass=40,45"), "--format", "json");
   }
 
+  private CommandRun order(String file) {
+    return run(
+        "order", file, "--out", path("out"), "--no-shipped-catalog", "--catalog", path("parts"));
+  }
+
   private String write(String name, String text) throws IOException {
     Files.writeString(folder.resolve(name), text);
     return path(name);
@@ -143,16 +148,10 @@ class AnswerSchemaTest {
             path("out"))));
     var order = write("order.json", """
         {"name": "fens", "budget": 900, "groups": [{"name": "reed", "scenario": "marsh.json", "pieces": 1}]}""");
-    written.put(
-        Answer.PLANNED_ORDER,
-        List.of(run(
-            "order",
-            order,
-            "--out",
-            path("out"),
-            "--no-shipped-catalog",
-            "--catalog",
-            path("parts"))));
+    written.put(Answer.PLANNED_ORDER, List.of(order(order)));
+    var unserved = write("poor.json", """
+        {"name": "fens", "budget": 20, "groups": [{"name": "reed", "scenario": "marsh.json", "pieces": 1}]}""");
+    written.put(Answer.UNSERVED_ORDER, List.of(order(unserved)));
     var rows = write(
         "rows.csv",
         HEADER + "a,2600,b,11.1,1500,100,11,2.5,9000\na,2600,b,11.1,1200,-1.5,11,0.5,3000\n");

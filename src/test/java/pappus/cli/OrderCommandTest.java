@@ -102,6 +102,33 @@ class OrderCommandTest {
   }
 
   @Test
+  void offerIsOfABuildOfAGroup() throws IOException {
+    order();
+    Files.writeString(folder.resolve("shop.json"), """
+        {"shop": "Reed and Rush", "address": ["1 Dyke Road"], "contact": ["knock twice"], "currency": "EUR",
+         "tax": {"label": "sales tax", "percent": 20}, "pricesIncludeTax": true, "validDays": 14}""");
+
+    var offer = run(
+        "offer",
+        folder.resolve("out/order.json") + "#reed",
+        "--settings",
+        folder.resolve("shop.json").toString(),
+        "--date",
+        "2026-05-31",
+        "--quiet",
+        "--out",
+        folder.resolve("offer").toString());
+
+    assertThat(offer.err()).isEmpty();
+    assertThat(offer.exitCode()).isZero();
+    assertThat(folder.resolve("offer/offer.html")).exists();
+    var written = Files.readString(folder.resolve("out/order.json"));
+    var motor = written.substring(written.indexOf("\"motor\": \"") + 10);
+    assertThat(Files.readString(folder.resolve("offer/offer.csv")))
+        .contains(motor.substring(0, motor.indexOf('"')));
+  }
+
+  @Test
   void groupWithoutAnyBuildIsNamedWithWhatWouldServeIt() throws IOException {
     write(", \"budget\": 20");
 

@@ -3,13 +3,20 @@ package pappus.order;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
 import pappus.files.InputException;
+import pappus.files.json.JsonText;
 import pappus.quantity.Money;
+import pappus.shop.SmallShop;
 
 /** An order's file, and what is wrong with it: one line a problem, with its place. */
 class OrderReaderTest {
@@ -53,5 +60,42 @@ class OrderReaderTest {
     assertThatThrownBy(() -> SmallOrders.read(folder, GOOD.replace(instead, with)))
         .isInstanceOf(InputException.class)
         .hasMessageContaining(told);
+  }
+
+  private static final String BUILD =
+      "cottongrass-4,spikerush-1303-3400*4,ligule-4x1.9x2*4,tidewell-2s-3500,"
+          + "culvert-6-whole,newteye-14-feather,stipule-wire,dewpond-220-16";
+
+  private static Stream<Arguments> wishes() {
+    var frame = JsonText.compact(SmallShop.all().part("cottongrass-4").orElseThrow())
+        .replace("cottongrass-4", "draft");
+    return Stream.of(
+        Arguments.of(
+            "\"prefer\": \"owned\"",
+            "prefer must be left out in an order, which shares what is there."),
+        Arguments.of(
+            "\"goal\": \"price\", \"leastMinutes\": 5",
+            "goal must be endurance or range in an order, but is another."),
+        Arguments.of(
+            "\"draftFrame\": " + frame,
+            "draftFrame must be left out in an order: put it in a catalogue."),
+        Arguments.of(
+            "\"aircraft\": {\"build\": \"%s\", \"mayChange\": [\"motor\"]}".formatted(BUILD),
+            "aircraft must be left out in an order: all is built anew."));
+  }
+
+  /** What one who buys alone may ask for means nothing where several share: named with its file and place. */
+  @ParameterizedTest
+  @MethodSource("wishes")
+  void refusesWhatOnlyOneAloneMayAsk(String field, String told) throws IOException {
+    Files.writeString(folder.resolve("alone.json"), SmallShop.scenarioText(",\n  " + field));
+
+    assertThatThrownBy(() -> SmallOrders.read(folder, GOOD.replace("marsh", "alone")))
+        .isInstanceOfSatisfying(
+            InputException.class,
+            refused -> assertThat(String.valueOf(refused.getMessage()).lines())
+                .singleElement()
+                .asString()
+                .endsWith("alone.json:8: " + told));
   }
 }

@@ -20,6 +20,7 @@ import pappus.answers.match.MatchJson;
 import pappus.answers.match.MatrixJson;
 import pappus.answers.offer.OfferJson;
 import pappus.answers.order.OrderJson;
+import pappus.answers.order.Unserved;
 import pappus.answers.ranking.RankingJson;
 import pappus.answers.result.Answer;
 import pappus.answers.result.AssessedJson;
@@ -131,6 +132,7 @@ class SchemaTest {
       case SHEET -> SheetJson.class;
       case OFFER -> OfferJson.class;
       case PLANNED_ORDER -> OrderJson.class;
+      case UNSERVED_ORDER -> Unserved.Told.class;
       case CALIBRATION -> CalibrationJson.class;
       case CHECK -> CheckJson.class;
       case VERIFICATION -> VerifyJson.class;
@@ -142,6 +144,7 @@ class SchemaTest {
           MATRIX,
           OFFER,
           PLANNED_ORDER,
+          UNSERVED_ORDER,
           CALIBRATION,
           CHECK,
           VERIFICATION,

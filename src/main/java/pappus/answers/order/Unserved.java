@@ -18,7 +18,7 @@ public record Unserved(AskedGroup group, Relaxation relaxation) {
    *
    * @param groups each
    */
-  record Told(
+  public record Told(
       @JsonPropertyDescription("What the answer is, in a word.")
       String status,
 
@@ -29,7 +29,7 @@ public record Unserved(AskedGroup group, Relaxation relaxation) {
       List<Group> groups) {}
 
   /** One of them. */
-  record Group(
+  public record Group(
       @JsonPropertyDescription("What it is called.") String name,
       @JsonPropertyDescription("File of its scenario.") String scenario,
 

@@ -15,6 +15,9 @@ public final class Exchange {
   private static final Comparator<Column> LONGEST =
       Comparator.comparingLong(Column::share).reversed().thenComparingInt(Column::number);
 
+  /** Where only money is short, pairs are tried if there are no more than half as many: seconds. */
+  private static final long MOST_PAIRS = 4_000_000;
+
   private final Choice choice;
   private final Goal goal;
   private final BooleanSupplier stopped;
@@ -37,9 +40,16 @@ public final class Exchange {
     var ledger = Ledger.of(choice, start);
     do {
       improveOne(ledger);
-      // What cannot be bought has no order of what may help: pairs would all have to be tried.
-    } while (!stopped.getAsBoolean() && ledger.standing().broken() == 0 && improveTwo(ledger));
+    } while (!stopped.getAsBoolean() && mayTryPairs(ledger.standing()) && improveTwo(ledger));
     return ledger.columns();
+  }
+
+  /** What cannot be bought has no order of what may help: pairs would all have to be tried. */
+  private boolean mayTryPairs(Standing standing) {
+    var options =
+        choice.learners().stream().mapToLong(group -> sorted.get(group).size()).sum();
+    return standing.broken() == 0
+        || (standing.broken() < Ledger.PIECE && options * options < MOST_PAIRS);
   }
 
   private List<Column> options(int learner) {

@@ -7,7 +7,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
+import java.util.function.IntFunction;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import pappus.order.OrderInputs;
 import pappus.order.column.Oracle.Priced;
@@ -19,15 +22,21 @@ import pappus.order.column.Oracle.Priced;
  */
 public final class Generator {
   /** So often at most the worst share is asked about, and so often the sum. */
-  private static final int MOST_ROUNDS = 10;
+  private static final int MOST_ROUNDS = 16;
 
-  private static final int ROUNDS_OF_SUMS = 6;
+  private static final int ROUNDS_OF_SUMS = 5;
 
   /** Worst shares are told apart as far as this, millionths. */
-  private static final long FINE = 1_500;
+  private static final long FINE = 3_000;
+
+  /** Prices move so far towards those of the last program. */
+  private static final double STEP = 0.6;
+
+  /** What is asked about lies above what the program reaches by such a part of what is open. */
+  private static final int PART = 4;
 
   /** Bound and program are near enough, of the sum. */
-  private static final double NEAR = 2e-4;
+  private static final double NEAR = 1e-3;
 
   /** Numbers of learners are told from whole ones by as much. */
   private static final double NEARLY_WHOLE = 1e-4;
@@ -78,35 +87,38 @@ public final class Generator {
   public long begin(long share) {
     progress.accept("pricing at the shops' prices");
     var unit = Oracle.ofUnits(inputs.wares().all());
+    var priced = ask(g -> unit, share);
     var least = Long.MAX_VALUE;
     for (var g = 0; g < askers.size(); g++) {
-      var asker = askers.get(g);
-      var priced = oracles.get(g).ask(unit, Levels.objective(asker, share));
-      questions++;
-      var top =
-          priced.points().stream().mapToLong(Oracle.Point::objective).max().orElse(0);
-      least = Math.min(least, Column.share(top, asker.best().atMost()) + 1);
+      var top = priced.get(g).points().stream()
+          .mapToLong(Oracle.Point::objective)
+          .max()
+          .orElse(0);
+      least = Math.min(least, Column.share(top, askers.get(g).best().atMost()) + 1);
     }
     return least;
   }
 
   private List<Priced> ask(Prices prices, long share) {
     last = prices;
-    var priced = new ArrayList<Priced>();
-    for (var g = 0; g < askers.size(); g++) {
-      var from = Levels.objective(askers.get(g), share);
-      priced.add(oracles.get(g).ask(prices.of(g, inputs), from));
-      questions++;
-    }
-    return priced;
+    return ask(g -> prices.of(g, inputs), share);
+  }
+
+  /** Each group by itself, several at once: none knows of another, so that the answers are the same. */
+  private List<Priced> ask(IntFunction<long[]> prices, long share) {
+    questions += askers.size();
+    return IntStream.range(0, askers.size())
+        .parallel()
+        .mapToObj(g -> oracles.get(g).ask(prices.apply(g), Levels.objective(askers.get(g), share)))
+        .toList();
   }
 
   /**
-   * Builds of a group that a learner may get and that may be of use: those that are worth most at the last prices, each with
-   * a share.
+   * Builds of a group that a learner may get and that may be of use: those that are worth most at the last prices, and those
+   * that cost least.
    *
-   * @param share millionths
-   * @param most so many at most
+   * @param share that each has, millionths
+   * @param most so many at most of each
    */
   public List<Column> useful(Asker asker, long share, int most) {
     var allowed =
@@ -116,10 +128,12 @@ public final class Generator {
       return allowed;
     }
     var prices = now.of(asker.asked().index(), inputs);
-    return allowed.stream()
-        .sorted(Comparator.comparingDouble((Column column) -> -worth(column, prices))
-            .thenComparingInt(Column::number))
-        .limit(most)
+    var worth = Comparator.comparingDouble((Column column) -> -worth(column, prices))
+        .thenComparingInt(Column::number);
+    var cheap = Comparator.comparingLong(Column::ownCents).thenComparingInt(Column::number);
+    return Stream.of(worth, cheap)
+        .flatMap(by -> allowed.stream().sorted(by).limit(by == worth ? most : most / 4))
+        .distinct()
         .sorted(Comparator.comparingInt(Column::number))
         .toList();
   }
@@ -155,26 +169,41 @@ public final class Generator {
   public long tooMuchForAll(long known, long than) {
     var low = known;
     var high = than;
-    var learners = inputs.learners();
-    for (var round = 0;
-        round < MOST_ROUNDS && high - low > FINE && !stopped.getAsBoolean();
-        round++) {
+    @Nullable Prices before = null;
+    for (var round = 0; round < MOST_ROUNDS && !stopped.getAsBoolean(); round++) {
+      low = reached(low, high);
       progress.accept("worst share, %s.%s to %s.%s %%"
           .formatted(low / 10_000, low / 1000 % 10, high / 10_000, high / 1000 % 10));
-      var share = (low + high) / 2;
-      var solved = program(share).maximise(column -> 1);
-      if (solved.value() > learners - 1e-5) {
-        low = share;
-        continue;
+      if (high - low <= FINE) {
+        break;
       }
-      var before = met();
-      var from = Math.max(low, share * 6 / 10);
-      high = levels.tooMuch(solved.prices(), ask(solved.prices(), from), from, high);
-      if (high > share && met() == before) {
-        low = share;
+      var share = low == 0 ? high * (PART - 1) / PART : low + Math.max(FINE, (high - low) / PART);
+      var now = program(share).maximise(column -> 1).prices();
+      var prices = before == null ? now : before.towards(now, STEP);
+      var met = met();
+      high = levels.tooMuch(prices, ask(prices, share), share, high);
+      if (met == met() && before == null && high > share) {
+        // The program itself has no better prices.
+        break;
       }
+      before = met == met() ? null : prices;
     }
     return high;
+  }
+
+  /** The largest share, nearly, that the program over the builds met gives to everybody. */
+  private long reached(long known, long tooMuch) {
+    var low = known;
+    var high = tooMuch;
+    while (high - low > FINE) {
+      var share = (low + high) / 2;
+      if (program(share).maximise(column -> 1).value() > inputs.learners() - 1e-5) {
+        low = share;
+      } else {
+        high = share;
+      }
+    }
+    return low;
   }
 
   /**
@@ -184,15 +213,21 @@ public final class Generator {
    */
   public double mostInAll(long share) {
     var bound = Double.POSITIVE_INFINITY;
+    @Nullable Prices best = null;
     ToDoubleFunction<Column> gain =
         column -> Levels.SERVED + column.share() / (double) Column.WHOLE;
     for (var round = 0; round < ROUNDS_OF_SUMS && !stopped.getAsBoolean(); round++) {
-      var solved = program(share).maximise(gain);
       progress.accept("sum of shares, round " + (round + 1));
-      var before = met();
-      bound = Math.min(bound, levels.sum(solved.prices(), ask(solved.prices(), share), share));
+      var solved = program(share).maximise(gain);
+      var prices = best == null ? solved.prices() : best.towards(solved.prices(), STEP);
+      var met = met();
+      var now = levels.sum(prices, ask(prices, share), share);
+      if (now < bound) {
+        bound = now;
+        best = prices;
+      }
       var reached = solved.value() - Levels.SERVED * inputs.learners();
-      if (met() == before || bound - reached < NEAR * reached) {
+      if (met() == met || bound - reached < NEAR * reached) {
         break;
       }
     }
@@ -205,9 +240,10 @@ public final class Generator {
    *
    * @param share that each is to have, millionths
    * @param heldBack cents of the budget that are left for what fractions do not tell
+   * @param saves whether little money comes before a large sum of shares
    * @return everybody's builds, by group; empty where a group has none with the share
    */
-  public List<Column> dive(long share, long heldBack) {
+  public List<Column> dive(long share, long heldBack, boolean saves) {
     progress.accept("rounding at %s.%s %%".formatted(share / 10_000, share / 1000 % 10));
     var columns = new ArrayList<List<Column>>();
     for (var asker : askers) {
@@ -221,7 +257,9 @@ public final class Generator {
     var left = inputs.learners();
     while (left > 0 && !stopped.getAsBoolean()) {
       var solved = new Program(inputs, charges, askers, columns, kept, heldBack)
-          .maximise(column -> Levels.SERVED + column.share() / (double) Column.WHOLE);
+          .maximise(
+              column -> Levels.SERVED + (saves ? 0 : column.share() / (double) Column.WHOLE),
+              saves ? 1 : 0);
       var more = keep(solved.taken(), kept);
       left -= more;
       if (more == 0) {

@@ -1,5 +1,6 @@
 package pappus.order.column;
 
+import java.util.Arrays;
 import java.util.List;
 import pappus.order.Lot;
 import pappus.order.OrderInputs;
@@ -57,6 +58,29 @@ final class Prices {
       }
     }
     return new Prices(stock, held, cent, used, own);
+  }
+
+  /**
+   * Prices part of the way to others: those of one program after another jump to and fro, and what lies between them bounds as
+   * well.
+   *
+   * @param part 0 to 1
+   */
+  Prices towards(Prices other, double part) {
+    var between = new double[used.length][];
+    Arrays.setAll(between, group -> towards(used[group], other.used[group], part));
+    return new Prices(
+        towards(stock, other.stock, part),
+        towards(bought, other.bought, part),
+        cent + part * (other.cent - cent),
+        between,
+        towards(own, other.own, part));
+  }
+
+  private static double[] towards(double[] one, double[] other, double part) {
+    var between = new double[one.length];
+    Arrays.setAll(between, at -> one[at] + part * (other[at] - one[at]));
+    return between;
   }
 
   /** Prices of a piece of each ware for a group, rounded down to whole units of a ten-millionth of a share. */

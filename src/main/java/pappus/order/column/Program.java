@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.TreeMap;
 import java.util.function.ToDoubleFunction;
 import pappus.order.Lot;
@@ -26,6 +27,8 @@ final class Program {
 
   /** Above whatever anything else is worth. */
   private static final double KEPT = 1000;
+
+  private static final String SAVED = "saved";
 
   private final List<Column> columns = new ArrayList<>();
   private final int free;
@@ -162,6 +165,7 @@ final class Program {
   private void addMoney(long heldBack) {
     var budget = Math.max(1.0, (double) inputs.budgetCents());
     var money = row("money", Math.max(0, 1 - heldBack / budget));
+    money.put(variable(SAVED), 1.0);
     for (var ware : used.values()) {
       for (var l = 0; l < ware.lots().size(); l++) {
         var unit = variables.get("unit " + ware.index() + " " + l);
@@ -200,7 +204,17 @@ final class Program {
 
   /** The solution with the largest gain of all columns that are taken. */
   Solved maximise(ToDoubleFunction<Column> gain) {
+    return maximise(gain, 0);
+  }
+
+  /**
+   * The solution with the largest gain of all columns that are taken and of the money that is saved.
+   *
+   * @param saved gain of the whole budget
+   */
+  Solved maximise(ToDoubleFunction<Column> gain, double saved) {
     var gains = new double[variables.size()];
+    gains[Objects.requireNonNull(variables.get(SAVED))] = saved;
     for (var i = 0; i < columns.size(); i++) {
       gains[i] = gain.applyAsDouble(columns.get(i)) + (i < free ? 0 : KEPT);
     }

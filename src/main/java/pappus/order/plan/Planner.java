@@ -1,6 +1,7 @@
 package pappus.order.plan;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
@@ -27,8 +28,8 @@ import pappus.search.Question;
 
 /**
  * Plans an order: the best of each group alone, builds at the shops' prices, a first order in turn; then the worst share that
- * is out of reach, an order, the largest sum with its worst share, the order again; at the end less money and fewer kinds of
- * parts for a little of the sum.
+ * is out of reach, an order, the largest sum with its worst share, the order again, its worst share raised step by step; at
+ * the end less money and fewer kinds of parts for a little of the sum.
  *
  * <p>Why: src/site/markdown/decisions.md#one-search-prices-every-order
  */
@@ -43,7 +44,12 @@ public final class Planner {
   private static final long FIRST = 850_000;
 
   /** Worst shares at which the program is rounded, one below the other, millionths. */
-  private static final long STEP = 20_000;
+  private static final long STEP = 15_000;
+
+  private static final int MOST_STEPS = 40;
+
+  /** By so much the worst share is raised at least, millionths. */
+  private static final long RAISE = 3_000;
 
   /** So often it is rounded with more held back, and each time by so many cents at least. */
   private static final int MOST_TRIES = 3;
@@ -117,9 +123,10 @@ public final class Planner {
     if (aim == Order.Aim.WORST) {
       var tooMuch = generator.tooMuchForAll(known(choice, now), most);
       worst = OptionalLong.of((tooMuch - 1) / 1000);
-      now = rounded(generator, goal, now, tooMuch);
+      now = rounded(askers, generator, goal, now, tooMuch);
       choice = choice(askers, generator, now);
-      now = chosen(choice, goal, now);
+      now = raised(askers, generator, goal, chosen(choice, goal, now));
+      choice = choice(askers, generator, now);
     }
     var sum = OptionalLong.empty();
     if (aim != Order.Aim.THRIFT) {
@@ -128,6 +135,10 @@ public final class Planner {
       now = better(goal, rounded(generator, least), now);
       choice = choice(askers, generator, now);
       now = chosen(choice, goal, now);
+      if (aim == Order.Aim.WORST) {
+        now = raised(askers, generator, goal, now);
+        choice = choice(askers, generator, now);
+      }
     }
     var reached = Ledger.of(choice, now).standing();
     if (reached.broken() == 0 && inputs.order().giveUpOrUsual() > 0) {
@@ -147,14 +158,65 @@ public final class Planner {
         stopped ? Optional.<Worth>empty() : Optional.of(generator.worth(1000 * standing.worst())));
   }
 
-  /** The program rounded, at ever lower worst shares until an order can be bought. */
-  private List<Column> rounded(Generator generator, Goal goal, List<Column> now, long tooMuch) {
+  /**
+   * The program rounded, at ever lower worst shares until an order can be bought. One that is a little too dear is made
+   * cheaper first, with no build below that share: money tells how near it is.
+   */
+  private List<Column> rounded(
+      List<Asker> askers, Generator generator, Goal goal, List<Column> now, long tooMuch) {
     var best = now;
-    for (var share = tooMuch - STEP; share > 0 && !stopped; share -= STEP) {
-      best = better(goal, rounded(generator, share), best);
+    var share = tooMuch - STEP;
+    for (var step = 0; step < MOST_STEPS && share > 0 && !stopped; step++, share -= STEP) {
+      best = cheaper(askers, generator, goal, rounded(generator, share), best, share);
+      if (isBroken(best)) {
+        best = cheaper(askers, generator, goal, generator.dive(share, 0, true), best, share);
+      }
       if (!isBroken(best)) {
         break;
       }
+    }
+    return best;
+  }
+
+  private List<Column> cheaper(
+      List<Asker> askers,
+      Generator generator,
+      Goal goal,
+      List<Column> start,
+      List<Column> than,
+      long share) {
+    if (start.isEmpty()) {
+      return than;
+    }
+    var choice = choice(askers, generator, start, share);
+    return better(goal, new Exchange(choice, goal, () -> stopped).improve(start), than);
+  }
+
+  /**
+   * An order whose worst share is raised as long as one can be bought: whoever has less than a little more than the worst gets
+   * what costs least of what has as much, and then builds are changed, none below that share, until there is money for all.
+   */
+  private List<Column> raised(
+      List<Asker> askers, Generator generator, Goal goal, List<Column> start) {
+    var best = start;
+    while (!stopped && !isBroken(best)) {
+      var share = 1000 * standing(best).worst() + RAISE;
+      var lifted = new ArrayList<Column>();
+      for (var column : best) {
+        lifted.add(
+            column.share() >= share
+                ? column
+                : askers.get(column.group()).allowed().stream()
+                    .filter(other -> other.share() >= share)
+                    .min(
+                        Comparator.comparingLong(Column::ownCents).thenComparingInt(Column::number))
+                    .orElse(column));
+      }
+      var found = chosen(choice(askers, generator, lifted, share), goal, lifted);
+      if (better(goal, found, best).equals(best)) {
+        break;
+      }
+      best = found;
     }
     return best;
   }
@@ -163,7 +225,7 @@ public final class Planner {
   private List<Column> rounded(Generator generator, long share) {
     var heldBack = 0L;
     for (var tries = 0; ; tries++) {
-      var columns = generator.dive(share, heldBack);
+      var columns = generator.dive(share, heldBack, false);
       if (columns.isEmpty() || tries == MOST_TRIES || stopped) {
         return columns;
       }
@@ -195,6 +257,10 @@ public final class Planner {
     var least = now.isEmpty() || isBroken(now)
         ? 0
         : now.stream().mapToLong(Column::share).min().orElse(0);
+    return choice(askers, generator, now, least);
+  }
+
+  private Choice choice(List<Asker> askers, Generator generator, List<Column> now, long least) {
     var columns = new ArrayList<List<Column>>();
     for (var asker : askers) {
       var useful = new LinkedHashSet<>(generator.useful(asker, least, MOST_COLUMNS));
