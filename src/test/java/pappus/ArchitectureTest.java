@@ -134,6 +134,7 @@ final class ArchitectureTest {
             "pappus.answers.drawing",
             "pappus.offer",
             "pappus.answers.offer",
+            "pappus.answers.order",
             "pappus.answers.whatif",
             "pappus.answers.ranking",
             "gg.jte.."),

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import pappus.answers.order.OrderJson;
+import pappus.answers.order.OrderPage;
 import pappus.answers.order.OrderReport;
 import pappus.answers.order.Unserved;
 import pappus.answers.result.Run;
@@ -34,7 +35,8 @@ import picocli.CommandLine.Spec;
         "Plans what a club orders: a build for each learner of several groups, from one budget, one shelf and the stock of shops, with common spares.",
     footer = {
       "pappus order scenarios/neap-tarn/order.json",
-      "pappus order scenarios/neap-tarn/order.json --format json"
+      "pappus order scenarios/neap-tarn/order.json --format json",
+      "pappus order scenarios/neap-tarn/order.json --report"
     })
 final class OrderCommand implements JsonAnswer, Callable<Integer> {
   @Spec
@@ -65,6 +67,9 @@ final class OrderCommand implements JsonAnswer, Callable<Integer> {
   @Option(names = "--force", description = "Replace files in it that this tool did not write.")
   private boolean force;
 
+  @Mixin
+  private ReportOption page = new ReportOption();
+
   @Option(names = "--quiet", description = "No progress and no remarks on standard error.")
   private boolean quiet;
 
@@ -94,6 +99,9 @@ final class OrderCommand implements JsonAnswer, Callable<Integer> {
       files.put("order.json", json);
       if (plan.isFeasible()) {
         files.putAll(report.lists());
+        if (page.isWanted()) {
+          files.put("order.html", OrderPage.of(plan, report, Version.tool()));
+        }
       }
       var folder = outFolder == null ? Path.of("out", inputs.order().name()) : outFolder;
       new OutputFolder(folder, force).write(files);

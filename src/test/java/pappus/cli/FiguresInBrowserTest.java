@@ -17,6 +17,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import pappus.order.SmallOrders;
 import pappus.shop.SmallShop;
 
 /** Pages of answers that are no ranking, in a real browser. */
@@ -310,6 +311,28 @@ final class FiguresInBrowserTest {
 
   private static double number(Matcher found, int group) {
     return Double.parseDouble(found.group(group));
+  }
+
+  /** Two groups of one shop with postage, spares for all: bags, box and lists. */
+  @Test
+  void ordersForThoseWhoPack() throws IOException {
+    var order = Files.createDirectory(folder.resolve("fens"));
+    SmallOrders.read(order, SmallOrders.forTwo(order));
+
+    var run = CommandRun.of(
+        "order",
+        order.resolve("order.json").toString(),
+        "--no-shipped-catalog",
+        "--catalog",
+        order.resolve("parts").toString(),
+        "--report",
+        "--quiet",
+        "--out",
+        folder.toString());
+
+    assertThat(run.err()).isEmpty();
+    assertThat(run.exitCode()).isZero();
+    look("order", "fens: order", 0);
   }
 
   @Test

@@ -45,6 +45,24 @@ public final class SmallOrders {
     }
   }
 
+  /** An order of two groups from a shop with postage, with spares for both and a camera left over; its stock is written beside it. */
+  public static String forTwo(Path folder) throws IOException {
+    var stock = new StringBuilder("id,stock\n");
+    for (var part : SmallShop.few().parts()) {
+      if (!part.kind().isSmall()) {
+        stock.append(part.id()).append(part.kind() == Kind.MOTOR ? ",20\n" : ",6\n");
+      }
+    }
+    Files.writeString(folder.resolve("stock.csv"), stock.toString());
+    return """
+        {"name": "fens", "note": "Three learners of one shop.", "budget": 900,
+         "groups": [{"name": "one", "scenario": "marsh.json", "pieces": 2},
+                    {"name": "two", "scenario": "fen.json", "pieces": 1}],
+         "shops": [{"name": "reed", "stock": "stock.csv", "postage": 7}],
+         "leftovers": [{"part": "newteye-14-feather", "pieces": 1}],
+         "spares": [{"role": "motor", "pieces": 1}, {"role": "propeller", "units": 1}]}""";
+  }
+
   /** A random order of two or three learners, from some six parts a kind of which there are few. */
   public static OrderInputs random(Path folder, int seed) throws IOException {
     var random = new Random(seed);

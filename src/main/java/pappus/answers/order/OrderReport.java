@@ -9,12 +9,12 @@ import java.util.Map;
 import pappus.answers.build.BuildLines;
 import pappus.answers.build.Cautions;
 import pappus.answers.build.Journey;
-import pappus.document.CsvText;
 import pappus.document.Lines;
 import pappus.document.Spoken;
 import pappus.document.Table;
 import pappus.order.Lot;
 import pappus.order.Order;
+import pappus.order.choice.Standing;
 import pappus.order.plan.Plan;
 
 /** A planned order, for a terminal and for those who buy. */
@@ -68,50 +68,76 @@ public final class OrderReport {
                   price(standing.cents())));
       return lines.blank().caution(Cautions.general()).text();
     }
-    lines.say(
-        "%s: %s quads for %s of %s; the worst served flies %s of its best alone, the best served %s."
-            .formatted(
-                order.name(),
-                plan.columns().size(),
-                price(standing.cents()),
-                price(plan.inputs().budgetCents()),
-                percent((double) standing.worst()),
-                percent(most() / 1000.0)));
+    lines.say(headline());
     lines.blank();
-    table().lines(width).forEach(lines::whole);
+    table(first()).withoutLast().lines(width).forEach(lines::whole);
     lines.blank();
     builds(lines);
     lines.blank().say(money());
-    lines.say(comparison());
-    bounds().forEach(lines::say);
-    binding().forEach(lines::say);
-    same().forEach(lines::say);
+    good().forEach(lines::say);
     lines.blank();
     lines.caution(Cautions.general());
     return lines.text();
+  }
+
+  /** What it is, and how well the worst and the best served fly. */
+  String headline() {
+    return "%s: %s quads for %s of %s; the worst served flies %s of its best alone, the best served %s."
+        .formatted(
+            plan.inputs().order().name(),
+            plan.columns().size(),
+            price(plan.standing().cents()),
+            price(plan.inputs().budgetCents()),
+            percent((double) plan.standing().worst()),
+            percent(most() / 1000.0));
+  }
+
+  /** How good it is beside ordering in turn and beside what no order surpasses, and what binds. */
+  List<String> good() {
+    var said = new ArrayList<String>();
+    said.add(comparison());
+    said.addAll(bounds());
+    said.addAll(binding());
+    said.addAll(same());
+    return said;
+  }
+
+  List<Served> served() {
+    return served;
+  }
+
+  Expenses expenses() {
+    return expenses;
+  }
+
+  private List<Served> first() {
+    return served.subList(0, Math.min(served.size(), MOST_ROWS));
   }
 
   private long most() {
     return plan.columns().stream().mapToLong(column -> column.share()).max().orElse(0);
   }
 
-  private Table table() {
+  /** Who gets what; the parts come last. */
+  Table table(List<Served> of) {
     var columns = List.of(
         Table.Column.text("group", "group"),
-        Table.Column.text("learners", "learners"),
-        Table.Column.text("flies", "flies"),
-        Table.Column.text("plan with", "planWith"),
-        Table.Column.text("share", "share"),
-        Table.Column.text("each", "cents"));
+        figure("learners", "learners"),
+        figure("flies", "flies"),
+        figure("plan with", "planWith"),
+        figure("share", "share"),
+        figure("each", "cents"),
+        Table.Column.text("parts", "parts"));
     var rows = new ArrayList<List<Object>>();
-    for (var one : served.subList(0, Math.min(served.size(), MOST_ROWS))) {
+    for (var one : of) {
       rows.add(List.of(
           one.name(),
           String.valueOf(one.number()),
           flight(one, one.figure()),
           flight(one, one.planWith()),
           percent(one.column().share() / 1000.0),
-          price(one.column().ownCents())));
+          price(one.column().ownCents()),
+          BuildLines.names(one.column().assessment())));
     }
     return new Table(columns, rows);
   }
@@ -123,7 +149,7 @@ public final class OrderReport {
   }
 
   private void builds(Lines lines) {
-    for (var one : served.subList(0, Math.min(served.size(), MOST_ROWS))) {
+    for (var one : first()) {
       lines.item(one.name() + ": " + BuildLines.names(one.column().assessment()));
     }
     if (served.size() > MOST_ROWS) {
@@ -233,32 +259,118 @@ public final class OrderReport {
             "What is to be the same is kept; the bounds are of orders without that wish, so no gap is promised.");
   }
 
-  /** What to buy in each shop, by its name; what is bought in none of the order's shops under {@code elsewhere}. */
-  public Map<String, String> lists() {
-    var rows = new LinkedHashMap<String, List<Map<String, Object>>>();
-    for (var buy : expenses.bill().buys()) {
-      var lot = buy.lot();
-      var row = new LinkedHashMap<String, Object>();
-      row.put("id", lot.part().id());
-      row.put("name", lot.part().name());
-      row.put("sold", lot.part().sold().unit().name().toLowerCase(Locale.ROOT));
-      row.put("units", buy.units());
-      row.put("pieces", buy.units() * lot.part().sold().pieces());
-      row.put("price (" + currency + ")", decimal(buy.cents()));
-      rows.computeIfAbsent(shop(lot), fresh -> new ArrayList<>()).add(row);
+  /** What is paid by what it is for, and together. */
+  Table spent() {
+    var rows = new ArrayList<List<Object>>();
+    rows.add(List.of("what flies", decimal(expenses.flying())));
+    rows.add(List.of("spares and begun units", decimal(expenses.spares())));
+    rows.add(List.of("postage", decimal(expenses.postage())));
+    if (expenses.extra() != 0) {
+      rows.add(List.of("beside parts", decimal(expenses.extra())));
     }
-    var lists = new LinkedHashMap<String, String>();
+    rows.add(List.of("together", decimal(plan.standing().cents())));
+    return new Table(List.of(Table.Column.text("for", "for"), figure(currency, "money")), rows);
+  }
+
+  /** How good it is, level by level, beside ordering in turn and beside its bounds. */
+  Table levels() {
+    var rows = new ArrayList<List<Object>>();
+    rows.add(level("together", plan.standing()));
+    rows.add(
+        level(plan.inTurn().broken() > 0 ? "in turn, not all served" : "in turn", plan.inTurn()));
+    var bounds = plan.bounds();
+    if (bounds.worst().isPresent() || bounds.sum().isPresent()) {
+      rows.add(List.of(
+          "no order has more than",
+          bounds.worst().isPresent() ? percent((double) bounds.worst().getAsLong()) : "",
+          bounds.sum().isPresent() ? flights(bounds.sum().getAsLong()) : "",
+          "",
+          ""));
+    }
+    return new Table(
+        List.of(
+            Table.Column.text("ordered", "ordered"),
+            figure("worst share", "worst"),
+            figure("best flights in all", "sum"),
+            figure(currency, "spent"),
+            figure("kinds of parts", "kinds")),
+        rows);
+  }
+
+  private List<Object> level(String what, Standing standing) {
+    return List.of(
+        what,
+        percent((double) standing.worst()),
+        flights(standing.sum()),
+        decimal(standing.cents()),
+        standing.kinds());
+  }
+
+  private static String flights(long millionths) {
+    return String.format(Locale.ROOT, "%.3f", quads(millionths));
+  }
+
+  private static Table.Column figure(String title, String key) {
+    return Table.Column.number(title, key, 0);
+  }
+
+  /** What to buy in each shop, by its name; what is bought in none of the order's shops under {@code elsewhere}. */
+  Map<String, Table> buys() {
+    var rows = new LinkedHashMap<String, List<List<Object>>>();
+    for (var buy : expenses.bill().buys()) {
+      var part = buy.lot().part();
+      rows.computeIfAbsent(shop(buy.lot()), fresh -> new ArrayList<>())
+          .add(List.of(
+              part.id(),
+              part.name(),
+              part.sold().unit().name().toLowerCase(Locale.ROOT),
+              buy.units(),
+              buy.units() * part.sold().pieces(),
+              decimal(buy.cents())));
+    }
+    var columns = List.of(
+        Table.Column.text("part", "id"),
+        Table.Column.text("name", "name"),
+        Table.Column.text("sold as", "sold"),
+        figure("units", "units"),
+        figure("pieces", "pieces"),
+        figure(currency, "price (" + currency + ")"));
+    var tables = new LinkedHashMap<String, Table>();
     rows.forEach((shop, list) -> {
-      list.sort(Comparator.comparing(row -> String.valueOf(row.get("id"))));
-      var titles = List.copyOf(list.get(0).keySet());
-      lists.put(
-          "buy-" + shop + ".csv",
-          CsvText.of(
-              titles,
-              list.stream()
-                  .map(row -> titles.stream().<Object>map(row::get).toList())
-                  .toList()));
+      list.sort(Comparator.comparing(row -> String.valueOf(row.get(0))));
+      tables.put(shop, new Table(columns, list));
     });
+    return tables;
+  }
+
+  /** What the parts of each shop cost, and its postage. */
+  List<String> sums() {
+    var goods = new LinkedHashMap<String, Long>();
+    for (var buy : expenses.bill().buys()) {
+      goods.merge(shop(buy.lot()), buy.cents(), Long::sum);
+    }
+    var shops = plan.inputs().till().shops();
+    var said = new ArrayList<String>();
+    goods.forEach((shop, cents) -> {
+      var at = shops.indexOf(shop);
+      var postage = at < 0 ? 0 : expenses.bill().postage().get(at);
+      said.add("%s: %s %s%s."
+          .formatted(
+              shop,
+              currency,
+              decimal(cents),
+              postage == 0
+                  ? ""
+                  : " and %s postage, %s together"
+                      .formatted(decimal(postage), decimal(cents + postage))));
+    });
+    return said;
+  }
+
+  /** The same as files to buy from, by their names. */
+  public Map<String, String> lists() {
+    var lists = new LinkedHashMap<String, String>();
+    buys().forEach((shop, table) -> lists.put("buy-" + shop + ".csv", table.csv()));
     return lists;
   }
 

@@ -1,5 +1,5 @@
 /**
- * A planned order, as text, JSON and lists to buy from.
+ * A planned order, as text, JSON, page and lists to buy from.
  */
 @NullMarked
 package pappus.answers.order;

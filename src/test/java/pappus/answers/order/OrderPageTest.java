@@ -1,0 +1,172 @@
+package pappus.answers.order;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.math.BigDecimal;
+import java.math.BigInteger;
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import pappus.answers.result.Run;
+import pappus.order.SmallOrders;
+import pappus.order.plan.Plan;
+import pappus.order.plan.Planner;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+
+/** The page of an order against what {@code order.json} tells of the same. */
+@Tag("slow")
+class OrderPageTest {
+  private static final Pattern SECTION =
+      Pattern.compile("(?s)<section id=\"(.*?)\">(.*?)</section>");
+  private static final Pattern ROW =
+      Pattern.compile("(?s)<tr>\\s*<th scope=\"row\"[^>]*>(.*?)</th>(.*?)</tr>");
+  private static final Pattern CELL = Pattern.compile("<td[^>]*>(.*?)</td>");
+
+  @TempDir
+  private static Path folder;
+
+  private static Plan plan;
+  private static String page;
+  private static JsonNode json;
+  private static final Map<String, String> SECTIONS = new HashMap<>();
+
+  @BeforeAll
+  static void plansOnce() throws IOException {
+    var planner =
+        new Planner(SmallOrders.read(folder, SmallOrders.forTwo(folder)), 2_000, said -> {});
+    plan = planner.plan(planner.askers());
+    page = OrderPage.of(plan, new OrderReport(plan), "pappus 1");
+    json = JsonMapper.shared()
+        .readTree(
+            OrderJson.of(plan, new Run("pappus 1", 1, 2_000, List.of(), List.of(), List.of())));
+    SECTION.matcher(page).results().forEach(found -> SECTIONS.put(found.group(1), found.group(2)));
+  }
+
+  /** The cells of rows by what stands first in each, added up. */
+  private static Map<String, BigDecimal> sums(String html, int cell) {
+    var sums = new HashMap<String, BigDecimal>();
+    ROW.matcher(html).results().forEach(row -> {
+      var cells = CELL.matcher(row.group(2)).results().map(one -> one.group(1)).toList();
+      sums.merge(row.group(1), new BigDecimal(cells.get(cell)), BigDecimal::add);
+    });
+    return sums;
+  }
+
+  private static String section(String key) {
+    return Objects.requireNonNull(SECTIONS.get(key), key);
+  }
+
+  @Test
+  void hasEverySectionAndSaysWhatTheTextSays() {
+    assertThat(SECTIONS.keySet())
+        .containsExactlyInAnyOrder("good", "money", "builds", "bags", "box", "shared", "buy");
+    var text = new OrderReport(plan).text(10_000);
+    var first = text.lines().findFirst().orElseThrow();
+    assertThat(page)
+        .contains(
+            "<h1>fens: order</h1>",
+            first + "</p>",
+            "Three learners",
+            "Asked: 2 for one, 1 for two;");
+    Pattern.compile("<p>(.*?)</p>")
+        .matcher(section("good"))
+        .results()
+        .forEach(said -> assertThat(text).contains(said.group(1)));
+    assertThat(page).contains("aria-label=\"Cautions\"", "Computed by pappus 1");
+  }
+
+  /** What is bought of each part is in bags or in the box, and nothing else is. */
+  @Test
+  void whatIsBoughtIsInBagsOrInTheBox() {
+    var packed = new HashMap<String, BigDecimal>();
+    var bags = section("bags").split("<h3>");
+    var builds = json.get("groups")
+        .valueStream()
+        .flatMap(group -> group.get("builds").valueStream())
+        .toList();
+    assertThat(bags).hasSize(1 + builds.size());
+    for (var i = 0; i < builds.size(); i++) {
+      var build = builds.get(i);
+      assertThat(bags[i + 1]).startsWith(build.get("name").asString() + ": ");
+      var bag = sums(bags[i + 1], 2);
+      var told = new HashMap<String, BigDecimal>();
+      build
+          .get("bag")
+          .properties()
+          .forEach(each -> told.put(each.getKey(), each.getValue().decimalValue()));
+      assertThat(bag).isEqualTo(told);
+      var learners = build.get("learners").decimalValue();
+      bag.forEach((part, pieces) -> packed.merge(part, pieces.multiply(learners), BigDecimal::add));
+    }
+    var box = sums(section("box"), 3);
+    assertThat(box).isNotEmpty();
+    box.forEach((part, pieces) -> packed.merge(part, pieces, BigDecimal::add));
+    var bought = new HashMap<String, BigDecimal>();
+    json.get("buys")
+        .forEach(buy -> bought.merge(
+            buy.get("part").asString(), buy.get("pieces").decimalValue(), BigDecimal::add));
+    assertThat(sums(section("buy"), 3)).isEqualTo(bought);
+    // The camera that is there already.
+    bought.merge("newteye-14-feather", BigDecimal.ONE, BigDecimal::add);
+    assertThat(packed).isEqualTo(bought);
+  }
+
+  /** Spares are what is asked for: one motor and a unit of propellers for each kind in use. */
+  @Test
+  void boxHoldsWhatIsAskedFor() {
+    var spares = sums(section("box"), 1);
+    json.get("groups")
+        .forEach(group -> group.get("builds").forEach(build -> {
+          assertThat(spares.get(build.get("roles").get("motor").asString()))
+              .isEqualByComparingTo("1");
+          assertThat(spares.get(build.get("roles").get("propeller").asString())).isPositive();
+        }));
+  }
+
+  @Test
+  void moneyOfShopsWithPostageIsAllThatIsPaid() {
+    var paid = json.get("paid");
+    var goods = sums(section("buy"), 4).values().stream().reduce(BigDecimal.ZERO, BigDecimal::add);
+    var together = goods.movePointRight(2).longValueExact()
+        + paid.get("postageCents").asLong()
+        + paid.get("otherCents").asLong();
+    assertThat(together).isEqualTo(paid.get("cents").asLong());
+    assertThat(paid.get("postageCents").asLong()).isEqualTo(700);
+    assertThat(section("buy")).contains(" and 7.00 postage");
+    var spent = sums(section("money"), 0);
+    Map.of(
+            "what flies", "flyingCents",
+            "spares and begun units", "sparesCents",
+            "postage", "postageCents",
+            "together", "cents")
+        .forEach((what, field) -> assertThat(spent)
+            .containsEntry(
+                what, new BigDecimal(BigInteger.valueOf(paid.get(field).asLong()), 2)));
+  }
+
+  @Test
+  void whoSharesWhatNamesEachGroupWithItsPieces() {
+    var pieces = sums(section("shared"), 1);
+    var one = json.get("groups").get(0).get("builds").get(0).get("roles");
+    var two = json.get("groups").get(1).get("builds").get(0).get("roles");
+    one.properties().forEach(role -> {
+      if (two.has(role.getKey()) && two.get(role.getKey()).equals(role.getValue())) {
+        assertThat(pieces).containsKey(role.getValue().asString());
+      }
+    });
+    pieces
+        .keySet()
+        .forEach(part -> json.get("groups")
+            .forEach(group -> assertThat(group.get("builds").toString()).contains(part)));
+    assertThat(pieces).isNotEmpty();
+  }
+}
