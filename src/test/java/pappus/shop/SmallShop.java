@@ -8,17 +8,13 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
-import java.util.function.IntFunction;
 import java.util.stream.Stream;
 import pappus.assessment.Assessor;
 import pappus.assessment.Supply;
 import pappus.catalog.BuildText;
 import pappus.catalog.Catalog;
-import pappus.files.json.Altered;
 import pappus.part.Build;
 import pappus.part.Kind;
-import pappus.part.Motor;
 import pappus.part.Part;
 import pappus.part.Role;
 import pappus.scenario.Scenario;
@@ -114,16 +110,6 @@ public final class SmallShop {
         Files.writeString(folder.resolve(kind.fileName()), CatalogueText.write(kind, parts));
       }
     }
-  }
-
-  /** The few parts, and so many more motors like one of them, each with other values in some fields. */
-  public static Catalog withMotors(int number, IntFunction<Map<String, Object>> changes) {
-    var parts = new ArrayList<Part>(few().parts());
-    var motor = (Motor) few().part("spikerush-1303-3400").orElseThrow();
-    for (var i = 0; i < number; i++) {
-      parts.add(Altered.record(Motor.class, motor, changes.apply(i)));
-    }
-    return Catalog.of(parts);
   }
 
   /** A scenario as it stands in a file; the fields given are added to it, each with a comma before. */

@@ -3,6 +3,7 @@ package pappus.search.exact;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -49,9 +50,9 @@ class PicksTest {
       assertThat(picks.isProven()).isTrue();
       assertThat(picks.areBelieved())
           .isEqualTo(tried.onlyBelieved || tried.longest().isEmpty());
+      var givenUp = picks.givingUp().isEmpty() ? List.<Build>of() : tried.givenUp();
       assertThat(picks.givingUp())
-          .allSatisfy(
-              given -> assertThat(tried.givenUp()).contains(given.build().build()));
+          .allSatisfy(given -> assertThat(givenUp).contains(given.build().build()));
       picked += picks.picks().size() > 1 ? 1 : 0;
     }
     assertThat(picked).isGreaterThan(CATALOGUES / 8);
@@ -68,6 +69,7 @@ class PicksTest {
     private final Question question;
     private final List<Assessment> feasible;
     private final boolean onlyBelieved;
+    private final Map<Purpose, Optional<Assessment>> known = new HashMap<>();
 
     Tried(Question question, List<Assessment> feasible) {
       this.question = question;
@@ -76,8 +78,13 @@ class PicksTest {
           .isPresent();
     }
 
+    /** Each purpose is asked for several times, and every build is assessed for it. */
     private Optional<Assessment> best(Measure measure, long least, boolean onlyBelieved) {
-      var assessor = question.with(new Purpose(measure, least, onlyBelieved)).assessor();
+      return known.computeIfAbsent(new Purpose(measure, least, onlyBelieved), this::best);
+    }
+
+    private Optional<Assessment> best(Purpose purpose) {
+      var assessor = question.with(purpose).assessor();
       return feasible.stream()
           .map(build -> assessor.assess(build.build()))
           .filter(Assessment::isFeasible)
