@@ -3,7 +3,6 @@ package pappus.answers.order;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import pappus.order.Lot;
 import pappus.order.Ware;
 import pappus.order.plan.Plan;
 
@@ -28,8 +27,10 @@ record Scarcity(Ware ware, int units, double share) {
     var units = plan.ledger().units();
     for (var ware : plan.inputs().wares().all()) {
       var share = worth.get().piece().get(ware.index()) * ware.unit();
-      if (share >= LEAST && ware.stock() < Lot.NO_END) {
-        scarce.add(new Scarcity(ware, units[ware.index()], share));
+      var bought = units[ware.index()];
+      // The program's prices are not of this order alone: what is left over binds nobody.
+      if (share >= LEAST && bought >= ware.stock()) {
+        scarce.add(new Scarcity(ware, bought, share));
       }
     }
     scarce.sort(Comparator.comparingDouble(Scarcity::share)

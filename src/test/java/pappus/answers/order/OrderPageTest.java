@@ -84,6 +84,15 @@ class OrderPageTest {
     assertThat(page).contains("aria-label=\"Cautions\"", "Computed by pappus 1");
   }
 
+  /** The linear program may price what an order leaves over. */
+  @Test
+  void isShortOnlyOfWhatIsTakenToTheLast() {
+    var line = Pattern.compile("Short: \\S+, (\\d+) of (\\d+);");
+    assertThat(line.matcher(new OrderReport(plan).text(10_000)).results())
+        .allSatisfy(found -> assertThat(found.group(1)).isEqualTo(found.group(2)));
+    assertThat(plan.worth()).isPresent();
+  }
+
   /** What is bought of each part is in bags or in the box, and nothing else is. */
   @Test
   void whatIsBoughtIsInBagsOrInTheBox() {
