@@ -48,10 +48,6 @@ class ShippedScenariosTest {
   private static final double BELOW = 0.7;
   private static final double ABOVE = 1.4;
 
-  private static final int MOVES = 16_000;
-  /** How sure the way home is takes eighty flights of each set of main parts that is met. */
-  private static final int MOVES_OF_A_STAY = 4_000;
-
   static List<Path> scenarios() throws IOException {
     try (var files = Files.list(Path.of("scenarios"))) {
       return files.filter(Files::isRegularFile).sorted().toList();
@@ -70,8 +66,7 @@ class ShippedScenariosTest {
     var anew = supply.assessor(Parts.with(scenario, "aircraft", null));
     var question = Question.of(catalog, assessor);
     var incumbents = new Incumbents();
-    var moves = scenario.flight().stay().isPresent() ? MOVES_OF_A_STAY : MOVES;
-    var ending = new TimefoldSearch(question, moves).run(incumbents, done -> {});
+    var ending = new TimefoldSearch(question, 16_000).run(incumbents, done -> {});
     var ranker = new Ranker(question, incumbents);
     new LocalSearch(question, incumbents).improve(scenario.count(), () -> false);
 
