@@ -19,6 +19,7 @@ import pappus.assessment.Purpose.Measure;
 import pappus.change.Upgrades;
 import pappus.files.Shown;
 import pappus.ranking.Finder;
+import pappus.ranking.Lookup;
 import pappus.ranking.ParetoFront;
 import pappus.ranking.Ranking;
 import pappus.scenario.Flight;
@@ -83,7 +84,8 @@ final class RecommendCommand extends ScenarioCommand implements Callable<Integer
   private record Found(
       Ranking ranking,
       Optional<Upgrades> upgrades,
-      @Nullable ParetoFront front) {}
+      @Nullable ParetoFront front,
+      Lookup lookup) {}
 
   @Override
   public Integer call() {
@@ -107,10 +109,9 @@ final class RecommendCommand extends ScenarioCommand implements Callable<Integer
     var question = inputs.question();
     var found = finding(way, effort == null ? Finder.EFFORT : effort, Finder.MOVES, finder -> {
       var ranking = Pappus.recommend(inputs, wanted, finder);
-      return new Found(
-          ranking,
-          upgrades(question, ranking, finder),
-          page.isWanted() ? front(question, ranking, finder) : null);
+      var front = page.isWanted() ? front(question, ranking, finder) : null;
+      var lookup = front == null ? Lookup.NOTHING : lookup(question, front, finder);
+      return new Found(ranking, upgrades(question, ranking, finder), front, lookup);
     });
     return answer(inputs, wanted, found);
   }
@@ -144,11 +145,21 @@ final class RecommendCommand extends ScenarioCommand implements Callable<Integer
     return lines;
   }
 
+  private static long frontLooks(Question question) {
+    var style = question.assessor().scenario().flight().style();
+    return style == Flight.Style.HOVER ? FRONT_LOOKS : FRONT_LOOKS / DEARER_COURSE;
+  }
+
+  /** Where the first pick under lower limits is looked up: on the front itself where that is the best flight. */
+  private static Lookup lookup(Question question, ParetoFront front, Finder finder) {
+    return question.assessor().purpose().measure().isOfFlight()
+        ? new Lookup(front.builds(), front.isProof())
+        : finder.lookup(question, frontLooks(question));
+  }
+
   /** What is traded for what; where its search comes to nothing in time, among what the ranking has met. */
   private static ParetoFront front(Question question, Ranking ranking, Finder finder) {
-    var style = question.assessor().scenario().flight().style();
-    var looks = style == Flight.Style.HOVER ? FRONT_LOOKS : FRONT_LOOKS / DEARER_COURSE;
-    var front = finder.front(question, Measure.PLAN_WITH, FRONT_SHARE, looks);
+    var front = finder.front(question, Measure.PLAN_WITH, FRONT_SHARE, frontLooks(question));
     if (!front.builds().isEmpty()) {
       return front;
     }
@@ -166,7 +177,8 @@ final class RecommendCommand extends ScenarioCommand implements Callable<Integer
     var files = new TreeMap<>(Map.of("result.json", json));
     if (front != null) {
       files.put(
-          "report.html", new RankingPage(inputs.assessor(), Version.tool()).of(ranking, front));
+          "report.html",
+          new RankingPage(inputs.assessor(), Version.tool()).of(ranking, front, found.lookup()));
     }
     output(inputs.scenario()).write(files);
     var table = RankingTable.of(inputs.scenario(), ranking.candidates());

@@ -271,6 +271,28 @@ public final class Finder {
         builds, measure, share, new Proof(found.ending(), found.atMost(), found.nodes()));
   }
 
+  /**
+   * Where the best by what a question ranks by is looked up under lower caps and budgets, of builds that are believed; of
+   * all where none is.
+   *
+   * @param looks choices to look into at most
+   */
+  public Lookup lookup(Question question, long looks) {
+    if (way == Way.HEURISTIC) {
+      return Lookup.NOTHING;
+    }
+    var measure = question.assessor().purpose().measure();
+    var believed = trade(by(measure, question, true), 0, looks);
+    var found = believed.taken().isEmpty() && believed.ending() == Ending.PROVEN
+        ? trade(by(measure, question, false), 0, looks)
+        : believed;
+    return new Lookup(
+        found.taken().stream()
+            .map(build -> question.held(question.assessor().assess(build.build())))
+            .toList(),
+        found.ending() == Ending.PROVEN);
+  }
+
   /** Of what changes meet, without proof. */
   private ParetoFront met(Question question, Measure measure, double share) {
     var incumbents = new Incumbents();

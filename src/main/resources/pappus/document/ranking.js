@@ -40,14 +40,16 @@
   const doubted = build => build[DOUBTED] ? " ?" : "";
   const word = number => trade.picks.get(number) || (pageData.ranked.includes(number) ? "row " + (pageData.ranked.indexOf(number) + 1) : "");
 
-  // --- what the limits let in: the longest flight to plan with, believed if anything is; of equals the cheaper, then as
-  // they stand, which is the order of rankings ---------------------------------------------------------
-  const best = d3.sort(d3.range(builds.length), i => builds[i][DOUBTED], i => -builds[i][PLANNED], i => builds[i][CENTS]);
+  // --- what the limits let in, the best first: what the command would pick first, where that is no flight; else the longest
+  // to plan with, believed if anything is; of equals the cheaper, then as they stand, which is the order of rankings --------
+  const order = pageData.front && pageData.front.order;
+  const best = order || d3.sort(d3.range(builds.length), i => builds[i][DOUBTED], i => -builds[i][PLANNED], i => builds[i][CENTS]);
   function within() {
     const most = Math.round(limits.mass.value * 1000) - (pageData.front.strict ? 1 : 0);
     const cents = Math.round(limits.price.value * 100);
     return best.find(i => builds[i][NEEDED] <= most && builds[i][CENTS] <= cents) ?? null;
   }
+  const none = order ? "No build keeps both" : "No build of the front keeps both";
   const isMoved = () => hasLimits && Object.values(limits).some(input => input.value !== input.max);
   const limited = () => "At most " + pageData.currency + " " + limits.price.value + " and "
     + (pageData.front.strict ? "below " : "at most ") + limits.mass.value + " g";
@@ -57,7 +59,14 @@
     if (limits.mass.value === limits.mass.max) said.push("The mass cap is the scenario's own: heavier builds were not looked for.");
     if (limits.price.value === limits.price.max) said.push(front.hasBudget
       ? "The budget is the scenario's own: dearer builds were not looked for."
-      : "No budget was asked for: nothing on the front costs more.");
+      : "No budget was asked for: nothing here costs more.");
+    if (order) {
+      // Builds come in their order: whatever is missing comes after those that are here.
+      if (best === null) said.push(front.isWhole
+        ? "Proven: nothing that is believed keeps both; whether anything too good to be true does was not looked for."
+        : "Not all was looked into: whether any keeps both is not known.");
+      return said;
+    }
     if (best !== null && !(builds[best][PLANNED] >= front.downToFigure))
       said.push("The front is " + front.downTo + ": something better within these limits may have been missed.");
     if (best === null) said.push("The front is " + front.downTo + ": whether anything that flies less, or is too good to be true, keeps both was not looked for.");
@@ -97,7 +106,7 @@
     panel.replaceChildren();
     panel.dataset.build = state.pinned === null ? "" : typed(builds[state.pinned]);
     if (state.pinned === null) {
-      panel.append(element("p", state.none ? "No build of the front keeps both." : "Nothing yet: tap a mark, a row, or move the slider."));
+      panel.append(element("p", state.none ? none + "." : hasLimits ? "Nothing yet: tap a mark, a row, or move the slider." : "Nothing yet: tap a mark or a row."));
     } else {
       const build = builds[state.pinned], known = word(state.pinned), isChosen = state.pinned === pageData.chosen;
       panel.append(element("p", names(build).join(", ") + doubted(build), {class: "named"}));
@@ -127,13 +136,13 @@
   const status = document.getElementById("status");
   function showStatus() {
     if (state.none) {
-      status.textContent = limited() + ": no build of the front keeps both.";
+      status.textContent = limited() + ": " + none.toLowerCase() + ".";
     } else if (state.pinned === null) {
       status.textContent = "Shaded: how sure the " + first + " is. Tap a mark.";
     } else {
       const build = builds[state.pinned];
       const others = names(build).filter(name => !names(chosen).includes(name));
-      status.textContent = (state.looked ? limited() + ", the " + (isFar ? "farthest" : "longest") + ": " : "") + (state.pinned === pageData.chosen
+      status.textContent = (state.looked ? limited() + ", " + pageData.front.best + ": " : "") + (state.pinned === pageData.chosen
         ? "the " + first + " itself." : [lost(build), cost(build), weight(build)].join(", ")
         + ": " + (others.length ? others : ["the same main parts"]).join(", ") + doubted(build) + ".");
     }

@@ -353,65 +353,62 @@ final class ReportInBrowserTest {
     }
   }
 
-  /** Other scenarios: another rule of mass, a goal that is no flight; the pick for the longest flight is that of the command. */
+  /** Other scenarios: another rule of mass, and goals that are no flight. */
   @ParameterizedTest
   @CsvSource({
-    "club-evening, 131, 179",
-    "club-evening, 126, 180",
-    "withy-loan, 210, 219",
-    "withy-loan, 203, 190"
+    "club-evening, endurance, 131, 179",
+    "club-evening, endurance, 126, 180",
+    "withy-loan, price, 250, 250",
+    "withy-loan, price, 203, 190",
+    "withy-loan, price, 190, 250",
+    "withy-loan, price, 160, 214",
+    "withy-loan, mass, 250, 250",
+    "withy-loan, mass, 210, 219",
+    "withy-loan, mass, 203, 190",
+    "withy-loan, mass, 230, 178",
+    "withy-loan, thrust, 250, 220",
+    "withy-loan, thrust, 190, 235"
   })
-  void slidersOfOtherScenariosGiveTheCommandsLongest(String name, double grams, double euros)
-      throws IOException {
-    var page = folder.resolve(name);
+  void slidersOfOtherScenariosGiveTheFirstPickOfTheCommand(
+      String name, String goal, double grams, double euros) throws IOException {
+    var scenario = List.of("recommend", "scenarios/" + name + ".json", "--quiet", "--set");
+    var page = folder.resolve(name + "-" + goal);
     if (!Files.exists(page)) {
-      assertThat(CommandRun.of(
-                  "recommend",
-                  "scenarios/" + name + ".json",
-                  "--report",
-                  "--quiet",
-                  "--out",
-                  page.toString())
+      assertThat(run(scenario, "goal=" + goal, "--report", "--out", page.toString())
               .exitCode())
           .isZero();
       Browser.isLight(page.resolve("report.html"));
     }
-    try (var other = Browser.on(page.resolve("report.html"))) {
-      other.slide("#limit-mass", grams);
-      other.slide("#limit-price", euros);
-      var set = List.of("massCap.grams=" + grams, "budget.amount=" + euros);
-
-      assertThat(other.one("#beside").getDomAttribute("data-build"))
-          .isNotEmpty()
-          .isEqualTo(longest("scenarios/" + name + ".json", set));
-    }
-  }
-
-  /** The pick for the longest flight of the command; else its first. */
-  private static String longest(String scenario, List<String> set) {
-    var picks = CommandRun.of(
-            "recommend",
+    var picked = run(
             scenario,
+            "goal=" + goal,
             "--set",
-            set.get(0),
+            "massCap.grams=" + grams,
             "--set",
-            set.get(1),
+            "budget.amount=" + euros,
             "--count",
             "1",
             "--format",
             "json",
-            "--quiet",
             "--out",
             folder.resolve("other").toString())
         .json()
-        .path("picks");
-    return picks
-        .valueStream()
-        .filter(pick -> pick.path("pick").asString("").equals("longest"))
-        .findFirst()
-        .orElse(picks.path(0))
-        .path("build")
-        .asString("");
+        .path("picks")
+        .path(0);
+    try (var other = Browser.on(page.resolve("report.html"))) {
+      other.slide("#limit-mass", grams);
+      other.slide("#limit-price", euros);
+
+      assertThat(other.one("#beside").getDomAttribute("data-build"))
+          .isNotEmpty()
+          .isEqualTo(picked.path("build").asString(""));
+      assertThat(other.one("#status").getText())
+          .contains("the " + picked.path("pick").asString());
+    }
+  }
+
+  private static CommandRun run(List<String> command, String... more) {
+    return CommandRun.of(Stream.concat(command.stream(), Stream.of(more)).toList());
   }
 
   /** The slider's thumb is where the limit is drawn, and it says what it stands at. */

@@ -14,6 +14,7 @@ import pappus.catalog.Catalog;
 import pappus.ranking.Finder.Way;
 import pappus.search.Ending;
 import pappus.search.Enumeration;
+import pappus.search.Incumbents;
 import pappus.search.Question;
 import pappus.shop.SmallShop;
 
@@ -73,6 +74,47 @@ class FinderTest {
     assertThat(other.builds().stream().map(Assessment::build))
         .containsExactlyElementsOf(
             byFlight.builds().stream().map(Assessment::build).toList());
+  }
+
+  /** The first that keeps lower limits is the best of all that keep them. */
+  @ParameterizedTest
+  @ValueSource(strings = {"price", "mass", "thrust"})
+  void looksUpWhatIsBestUnderLowerLimits(String goal) {
+    var question = question(", \"leastMinutes\": 20, \"goal\": \"" + goal + "\"");
+    var all = Enumeration.feasible(question).stream()
+        .filter(build -> !build.isBeyondBelief())
+        .sorted(Incumbents.BEST_FIRST)
+        .toList();
+
+    var lookup = finder(Way.AUTO).lookup(question, Finder.EFFORT);
+    var few = finder(Way.AUTO).lookup(question, 60);
+
+    assertThat(lookup.isWhole()).isTrue();
+    assertThat(few.isWhole()).isFalse();
+    assertThat(names(lookup)).hasSizeGreaterThan(1);
+    assertThat(names(lookup).subList(0, few.builds().size())).isEqualTo(names(few));
+    for (var mass : all) {
+      for (var price : lookup.builds()) {
+        assertThat(within(lookup.builds(), mass, price, question))
+            .isEqualTo(within(all, mass, price, question));
+      }
+    }
+    assertThat(finder(Way.HEURISTIC).lookup(question, Finder.EFFORT)).isEqualTo(Lookup.NOTHING);
+  }
+
+  private static List<String> names(Lookup lookup) {
+    return lookup.builds().stream().map(build -> build.build().toString()).toList();
+  }
+
+  /** The first that needs no more mass than one and costs no more than another. */
+  private static Optional<String> within(
+      List<Assessment> builds, Assessment mass, Assessment price, Question question) {
+    var deviations = question.assessor().deviations();
+    var most = mass.mass().neededMilligrams(deviations);
+    return told(builds.stream()
+        .filter(build -> build.mass().neededMilligrams(deviations) <= most
+            && build.cost().cents() <= price.cost().cents())
+        .findFirst());
   }
 
   @Test

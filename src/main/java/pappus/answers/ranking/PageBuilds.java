@@ -31,15 +31,17 @@ final class PageBuilds {
 
   /**
    * @param front of it what the page shows, the longest or farthest to plan with first
+   * @param found what its sliders find
    * @param deviations of mass kept below the cap
    */
-  PageBuilds(Ranking ranking, List<Assessment> front, double deviations) {
+  PageBuilds(Ranking ranking, List<Assessment> front, List<Assessment> found, double deviations) {
     this.deviations = deviations;
     front.forEach(this::add);
     this.onFront = builds.size();
     ranking.picks().picks().forEach(pick -> add(pick.build()));
     ranking.picks().givingUp().stream().map(Picks.GivenUp::build).forEach(this::add);
     ranking.candidates().stream().map(Candidate::assessment).forEach(this::add);
+    found.forEach(this::add);
   }
 
   private void add(Assessment build) {

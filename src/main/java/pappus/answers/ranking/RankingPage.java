@@ -20,6 +20,7 @@ import pappus.document.Pages;
 import pappus.document.Shell;
 import pappus.document.Spoken;
 import pappus.doubt.Band;
+import pappus.ranking.Lookup;
 import pappus.ranking.ParetoFront;
 import pappus.ranking.Pick;
 import pappus.ranking.Ranking;
@@ -48,8 +49,9 @@ public final class RankingPage {
    * The page.
    *
    * @param front what is traded for what in the same scenario
+   * @param lookup what is best under lower limits; where nothing can be looked up, the page has no sliders
    */
-  public String of(Ranking ranking, ParetoFront front) {
+  public String of(Ranking ranking, ParetoFront front, Lookup lookup) {
     var content = new LinkedHashMap<String, Object>();
     content.put("heading", Heading.of(scenario));
     content.put("standing", Standing.text(ranking, scenario));
@@ -60,11 +62,10 @@ public final class RankingPage {
       content.put("cautions", List.of(Cautions.brief()));
       return Pages.of("nothing", content);
     }
-    var sliders = front.builds().isEmpty()
-        ? Optional.<Sliders>empty()
-        : Optional.of(new Sliders(scenario, front, assessor.deviations()));
-    var builds = new PageBuilds(
-        ranking, sliders.map(Sliders::shown).orElse(List.of()), assessor.deviations());
+    var limits = new Sliders(scenario, front, lookup, assessor.deviations());
+    var sliders = limits.areThere() ? Optional.of(limits) : Optional.<Sliders>empty();
+    var found = sliders.map(Sliders::found).orElse(List.of());
+    var builds = new PageBuilds(ranking, limits.shown(found), found, assessor.deviations());
     var chosen = chosen(ranking);
     var first =
         new FirstScreens(assessor, ranking, builds).of(chosen.build, chosen.band, chosen.anchor);
@@ -76,7 +77,7 @@ public final class RankingPage {
         Shell.drawing(
             scenario.name() + ": ranking",
             charts,
-            data(ranking, builds, first, chosen, sliders, views),
+            data(ranking, builds, first, chosen, sliders, found, views),
             "trade.js",
             "builds.js",
             "ranking.js"));
@@ -107,6 +108,7 @@ public final class RankingPage {
       FirstScreen first,
       Chosen chosen,
       Optional<Sliders> sliders,
+      List<Assessment> found,
       List<CandidateView> views) {
     var data = new LinkedHashMap<String, Object>(builds.content());
     data.put("unit", new Figures(scenario.isForRange()).unit());
@@ -135,7 +137,13 @@ public final class RankingPage {
     var anchors = new ArrayList<Object>();
     views.forEach(view -> anchors.add(List.of(view.number(), view.anchor())));
     data.put("anchors", anchors);
-    sliders.ifPresent(found -> data.put("front", found.content()));
+    sliders.ifPresent(there -> {
+      var limits = new LinkedHashMap<String, Object>(there.content());
+      if (!there.isOfFlight()) {
+        limits.put("order", found.stream().map(builds::number).toList());
+      }
+      data.put("front", limits);
+    });
     data.put("compare", compared(views, builds));
     data.put("details", Details.of(views));
     return data;

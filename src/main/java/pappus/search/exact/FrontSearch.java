@@ -27,13 +27,21 @@ public final class FrontSearch {
    * What was found.
    *
    * @param builds longest flight first
+   * @param taken in their order, each lighter or cheaper than all before: also what another makes of no use that is as
+   *     good and comes after it
    * @param ending {@link Ending#PROVEN} if none is missing of those that reach what was asked for
    * @param atMost what no build that is missing surpasses; empty if none is missing at all
    * @param nodes that were branched
    */
-  public record Found(List<Assessment> builds, Ending ending, OptionalLong atMost, long nodes) {
+  public record Found(
+      List<Assessment> builds,
+      List<Assessment> taken,
+      Ending ending,
+      OptionalLong atMost,
+      long nodes) {
     public Found {
       builds = List.copyOf(builds);
+      taken = List.copyOf(taken);
     }
   }
 
@@ -90,7 +98,7 @@ public final class FrontSearch {
 
   private Found run(double share, long from, long effort, LongConsumer progress) {
     if (!prepared.isComplete()) {
-      return new Found(List.of(), Ending.PROVEN, OptionalLong.empty(), 0);
+      return new Found(List.of(), List.of(), Ending.PROVEN, OptionalLong.empty(), 0);
     }
     var front = new Front(weighs);
     var branching =
@@ -99,7 +107,7 @@ public final class FrontSearch {
       var points = new Points(front, share, from, progress);
       var stream = new BestFirst(branching, branching.all(), workers.atOnce(AT_ONCE), BATCH);
       var ending = stream.run(points, effort, () -> stopped);
-      return new Found(points.whole(), ending, stream.left(), stream.nodes());
+      return new Found(points.whole(), points.taken, ending, stream.left(), stream.nodes());
     }
   }
 
