@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.function.DoubleSupplier;
+import java.util.function.Supplier;
 import pappus.physics.battery.Delivery;
 import pappus.physics.battery.Pack;
 import pappus.physics.flight.Aircraft;
@@ -110,7 +112,7 @@ final class CoursePlanner {
       double planWith) {
     var forward = new ForwardFlight(aircraft, hover);
     var topSpeed = forward.topSpeedMPerS(full);
-    var stretches = stretches(forward, Optional.of(new Top(full, topSpeed)));
+    var stretches = stretches(forward, Optional.of(new Top(full, () -> topSpeed)));
     var way = way(stretches, pack, rule, continuous, planWith);
     var mostMotorA = hover.steady().point().currentA();
     var mostBusA = mostBusA(hover.steady(), pack);
@@ -134,8 +136,39 @@ final class CoursePlanner {
             mostBusA));
   }
 
-  /** As far as the speeds over ground may go. */
-  private record Top(FullThrottle full, double speedMPerS) {}
+  /** As far as the speeds over ground may go; the speed is asked for where full throttle does not do for the best one. */
+  private record Top(FullThrottle full, DoubleSupplier speedMPerS) {}
+
+  /**
+   * Seconds, or metres over ground where the goal is range, of what {@link #fly} flies; of a course with a stay those of
+   * the stay.
+   *
+   * @param full asked for where an aircraft chooses its speeds
+   */
+  double figure(
+      Aircraft aircraft,
+      Hover hover,
+      Supplier<FullThrottle> full,
+      Pack pack,
+      LandingRule rule,
+      Limits continuous,
+      double planWith) {
+    var forward = new ForwardFlight(aircraft, hover);
+    var top = Optional.<Top>empty();
+    if (choosesSpeeds()) {
+      var most = full.get();
+      top = Optional.of(new Top(most, () -> forward.topSpeedMPerS(most)));
+    }
+    return figure(way(stretches(forward, top), pack, rule, continuous, planWith));
+  }
+
+  private double figure(Way way) {
+    if (stay.isPresent()) {
+      var stayed = way.stretches().get(stay.getAsInt());
+      return goal == Goal.RANGE ? stayed.metres() : stayed.seconds();
+    }
+    return goal == Goal.RANGE ? way.metres() : way.endurance().seconds();
+  }
 
   private List<Stretch> stretches(ForwardFlight forward, Optional<Top> top) {
     return plan.stream().map(planned -> stretch(planned, forward, top)).toList();
@@ -167,12 +200,7 @@ final class CoursePlanner {
         return Double.POSITIVE_INFINITY;
       }
     }
-    var way = way(stretches, pack, rule, continuous, planWith);
-    if (stay.isPresent()) {
-      var stayed = way.stretches().get(stay.getAsInt());
-      return goal == Goal.RANGE ? stayed.metres() : stayed.seconds();
-    }
-    return goal == Goal.RANGE ? way.metres() : way.endurance().seconds();
+    return figure(way(stretches, pack, rule, continuous, planWith));
   }
 
   /** Whether a flight is a hover, or one steady flight whose figure depends on its current alone. */
@@ -305,12 +333,12 @@ final class CoursePlanner {
   /** Best range, or as fast as it can where that is slower. */
   private static Cruise best(PlannedStretch planned, ForwardFlight forward, Optional<Top> top) {
     var best = best(planned, forward);
+    if (top.isEmpty() || forward.reaches(best.airspeedMPerS(), top.get().full(), 1)) {
+      return best;
+    }
+    var fastest = top.get().speedMPerS().getAsDouble();
     // What cannot even hover has no speed of its own: the limit on the top speed says so.
-    return top.isEmpty()
-            || top.get().speedMPerS() <= 0
-            || forward.reaches(best.airspeedMPerS(), top.get().full(), 1)
-        ? best
-        : forward.at(top.get().speedMPerS());
+    return fastest > 0 ? forward.at(fastest) : best;
   }
 
   private static Cruise best(PlannedStretch planned, ForwardFlight forward) {

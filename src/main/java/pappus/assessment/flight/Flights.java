@@ -1,8 +1,10 @@
 package pappus.assessment.flight;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.ToDoubleFunction;
 import pappus.evidence.Evidence;
 import pappus.evidence.Weighing;
@@ -29,12 +31,14 @@ public final class Flights {
   private final FlightModels models;
   private final CoursePlanner courses;
   private final ToDoubleFunction<Build> planWith;
+  private final Map<String, Air> airs;
 
   public Flights(Scenario scenario, Weighing weighing, double powerFactor, Evidence evidence) {
     this.scenario = scenario;
     this.models = new FlightModels(scenario, weighing, powerFactor, evidence);
     this.courses = new CoursePlanner(scenario);
     this.planWith = main -> 1;
+    this.airs = new ConcurrentHashMap<>();
   }
 
   private Flights(Flights like, CoursePlanner courses, ToDoubleFunction<Build> planWith) {
@@ -42,6 +46,7 @@ public final class Flights {
     this.models = like.models;
     this.courses = courses;
     this.planWith = planWith;
+    this.airs = like.airs;
   }
 
   /**
@@ -103,9 +108,27 @@ public final class Flights {
   /** What the same reach, s or m, which costs less than all of their flight. */
   public double figure(
       Build main, OptionalDouble loss, double grams, double watts, Factors factors) {
-    return courses.hovers()
-        ? hovered(main, aircraft(main, loss, grams, factors, rest(watts)), factors)
-        : fly(main, loss, grams, watts, factors).figure();
+    var aircraft = aircraft(main, loss, grams, factors, rest(watts));
+    if (courses.hovers()) {
+      return hovered(main, aircraft, factors);
+    }
+    var battery = main.battery().orElseThrow();
+    var steadily = models.steadily(aircraft, main);
+    var hover = courses.hover(steadily, factors.wind());
+    var pack = models.pack(main, factors).warmedBy(hover.steady().load());
+    return courses.figure(
+        steadily,
+        hover,
+        () -> FullThrottle.of(
+            aircraft,
+            pack,
+            thrustCharge(pack),
+            models.floorVolts(battery),
+            Ratings.burst(main, models.figures(battery))),
+        pack,
+        models.landing(battery),
+        Limits.NONE,
+        planWith.applyAsDouble(main));
   }
 
   /**
@@ -209,9 +232,18 @@ public final class Flights {
   }
 
   /** What a frame does to the air about an aircraft. */
+  @SuppressWarnings("ReferenceEquality") // to compare all of a frame takes longer than its air
   public FrameAir air(Frame frame) {
-    return FrameAir.of(frame, scenario.flight());
+    var latest = airs.get(frame.id());
+    if (latest == null || latest.frame != frame) {
+      latest = new Air(frame, FrameAir.of(frame, scenario.flight()));
+      airs.put(frame.id(), latest);
+    }
+    return latest.air;
   }
+
+  /** A frame that can be ordered in several ways is several frames of one id. */
+  private record Air(Frame frame, FrameAir air) {}
 
   /** An assessed flight in curves. */
   public FlightCurves curves(Fitting fitting, double grams, FlightEstimate flown) {

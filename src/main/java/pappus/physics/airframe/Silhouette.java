@@ -18,6 +18,9 @@ public record Silhouette(double front, double arms, double length, double width)
   /** A five-inch quad of 235 g tilts by 9 to 16° where it flies farthest, with drag areas of .004 to .013 m². */
   private static final double TILT = StrictMath.toRadians(12);
 
+  private static final double FROM_FRONT = StrictMath.cos(TILT);
+  private static final double FROM_ABOVE = StrictMath.sin(TILT);
+
   private static final double SQUARE_MILLIMETRES = 1e6;
 
   /**
@@ -74,7 +77,7 @@ public record Silhouette(double front, double arms, double length, double width)
     var covered = Math.min(length, packLength) * Math.min(width, packWidth);
     var fromAbove = arms + length * width + packLength * packWidth - covered;
     return DRAG_COEFFICIENT
-        * (fromFront * StrictMath.cos(TILT) + fromAbove * StrictMath.sin(TILT))
+        * (fromFront * FROM_FRONT + fromAbove * FROM_ABOVE)
         / SQUARE_MILLIMETRES;
   }
 }

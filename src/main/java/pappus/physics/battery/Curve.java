@@ -1,5 +1,6 @@
 package pappus.physics.battery;
 
+import java.util.Arrays;
 import pappus.quantity.Require;
 
 /** A quantity against state of charge, 0 empty to 1 full, linear between its knots. Immutable. */
@@ -48,6 +49,22 @@ public final class Curve {
   /** The states of charge of the knots, rising from 0 to 1. */
   public double[] charges() {
     return charges.clone();
+  }
+
+  /** Those of this curve and another, each once. */
+  double[] chargesWith(Curve other) {
+    var both = new double[charges.length + other.charges.length];
+    var count = 0;
+    var theirs = 0;
+    for (var charge : charges) {
+      for (; other.charges[theirs] < charge; theirs++) {
+        both[count++] = other.charges[theirs];
+      }
+      both[count++] = charge;
+      // Both end at 1.
+      theirs += other.charges[theirs] == charge && charge < 1 ? 1 : 0;
+    }
+    return Arrays.copyOf(both, count);
   }
 
   /** The value at a state of charge from 0 to 1. */

@@ -1,6 +1,5 @@
 package pappus.physics.battery;
 
-import java.util.stream.DoubleStream;
 import pappus.quantity.Require;
 
 /**
@@ -33,17 +32,13 @@ public final class Pack {
     this.slowOhm = series * cell.slowOhm();
     this.warmth = 1;
     this.warming = cell.warming();
-    this.charges = DoubleStream.concat(
-            DoubleStream.of(cell.openCircuitVolts().charges()),
-            DoubleStream.of(cell.resistanceOhm().charges()))
-        .sorted()
-        .distinct()
-        .toArray();
-    this.openVolts = DoubleStream.of(charges)
-        .map(z -> series * cell.openCircuitVolts().at(z))
-        .toArray();
-    this.cellOhms =
-        DoubleStream.of(charges).map(z -> series * cell.resistanceOhm().at(z)).toArray();
+    this.charges = cell.openCircuitVolts().chargesWith(cell.resistanceOhm());
+    this.openVolts = new double[charges.length];
+    this.cellOhms = new double[charges.length];
+    for (var knot = 0; knot < charges.length; knot++) {
+      openVolts[knot] = series * cell.openCircuitVolts().at(charges[knot]);
+      cellOhms[knot] = series * cell.resistanceOhm().at(charges[knot]);
+    }
   }
 
   private Pack(Pack pack, double wiringOhm, double warmth) {

@@ -8,6 +8,7 @@ import pappus.quantity.Require;
  */
 public final class Timeline {
   private final Run run;
+  private final Discharge discharge;
 
   /** States of charge, falling: the start, every knot that is passed, the end. */
   private final double[] charges;
@@ -15,8 +16,9 @@ public final class Timeline {
   /** Since the start, s. Row: state of charge. */
   private final double[] seconds;
 
-  private Timeline(Run run, double[] charges, double[] seconds) {
+  private Timeline(Run run, Discharge discharge, double[] charges, double[] seconds) {
     this.run = run;
+    this.discharge = discharge;
     this.charges = charges;
     this.seconds = seconds;
   }
@@ -29,13 +31,18 @@ public final class Timeline {
     var seconds = new double[charges.length];
     var count = new int[] {0};
     charges[0] = fromCharge;
-    run.from(fromCharge, (charge, since) -> {
+    var discharge = run.from(fromCharge, (charge, since) -> {
       count[0]++;
       charges[count[0]] = charge;
       seconds[count[0]] = since;
     });
     return new Timeline(
-        run, Arrays.copyOf(charges, count[0] + 1), Arrays.copyOf(seconds, count[0] + 1));
+        run, discharge, Arrays.copyOf(charges, count[0] + 1), Arrays.copyOf(seconds, count[0] + 1));
+  }
+
+  /** The whole of it. */
+  public Discharge discharge() {
+    return discharge;
   }
 
   /** From the start to a state of charge on the way, s; to the end for one beyond it. */

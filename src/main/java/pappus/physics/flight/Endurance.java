@@ -33,30 +33,50 @@ public record Endurance(double seconds, Ending ending, Discharge discharge) {
       Limits continuous,
       double fromCharge,
       double longestSeconds) {
-    var motorA = flight.point().currentA();
-    if (motorA > continuous.eachMotorA()) {
-      return none(
-          motorA > continuous.motorA() ? Ending.MOTOR_CURRENT : Ending.CONTROLLER_CURRENT,
-          fromCharge);
+    var course = Course.of(flight, pack, rule, continuous);
+    return course.refusal.isPresent()
+        ? none(course.refusal.get(), fromCharge)
+        : course.flown(
+            Discharge.of(pack, flight.load(), course.until(rule, longestSeconds), fromCharge));
+  }
+
+  /**
+   * What a flight meets on its way.
+   *
+   * @param refusal why there is no flight; empty if there is one
+   * @param leastVolts of the pack, at which it ends
+   * @param reason what those volts are
+   */
+  private record Course(Optional<Ending> refusal, double leastVolts, Ending reason) {
+    static Course of(SteadyFlight flight, Pack pack, LandingRule rule, Limits continuous) {
+      var motorA = flight.point().currentA();
+      var leastVolts = Endurance.leastVolts(flight, pack, rule, continuous);
+      var reason = Endurance.reason(
+          continuous,
+          leastVolts,
+          rule.voltsPerCell() * pack.series(),
+          flight.point().volts());
+      if (motorA > continuous.eachMotorA()) {
+        reason = motorA > continuous.motorA() ? Ending.MOTOR_CURRENT : Ending.CONTROLLER_CURRENT;
+      } else if (leastVolts < Double.POSITIVE_INFINITY) {
+        return new Course(Optional.empty(), leastVolts, reason);
+      }
+      return new Course(Optional.of(reason), leastVolts, reason);
     }
-    var leastVolts = leastVolts(flight, pack, rule, continuous);
-    var reason = reason(
-        continuous,
-        leastVolts,
-        rule.voltsPerCell() * pack.series(),
-        flight.point().volts());
-    if (leastVolts == Double.POSITIVE_INFINITY) {
-      return none(reason, fromCharge);
+
+    Until until(LandingRule rule, double longestSeconds) {
+      return new Until(rule.reserve(), leastVolts, longestSeconds);
     }
-    var discharge = Discharge.of(
-        pack, flight.load(), new Until(rule.reserve(), leastVolts, longestSeconds), fromCharge);
-    var ending = switch (discharge.ending()) {
-      case RESERVE -> Ending.RESERVE;
-      case LEAST_VOLTS -> reason;
-      case UNDELIVERABLE -> Ending.UNDELIVERABLE;
-      case TIME -> Ending.TIME;
-    };
-    return new Endurance(discharge.seconds(), ending, discharge);
+
+    Endurance flown(Discharge discharge) {
+      var ending = switch (discharge.ending()) {
+        case RESERVE -> Ending.RESERVE;
+        case LEAST_VOLTS -> reason;
+        case UNDELIVERABLE -> Ending.UNDELIVERABLE;
+        case TIME -> Ending.TIME;
+      };
+      return new Endurance(discharge.seconds(), ending, discharge);
+    }
   }
 
   /** Landing, full duty and a current limit each fix the volts at which they are met: the highest ends it. */
@@ -68,18 +88,33 @@ public record Endurance(double seconds, Ending ending, Discharge discharge) {
         busA == Double.POSITIVE_INFINITY ? 0 : flight.load().voltsAtCurrent(busA));
   }
 
-  /** When the same is where, from a state of charge on; empty if there is no flight. */
-  static Optional<Timeline> timeline(
-      SteadyFlight flight, Pack pack, LandingRule rule, Limits continuous, double fromCharge) {
-    var leastVolts = leastVolts(flight, pack, rule, continuous);
-    return leastVolts == Double.POSITIVE_INFINITY
-            || flight.point().currentA() > continuous.eachMotorA()
-        ? Optional.empty()
-        : Optional.of(Timeline.of(
-            pack,
-            flight.load(),
-            new Until(rule.reserve(), leastVolts, Double.POSITIVE_INFINITY),
-            fromCharge));
+  /**
+   * A flight and when it is where.
+   *
+   * @param line empty if there is no flight
+   */
+  record Timed(Endurance endurance, Optional<Timeline> line) {
+
+    /** From take-off until something ends the flight. */
+    static Timed of(SteadyFlight flight, Pack pack, LandingRule rule, Limits continuous) {
+      var course = Course.of(flight, pack, rule, continuous);
+      if (course.refusal.isPresent()) {
+        return new Timed(none(course.refusal.get(), pack.startCharge()), Optional.empty());
+      }
+      var line = Timeline.of(
+          pack, flight.load(), course.until(rule, Double.POSITIVE_INFINITY), pack.startCharge());
+      return new Timed(course.flown(line.discharge()), Optional.of(line));
+    }
+
+    /** From take-off to a state of charge on the way, s; 0 if there is no flight. */
+    double secondsTo(double charge) {
+      return line.map(known -> known.secondsTo(charge)).orElse(0.0);
+    }
+
+    /** From a state of charge on the way to the end, s; 0 if there is no flight. */
+    double secondsFrom(double charge) {
+      return line.map(known -> known.secondsFrom(charge)).orElse(0.0);
+    }
   }
 
   /** Mean power from the battery, W; 0 if there is no flight. */

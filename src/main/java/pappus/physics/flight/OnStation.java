@@ -101,7 +101,8 @@ public record OnStation(
       var endingTurn = OptionalInt.empty();
       for (var i = turns.size() - 1; i > stay; i--) {
         var flight = turns.get(i).flight();
-        var alone = Endurance.of(flight, pack, rule, continuous);
+        var timed = Endurance.Timed.of(flight, pack, rule, continuous);
+        var alone = timed.endurance();
         var own = alone.discharge().endCharge();
         if (own > needed) {
           needed = own;
@@ -109,15 +110,14 @@ public record OnStation(
           endingTurn = ending == Ending.RESERVE ? OptionalInt.empty() : OptionalInt.of(i);
         }
         var seconds = turns.get(i).seconds() / planWith;
-        var line = Endurance.timeline(flight, pack, rule, continuous, pack.startCharge());
         var last = needed;
-        var most = line.map(known -> known.secondsTo(last)).orElse(0.0);
+        var most = timed.secondsTo(last);
         if (most < seconds) {
           return new Kept(OptionalDouble.empty(), ending, endingTurn);
         }
         var left = most - seconds;
         needed = Root.ofFalling(
-            charge -> line.orElseThrow().secondsTo(charge) - left,
+            charge -> timed.secondsTo(charge) - left,
             last,
             pack.startCharge(),
             0.5 * (last + pack.startCharge()));

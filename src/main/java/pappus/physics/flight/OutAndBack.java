@@ -35,8 +35,8 @@ public record OutAndBack(
   /** From take-off to landing where it took off. */
   public static OutAndBack of(Way out, Way back, Pack pack, LandingRule rule, Limits continuous) {
     var start = pack.startCharge();
-    var farthest =
-        Endurance.of(out.flight, pack, rule, continuous, start, Double.POSITIVE_INFINITY);
+    var outTimed = Endurance.Timed.of(out.flight, pack, rule, continuous);
+    var farthest = outTimed.endurance();
     if (farthest.seconds() == 0) {
       return new OutAndBack(farthest, 0, 0, 0, true);
     }
@@ -47,13 +47,10 @@ public record OutAndBack(
     }
     // The later it turns, the farther it is out and the less is left for home: one point suits
     // both.
-    var outLine = Endurance.timeline(out.flight, pack, rule, continuous, start);
-    var backLine = Endurance.timeline(back.flight, pack, rule, continuous, start);
+    var backTimed = Endurance.Timed.of(back.flight, pack, rule, continuous);
     var turn = Root.ofFalling(
-        charge ->
-            out.groundSpeedMPerS * outLine.map(line -> line.secondsTo(charge)).orElse(0.0)
-                - back.groundSpeedMPerS
-                    * backLine.map(line -> line.secondsFrom(charge)).orElse(0.0),
+        charge -> out.groundSpeedMPerS * outTimed.secondsTo(charge)
+            - back.groundSpeedMPerS * backTimed.secondsFrom(charge),
         from,
         start,
         0.5 * (from + start));

@@ -32,12 +32,20 @@ public final class PropellerModel {
     this.diameterM = Require.positive("diameterM", diameterM);
     this.testSPerM2 = Require.positive("testSPerM2", testSPerM2);
     this.points = List.copyOf(Require.notEmpty("points", points));
-    for (var point : this.points) {
+  }
+
+  private PropellerModel requirePossible() {
+    for (var point : points) {
       Require.inRange("figure of merit", point.figureOfMerit(), 0, 1);
     }
-    for (var row = 1; row < this.points.size(); row++) {
-      requireRising(this.points.get(row - 1), this.points.get(row));
+    return this;
+  }
+
+  private PropellerModel requireRising() {
+    for (var row = 1; row < points.size(); row++) {
+      requireRising(points.get(row - 1), points.get(row));
     }
+    return this;
   }
 
   /**
@@ -52,22 +60,25 @@ public final class PropellerModel {
       double diameterM, double testSPerM2, List<StaticPoint> points) {
     Require.notEmpty("points", points);
     return new PropellerModel(
-        diameterM,
-        testSPerM2,
-        points,
-        points.get(0).speedRadPerS(),
-        points.get(points.size() - 1).speedRadPerS());
+            diameterM,
+            testSPerM2,
+            points,
+            points.get(0).speedRadPerS(),
+            points.get(points.size() - 1).speedRadPerS())
+        .requirePossible()
+        .requireRising();
   }
 
   /** From one pair of coefficients, taken to hold at every speed. */
   public static PropellerModel ofPair(
       double diameterM, double thrustCoefficient, double powerCoefficient) {
     return new PropellerModel(
-        diameterM,
-        DEFAULT_TEST_S_PER_M2,
-        List.of(new StaticPoint(1, thrustCoefficient, powerCoefficient)),
-        0,
-        Double.POSITIVE_INFINITY);
+            diameterM,
+            DEFAULT_TEST_S_PER_M2,
+            List.of(new StaticPoint(1, thrustCoefficient, powerCoefficient)),
+            0,
+            Double.POSITIVE_INFINITY)
+        .requirePossible();
   }
 
   /** The same rows, of which only those between two speeds, rad/s, were tested. */
@@ -121,7 +132,11 @@ public final class PropellerModel {
     return points.stream().mapToDouble(StaticPoint::figureOfMerit).max().orElseThrow();
   }
 
-  /** Multiplies all coefficients of thrust and of power, for shrinkage and doubt. */
+  /**
+   * Multiplies all coefficients of thrust and of power, for shrinkage and doubt.
+   *
+   * @throws IllegalArgumentException if a figure of merit is then above 1
+   */
   public PropellerModel scaled(double thrustFactor, double powerFactor) {
     var scaled = points.stream()
         .map(point -> new StaticPoint(
@@ -129,7 +144,8 @@ public final class PropellerModel {
             point.thrustCoefficient() * thrustFactor,
             point.powerCoefficient() * powerFactor))
         .toList();
-    return new PropellerModel(diameterM, testSPerM2, scaled, testedFromRadPerS, testedToRadPerS);
+    return new PropellerModel(diameterM, testSPerM2, scaled, testedFromRadPerS, testedToRadPerS)
+        .requirePossible();
   }
 
   /** The same coefficients on a diameter that is so many times as large. */
