@@ -6,7 +6,6 @@ import java.util.Map;
 import java.util.OptionalLong;
 import java.util.function.BooleanSupplier;
 import java.util.function.LongConsumer;
-import org.jspecify.annotations.Nullable;
 import pappus.assessment.Assessment;
 import pappus.part.Build;
 import pappus.search.Ending;
@@ -25,24 +24,15 @@ import pappus.search.Row;
  * <p>Why: src/site/markdown/decisions.md#the-proof-looks-where-most-can-still-be-reached
  */
 public final class ExactSearch {
-  /** So many nodes are branched at once, however many threads there are, so that the answer is one. */
-  private static final int BATCH = 64;
-
   /**
    * Branching to look into for the variants of one row: near a limit thousands of accessories may have to be tried for
    * the last of them, and rows are what was asked for. What is told until then is still the best in its order.
    */
   private static final long VARIANT_EFFORT = 10_000;
 
-  /** Enough work that handing it over costs little beside it. */
-  private static final int AT_ONCE = 8;
-
   private final Question question;
-  private final Prepared prepared;
-  private final int threads;
+  private final BuildStream stream;
   private final int apart;
-  private @Nullable BestFirst running;
-  private volatile boolean stopped;
   private Map<Closings.Reason, Long> closed = Map.of();
 
   /**
@@ -70,20 +60,18 @@ public final class ExactSearch {
    */
   public ExactSearch(Question question, Prepared prepared, int threads) {
     this.question = question;
-    this.prepared = prepared;
-    this.threads = threads;
+    this.stream = new BuildStream(question, prepared, threads);
     this.apart = question.assessor().scenario().differences();
   }
 
   /** Ends the run soon, keeping what it has; may be called from another thread. */
   public void stop() {
-    stopped = true;
+    stream.stop();
   }
 
   /** What no build that was not seen yet surpasses; to be asked by who is told of progress alone. */
   public OptionalLong atMost() {
-    var now = running;
-    return now == null ? OptionalLong.empty() : now.left();
+    return stream.atMost();
   }
 
   /** How many nodes the last run closed for each reason. */
@@ -100,18 +88,17 @@ public final class ExactSearch {
    * @param progress told the nodes that were branched
    */
   public Found run(int count, long effort, Incumbents incumbents, LongConsumer progress) {
-    return run(count, true, effort, incumbents, () -> stopped, progress);
+    return run(count, true, effort, incumbents, () -> false, progress);
   }
 
   /** Looks for the best build alone, without its variants; counts effort as {@link #run} does. */
   public Found best(long effort, Incumbents incumbents, LongConsumer progress) {
-    return run(1, false, effort, incumbents, () -> stopped, progress);
+    return run(1, false, effort, incumbents, () -> false, progress);
   }
 
   /** Looks for any feasible build, or proves that there is none; whatever feasible ones it meets are in the incumbents. */
   public Found any(long effort, Incumbents incumbents) {
-    return run(
-        1, false, effort, incumbents, () -> stopped || incumbents.feasible() > 0, done -> {});
+    return run(1, false, effort, incumbents, () -> incumbents.feasible() > 0, done -> {});
   }
 
   private Found run(
@@ -121,33 +108,37 @@ public final class ExactSearch {
       Incumbents incumbents,
       BooleanSupplier until,
       LongConsumer progress) {
-    if (!prepared.isComplete()) {
-      return new Found(List.of(), Ending.PROVEN, OptionalLong.empty(), 0);
+    var rows = new Rows(count, apart, incumbents, progress);
+    return stream
+        .run(
+            new Bounds(question),
+            Branching.Wanted.BEST,
+            rows,
+            effort,
+            until,
+            ran -> found(ran, rows, withVariants))
+        .orElseGet(() -> new Found(List.of(), Ending.PROVEN, OptionalLong.empty(), 0));
+  }
+
+  private Found found(BuildStream.Ran ran, Rows rows, boolean withVariants) {
+    var isProven = ran.ending() == Ending.PROVEN;
+    var variants = isProven && withVariants
+        ? variants(ran.branching(), rows.taken, ran.workers())
+        : rows.taken.stream().map(row -> new Variants(row, List.of(), apart)).toList();
+    var nodes = ran.nodes();
+    for (var each : variants) {
+      each.assessed.forEach(rows.incumbents::offer);
+      nodes += each.nodes;
     }
-    var branching = new Branching(question, prepared, new Bounds(question), Branching.Wanted.BEST);
-    try (var workers = Workers.of(threads)) {
-      var rows = new Rows(count, apart, incumbents, progress);
-      var stream = new BestFirst(branching, branching.all(), workers.atOnce(AT_ONCE), BATCH);
-      running = stream;
-      var ending = stream.run(rows, effort, until);
-      var variants = ending == Ending.PROVEN && withVariants
-          ? variants(branching, rows.taken, workers)
-          : rows.taken.stream().map(row -> new Variants(row, List.of(), apart)).toList();
-      var nodes = stream.nodes();
-      for (var each : variants) {
-        each.assessed.forEach(incumbents::offer);
-        nodes += each.nodes;
-      }
-      progress.accept(nodes);
-      closed = branching.closings().counts();
-      return new Found(
-          variants.stream()
-              .map(each -> new Row(each.row, each.taken, each.isCutShort))
-              .toList(),
-          stopped ? Ending.INTERRUPTED : ending,
-          ending == Ending.PROVEN ? OptionalLong.empty() : stream.left(),
-          nodes);
-    }
+    rows.progress.accept(nodes);
+    closed = ran.branching().closings().counts();
+    return new Found(
+        variants.stream()
+            .map(each -> new Row(each.row, each.taken, each.isCutShort))
+            .toList(),
+        stream.isStopped() ? Ending.INTERRUPTED : ran.ending(),
+        isProven ? OptionalLong.empty() : ran.left(),
+        nodes);
   }
 
   /** The best builds that differ from each row in less than rows do, and belong to no earlier row. */
@@ -160,7 +151,7 @@ public final class ExactSearch {
     workers.each(variants, each -> {
       var ending = new BestFirst(
               branching, branching.near(each.row.build(), apart - 1), Workers.NONE, 1)
-          .run(each, VARIANT_EFFORT, () -> stopped);
+          .run(each, VARIANT_EFFORT, stream::isStopped);
       each.isCutShort = ending != Ending.PROVEN;
       return ending;
     });

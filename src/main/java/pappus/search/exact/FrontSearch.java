@@ -14,14 +14,9 @@ import pappus.search.Question;
  * scenario's confidence. They come in the order of their flights, so that what is told is whole down to where it ends.
  */
 public final class FrontSearch {
-  private static final int BATCH = 64;
-  private static final int AT_ONCE = 8;
-
   private final Question question;
-  private final Prepared prepared;
-  private final int threads;
+  private final BuildStream stream;
   private final boolean weighs;
-  private volatile boolean stopped;
 
   /**
    * What was found.
@@ -60,8 +55,7 @@ public final class FrontSearch {
 
   private FrontSearch(Question question, Prepared prepared, int threads, boolean weighs) {
     this.question = question;
-    this.prepared = prepared;
-    this.threads = threads;
+    this.stream = new BuildStream(question, prepared, threads);
     this.weighs = weighs;
   }
 
@@ -72,7 +66,7 @@ public final class FrontSearch {
 
   /** Ends the run soon, keeping what it has; may be called from another thread. */
   public void stop() {
-    stopped = true;
+    stream.stop();
   }
 
   /**
@@ -97,18 +91,16 @@ public final class FrontSearch {
   }
 
   private Found run(double share, long from, long effort, LongConsumer progress) {
-    if (!prepared.isComplete()) {
-      return new Found(List.of(), List.of(), Ending.PROVEN, OptionalLong.empty(), 0);
-    }
     var front = new Front(weighs);
-    var branching =
-        new Branching(question, prepared, new Bounds(question, front), Branching.Wanted.EVERY);
-    try (var workers = Workers.of(threads)) {
-      var points = new Points(front, share, from, progress);
-      var stream = new BestFirst(branching, branching.all(), workers.atOnce(AT_ONCE), BATCH);
-      var ending = stream.run(points, effort, () -> stopped);
-      return new Found(points.whole(), points.taken, ending, stream.left(), stream.nodes());
-    }
+    var points = new Points(front, share, from, progress);
+    return stream
+        .run(
+            new Bounds(question, front),
+            Branching.Wanted.EVERY,
+            points,
+            effort,
+            ran -> new Found(points.whole(), points.taken, ran.ending(), ran.left(), ran.nodes()))
+        .orElseGet(() -> new Found(List.of(), List.of(), Ending.PROVEN, OptionalLong.empty(), 0));
   }
 
   /** Takes builds in the order of their flights. */

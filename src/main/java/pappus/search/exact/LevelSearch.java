@@ -1,7 +1,6 @@
 package pappus.search.exact;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.function.LongConsumer;
 import org.jspecify.annotations.Nullable;
@@ -16,13 +15,8 @@ import pappus.search.Question;
  * for again, so that what has no more is closed.
  */
 public final class LevelSearch {
-  private static final int BATCH = 64;
-  private static final int AT_ONCE = 8;
-
   private final Question question;
-  private final Prepared prepared;
-  private final int threads;
-  private volatile boolean stopped;
+  private final BuildStream stream;
 
   /**
    * What was found.
@@ -40,13 +34,12 @@ public final class LevelSearch {
    */
   public LevelSearch(Question question, Prepared prepared, int threads) {
     this.question = question;
-    this.prepared = prepared;
-    this.threads = threads;
+    this.stream = new BuildStream(question, prepared, threads);
   }
 
   /** Ends the run soon, keeping what it has; may be called from another thread. */
   public void stop() {
-    stopped = true;
+    stream.stop();
   }
 
   /**
@@ -57,17 +50,16 @@ public final class LevelSearch {
    * @param progress told the nodes that were branched
    */
   public Found run(List<Long> levels, long effort, LongConsumer progress) {
-    if (!prepared.isComplete()) {
-      return new Found(Collections.nCopies(levels.size(), null), Ending.PROVEN, 0);
-    }
     var bounds = new Bounds(question);
-    var branching = new Branching(question, prepared, bounds, Branching.Wanted.NEXT);
-    try (var workers = Workers.of(threads)) {
-      var steps = new Steps(levels, bounds, progress);
-      var stream = new BestFirst(branching, branching.all(), workers.atOnce(AT_ONCE), BATCH);
-      var ending = stream.run(steps, effort, () -> stopped);
-      return new Found(steps.whole(), ending, stream.nodes());
-    }
+    var steps = new Steps(levels, bounds, progress);
+    return stream
+        .run(
+            bounds,
+            Branching.Wanted.NEXT,
+            steps,
+            effort,
+            ran -> new Found(steps.whole(), ran.ending(), ran.nodes()))
+        .orElseGet(() -> new Found(steps.whole(), Ending.PROVEN, 0));
   }
 
   /** Takes builds in their order. */
