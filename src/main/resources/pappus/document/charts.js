@@ -122,13 +122,13 @@ const charts = (() => {
     svg.append("text").attr("class", "axis-label").attr("x", 4).attr("y", 12).text(titled(chart.y));
   }
 
-  // The end of the chart at which fewer points lie under the words.
-  function emptier(at, label, right, points, x, y, frame) {
+  // How far down the fewest points lie under the words: at the top, the bottom, or between.
+  function emptier(at, label, right, points, x, y, frame, index) {
     const wide = 7 * label.length;
     const low = right ? at - wide : at, high = right ? at : at + wide;
     const under = points.filter(p => x(p[0]) > low - 12 && x(p[0]) < high + 12);
-    const near = edge => under.filter(p => Math.abs(y(p[1]) - edge) < 26).length;
-    return near(frame.top + 8) <= near(frame.bottom - 8) ? "top" : "bottom";
+    const places = [frame.top + 12 + 15 * index, frame.bottom - 6 - 15 * index, (frame.top + frame.bottom) / 2 + 15 * index];
+    return d3.least(places, place => under.filter(p => Math.abs(y(p[1]) - place + 4) < 16).length);
   }
 
   function mark(svg, one, x, y, frame, index, points = []) {
@@ -139,8 +139,7 @@ const charts = (() => {
       const right = at > (frame.left + frame.right) / 2;
       group.append("line").attr("x1", at).attr("x2", at).attr("y1", frame.top).attr("y2", frame.bottom);
       group.append("text").attr("class", "halo").attr("x", at + (right ? -5 : 5))
-        .attr("y", emptier(at, one.label, right, points, x, y, frame) === "top"
-          ? frame.top + 12 + 15 * index : frame.bottom - 6 - 15 * index)
+        .attr("y", emptier(at, one.label, right, points, x, y, frame, index))
         .attr("text-anchor", right ? "end" : "start").text(one.label);
     } else {
       group.append("line").attr("x1", frame.left).attr("x2", frame.right).attr("y1", at).attr("y2", at);
@@ -188,6 +187,8 @@ const charts = (() => {
     const y = scale(chart.y, points.flatMap(p => [p[1], low(p)]).concat(level.map(m => m.at)), [frame.bottom, frame.top]);
     axes(svg, chart, x, y, frame);
     const line = d3.line(p => x(p[0]), p => y(p[1]));
+    // What a label would hide beside the points: lines and marks.
+    const crossed = level.flatMap(m => d3.range(0, 1, 0.05).map(t => [x.invert(frame.left + t * (frame.right - frame.left)), m.at]));
     chart.series.forEach((one, i) => {
       const group = svg.append("g").attr("class", tone(i));
       if (joined[one.style]) {
@@ -195,7 +196,8 @@ const charts = (() => {
         if (one.points.some(p => low(p) < p[1]))
           group.append("path").attr("class", "area")
             .attr("d", d3.area(p => x(p[0]), p => y(low(p)), p => y(p[1])).curve(joined[one.style])(one.points));
-        group.append("path").attr("class", "line").attr("d", drawn(one.points)).attr("stroke-dasharray", dash(i));
+        const path = group.append("path").attr("class", "line").attr("d", drawn(one.points)).attr("stroke-dasharray", dash(i)).node();
+        d3.range(0, path.getTotalLength(), 12).map(l => path.getPointAtLength(l)).forEach(p => crossed.push([x.invert(p.x), y.invert(p.y)]));
       } else {
         group.selectAll("path.whisker").data(one.points.filter(p => low(p) < p[1])).join("path").attr("class", "whisker")
           .attr("d", p => `M${x(p[0])},${y(p[1])}V${y(low(p))}m-3,0h6`);
@@ -207,7 +209,6 @@ const charts = (() => {
           .attr("transform", p => `translate(${x(p[0])},${y(p[1])})`);
       }
     });
-    const crossed = level.flatMap(m => d3.range(0, 1, 0.05).map(t => [x.invert(frame.left + t * (frame.right - frame.left)), m.at]));
     upright.forEach((one, i) => mark(svg, one, x, y, frame, i, points.concat(crossed)));
     level.forEach(one => mark(svg, one, x, y, frame, 0));
     legend(box, chart);

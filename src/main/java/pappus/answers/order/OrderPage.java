@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import pappus.answers.build.Cautions;
 import pappus.document.Pages;
 import pappus.document.Shell;
@@ -73,10 +74,15 @@ public final class OrderPage {
                 "Who gets what",
                 List.of(),
                 Map.of("Builds by group", report.table(report.served()))),
-            bags(),
+            new Section(
+                "bags",
+                "Bags to pack",
+                List.of("A bag for each learner: what goes into one."),
+                Map.of()),
             box(),
             shared(),
             buys()));
+    content.put("bags", bags());
     content.put("cautions", List.of(Cautions.general()));
     content.put("tool", tool);
     return Pages.of("order", content);
@@ -97,27 +103,44 @@ public final class OrderPage {
             String.join(", ", groups), Spoken.price(inputs.budgetCents(), inputs.currency()), aim);
   }
 
-  private Section bags() {
-    var tables = new LinkedHashMap<String, Table>();
-    for (var one : report.served()) {
-      var rows = new ArrayList<List<Object>>();
-      for (var need : one.column().needs()) {
-        var part = need.ware().part();
-        rows.add(List.of(part.id(), part.name(), need.label(), need.pieces()));
-      }
-      tables.put(
-          one.name()
-              + (one.number() == 1 ? ": one bag" : ": %s bags alike".formatted(one.number())),
-          new Table(
-              List.of(
-                  Table.Column.text("part", "id"),
-                  Table.Column.text("name", "name"),
-                  Table.Column.text("as", "as"),
-                  Table.Column.number("pieces", "pieces", 0)),
-              rows));
+  /**
+   * Bags that are alike.
+   *
+   * @param title whose they are, and how many
+   * @param lines what goes into one
+   */
+  public record Bags(String title, List<Line> lines) {
+    /** Pieces of a part, and what they are for. */
+    public record Line(int pieces, String as, String name, String id) {}
+
+    public Bags {
+      lines = List.copyOf(lines);
     }
-    return new Section(
-        "bags", "Bags to pack", List.of("A bag for each learner: what goes into one."), tables);
+  }
+
+  /** Each told once, whoever gets it. */
+  private List<Bags> bags() {
+    var alike = new LinkedHashMap<List<Bags.Line>, List<Served>>();
+    for (var one : report.served()) {
+      var lines = one.column().needs().stream()
+          .map(need -> new Bags.Line(
+              need.pieces(),
+              need.label(),
+              need.ware().part().name(),
+              need.ware().part().id()))
+          .toList();
+      alike.computeIfAbsent(lines, fresh -> new ArrayList<>()).add(one);
+    }
+    var bags = new ArrayList<Bags>();
+    alike.forEach((lines, all) -> {
+      var number = all.stream().mapToInt(Served::number).sum();
+      var whose = all.stream()
+          .map(one -> all.size() == 1 ? one.name() : "%s (%s)".formatted(one.name(), one.number()))
+          .collect(Collectors.joining(", "));
+      bags.add(new Bags(
+          whose + (number == 1 ? ": one bag" : ": %s bags alike".formatted(number)), lines));
+    });
+    return bags;
   }
 
   private Section box() {

@@ -1,22 +1,30 @@
 package pappus.answers.order;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.math.BigInteger;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import pappus.answers.result.Run;
 import pappus.order.SmallOrders;
+import pappus.order.choice.Choice;
+import pappus.order.column.Column;
+import pappus.order.column.Need;
 import pappus.order.plan.Plan;
 import pappus.order.plan.Planner;
 import tools.jackson.databind.JsonNode;
@@ -29,6 +37,8 @@ class OrderPageTest {
       Pattern.compile("(?s)<section id=\"(.*?)\">(.*?)</section>");
   private static final Pattern ROW =
       Pattern.compile("(?s)<tr>\\s*<th scope=\"row\"[^>]*>(.*?)</th>(.*?)</tr>");
+  private static final Pattern LINE =
+      Pattern.compile("<li>(\\d+) × [^<]+: [^<]+ <code>(.*?)</code></li>");
   private static final Pattern CELL = Pattern.compile("<td[^>]*>(.*?)</td>");
 
   @TempDir
@@ -59,6 +69,16 @@ class OrderPageTest {
       sums.merge(row.group(1), new BigDecimal(cells.get(cell)), BigDecimal::add);
     });
     return sums;
+  }
+
+  /** Pieces of a bag by part. */
+  private static Map<String, BigDecimal> bag(String html) {
+    var pieces = new HashMap<String, BigDecimal>();
+    LINE.matcher(html)
+        .results()
+        .forEach(
+            line -> pieces.merge(line.group(2), new BigDecimal(line.group(1)), BigDecimal::add));
+    return pieces;
   }
 
   private static String section(String key) {
@@ -106,7 +126,7 @@ class OrderPageTest {
     for (var i = 0; i < builds.size(); i++) {
       var build = builds.get(i);
       assertThat(bags[i + 1]).startsWith(build.get("name").asString() + ": ");
-      var bag = sums(bags[i + 1], 2);
+      var bag = bag(bags[i + 1]);
       var told = new HashMap<String, BigDecimal>();
       build
           .get("bag")
@@ -177,5 +197,59 @@ class OrderPageTest {
         .forEach(part -> json.get("groups")
             .forEach(group -> assertThat(group.get("builds").toString()).contains(part)));
     assertThat(pieces).isNotEmpty();
+  }
+
+  /** Sixty learners of two groups; each group has the same twelve different bags. */
+  @Test
+  void ofManyBagsIsALightPageThatTellsEachOnce() throws IOException {
+    var inputs = SmallOrders.read(
+        folder,
+        SmallOrders.forTwo(folder)
+            .replace("\"marsh.json\", \"pieces\": 2", "\"marsh.json\", \"pieces\": 36")
+            .replace("\"fen.json\", \"pieces\": 1", "\"fen.json\", \"pieces\": 24"));
+    var stock = folder.resolve("stock.csv");
+    Files.writeString(stock, Files.readString(stock).replaceAll(",\\d+\n", ",999\n"));
+    var each = IntStream.range(0, 2)
+        .mapToObj(group -> IntStream.range(0, 12)
+            .mapToObj(more -> other(plan.columns().get(0), group, more))
+            .toList())
+        .toList();
+    var choice = Choice.of(inputs, each);
+    var columns = new ArrayList<Column>();
+    for (var learner = 0; learner < choice.learners().size(); learner++) {
+      columns.add(choice.of(learner).get(learner % 12));
+    }
+    var sixty = new Plan(
+        inputs,
+        plan.askers(),
+        choice,
+        columns,
+        plan.standing(),
+        plan.inTurn(),
+        plan.bounds(),
+        Optional.empty());
+
+    var told = OrderPage.of(sixty, new OrderReport(sixty), "pappus 1");
+
+    assertThat(told.getBytes(UTF_8).length).isLessThan(80_000);
+    assertThat(Pattern.compile("<h3>(.*): 5 bags alike</h3>").matcher(told).results())
+        .hasSize(12)
+        .anyMatch(found -> found.group(1).equals("one-1 (3), two-1 (2)"));
+  }
+
+  /** A build of which one part takes more pieces. */
+  private static Column other(Column column, int group, int more) {
+    var needs = new ArrayList<>(column.needs());
+    var first = needs.get(0);
+    needs.set(0, new Need(first.ware(), first.label(), first.pieces() + more));
+    return new Column(
+        group,
+        more,
+        column.assessment(),
+        column.share(),
+        column.planned(),
+        column.ownCents(),
+        column.extraCents(),
+        needs);
   }
 }
