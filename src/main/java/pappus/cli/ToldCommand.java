@@ -35,7 +35,7 @@ abstract class ToldCommand extends CatalogCommand {
 
   @Override
   Path scenarioFile() {
-    return path("inputs[0].name", told().inputs().get(0).name());
+    return path(resultFile(), "inputs[0].name", told().inputs().get(0).name());
   }
 
   /** As it was asked then. */
@@ -53,7 +53,7 @@ abstract class ToldCommand extends CatalogCommand {
    * What a result names is read next, and the result may be a stranger's: no device, which may never end, nothing that
    * is typed, and nothing on another machine.
    */
-  private Path path(String field, String name) {
+  static Path path(Path result, String field, String name) {
     try {
       var path = Path.of(name);
       var real = path.toAbsolutePath().normalize();
@@ -70,7 +70,7 @@ abstract class ToldCommand extends CatalogCommand {
       // Refused below.
     }
     throw InputException.badData(Problem.ofFile(
-        resultFile().toString(),
+        result.toString(),
         "%s must be an ordinary file or folder of this machine, but is the text %s."
             .formatted(field, Shown.text(name))));
   }
@@ -95,7 +95,7 @@ abstract class ToldCommand extends CatalogCommand {
     if (!namesCatalogs()) {
       var names = told().catalogs();
       for (var i = 0; i < names.size(); i++) {
-        path("catalogs[" + i + "]", names.get(i));
+        path(resultFile(), "catalogs[" + i + "]", names.get(i));
       }
       readAsTold(names);
     }

@@ -3,6 +3,7 @@ package pappus.order;
 import com.fasterxml.jackson.annotation.JsonProperty;
 import com.fasterxml.jackson.annotation.JsonPropertyDescription;
 import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -57,6 +58,9 @@ public record Order(
     Integer giveUp) {
   /** Name of its schema. */
   public static final String SCHEMA = "order";
+
+  /** What the only shop is called of an order that names none, where a list of stock is given for it. */
+  static final String ONLY_SHOP = "shop";
 
   private static final int MOST_GROUPS = 60;
   private static final int MOST_LEARNERS = 200;
@@ -225,6 +229,29 @@ public record Order(
       Require.id("part", part);
       Require.inRange("pieces", pieces, 1, 10_000);
     }
+  }
+
+  /**
+   * This order where some of it came: that is on the shelf, and the money for it is spent.
+   *
+   * @param stocks names of shops of which the stock is another now
+   */
+  Order after(List<Leftover> came, long spentCents, List<String> stocks) {
+    var left = new ArrayList<>(leftoversOrNone());
+    left.addAll(came);
+    var isOnly = shops == null && stocks.contains(ONLY_SHOP);
+    return new Order(
+        name,
+        note,
+        budget.subtract(BigDecimal.valueOf(spentCents, 2)).max(BigDecimal.ZERO),
+        groups,
+        isOnly ? List.of(new Store(ONLY_SHOP, ONLY_SHOP, null, null)) : shops,
+        priceSteps,
+        left,
+        spares,
+        same,
+        aim,
+        giveUp);
   }
 
   /** Learners in all. */

@@ -13,6 +13,7 @@ import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import pappus.assessment.LimitKind;
 import pappus.assessment.Supply;
+import pappus.catalog.BuildText;
 import pappus.catalog.Catalog;
 import pappus.catalog.CatalogFolder;
 import pappus.catalog.CatalogReader;
@@ -25,6 +26,7 @@ import pappus.files.Fingerprint;
 import pappus.files.InputException;
 import pappus.files.Problem;
 import pappus.files.Problems;
+import pappus.files.Shown;
 import pappus.files.Source;
 import pappus.files.json.Altered;
 import pappus.files.json.JsonPlaces;
@@ -42,15 +44,22 @@ public final class OrderReader {
   private final Order order;
   private final JsonPlaces places;
   private final Problems problems;
+  private final Map<String, Path> stockFiles;
   private final List<Fingerprint> files = new ArrayList<>();
 
   private OrderReader(
-      Path file, ReadCatalog parts, Order order, JsonPlaces places, Problems problems) {
+      Path file,
+      ReadCatalog parts,
+      Order order,
+      JsonPlaces places,
+      Problems problems,
+      Map<String, Path> stockFiles) {
     this.file = file;
     this.parts = parts;
     this.order = order;
     this.places = places;
     this.problems = problems;
+    this.stockFiles = stockFiles;
   }
 
   /**
@@ -59,6 +68,53 @@ public final class OrderReader {
    * @throws InputException with all that is wrong in all files
    */
   public static OrderInputs read(Path file, List<CatalogFolder> folders) {
+    return reader(file, folders).inputs();
+  }
+
+  /**
+   * Reads an order of which some came.
+   *
+   * @param earlier what was told of it
+   * @param told the file that told it
+   * @param have lists of what came
+   * @param stocks what shops can deliver now, each a file, with the shop's name and = before it where the order has several
+   * @throws InputException with all that is wrong in all files
+   */
+  public static Delivery delivered(
+      Path file,
+      List<CatalogFolder> folders,
+      Earlier earlier,
+      String told,
+      List<Path> have,
+      List<String> stocks) {
+    var reader = reader(file, folders);
+    var before = reader.inputs();
+    var bags = reader.bags(earlier, told);
+    var came = new ArrayList<Order.Leftover>();
+    var lists = new ArrayList<>(before.files().subList(0, 1));
+    for (var list : have) {
+      Source.find(list, reader.problems).ifPresent(source -> {
+        lists.add(source.fingerprint());
+        came.addAll(HaveList.read(source, reader.parts.catalog(), reader.problems));
+      });
+    }
+    var stockFiles = reader.stockFiles(stocks);
+    reader.problems.throwIfAny();
+    var paid = earlier.paid(came);
+    var spent = paid.stream().mapToLong(Earlier.Bought::cents).sum();
+    spent += spent == 0 ? 0 : earlier.postageCents();
+    var now = new OrderReader(
+        file,
+        reader.parts,
+        reader.order.after(came, spent, List.copyOf(stockFiles.keySet())),
+        reader.places,
+        reader.problems,
+        stockFiles);
+    now.files.addAll(lists);
+    return new Delivery(before, now.inputs(), bags, paid, spent);
+  }
+
+  private static OrderReader reader(Path file, List<CatalogFolder> folders) {
     var problems = new Problems();
     var parts = CatalogReader.read(folders, problems);
     var source = Source.find(file, problems);
@@ -66,9 +122,58 @@ public final class OrderReader {
         source.flatMap(found -> JsonReader.readRecord(found, Order.SCHEMA, Order.class, problems));
     problems.throwIfAny();
     var reader = new OrderReader(
-        file, parts, read.orElseThrow(), JsonPlaces.of(source.orElseThrow()), problems);
+        file, parts, read.orElseThrow(), JsonPlaces.of(source.orElseThrow()), problems, Map.of());
     reader.files.add(source.get().fingerprint());
-    return reader.inputs();
+    return reader;
+  }
+
+  private List<Delivery.Bag> bags(Earlier earlier, String told) {
+    var bags = new ArrayList<Delivery.Bag>();
+    for (var i = 0; i < order.groups().size(); i++) {
+      var group = order.groups().get(i);
+      var learners = 0;
+      for (var bag : earlier.bags()) {
+        if (bag.group().equals(group.name())) {
+          learners += bag.learners();
+          try {
+            bags.add(new Delivery.Bag(
+                i, bag.name(), bag.learners(), BuildText.of(bag.roles(), parts.catalog())));
+          } catch (IllegalArgumentException unknown) {
+            problems.add(Problem.ofFile(told, String.valueOf(unknown.getMessage())));
+          }
+        }
+      }
+      if (learners != group.pieces()) {
+        problems.add(Problem.ofFile(
+            told,
+            "must have builds for %s learners of the group %s, as %s has, but has them for %s."
+                .formatted(group.pieces(), group.name(), file, learners)));
+      }
+    }
+    return bags;
+  }
+
+  private Map<String, Path> stockFiles(List<String> stocks) {
+    var names = order.shopsOrNone().stream().map(Order.Store::name).toList();
+    var files = new LinkedHashMap<String, Path>();
+    for (var text : stocks) {
+      var equals = text.indexOf('=');
+      var isNamed = equals > 0 && names.contains(text.substring(0, equals));
+      if (!isNamed && names.size() > 1) {
+        problems.add(Problem.ofFile(
+            "--stock",
+            "must begin with a shop and =, one of %s, but is %s."
+                .formatted(String.join(", ", names), Shown.text(text))));
+        continue;
+      }
+      var shop =
+          isNamed ? text.substring(0, equals) : names.isEmpty() ? Order.ONLY_SHOP : names.get(0);
+      if (files.put(shop, Path.of(isNamed ? text.substring(equals + 1) : text)) != null) {
+        problems.add(Problem.ofFile(
+            "--stock", "must be there once for each shop, but is there twice for " + shop + "."));
+      }
+    }
+    return files;
   }
 
   private OrderInputs inputs() {
@@ -151,7 +256,9 @@ public final class OrderReader {
   private List<List<ShelfEntry>> stocks() {
     var stocks = new ArrayList<List<ShelfEntry>>();
     for (var i = 0; i < order.shopsOrNone().size(); i++) {
-      var path = beside("shops[" + i + "].stock", order.shopsOrNone().get(i).stock());
+      var shop = order.shopsOrNone().get(i);
+      var given = stockFiles.get(shop.name());
+      var path = given == null ? beside("shops[" + i + "].stock", shop.stock()) : given;
       if (path != null) {
         Source.find(path, problems).ifPresent(source -> {
           files.add(source.fingerprint());
@@ -278,7 +385,9 @@ public final class OrderReader {
   private List<String> remarks(List<List<ShelfEntry>> stocks) {
     var remarks = new ArrayList<>(parts.remarks());
     for (var i = 0; i < stocks.size(); i++) {
-      var list = order.shopsOrNone().get(i).stock();
+      var shop = order.shopsOrNone().get(i);
+      var given = stockFiles.get(shop.name());
+      var list = given == null ? shop.stock() : given.toString();
       remarks.addAll(ReadCatalog.first(stocks.get(i).stream()
           .filter(entry -> parts.catalog().part(entry.id()).isEmpty())
           .map(entry -> Problem.ofFile(

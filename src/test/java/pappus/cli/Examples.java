@@ -33,7 +33,7 @@ final class Examples {
   private static final List<Pattern> NOT_RUN = List.of(
       Pattern.compile("(mvn|apt-get|source|git|man|time) .*"),
       Pattern.compile("pappus verify out/bird-survey/result.json"),
-      // A minute and more on two processors each; smaller orders are tried by OrderCommandTest.
+      // A minute and more on two processors each; that of the drawer is run.
       Pattern.compile("(target/)?pappus order scenarios/neap-tarn/order.json.*"),
       Pattern.compile("pappus sheet out/neap-tarn/order.json#.*"));
 

@@ -12,6 +12,8 @@ import pappus.files.Fingerprint;
 import pappus.files.json.JsonText;
 import pappus.order.choice.Standing;
 import pappus.order.plan.Plan;
+import pappus.order.plan.Revision;
+import pappus.part.Part;
 
 /** A planned order with every digit. */
 public record OrderJson(
@@ -43,6 +45,10 @@ public record OrderJson(
     @JsonPropertyDescription(
         "Sum of shares that no order surpasses whose worst share is no less, millionths; left out where none was looked for.")
     Optional<Long> sumAtMost,
+
+    @JsonPropertyDescription(
+        "What becomes of an earlier order of which some came; left out where there was none.")
+    Optional<Revised> revision,
 
     @JsonPropertyDescription("Who gets what.") List<Group> groups,
     @JsonPropertyDescription("What is bought.") List<Buy> buys,
@@ -91,6 +97,76 @@ public record OrderJson(
           standing.kinds());
     }
   }
+
+  /** What becomes of an earlier order. */
+  record Revised(
+      @JsonPropertyDescription("File that told the earlier order.")
+      Fingerprint of,
+
+      @JsonPropertyDescription("What came, and what was paid for it.")
+      List<Came> came,
+
+      @JsonPropertyDescription("What was paid for it, postage included, cents.")
+      long spentCents,
+
+      @JsonPropertyDescription("Learners whose main parts are others than were ordered.")
+      int changed,
+
+      @JsonPropertyDescription("Learners who cannot keep theirs, whatever is ordered: proven.")
+      int changedAtLeast,
+
+      @JsonPropertyDescription("What any order costs at least that changes as few, cents: proven.")
+      long centsAtLeast,
+
+      @JsonPropertyDescription("Learners one by one, by group and then by earlier build.")
+      List<Learner> learners) {}
+
+  /** What came of a part. */
+  record Came(
+      @JsonPropertyDescription("Id of the part.") String part,
+      @JsonPropertyDescription("Pieces.") int pieces,
+
+      @JsonPropertyDescription("What was paid for them, cents.")
+      long cents) {}
+
+  /** What a learner was to get and gets. */
+  record Learner(
+      @JsonPropertyDescription("The group.") String group,
+
+      @JsonPropertyDescription("Number in the group, from 1.")
+      int number,
+
+      @JsonPropertyDescription("What the build was called that was ordered.")
+      String ordered,
+
+      @JsonPropertyDescription("Whether all main parts are as they were ordered.")
+      boolean keepsMain,
+
+      @JsonPropertyDescription("The build as commands take it.")
+      String build,
+
+      @JsonPropertyDescription("Parts that are others.") List<Change> changes,
+
+      @JsonPropertyDescription("What has to be bought for this learner.")
+      List<Anew> buys) {}
+
+  /** A part in the place of another. */
+  record Change(
+      @JsonPropertyDescription("What it does in the build.") String role,
+
+      @JsonPropertyDescription("Id of the part that was ordered; left out where there was none.")
+      Optional<String> from,
+
+      @JsonPropertyDescription("Id of the part that takes its place; left out where there is none.")
+      Optional<String> to) {}
+
+  /** What has to be bought of a part. */
+  record Anew(
+      @JsonPropertyDescription("Id of the part.") String part,
+      @JsonPropertyDescription("Pieces.") int pieces,
+
+      @JsonPropertyDescription("Price of them in proportion to that of their unit, cents.")
+      long cents) {}
 
   /** A group. */
   record Group(
@@ -172,6 +248,19 @@ public record OrderJson(
    * @param run what it was made by
    */
   public static String of(Plan plan, Run run) {
+    return of(plan, run, Optional.empty());
+  }
+
+  /**
+   * The same of an order that was told before.
+   *
+   * @param told the file that told it
+   */
+  public static String of(Revision revision, Run run, Fingerprint told) {
+    return of(revision.plan(), run, Optional.of(revised(revision, told)));
+  }
+
+  private static String of(Plan plan, Run run, Optional<Revised> revised) {
     var expenses = Expenses.of(plan);
     var standing = plan.standing();
     return JsonText.of(new OrderJson(
@@ -190,6 +279,7 @@ public record OrderJson(
         Good.of(plan.inTurn()),
         optional(plan.bounds().worst()),
         optional(plan.bounds().sum()),
+        revised,
         groups(plan),
         buys(plan, expenses),
         Scarcity.of(plan).stream()
@@ -206,6 +296,36 @@ public record OrderJson(
 
   private static Optional<Long> optional(OptionalLong number) {
     return number.isPresent() ? Optional.of(number.getAsLong()) : Optional.empty();
+  }
+
+  private static Revised revised(Revision revision, Fingerprint told) {
+    return new Revised(
+        told,
+        revision.delivery().came().stream()
+            .map(one -> new Came(one.part(), one.pieces(), one.cents()))
+            .toList(),
+        revision.delivery().spentCents(),
+        revision.changed(),
+        revision.changedAtLeast(),
+        revision.centsAtLeast(),
+        Renewed.of(revision).stream().map(one -> learner(revision, one)).toList());
+  }
+
+  private static Learner learner(Revision revision, Renewed one) {
+    var bag = one.kept().bag();
+    return new Learner(
+        revision.plan().inputs().groups().get(bag.group()).name(),
+        one.number(),
+        bag.name(),
+        one.kept().keepsMain(),
+        one.kept().column().toString(),
+        one.changes().stream()
+            .map(change -> new Change(
+                change.role().key(), change.from().map(Part::id), change.to().map(Part::id)))
+            .toList(),
+        one.buys().stream()
+            .map(buy -> new Anew(buy.part().id(), buy.pieces(), buy.cents()))
+            .toList());
   }
 
   private static List<Group> groups(Plan plan) {

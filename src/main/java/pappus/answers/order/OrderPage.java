@@ -59,29 +59,30 @@ public final class OrderPage {
     content.put("note", Objects.requireNonNullElse(order.note(), ""));
     content.put("asked", asked());
     content.put("headline", report.headline());
-    content.put(
-        "sections",
-        List.of(
-            new Section(
-                "good",
-                "How good it is",
-                report.good(),
-                Map.of("Together and in turn", report.levels())),
-            new Section(
-                "money", "Money", List.of(), Map.of("Money by what it is for", report.spent())),
-            new Section(
-                "builds",
-                "Who gets what",
-                List.of(),
-                Map.of("Builds by group", report.table(report.served()))),
-            new Section(
-                "bags",
-                "Bags to pack",
-                List.of("A bag for each learner: what goes into one."),
-                Map.of()),
-            box(),
-            shared(),
-            buys()));
+    var sections = new ArrayList<>(List.of(
+        new Section(
+            "good",
+            "How good it is",
+            report.good(),
+            Map.of("Together and in turn", report.levels())),
+        new Section("money", "Money", List.of(), Map.of("Money by what it is for", report.spent())),
+        new Section(
+            "builds",
+            "Who gets what",
+            List.of(),
+            Map.of("Builds by group", report.table(report.served()))),
+        new Section(
+            "bags",
+            "Bags to pack",
+            List.of("A bag for each learner: what goes into one."),
+            Map.of()),
+        box(),
+        shared(),
+        buys()));
+    if (!report.changes().isEmpty()) {
+      sections.add(0, new Section("changes", "What changes", report.changes(), Map.of()));
+    }
+    content.put("sections", sections);
     content.put("bags", bags());
     content.put("cautions", List.of(Cautions.general()));
     content.put("tool", tool);

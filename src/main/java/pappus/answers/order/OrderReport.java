@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import pappus.answers.build.BuildLines;
 import pappus.answers.build.Cautions;
 import pappus.answers.build.Journey;
@@ -16,6 +17,7 @@ import pappus.order.Lot;
 import pappus.order.Order;
 import pappus.order.choice.Standing;
 import pappus.order.plan.Plan;
+import pappus.order.plan.Revision;
 
 /** A planned order, for a terminal and for those who buy. */
 public final class OrderReport {
@@ -29,9 +31,20 @@ public final class OrderReport {
   private final List<Served> served;
   private final Expenses expenses;
   private final String currency;
+  private final Optional<RevisionWords> revised;
 
   public OrderReport(Plan plan) {
+    this(plan, Optional.empty());
+  }
+
+  /** Of an order that was told before. */
+  public OrderReport(Revision revision) {
+    this(revision.plan(), Optional.of(new RevisionWords(revision)));
+  }
+
+  private OrderReport(Plan plan, Optional<RevisionWords> revised) {
     this.plan = plan;
+    this.revised = revised;
     this.served = Served.of(plan);
     this.expenses = Expenses.of(plan);
     this.currency = plan.inputs().currency();
@@ -70,6 +83,10 @@ public final class OrderReport {
     }
     lines.say(headline());
     lines.blank();
+    if (revised.isPresent()) {
+      changes().forEach(lines::item);
+      lines.blank();
+    }
     table(first()).withoutLast().lines(width).forEach(lines::whole);
     lines.blank();
     builds(lines);
@@ -82,6 +99,9 @@ public final class OrderReport {
 
   /** What it is, and how well the worst and the best served fly. */
   String headline() {
+    if (revised.isPresent()) {
+      return revised.get().headline();
+    }
     return "%s: %s quads for %s of %s; the worst served flies %s of its best alone, the best served %s."
         .formatted(
             plan.inputs().order().name(),
@@ -94,12 +114,20 @@ public final class OrderReport {
 
   /** How good it is beside ordering in turn and beside what no order surpasses, and what binds. */
   List<String> good() {
+    if (revised.isPresent()) {
+      return revised.get().bounds();
+    }
     var said = new ArrayList<String>();
     said.add(comparison());
     said.addAll(bounds());
     said.addAll(binding());
     said.addAll(same());
     return said;
+  }
+
+  /** Of an order that was told before: who keeps what was ordered, and what others get; else nothing. */
+  List<String> changes() {
+    return revised.map(RevisionWords::learners).orElse(List.of());
   }
 
   List<Served> served() {

@@ -1,5 +1,7 @@
 package pappus.answers.result;
 
+import com.fasterxml.jackson.annotation.JsonSetter;
+import com.fasterxml.jackson.annotation.Nulls;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
@@ -19,15 +21,61 @@ import tools.jackson.core.JacksonException;
  *
  * @param order its name
  * @param groups who gets what
+ * @param paid what was to be paid
+ * @param buys what was to be bought
  * @param catalogs as they were asked for
  * @param inputs every file that was read, the order's first
  */
 public record ToldOrder(
-    String order, List<Group> groups, List<String> catalogs, List<Fingerprint> inputs) {
+    String order,
+    List<Group> groups,
+    Paid paid,
+    List<Bought> buys,
+    List<String> catalogs,
+    List<Fingerprint> inputs) {
   public ToldOrder {
     groups = List.copyOf(groups);
+    buys = List.copyOf(buys);
     catalogs = List.copyOf(catalogs);
     inputs = List.copyOf(inputs);
+  }
+
+  /** What was to be paid. */
+  public record Paid(long postageCents) {}
+
+  /** Pieces of a part that were to be bought, or came. */
+  public record Bought(String part, int pieces, long cents) {}
+
+  /** What came before it was told. */
+  public record Revision(List<Bought> came, long spentCents) {
+    static final Revision NONE = new Revision(List.of(), 0);
+
+    public Revision {
+      came = List.copyOf(came);
+    }
+
+    /** Postage of what came. */
+    public long postageCents() {
+      return spentCents - came.stream().mapToLong(Bought::cents).sum();
+    }
+  }
+
+  /** Tells what was revised from what was not. */
+  private record Before(
+      @JsonSetter(nulls = Nulls.AS_EMPTY) @Nullable Map<String, Object> revision) {}
+
+  private record Revised(Revision revision) {}
+
+  /**
+   * What came before a file of {@code order} was written.
+   *
+   * @throws InputException naming the place, if a field that is read is missing or no such value
+   */
+  public static Revision before(Source source) {
+    var before = ReadBack.read(source, Before.class).revision;
+    return before == null || before.isEmpty()
+        ? Revision.NONE
+        : ReadBack.read(source, Revised.class).revision;
   }
 
   /** A group and the file of its scenario. */
@@ -42,7 +90,8 @@ public record ToldOrder(
   }
 
   /** A build of a group. */
-  public record Build(String name, Map<String, String> roles, long milliseconds, boolean feasible) {
+  public record Build(
+      String name, int learners, Map<String, String> roles, long milliseconds, boolean feasible) {
     ToldPick as(String other) {
       return new ToldPick(other, roles, milliseconds, feasible);
     }

@@ -23,22 +23,28 @@ final class Books {
   private final Map<Column, Taking> takings = new HashMap<>();
   private final long[][] costs;
   private final long[] there;
+  private final int[] units;
+  private final int[] leftovers;
+  private final boolean[] small;
 
   /** What a build takes. */
   static final class Taking {
     private final int[] slots;
     private final int[] pieces;
     private final int[] kinds;
+    private final int changes;
 
     /**
      * @param slots a ware as what it serves as, each
      * @param pieces of each
      * @param kinds of what is to be the same, by rule; −1 where a rule does not ask
+     * @param changes learners who do not get what was told before: 1 or 0
      */
-    Taking(int[] slots, int[] pieces, int[] kinds) {
+    Taking(int[] slots, int[] pieces, int[] kinds, int changes) {
       this.slots = slots;
       this.pieces = pieces;
       this.kinds = kinds;
+      this.changes = changes;
     }
 
     int size() {
@@ -56,6 +62,10 @@ final class Books {
     int kind(int rule) {
       return kinds[rule];
     }
+
+    int changes() {
+      return changes;
+    }
   }
 
   private final List<List<String>> keys = new ArrayList<>();
@@ -65,6 +75,10 @@ final class Books {
     this.wares = choice.inputs().wares().all();
     this.costs = new long[wares.size()][0];
     this.there = wares.stream().mapToLong(Ware::pieces).toArray();
+    this.units = wares.stream().mapToInt(Ware::unit).toArray();
+    this.leftovers = wares.stream().mapToInt(Ware::leftover).toArray();
+    this.small = new boolean[wares.size()];
+    wares.forEach(ware -> small[ware.index()] = ware.isSmall());
     choice.same().forEach(rule -> keys.add(new ArrayList<>()));
     choice.columns().forEach(columns -> columns.forEach(this::take));
   }
@@ -86,7 +100,7 @@ final class Books {
     for (var rule = 0; rule < kinds.length; rule++) {
       kinds[rule] = kind(rule, choice.key(choice.same().get(rule), column));
     }
-    takings.put(column, new Taking(its, pieces, kinds));
+    takings.put(column, new Taking(its, pieces, kinds, choice.changes(column) ? 1 : 0));
   }
 
   private int kind(int rule, String key) {
@@ -122,6 +136,16 @@ final class Books {
   /** Pieces of a ware that can be had. */
   long there(int ware) {
     return there[ware];
+  }
+
+  /** Units of a ware to buy for so many pieces, after what is there. */
+  int unitsFor(int ware, int pieces) {
+    return Math.max(0, pieces - leftovers[ware] + units[ware] - 1) / units[ware];
+  }
+
+  /** Whether nobody counts a ware among kinds of parts. */
+  boolean isSmall(int ware) {
+    return small[ware];
   }
 
   int slots() {

@@ -3,6 +3,7 @@ package pappus.order.choice;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
+import java.util.function.Predicate;
 import pappus.order.Order;
 import pappus.order.OrderInputs;
 import pappus.order.Sameness;
@@ -16,10 +17,16 @@ public final class Choice {
   private final OrderInputs inputs;
   private final List<List<Column>> columns;
   private final List<Integer> learners;
+  private final Predicate<Column> changes;
   private final Books books;
 
-  private Choice(OrderInputs inputs, List<List<Column>> columns, List<Integer> learners) {
+  private Choice(
+      OrderInputs inputs,
+      List<List<Column>> columns,
+      List<Integer> learners,
+      Predicate<Column> changes) {
     this.inputs = inputs;
+    this.changes = changes;
     this.columns = List.copyOf(columns);
     this.learners = List.copyOf(learners);
     this.books = new Books(this);
@@ -31,13 +38,24 @@ public final class Choice {
    * @param columns builds by group, none empty
    */
   public static Choice of(OrderInputs inputs, List<List<Column>> columns) {
+    return of(inputs, columns, column -> false);
+  }
+
+  /**
+   * Of an order that was told before.
+   *
+   * @param columns builds by group, none empty
+   * @param changes whether a learner with a build does not get what was told
+   */
+  public static Choice of(
+      OrderInputs inputs, List<List<Column>> columns, Predicate<Column> changes) {
     var learners = new ArrayList<Integer>();
     for (var group : inputs.groups()) {
       for (var i = 0; i < group.pieces(); i++) {
         learners.add(group.index());
       }
     }
-    return new Choice(inputs, columns, learners);
+    return new Choice(inputs, columns, learners, changes);
   }
 
   /** The order. */
@@ -53,6 +71,11 @@ public final class Choice {
   /** The group of each learner. */
   public List<Integer> learners() {
     return learners;
+  }
+
+  /** Whether a learner with a build does not get what was told before. */
+  boolean changes(Column column) {
+    return changes.test(column);
   }
 
   Books books() {
@@ -80,7 +103,7 @@ public final class Choice {
     var of = rule.what().of(column.build());
     return !rule.isAskedOf(group) || of.isEmpty()
         ? ""
-        : (rule.isWithinGroups() ? column.group() + " " : "") + of;
+        : (rule.isWithinGroups() ? group + " " : "") + of;
   }
 
   /** Kinds beyond those allowed by a rule, of the kinds that are there. */

@@ -140,7 +140,7 @@ public final class Exchange {
       return lacks < lacked;
     }
     for (var level : goal.levels()) {
-      if (level == Level.MONEY || level == Level.KINDS) {
+      if (level != Level.WORST && level != Level.SUM) {
         return true;
       }
       var now = level == Level.WORST ? worst : sum;

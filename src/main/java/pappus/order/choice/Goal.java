@@ -40,6 +40,11 @@ public record Goal(List<Level> levels, long leastWorst, long leastSum) {
     return new Goal(List.of(Level.MONEY, Level.KINDS, Level.SUM, Level.WORST), worst, sum);
   }
 
+  /** Fewest changes of what was told before, then the least money. */
+  public static Goal revision() {
+    return new Goal(List.of(Level.CHANGED, Level.MONEY, Level.WORST, Level.SUM), 0, 0);
+  }
+
   /** How much is given up beyond what may be. */
   public long tooLittle(long worst, long sum) {
     return 1000 * Math.max(0, leastWorst - worst) + Math.max(0, leastSum - sum);

@@ -30,6 +30,7 @@ public final class Ledger {
   private long extraCents;
   private int kinds;
   private long sum;
+  private int changed;
 
   /** Nobody has a build yet. */
   public Ledger(Choice choice) {
@@ -96,6 +97,7 @@ public final class Ledger {
     sum += sign * column.share();
     extraCents += sign * column.extraCents();
     var taking = books.of(column);
+    changed += sign * taking.changes();
     for (var i = 0; i < taking.size(); i++) {
       book(taking.slot(i), sign * taking.pieces(i), sign);
     }
@@ -116,10 +118,10 @@ public final class Ledger {
     var wasUsed = pieces[w] > 0;
     pieces[w] += more;
     shortPieces += shortOf(ware);
-    if (wasUsed != pieces[w] > 0 && !ware.isSmall()) {
+    if (wasUsed != pieces[w] > 0 && !books.isSmall(w)) {
       kinds += sign;
     }
-    var now = ware.unitsFor(pieces[w] + spares[w]);
+    var now = books.unitsFor(w, pieces[w] + spares[w]);
     if (now != units[w]) {
       var cents = books.cents(ware, now) - books.cents(ware, units[w]);
       units[w] = now;
@@ -193,6 +195,6 @@ public final class Ledger {
 
   /** How good it is as it is now. */
   public Standing standing() {
-    return new Standing(broken(), worst(), sum, cents(), kinds);
+    return new Standing(broken(), worst(), sum, cents(), kinds, changed);
   }
 }

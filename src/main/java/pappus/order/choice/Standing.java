@@ -8,14 +8,16 @@ package pappus.order.choice;
  * @param sum of shares, millionths
  * @param cents all that is paid
  * @param kinds of parts, but for small hardware
+ * @param changed learners who do not get what was told before; 0 where nothing was
  */
-public record Standing(long broken, long worst, long sum, long cents, int kinds) {
+public record Standing(long broken, long worst, long sum, long cents, int kinds, int changed) {
   /** A level by which choices are told apart. */
   public enum Level {
     WORST,
     SUM,
     MONEY,
-    KINDS
+    KINDS,
+    CHANGED
   }
 
   /** The larger, the better. */
@@ -25,6 +27,7 @@ public record Standing(long broken, long worst, long sum, long cents, int kinds)
       case SUM -> sum;
       case MONEY -> -cents;
       case KINDS -> -kinds;
+      case CHANGED -> -changed;
     };
   }
 

@@ -80,9 +80,13 @@ public final class Asker {
     return met.values().stream().mapToLong(Column::extraCents).min().orElse(0);
   }
 
-  /** The column of a build, whoever found it; empty if it is not feasible by the group's own assessor. */
+  /** The column of a build, whoever found it; empty if it cannot be had or is not feasible by the group's own assessor. */
   public Optional<Column> meet(Build found) {
-    var build = ofCatalog(found);
+    var had = ofCatalog(found);
+    if (had.isEmpty()) {
+      return Optional.empty();
+    }
+    var build = had.get();
     var known = met.get(build.toString());
     if (known != null) {
       return Optional.of(known);
@@ -96,12 +100,13 @@ public final class Asker {
     return Optional.of(column);
   }
 
-  private Build ofCatalog(Build found) {
+  private Optional<Build> ofCatalog(Build found) {
     var parts = new LinkedHashMap<Role, Part>();
     found
         .parts()
-        .forEach((role, part) -> parts.put(role, asked.catalog().part(part.id()).orElseThrow()));
-    return Build.of(parts);
+        .forEach((role, part) ->
+            asked.catalog().part(part.id()).ifPresent(mine -> parts.put(role, mine)));
+    return parts.size() == found.parts().size() ? Optional.of(Build.of(parts)) : Optional.empty();
   }
 
   /** Columns of several groups, by group. */

@@ -2,9 +2,7 @@ package pappus.order.column;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import java.util.function.IntFunction;
@@ -37,9 +35,6 @@ public final class Generator {
 
   /** Bound and program are near enough, of the sum. */
   private static final double NEAR = 1e-3;
-
-  /** Numbers of learners are told from whole ones by as much. */
-  private static final double NEARLY_WHOLE = 1e-4;
 
   private final OrderInputs inputs;
   private final List<Asker> askers;
@@ -139,11 +134,16 @@ public final class Generator {
   }
 
   private static double worth(Column column, long[] prices) {
+    return column.share() / (double) Column.WHOLE - dues(column, prices);
+  }
+
+  /** What the pieces of a build cost at some prices, shares. */
+  static double dues(Column column, long[] prices) {
     var dues = 0.0;
     for (var need : column.needs()) {
       dues += need.pieces() * (double) prices[need.ware().index()];
     }
-    return column.share() / (double) Column.WHOLE - dues / Prices.SCALE;
+    return dues / Prices.SCALE;
   }
 
   private int met() {
@@ -249,76 +249,12 @@ public final class Generator {
     for (var asker : askers) {
       columns.add(
           asker.allowed().stream().filter(column -> column.share() >= share).toList());
-      if (columns.get(columns.size() - 1).isEmpty()) {
-        return List.of();
-      }
     }
-    var kept = new LinkedHashMap<Column, Integer>();
-    var left = inputs.learners();
-    while (left > 0 && !stopped.getAsBoolean()) {
-      var solved = new Program(inputs, charges, askers, columns, kept, heldBack)
-          .maximise(
-              column -> Levels.SERVED + (saves ? 0 : column.share() / (double) Column.WHOLE),
-              saves ? 1 : 0);
-      var more = keep(solved.taken(), kept);
-      left -= more;
-      if (more == 0) {
-        break;
-      }
-    }
-    return given(columns, kept);
-  }
-
-  /** Keeps all whole learners of a solution, or else one more of what has most of one; how many more that are. */
-  private int keep(Map<Column, Double> taken, Map<Column, Integer> kept) {
-    var more = 0;
-    @Nullable Column most = null;
-    var mostOf = 0.0;
-    for (var one : taken.entrySet()) {
-      var before = kept.getOrDefault(one.getKey(), 0);
-      var whole = (int) Math.floor(one.getValue() + NEARLY_WHOLE);
-      if (whole > before) {
-        kept.put(one.getKey(), whole);
-        more += whole - before;
-      } else if (one.getValue() - before > mostOf && isOpen(one.getKey(), kept)) {
-        mostOf = one.getValue() - before;
-        most = one.getKey();
-      }
-    }
-    if (more == 0 && most != null && mostOf > NEARLY_WHOLE) {
-      kept.merge(most, 1, Integer::sum);
-      return 1;
-    }
-    return more;
-  }
-
-  private boolean isOpen(Column column, Map<Column, Integer> kept) {
-    var served = kept.entrySet().stream()
-        .filter(one -> one.getKey().group() == column.group())
-        .mapToInt(Map.Entry::getValue)
-        .sum();
-    return served < askers.get(column.group()).pieces();
-  }
-
-  /** Whom the program does not serve gets what costs least. */
-  private List<Column> given(List<List<Column>> columns, Map<Column, Integer> kept) {
-    var given = new ArrayList<Column>();
-    for (var g = 0; g < askers.size(); g++) {
-      var its = new ArrayList<Column>();
-      for (var one : kept.entrySet()) {
-        for (var i = 0; i < one.getValue() && one.getKey().group() == g; i++) {
-          its.add(one.getKey());
-        }
-      }
-      var cheapest = columns.get(g).stream()
-          .min(Comparator.comparingLong(Column::ownCents).thenComparingInt(Column::number))
-          .orElseThrow();
-      while (its.size() < askers.get(g).pieces()) {
-        its.add(cheapest);
-      }
-      given.addAll(its.subList(0, askers.get(g).pieces()));
-    }
-    return given;
+    return new Dive(inputs, charges, askers, columns, stopped)
+        .given(
+            heldBack,
+            column -> Levels.SERVED + (saves ? 0 : column.share() / (double) Column.WHOLE),
+            saves ? 1 : 0);
   }
 
   /** What one piece more of each ware is worth at the end, shares, by the program over the builds met. */

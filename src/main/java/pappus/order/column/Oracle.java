@@ -1,16 +1,20 @@
 package pappus.order.column;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalLong;
+import java.util.function.Predicate;
 import pappus.assessment.Supply;
 import pappus.catalog.Catalog;
 import pappus.catalog.Shelf;
 import pappus.catalog.ShelfEntry;
+import pappus.order.Earlier;
 import pappus.order.Lot;
 import pappus.order.Ware;
 import pappus.order.Wares;
+import pappus.part.Build;
 import pappus.part.Part;
 import pappus.part.PartCopy;
 import pappus.part.Sale;
@@ -35,6 +39,7 @@ public final class Oracle {
   private final long effort;
   private final int threads;
   private final Shelf shelf;
+  private final Predicate<Part> allowed;
 
   /**
    * A build with what it costs at the prices asked for.
@@ -69,7 +74,23 @@ public final class Oracle {
    * @param threads that share the work; no answer depends on it
    */
   public Oracle(Asker asker, Wares wares, long effort, int threads) {
+    this(asker, wares, effort, threads, part -> true);
+  }
+
+  /** Of builds that keep the main parts of one. */
+  static Oracle keeping(Build kept, Asker asker, Wares wares, long effort, int threads) {
+    var ids = kept.parts().values().stream().map(Part::id).toList();
+    return new Oracle(
+        asker,
+        wares,
+        effort,
+        threads,
+        part -> Collections.disjoint(part.fills(), Earlier.MAIN) || ids.contains(part.id()));
+  }
+
+  private Oracle(Asker asker, Wares wares, long effort, int threads, Predicate<Part> allowed) {
     this.asker = asker;
+    this.allowed = allowed;
     this.wares = wares;
     this.effort = effort;
     this.threads = threads;
@@ -95,6 +116,9 @@ public final class Oracle {
     var currency = asked.catalog().currency();
     var parts = new ArrayList<Part>();
     for (var part : asked.catalog().parts()) {
+      if (!allowed.test(part)) {
+        continue;
+      }
       var price = Money.ofCents(prices[wares.of(part).index()], currency);
       parts.add(PartCopy.with(part, Map.of("price", price, "sold", Sale.EACH)));
     }

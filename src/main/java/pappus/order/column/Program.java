@@ -38,6 +38,9 @@ final class Program {
   private final List<Double> right = new ArrayList<>();
   private final TreeMap<Integer, Ware> used = new TreeMap<>();
 
+  /** Pieces of each ware that is used, by column. */
+  private final Map<Integer, TreeMap<Integer, Integer>> pieces = new HashMap<>();
+
   /**
    * A solution.
    *
@@ -72,8 +75,14 @@ final class Program {
     this.free = this.columns.size();
     this.columns.addAll(kept.keySet());
     for (var column : this.columns) {
-      variables.put("take " + variables.size(), variables.size());
-      column.needs().forEach(need -> used.put(need.ware().index(), need.ware()));
+      var at = variables.size();
+      variables.put("take " + at, at);
+      for (var need : column.needs()) {
+        used.put(need.ware().index(), need.ware());
+        pieces
+            .computeIfAbsent(need.ware().index(), fresh -> new TreeMap<>())
+            .merge(at, need.pieces(), Integer::sum);
+      }
     }
     addService();
     for (var i = free; i < this.columns.size(); i++) {
@@ -108,14 +117,7 @@ final class Program {
 
   private void addWare(Ware ware) {
     var w = ware.index();
-    var pieces = new TreeMap<Integer, Integer>();
-    for (var i = 0; i < columns.size(); i++) {
-      for (var need : columns.get(i).needs()) {
-        if (need.ware().index() == w) {
-          pieces.merge(i, need.pieces(), Integer::sum);
-        }
-      }
-    }
+    var pieces = Objects.requireNonNull(this.pieces.get(w));
     var charge = charges.once(ware);
     if (ware.stock() < Lot.NO_END) {
       var stock = row("stock " + w, charge > 0 ? 0 : (double) charges.most(ware));

@@ -9,11 +9,9 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
-import org.jspecify.annotations.Nullable;
 import pappus.order.Order;
 import pappus.order.OrderInputs;
 import pappus.order.choice.Choice;
-import pappus.order.choice.Exchange;
 import pappus.order.choice.Goal;
 import pappus.order.choice.InTurn;
 import pappus.order.choice.Ledger;
@@ -57,10 +55,8 @@ public final class Planner {
   private static final long MORE_CENTS = 500;
 
   private final OrderInputs inputs;
-  private final long moves;
+  private final Chooser chooser;
   private final Consumer<String> progress;
-  private volatile boolean stopped;
-  private volatile @Nullable Seeds running;
 
   /**
    * @param moves changes tried for each seed each time that an order is chosen
@@ -68,17 +64,13 @@ public final class Planner {
    */
   public Planner(OrderInputs inputs, long moves, Consumer<String> progress) {
     this.inputs = inputs;
-    this.moves = moves;
+    this.chooser = new Chooser(moves, progress);
     this.progress = progress;
   }
 
   /** Ends the run soon, keeping what it has; may be called from another thread. */
   public void stop() {
-    stopped = true;
-    var now = running;
-    if (now != null) {
-      now.stop();
-    }
+    chooser.stop();
   }
 
   /** Groups with the best that each can get alone; of one without any the build is absent. */
@@ -113,19 +105,19 @@ public final class Planner {
     var oracles = askers.stream()
         .map(asker -> new Oracle(asker, inputs.wares(), Finder.EFFORT, threads))
         .toList();
-    var generator = new Generator(inputs, askers, oracles, progress, () -> stopped);
+    var generator = new Generator(inputs, askers, oracles, progress, chooser::isStopped);
     var aim = inputs.order().aimOrWorst();
     var goal = Goal.of(aim);
     var most = generator.begin(FIRST);
     var choice = choice(askers, generator, List.of());
-    var now = new Exchange(choice, goal, () -> stopped).improve(InTurn.choose(choice));
+    var now = chooser.exchanged(choice, goal, InTurn.choose(choice));
     var worst = OptionalLong.empty();
     if (aim == Order.Aim.WORST) {
       var tooMuch = generator.tooMuchForAll(known(choice, now), most);
       worst = OptionalLong.of((tooMuch - 1) / 1000);
       now = rounded(askers, generator, goal, now, tooMuch);
       choice = choice(askers, generator, now);
-      now = raised(askers, generator, goal, chosen(choice, goal, now));
+      now = raised(askers, generator, goal, chooser.chosen(choice, goal, now));
       choice = choice(askers, generator, now);
     }
     var sum = OptionalLong.empty();
@@ -134,7 +126,7 @@ public final class Planner {
       sum = OptionalLong.of((long) Math.floor(generator.mostInAll(least) * Column.WHOLE));
       now = better(goal, rounded(generator, least), now);
       choice = choice(askers, generator, now);
-      now = chosen(choice, goal, now);
+      now = chooser.chosen(choice, goal, now);
       if (aim == Order.Aim.WORST) {
         now = raised(askers, generator, goal, now);
         choice = choice(askers, generator, now);
@@ -142,7 +134,7 @@ public final class Planner {
     }
     var reached = Ledger.of(choice, now).standing();
     if (reached.broken() == 0 && inputs.order().giveUpOrUsual() > 0) {
-      now = chosen(choice, Goal.thrift(aim, reached, inputs.order().giveUpOrUsual()), now);
+      now = chooser.chosen(choice, Goal.thrift(aim, reached, inputs.order().giveUpOrUsual()), now);
     }
     var standing = Ledger.of(choice, now).standing();
     var all = Choice.of(inputs, askers.stream().map(Asker::allowed).toList());
@@ -155,7 +147,9 @@ public final class Planner {
         standing,
         Ledger.of(all, InTurn.choose(all)).standing(),
         new Plan.Bounds(worst, sum, generator.questions()),
-        stopped ? Optional.<Worth>empty() : Optional.of(generator.worth(1000 * standing.worst())));
+        chooser.isStopped()
+            ? Optional.<Worth>empty()
+            : Optional.of(generator.worth(1000 * standing.worst())));
   }
 
   /**
@@ -166,7 +160,9 @@ public final class Planner {
       List<Asker> askers, Generator generator, Goal goal, List<Column> now, long tooMuch) {
     var best = now;
     var share = tooMuch - STEP;
-    for (var step = 0; step < MOST_STEPS && share > 0 && !stopped; step++, share -= STEP) {
+    for (var step = 0;
+        step < MOST_STEPS && share > 0 && !chooser.isStopped();
+        step++, share -= STEP) {
       best = cheaper(askers, generator, goal, rounded(generator, share), best, share);
       if (isBroken(best)) {
         best = cheaper(askers, generator, goal, generator.dive(share, 0, true), best, share);
@@ -189,7 +185,7 @@ public final class Planner {
       return than;
     }
     var choice = choice(askers, generator, start, share);
-    return better(goal, new Exchange(choice, goal, () -> stopped).improve(start), than);
+    return better(goal, chooser.exchanged(choice, goal, start), than);
   }
 
   /**
@@ -199,7 +195,7 @@ public final class Planner {
   private List<Column> raised(
       List<Asker> askers, Generator generator, Goal goal, List<Column> start) {
     var best = start;
-    while (!stopped && !isBroken(best)) {
+    while (!chooser.isStopped() && !isBroken(best)) {
       var share = 1000 * standing(best).worst() + RAISE;
       var lifted = new ArrayList<Column>();
       for (var column : best) {
@@ -212,7 +208,7 @@ public final class Planner {
                         Comparator.comparingLong(Column::ownCents).thenComparingInt(Column::number))
                     .orElse(column));
       }
-      var found = chosen(choice(askers, generator, lifted, share), goal, lifted);
+      var found = chooser.chosen(choice(askers, generator, lifted, share), goal, lifted);
       if (better(goal, found, best).equals(best)) {
         break;
       }
@@ -226,7 +222,7 @@ public final class Planner {
     var heldBack = 0L;
     for (var tries = 0; ; tries++) {
       var columns = generator.dive(share, heldBack, false);
-      if (columns.isEmpty() || tries == MOST_TRIES || stopped) {
+      if (columns.isEmpty() || tries == MOST_TRIES || chooser.isStopped()) {
         return columns;
       }
       var standing = standing(columns);
@@ -248,7 +244,7 @@ public final class Planner {
           .distinct()
           .toList());
     }
-    return better(Choice.of(inputs, both), goal, one, than);
+    return Chooser.better(Choice.of(inputs, both), goal, one, than);
   }
 
   /** What there is to choose from: what is of use by the last prices, and what is chosen now. */
@@ -289,28 +285,5 @@ public final class Planner {
   private static long known(Choice choice, List<Column> columns) {
     var standing = Ledger.of(choice, columns).standing();
     return standing.broken() == 0 ? 1000 * standing.worst() : 0;
-  }
-
-  private List<Column> chosen(Choice choice, Goal goal, List<Column> start) {
-    var seeds = new Seeds(choice, goal, moves);
-    running = seeds;
-    if (stopped) {
-      return start;
-    }
-    progress.accept(
-        "choosing among " + choice.columns().stream().mapToInt(List::size).sum());
-    var best = start;
-    for (var found : seeds.choose(start)) {
-      best = better(choice, goal, found, best);
-    }
-    progress.accept("exchanging");
-    return better(choice, goal, new Exchange(choice, goal, () -> stopped).improve(best), best);
-  }
-
-  private static List<Column> better(
-      Choice choice, Goal goal, List<Column> one, List<Column> than) {
-    return Ledger.of(choice, one).standing().isBetter(Ledger.of(choice, than).standing(), goal)
-        ? one
-        : than;
   }
 }

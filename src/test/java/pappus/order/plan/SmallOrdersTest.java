@@ -4,9 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -14,13 +12,10 @@ import pappus.order.Order;
 import pappus.order.OrderInputs;
 import pappus.order.SmallOrders;
 import pappus.order.choice.Choice;
+import pappus.order.choice.EveryChoice;
 import pappus.order.choice.Goal;
-import pappus.order.choice.Ledger;
 import pappus.order.choice.Standing;
 import pappus.order.column.Asker;
-import pappus.order.column.Column;
-import pappus.search.Enumeration;
-import pappus.search.Question;
 
 /** Small orders against trying every build for every learner. */
 @Tag("slow")
@@ -33,43 +28,9 @@ class SmallOrdersTest {
   @TempDir
   private Path folder;
 
-  /** The best of all choices; null if none can be bought. */
-  private static @Nullable Standing best(Choice choice, Goal goal) {
-    var best = best(choice, goal, new Ledger(choice), 0, null);
-    return best == null || best.broken() > 0 ? null : best;
-  }
-
-  private static @Nullable Standing best(
-      Choice choice, Goal goal, Ledger ledger, int learner, @Nullable Standing before) {
-    if (learner == choice.learners().size()) {
-      var now = ledger.standing();
-      return before == null || now.isBetter(before, goal) ? now : before;
-    }
-    var best = before;
-    for (var column : choice.of(learner)) {
-      ledger.give(learner, column);
-      best = best(choice, goal, ledger, learner + 1, best);
-    }
-    ledger.give(learner, null);
-    return best;
-  }
-
   /** Every build there is, met. */
   private static Choice everything(OrderInputs inputs, List<Asker> askers) {
-    var columns = new ArrayList<List<Column>>();
-    for (var asker : askers) {
-      var asked = asker.asked();
-      Enumeration.feasible(Question.of(asked.catalog(), asked.assessor()))
-          .forEach(build -> asker.meet(build.build()));
-      columns.add(asker.allowed());
-    }
-    return Choice.of(inputs, columns);
-  }
-
-  private static double choices(Choice choice) {
-    return choice.learners().stream()
-        .mapToDouble(group -> choice.columns().get(group).size())
-        .reduce(1, (one, other) -> one * other);
+    return Choice.of(inputs, askers.stream().map(EveryChoice::builds).toList());
   }
 
   @Test
@@ -85,12 +46,12 @@ class SmallOrdersTest {
       }
       var plan = planner.plan(askers);
       var all = everything(inputs, askers);
-      if (choices(all) > MOST_CHOICES) {
+      if (EveryChoice.number(all) > MOST_CHOICES) {
         continue;
       }
       tried++;
       var goal = Goal.of(inputs.order().aimOrWorst());
-      var truly = best(all, goal);
+      var truly = EveryChoice.best(all, goal);
       if (truly == null) {
         assertThat(plan.isFeasible()).as("order %s", seed).isFalse();
         best++;
