@@ -27,7 +27,6 @@ abstract class PowerRule implements CompatibilityRule {
   public boolean foresees(Set<Role> decided) {
     return decided.contains(Role.BOARD)
         && decided.contains(Role.BATTERY)
-        && decided.size() > 2
         && decided.stream().filter(PowerPlanner.READS::contains).count() > 2;
   }
 
