@@ -311,43 +311,39 @@ public final class BladeElements {
       return thrust - momentum(at, sine);
     }
 
-    /** The root of √(1 + x): a few terms of its series where these are enough. */
-    private static double rootOfFlow(double x) {
-      var a = REYNOLDS_ROOT / 2;
-      return x > SERIES_UP_TO
-          ? StrictMath.pow(1 + x, a)
-          : 1
-              + a
-                  * x
-                  * (1
-                      - (1 - a)
-                          / 2
-                          * x
-                          * (1
-                              - (2 - a)
-                                  / 3
-                                  * x
-                                  * (1
-                                      - (3 - a)
-                                          / 4
-                                          * x
-                                          * (1
-                                              - (4 - a)
-                                                  / 5
-                                                  * x
-                                                  * (1
-                                                      - (5 - a)
-                                                          / 6
-                                                          * x
-                                                          * (1 - (6 - a) / 7 * x))))));
-    }
-
     /** With Prandtl's tip factor, from memory. */
     private double momentum(double at, double sine) {
       var f = blades / 2.0 * (radiusM - rM) / (rM * sine);
       var tip = 2 / Math.PI * StrictMath.acos(StrictMath.exp(-f));
       return 4 * Math.PI * rM * TEST_DENSITY_KG_PER_M3 * tip * at * at * widthM;
     }
+  }
+
+  /** The root of √(1 + x): a few terms of its series where these are enough. */
+  static double rootOfFlow(double x) {
+    var a = REYNOLDS_ROOT / 2;
+    return x > SERIES_UP_TO
+        ? StrictMath.pow(1 + x, a)
+        : 1
+            + a
+                * x
+                * (1
+                    - (1 - a)
+                        / 2
+                        * x
+                        * (1
+                            - (2 - a)
+                                / 3
+                                * x
+                                * (1
+                                    - (3 - a)
+                                        / 4
+                                        * x
+                                        * (1
+                                            - (4 - a)
+                                                / 5
+                                                * x
+                                                * (1 - (5 - a) / 6 * x * (1 - (6 - a) / 7 * x))))));
   }
 
   private static double chordShape(double x) {

@@ -67,4 +67,22 @@ class LoadTest {
       assertThat(load.and(1).balanceVolts(open, ohm, open)).isLessThan(volts);
     }
   }
+
+  @Test
+  void withoutResistanceOrRippleItIsClosedForm() {
+    assertThat(HUMP.balanceVolts(12, 0, 7)).isEqualTo(12);
+    assertThat(Load.ofPower(24).voltsAtCurrent(2)).isEqualTo(12);
+    // 12 V behind 0.1 Ω into 20 W: V² − 12 V + 2 = 0.
+    assertThat(Load.ofPower(20).balanceVolts(12, 0.1, 12))
+        .isCloseTo(6 + Math.sqrt(34), within(1e-12));
+    assertThat(Load.ofCurrent(3).and(5).powerW(10)).isCloseTo(35, within(1e-12));
+  }
+
+  @Test
+  void theGuessDoesNotMatter() {
+    for (var guess : new double[] {0, 8.1, 10, 14.9, 20}) {
+      assertThat(HUMP.balanceVolts(15, 0.2, guess))
+          .isCloseTo(HUMP.balanceVolts(15, 0.2, 15), within(1e-9));
+    }
+  }
 }

@@ -117,4 +117,49 @@ class ForwardFlightTest {
 
     assertThat(flight(0).topSpeedMPerS(weak)).isZero();
   }
+
+  /** Without gusts a wind is an airspeed, but for three hundredths of unsteady work. */
+  @Test
+  void windIsAnAirspeedThatIsWorkedHarderFor() {
+    var flight = flight(ForwardFlight.LEAST_OF_HOVER);
+    var hoverW = Hover.of(Examples.fiveInch(0.25)).steady().shaftPowerW();
+
+    assertThat(flight.windFactor(0, 0.3)).isEqualTo(1);
+    assertThat(flight.windFactor(14, 0))
+        .isCloseTo(1.03 * flight.theoryPowerW(14) / hoverW, within(1e-9))
+        .isGreaterThan(1.1);
+    assertThat(flight.windFactor(5, 0)).isEqualTo(1);
+  }
+
+  /** The mean over a normal distribution by small steps. */
+  @Test
+  void gustsAreAveragedOverTheirDistribution() {
+    var flight = flight(ForwardFlight.LEAST_OF_HOVER);
+    var leastW = 0.914 * Hover.of(Examples.fiveInch(0.25)).steady().shaftPowerW();
+    for (var deviation : new double[] {0.5, 2}) {
+      var mean = 0.0;
+      for (var z = -6.0; z < 6; z += 0.001) {
+        mean += 0.001
+            * Math.exp(-z * z / 2)
+            / Math.sqrt(2 * Math.PI)
+            * Math.max(flight.theoryPowerW(Math.abs(15 + z * deviation)), leastW);
+      }
+
+      assertThat(flight.meanPowerW(15, deviation)).isCloseTo(mean, within(1e-3 * mean));
+      assertThat(flight.inGusts(flight.at(15), deviation).steady().shaftPowerW())
+          .isCloseTo(1.03 * flight.meanPowerW(15, deviation), within(1e-9));
+    }
+  }
+
+  @Test
+  void gustsNeverSavePower() {
+    var flight = flight(ForwardFlight.LEAST_OF_HOVER);
+    var calm = flight.at(15);
+
+    assertThat(flight.inGusts(calm, 0)).isSameAs(calm);
+    var gusty = flight.inGusts(calm, 2);
+    assertThat(gusty.airspeedMPerS()).isEqualTo(15);
+    assertThat(gusty.isClamped()).isEqualTo(calm.isClamped());
+    assertThat(gusty.steady().shaftPowerW()).isGreaterThan(calm.steady().shaftPowerW());
+  }
 }

@@ -143,4 +143,52 @@ class FullThrottleTest {
     assertThat(full.thrustToWeight(aircraft.airframe()))
         .isCloseTo(full.thrustN() * 0.95 / (0.25 * Units.GRAVITY_M_PER_S2), within(1e-12));
   }
+
+  /** From a step above rest to full throttle, by equal steps of speed; each balances source and motors. */
+  @Test
+  void stepsUpToFullThrottle() {
+    var aircraft = Examples.fiveInch(0.25);
+    var pack = Examples.lipo(4, 0.85);
+    var full = FullThrottle.of(aircraft, pack, 0.5, 2, Limits.NONE);
+
+    var steps = FullThrottle.upTo(full, aircraft, pack, 0.5, 2, 8);
+
+    assertThat(steps).hasSize(8).endsWith(full);
+    for (var step = 1; step < 8; step++) {
+      var one = steps.get(step - 1);
+      var speed = full.point().speedRadPerS() * step / 8;
+      assertThat(one.point().speedRadPerS()).isCloseTo(speed, within(1e-9));
+      assertThat(one.thrustN())
+          .isCloseTo(4 * aircraft.rotor().propeller().thrustN(speed), within(1e-9));
+      assertBalanced(aircraft, pack.openVolts(0.5), pack.burstOhm(0.5), one);
+    }
+    var rest = FullThrottle.of(aircraft, pack, 0, 3.4, Limits.NONE);
+    assertThat(FullThrottle.upTo(rest, aircraft, pack, 0, 3.4, 8)).isEmpty();
+  }
+
+  /** Fully open, the bus gives what motors and controllers take and what the rest draws. */
+  @Test
+  void fullyOpenTheBusGivesWhatAllTake() {
+    var aircraft = Examples.fiveInch(0.25);
+    var pack = Examples.lipo(4, 0.85);
+
+    var full = FullThrottle.of(aircraft, pack, 0.5, 2, Limits.NONE);
+
+    assertThat(full.busCurrentA())
+        .isCloseTo(
+            4 * (full.point().currentA() + aircraft.rotor().controller().idleA())
+                + aircraft.avionicsW() / full.busVolts(),
+            within(1e-9));
+    assertThat(full.duty()).isCloseTo(1, within(1e-9));
+  }
+
+  @Test
+  void aMotorAsTightAsItsControllerIsNamed() {
+    var aircraft = Examples.fiveInch(0.25);
+    var pack = Examples.lipo(4, 0.85);
+
+    assertThat(FullThrottle.of(aircraft, pack, 0.5, 2, new Limits(5, 5, INF, INF, INF))
+            .limit())
+        .isEqualTo(ThrottleLimit.MOTOR);
+  }
 }

@@ -65,4 +65,25 @@ class HoverTest {
     assertThat(EfficiencyBand.hard(0.03)).isEqualTo(0.24);
     assertThat(EfficiencyBand.hard(0.249)).isCloseTo(0.40, within(1e-12));
   }
+
+  @Test
+  void windTakesMoreShaftPowerAtTheSameThrust() {
+    var aircraft = Examples.fiveInch(0.25);
+    var calm = Hover.of(aircraft);
+
+    var windy = calm.inWind(aircraft, 1.2);
+
+    assertThat(calm.inWind(aircraft, 1)).isSameAs(calm);
+    assertThat(windy.steady().shaftPowerW())
+        .isCloseTo(1.2 * calm.steady().shaftPowerW(), within(1e-9));
+    assertThat(windy.thrustPerRotorN()).isEqualTo(calm.thrustPerRotorN());
+  }
+
+  @Test
+  void efficiencyIsIdealPowerOverWhatTheBatteryGives() {
+    var hover = Hover.of(Examples.fiveInch(0.25));
+
+    assertThat(hover.efficiency(15) * hover.steady().busPowerW(15))
+        .isCloseTo(hover.idealPowerW(), within(1e-12));
+  }
 }

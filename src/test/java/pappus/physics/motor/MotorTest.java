@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class MotorTest {
 
@@ -102,5 +104,13 @@ class MotorTest {
     assertThat(PartLoadLaw.isInsideEvidence(8, 22)).isTrue();
     assertThat(PartLoadLaw.isInsideEvidence(16, 22)).isFalse();
     assertThat(PartLoadLaw.isInsideEvidence(8, 10)).isFalse();
+  }
+
+  /** 0.16 of 0.5 S by 10 V. */
+  @ParameterizedTest
+  @CsvSource({"0.79, false", "0.8, false", "0.81, true"})
+  void currentRisesWithThrustWhereRippleIsTheLesserPart(double currentA, boolean rises) {
+    assertThat(new SpeedController(0.5, 0).risesWithThrust(new OperatingPoint(1, 1, currentA, 10)))
+        .isEqualTo(rises);
   }
 }

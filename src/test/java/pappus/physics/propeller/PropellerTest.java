@@ -10,6 +10,7 @@ import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class PropellerTest {
   private static final double DENSITY = 1.2;
@@ -134,5 +135,55 @@ class PropellerTest {
     var point = new StaticPoint(1466, thrustCoefficient, powerCoefficient);
 
     assertThat(point.figureOfMerit()).isBetween(0.5865, 0.6245);
+  }
+
+  /** In air of twice the density over viscosity the rows of a test stand at half their speeds. */
+  @ParameterizedTest
+  @CsvSource({"749, true", "751, false", "999, false", "1001, true"})
+  void theRangeOfATestMovesWithTheAir(double speedRadPerS, boolean isBeyond) {
+    var table = PropellerModel.ofTable(
+        0.127,
+        1.2 / 1.81e-5,
+        List.of(new StaticPoint(1500, 0.13, 0.06), new StaticPoint(2000, 0.12, 0.055)));
+    var dense = table.in(2.4, 1.81e-5);
+
+    assertThat(dense.isBeyondTest(speedRadPerS)).isEqualTo(isBeyond);
+    assertThat(dense.thrustCoefficient(1000)).isCloseTo(0.12, within(1e-12));
+    assertThat(dense.figureOfMerit(1000))
+        .isCloseTo(table.points().get(1).figureOfMerit(), within(1e-12));
+    assertThat(table.testSPerM2()).isEqualTo(1.2 / 1.81e-5);
+  }
+
+  /** One row is known a tenth about; several between them alone. */
+  @Test
+  void aCurveIsTestedWhereItsRowsAre() {
+    var slow = new StaticPoint(1500, 0.12, 0.06);
+    var fast = new StaticPoint(1800, 0.121, 0.06);
+
+    var one = PropellerCurve.through(0.127, 0.09, 2, 1.2 / 1.81e-5, List.of(slow));
+    var two = PropellerCurve.through(0.127, 0.09, 2, 1.2 / 1.81e-5, List.of(slow, fast));
+
+    assertThat(one.testedFromRadPerS()).isCloseTo(1500 / 1.1, within(1e-9));
+    assertThat(one.testedToRadPerS()).isCloseTo(1500 * 1.1, within(1e-9));
+    assertThat(two.testedFromRadPerS()).isEqualTo(1500);
+    assertThat(two.testedToRadPerS()).isEqualTo(1800);
+  }
+
+  /** Too small for blade elements: thrust goes with a power of the speed, two blades of much pitch with less of it. */
+  @ParameterizedTest
+  @CsvSource({"0.84, 2, 0.10", "0.85, 2, 0.03", "0.9, 3, 0.10"})
+  void aSmallPropellersThrustGoesWithAPowerOfItsSpeed(double pitch, int blades, double power) {
+    var row = new StaticPoint(3000, 0.12, 0.08);
+    var points = PropellerCurve.through(0.0508, pitch * 0.0508, blades, 1.2 / 1.81e-5, List.of(row))
+        .points();
+
+    for (var i = points.indexOf(row) + 2; i < points.size(); i++) {
+      assertThat(points.get(i).speedRadPerS() / points.get(i - 1).speedRadPerS())
+          .isCloseTo(1.1, within(1e-9));
+      assertThat(points.get(i).thrustCoefficient() / points.get(i - 1).thrustCoefficient())
+          .isCloseTo(Math.pow(1.1, power), within(1e-9));
+    }
+    assertThat(points.get(points.size() - 1).speedRadPerS()).isBetween(6000 / 1.1, 6000.0);
+    assertThat(points.get(0).speedRadPerS()).isCloseTo(300, within(1e-9));
   }
 }

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class DiscsAheadTest {
   private static final DiscsAhead FRONT = new DiscsAhead(75, 75, 63.5, 14);
@@ -64,5 +65,46 @@ class DiscsAheadTest {
     assertThat(DiscsAhead.horizon(12, 12, 90)).isZero();
     assertThat(DiscsAhead.horizon(30, 12, 90)).isCloseTo(0.4, within(1e-12));
     assertThat(DiscsAhead.horizon(0, 45, 90)).isEqualTo(-1);
+  }
+
+  /** The largest disc that leaves an angle free leaves just that. */
+  @ParameterizedTest
+  @ValueSource(doubles = {1, 10, 30, 44.9})
+  void theLargestDiscLeavesJustTheAngleFree(double degrees) {
+    var radius = DiscsAhead.largestRadius(75, 75, degrees);
+
+    assertThat(new DiscsAhead(75, 75, radius, 14).freeHalfAngle(0))
+        .isCloseTo(degrees, within(1e-9));
+  }
+
+  @Test
+  void noDiscLeavesMoreThanItsMiddleAndOneBesideTheLensMayReachIt() {
+    assertThat(DiscsAhead.largestRadius(75, 75, 45.1)).isZero();
+    assertThat(DiscsAhead.largestRadius(-30, 40, 10)).isCloseTo(50, within(1e-9));
+    assertThat(DiscsAhead.largestRadius(0, 40, 10))
+        .isCloseTo(40 * Math.cos(Math.toRadians(10)), within(1e-9));
+  }
+
+  /** A small picture that points at a small disc far away, and a wide one that has one on either side. */
+  @Test
+  void aTiltedLensSeesWhatItPointsAt() {
+    var distance = Math.hypot(1000, 250);
+    var looks = Math.PI * 120 * 120 * (250 / distance) / (distance * distance);
+    var down = Math.toDegrees(Math.atan2(250, 1000));
+    var small = Math.toRadians(20) * Math.toRadians(12);
+
+    assertThat(new DiscsAhead(1000, 0.001, 120, -250).covered(0, 0, -down, 20, 12))
+        .isCloseTo(looks / small, within(0.01));
+    assertThat(new DiscsAhead(1000, 0.001, 120, 250).covered(0, 0, down, 20, 12))
+        .isCloseTo(looks / small, within(0.01));
+    assertThat(new DiscsAhead(1000, 0.001, 120, 250).covered(0, 0, -down, 20, 12))
+        .isZero();
+
+    var beside = Math.hypot(distance, 300);
+    var two = 2 * Math.PI * 120 * 120 * (250 / beside) / (beside * beside);
+    assertThat(new DiscsAhead(1000, 300, 120, -250).covered(0, 0, -down, 60, 12))
+        .isCloseTo(two / (Math.toRadians(60) * Math.toRadians(12)), within(0.01));
+    assertThat(new DiscsAhead(2000, 300, 120, -250).covered(1000, 0, -down, 60, 12))
+        .isCloseTo(two / (Math.toRadians(60) * Math.toRadians(12)), within(0.01));
   }
 }
