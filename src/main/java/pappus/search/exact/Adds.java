@@ -3,28 +3,13 @@ package pappus.search.exact;
 /**
  * What a part adds to any build at least.
  *
- * @param grams mass, g
- * @param variance of it, g²
- * @param watts draw at the battery, W
+ * @param support least mass and draw at the battery, and what trades between them
+ * @param variance of the mass, g²
  * @param cents price
  * @param pieces to buy, but for small hardware
  * @param ohm on the way from the pack to the motors, Ω
- * @param traded draw with each gram counted as so many watts, at each of the {@link #RATES}, W: of several parts, the
- *     lightest is rarely the thriftiest, and no part has less of both than this
  */
-record Adds(
-    double grams,
-    double variance,
-    double watts,
-    long cents,
-    int pieces,
-    double ohm,
-    Numbers traded) {
-  /** Watts per gram, rising from none. */
-  private static final double[] RATES = {
-    0, 0.03, 0.06, 0.09, 0.12, 0.15, 0.18, 0.21, 0.25, 0.3, 0.4, 0.6, 1.5, 6
-  };
-
+record Adds(Support support, double variance, long cents, int pieces, double ohm) {
   static final Adds NOTHING = new Adds(0, 0, 0, 0, 0);
 
   /** Of one part, or of several together. */
@@ -34,91 +19,57 @@ record Adds(
 
   /** Of one part, or of several together. */
   Adds(double grams, double variance, double watts, long cents, int pieces, double ohm) {
-    this(grams, variance, watts, cents, pieces, ohm, traded(grams, watts));
+    this(Support.of(grams, watts), variance, cents, pieces, ohm);
   }
 
-  private static Numbers traded(double grams, double watts) {
-    return Numbers.of(RATES.length, place -> RATES[place] * grams + watts);
+  /** Mass, g. */
+  double grams() {
+    return support.leastGrams();
   }
 
-  /** Least draw with each gram counted as so many watts, W. */
-  double traded(double wattsPerGram) {
-    var last = RATES.length - 1;
-    if (wattsPerGram >= RATES[last]) {
-      return traded.at(last) + (wattsPerGram - RATES[last]) * grams;
-    }
-    var place = 0;
-    while (wattsPerGram >= RATES[place + 1]) {
-      place++;
-    }
-    // What holds at two rates holds in between.
-    var share = (wattsPerGram - RATES[place]) / (RATES[place + 1] - RATES[place]);
-    return (1 - share) * traded.at(place) + share * traded.at(place + 1);
-  }
-
-  /**
-   * Least draw with each gram counted as so many watts, of what weighs no more than some mass: a gram may then be
-   * counted as more, less what all grams up to that mass are counted too much.
-   */
-  double tradedWithin(double wattsPerGram, double mostGrams) {
-    var most = traded(wattsPerGram);
-    for (var place = RATES.length - 1; RATES[place] > wattsPerGram; place--) {
-      most = Math.max(most, traded.at(place) - (RATES[place] - wattsPerGram) * mostGrams);
-    }
-    return most;
+  /** Draw at the battery, W. */
+  double watts() {
+    return support.watts();
   }
 
   Adds plus(Adds other) {
     return new Adds(
-        grams + other.grams,
+        support.plus(other.support),
         variance + other.variance,
-        watts + other.watts,
         cents + other.cents,
         pieces + other.pieces,
-        ohm + other.ohm,
-        traded.plus(other.traded));
+        ohm + other.ohm);
   }
 
   /** The lesser of each. */
   Adds least(Adds other) {
     return new Adds(
-        Math.min(grams, other.grams),
+        support.least(other.support),
         Math.min(variance, other.variance),
-        Math.min(watts, other.watts),
         Math.min(cents, other.cents),
         Math.min(pieces, other.pieces),
-        Math.min(ohm, other.ohm),
-        traded.least(other.traded));
+        Math.min(ohm, other.ohm));
   }
 
-  /** Pieces that err together. */
+  /** Pieces that err together; they are bought in sets, whose price is already that of the pieces. */
   Adds times(int count) {
     return count == 1
         ? this
-        : new Adds(
-            count * grams,
-            count * count * variance,
-            count * watts,
-            cents,
-            pieces,
-            count * ohm,
-            traded.times(count));
+        : new Adds(support.times(count), count * count * variance, cents, pieces, count * ohm);
   }
 
   /** With so many grams more. */
   Adds heavier(double more) {
-    return more == 0
-        ? this
-        : new Adds(grams + more, variance, watts, cents, pieces, ohm, traded.plus(traded(more, 0)));
+    return more == 0 ? this : new Adds(support.heavier(more), variance, cents, pieces, ohm);
   }
 
   /** Of one part, or of several together, the same with another mass. */
   Adds weighing(double other) {
-    return new Adds(other, variance, watts, cents, pieces, ohm);
+    return new Adds(other, variance, watts(), cents, pieces, ohm);
   }
 
   /** Of one part, or of several together, the same with another draw. */
   Adds drawing(double other) {
-    return new Adds(grams, variance, other, cents, pieces, ohm);
+    return new Adds(grams(), variance, other, cents, pieces, ohm);
   }
 }

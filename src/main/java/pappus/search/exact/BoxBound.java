@@ -154,7 +154,7 @@ final class BoxBound {
       return kits.leastWatts();
     }
     var rate = wattsPerGram(three, kits, grams, newtonsPerGram);
-    return Math.max(kits.watts().at(0), kits.traded(rate) - rate * kits.leastGrams());
+    return Math.max(kits.watts().at(0), kits.support().traded(rate) - rate * kits.leastGrams());
   }
 
   /**

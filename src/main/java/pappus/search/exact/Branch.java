@@ -39,7 +39,7 @@ record Branch(
    */
   record Leaf(Part part, Adds adds, OptionalDouble loss, double watts) {
     private double dearness() {
-      return adds.traded(USUAL_WATTS_PER_GRAM) + USUAL_WATTS * loss.orElse(0);
+      return adds.support().traded(USUAL_WATTS_PER_GRAM) + USUAL_WATTS * loss.orElse(0);
     }
   }
 

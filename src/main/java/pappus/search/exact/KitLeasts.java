@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import pappus.part.Battery;
 import pappus.part.Board;
 import pappus.part.Part;
@@ -19,7 +20,7 @@ import pappus.part.Role;
  * <p>Why: src/site/markdown/decisions.md#what-comes-along-counts-before-accessories-are-looked-at
  */
 final class KitLeasts {
-  private static final int RATES = KitRelaxation.RATES.size();
+  private static final int RATES = Support.RATES.length;
   private static final int WATTS = RATES;
   private static final int VARIANCE = RATES + 1;
   private static final int CENTS = RATES + 2;
@@ -134,7 +135,7 @@ final class KitLeasts {
   private static double[] measured(Adds adds, int pieces) {
     var measured = new double[MEASURES];
     for (var rate = 0; rate < RATES; rate++) {
-      measured[rate] = pieces * (adds.grams() + KitRelaxation.RATES.get(rate) * adds.watts());
+      measured[rate] = pieces * (adds.grams() + Support.RATES[rate] * adds.watts());
     }
     measured[WATTS] = pieces * adds.watts();
     measured[VARIANCE] = adds.variance();
@@ -150,10 +151,11 @@ final class KitLeasts {
     }
   }
 
-  /** Adds so many pieces; they are bought in sets, whose price is already that of the pieces, as is what is to buy. */
+  /** Adds so many pieces, which err together; they are bought in sets, whose price is already that of the pieces. */
   private static void add(double[] sum, double[] other, int pieces) {
     for (var measure = 0; measure < MEASURES; measure++) {
-      sum[measure] += (measure == CENTS || measure == PIECES ? 1 : pieces) * other[measure];
+      var times = measure == CENTS || measure == PIECES ? 1 : pieces;
+      sum[measure] += (measure == VARIANCE ? pieces * pieces : times) * other[measure];
     }
   }
 
@@ -171,17 +173,10 @@ final class KitLeasts {
       value[rate] += mounting;
     }
     for (var follower : goods.following(role, part, with.battery())) {
-      var pairing = goods.pairings().of(role, follower);
-      var beside = part instanceof Board && follower == Role.TRANSMITTER;
-      var key = new Followed(
-          role,
-          follower,
-          pairing.sort(part),
-          beside && with.frame() != null ? goods.mountingSort(part) : -1,
-          goods.pieces(role, part, follower));
+      var key = followed(role, part, follower);
       var best = followed.get(key);
       if (best == null) {
-        best = follower(pairing, part, follower, beside);
+        best = follower(role, part, follower);
         followed.put(key, best);
       }
       add(value, best, key.pieces);
@@ -189,7 +184,43 @@ final class KitLeasts {
     return value;
   }
 
-  private double[] follower(Pairing pairing, Part part, Role follower, boolean beside) {
+  private Followed followed(Role role, Part part, Role follower) {
+    return new Followed(
+        role,
+        follower,
+        goods.pairings().of(role, follower).sort(part),
+        isBeside(part, follower) && with.frame() != null ? goods.mountingSort(part) : -1,
+        goods.pieces(role, part, follower));
+  }
+
+  private static boolean isBeside(Part part, Role follower) {
+    return part instanceof Board && follower == Role.TRANSMITTER;
+  }
+
+  /**
+   * What of those that follow a part adds at least; empty if some that has to does not go with it.
+   *
+   * @param part goes with the battery and the frame
+   */
+  Optional<Adds> following(Role role, Part part) {
+    var sum = new double[MEASURES];
+    for (var follower : goods.following(role, part, with.battery())) {
+      var key = followed(role, part, follower);
+      add(sum, Objects.requireNonNull(followed.get(key)), key.pieces);
+    }
+    return sum[WATTS] < Double.POSITIVE_INFINITY
+        ? Optional.of(new Adds(
+            Support.of(rate -> sum[rate], sum[WATTS]),
+            sum[VARIANCE],
+            (long) sum[CENTS],
+            (int) sum[PIECES],
+            sum[OHM]))
+        : Optional.empty();
+  }
+
+  private double[] follower(Role role, Part part, Role follower) {
+    var pairing = goods.pairings().of(role, follower);
+    var beside = isBeside(part, follower);
     var options = classes.samples(follower);
     var of = Objects.requireNonNull(values.get(follower));
     var least = infinite();
@@ -211,14 +242,9 @@ final class KitLeasts {
     return sorts[sort][WATTS] < Double.POSITIVE_INFINITY;
   }
 
-  /** Least mass with each watt counted at a rate, with boards of some sorts, g. */
-  double exchange(int rate, List<Integer> of) {
-    return least(rate, of);
-  }
-
-  /** Least draw, W. */
-  double watts(List<Integer> of) {
-    return least(WATTS, of);
+  /** Least mass and draw with boards of some sorts. */
+  Support support(List<Integer> of) {
+    return Support.of(rate -> least(rate, of), least(WATTS, of));
   }
 
   /** Least variance, g². */

@@ -1,6 +1,5 @@
 package pappus.search.exact;
 
-import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.DoubleBinaryOperator;
 
@@ -9,7 +8,7 @@ import java.util.function.DoubleBinaryOperator;
  * the mass and draw of some step.
  *
  * @param loss least ripple of the boards over that of the law; absent: as the law says
- * @param exchange least mass with each watt counted as so many grams, at each of the {@link #RATES}, g
+ * @param support of any of them, payload included
  * @param grams of each step, falling, g
  * @param watts of each step at the battery, payload included, rising, W
  * @param variance least of any, g²
@@ -19,7 +18,7 @@ import java.util.function.DoubleBinaryOperator;
  */
 record KitRelaxation(
     OptionalDouble loss,
-    Numbers exchange,
+    Support support,
     Numbers grams,
     Numbers watts,
     double variance,
@@ -27,54 +26,16 @@ record KitRelaxation(
     int pieces,
     double ohm) {
 
-  /** Grams per watt. */
-  static final List<Double> RATES = List.of(
-      0.0, 1.0, 2.0, 3.0, 4.0, 5.0, 6.0, 7.0, 8.0, 9.0, 10.0, 12.0, 14.0, 17.0, 20.0, 25.0, 40.0);
-
-  /** Watts a gram, where grams are all that counts. */
-  private static final double DEAREST = 100;
-
   /** Least mass, g. */
   double leastGrams() {
-    return exchange.at(0);
-  }
-
-  /** Least draw with each gram counted as so many watts, W. */
-  double traded(double wattsPerGram) {
-    if (wattsPerGram <= 0) {
-      return watts.at(0);
-    }
-    var rate = 1 / wattsPerGram;
-    var last = RATES.size() - 1;
-    if (rate >= RATES.get(last)) {
-      return wattsPerGram * (exchange.at(last) + (rate - RATES.get(last)) * watts.at(0));
-    }
-    var place = 0;
-    while (rate >= RATES.get(place + 1)) {
-      place++;
-    }
-    var share = (rate - RATES.get(place)) / (RATES.get(place + 1) - RATES.get(place));
-    return wattsPerGram * ((1 - share) * exchange.at(place) + share * exchange.at(place + 1));
-  }
-
-  /**
-   * Least draw of those that weigh no more than some mass, with each gram counted as so many watts, W; see {@link
-   * Adds#tradedWithin}.
-   */
-  double tradedWithin(double wattsPerGram, double mostGrams) {
-    var most = traded(wattsPerGram);
-    for (var place = 0; place < RATES.size() && 1 / RATES.get(place) > wattsPerGram; place++) {
-      var rate = Math.min(DEAREST, 1 / RATES.get(place));
-      most = Math.max(most, traded(rate) - (rate - wattsPerGram) * mostGrams);
-    }
-    return most;
+    return support.leastGrams();
   }
 
   /** About the numbers of what is best where a gram costs as much as usual. */
   Adds usual() {
-    var light = RATES.indexOf(6.0);
-    var draw = Math.max(watts.at(0), (exchange.at(light + 2) - exchange.at(light)) / 2);
-    var weighs = Math.max(leastGrams(), exchange.at(light + 1) - RATES.get(light + 1) * draw);
+    // Six to eight grams a watt are usual.
+    var draw = Math.max(leastWatts(), (support.grams().at(8) - support.grams().at(6)) / 2);
+    var weighs = Math.max(leastGrams(), support.grams().at(7) - Support.RATES[7] * draw);
     return new Adds(weighs, variance, draw, cents, pieces, ohm);
   }
 

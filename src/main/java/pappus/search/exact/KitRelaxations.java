@@ -3,11 +3,13 @@ package pappus.search.exact;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import pappus.part.Build;
+import pappus.part.Part;
 import pappus.part.Role;
 
 /**
@@ -64,6 +66,11 @@ final class KitRelaxations {
     });
   }
 
+  /** What of those that follow a part adds at least; empty if some that has to does not go with it. */
+  Optional<Adds> following(With with, Role role, Part part) {
+    return least(with).following(role, part);
+  }
+
   private KitLeasts least(With with) {
     var least = alone.computeIfAbsent(
         goods.kind(with.battery()), fresh -> KitLeasts.alone(goods, classes, with.battery()));
@@ -72,13 +79,9 @@ final class KitRelaxations {
 
   /** For boards of some sorts together. */
   private KitRelaxation floor(KitLeasts known, List<Integer> sorts) {
-    var rates = KitRelaxation.RATES.size();
     return floor(
         goods.losses().get(sorts.get(0)),
-        IntStream.range(0, rates)
-            .mapToDouble(rate -> known.exchange(rate, sorts))
-            .toArray(),
-        known.watts(sorts),
+        known.support(sorts),
         known.variance(sorts),
         (long) Math.floor(known.cents(sorts)),
         (int) Math.floor(known.pieces(sorts)),
@@ -86,17 +89,12 @@ final class KitRelaxations {
   }
 
   private static KitRelaxation floor(
-      OptionalDouble loss,
-      double[] exchange,
-      double watts,
-      double variance,
-      long cents,
-      int pieces,
-      double ohm) {
-    var lightest = exchange[0];
+      OptionalDouble loss, Support support, double variance, long cents, int pieces, double ohm) {
+    var lightest = support.leastGrams();
+    var watts = support.watts();
     var most = watts;
-    for (var i = 1; i < KitRelaxation.RATES.size(); i++) {
-      most = Math.max(most, (exchange[i] - lightest) / KitRelaxation.RATES.get(i));
+    for (var i = 1; i < Support.RATES.length; i++) {
+      most = Math.max(most, (support.grams().at(i) - lightest) / Support.RATES[i]);
     }
     var grams = new double[STEPS + 1];
     var drawn = new double[STEPS + 1];
@@ -104,13 +102,13 @@ final class KitRelaxations {
       drawn[step] = watts + (most - watts) * step / STEPS;
       var to = watts + (most - watts) * (step + 1) / STEPS;
       grams[step] = lightest;
-      for (var i = 1; i < KitRelaxation.RATES.size() && step < STEPS; i++) {
-        grams[step] = Math.max(grams[step], exchange[i] - KitRelaxation.RATES.get(i) * to);
+      for (var i = 1; i < Support.RATES.length && step < STEPS; i++) {
+        grams[step] = Math.max(grams[step], support.grams().at(i) - Support.RATES[i] * to);
       }
     }
     return new KitRelaxation(
         loss,
-        Numbers.of(exchange.length, rate -> exchange[rate]),
+        support,
         Numbers.of(STEPS + 1, step -> grams[step]),
         Numbers.of(STEPS + 1, step -> drawn[step]),
         variance,

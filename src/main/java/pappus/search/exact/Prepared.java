@@ -29,7 +29,7 @@ public final class Prepared {
   private static Relaxed relaxed(Goods goods) {
     var frames = new Frames(goods);
     var kits = new KitRelaxations(goods);
-    return new Relaxed(new Trees(goods), frames, kits, new Boxes(goods, frames, kits));
+    return new Relaxed(new Trees(goods, kits), frames, kits, new Boxes(goods, frames, kits));
   }
 
   /** Whether it serves a question: the same parts, bounded by the same figures. */

@@ -144,7 +144,7 @@ final class Target {
     var rate = trade.wattsPerGram();
     var leastGrams = kit.leastGrams();
     return Math.max(
-            kit.tradedWithin(rate, left),
+            kit.support().tradedWithin(rate, left),
             rate * leastGrams + aim.leastWatts(mains.grams() + leastGrams))
         + trade.wattsPerGram() * (mains.grams() - trade.atGrams());
   }

@@ -7,8 +7,6 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
-import org.jspecify.annotations.Nullable;
-import pappus.part.Board;
 import pappus.part.Build;
 import pappus.part.Lead;
 import pappus.part.Part;
@@ -17,12 +15,13 @@ import pappus.part.Role;
 /** Accessories as trees, of what goes with parts decided. Safe for several threads. */
 final class Trees {
   private final Goods goods;
+  private final KitRelaxations kits;
   private final Map<String, Map<String, Optional<Adds>>> least = new ConcurrentHashMap<>();
-  private final Map<List<Object>, Optional<Adds>> followed = new ConcurrentHashMap<>();
   private final Map<String, List<Branch>> trees = new ConcurrentHashMap<>();
 
-  Trees(Goods goods) {
+  Trees(Goods goods, KitRelaxations kits) {
     this.goods = goods;
+    this.kits = kits;
   }
 
   /**
@@ -85,44 +84,14 @@ final class Trees {
     if (there != null) {
       return there;
     }
-    var adds = goods.goesWith(with, role, part) ? withFollowers(role, part, with) : null;
-    known.put(part.id(), Optional.ofNullable(adds));
-    return Optional.ofNullable(adds);
-  }
-
-  private @Nullable Adds withFollowers(Role role, Part part, With with) {
-    var adds = goods.own(role, part, with.battery()).heavier(goods.mountingGrams(with, role, part));
-    for (var follower : goods.following(role, part, with.battery())) {
-      var best = follower(role, part, follower, with);
-      if (best.isEmpty()) {
-        return null;
-      }
-      adds = adds.plus(best.get());
-    }
+    var adds = goods.goesWith(with, role, part)
+        ? kits.following(with, role, part)
+            .map(following -> goods
+                .own(role, part, with.battery())
+                .heavier(goods.mountingGrams(with, role, part))
+                .plus(following))
+        : Optional.<Adds>empty();
+    known.put(part.id(), adds);
     return adds;
-  }
-
-  private Optional<Adds> follower(Role role, Part part, Role follower, With with) {
-    var pairing = goods.pairings().of(role, follower);
-    var pieces = goods.pieces(role, part, follower);
-    var beside = part instanceof Board && follower == Role.TRANSMITTER;
-    var key = List.<Object>of(
-        with.kind(),
-        role,
-        follower,
-        pairing.sort(part),
-        pieces,
-        beside ? goods.mountingSort(part) : -1);
-    var known = followed.get(key);
-    if (known == null) {
-      known = goods.options(follower).stream()
-          .filter(option -> pairing.isOpen() || pairing.fit(part, option))
-          .flatMap(option -> least(follower, option, with).stream()
-              .map(adds -> beside ? adds.heavier(goods.mountingGrams(with, part, option)) : adds))
-          .reduce(Adds::least)
-          .map(adds -> adds.times(pieces));
-      followed.put(key, known);
-    }
-    return known;
   }
 }

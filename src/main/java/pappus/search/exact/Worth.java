@@ -50,7 +50,7 @@ final class Worth {
     }
     var rate = trade.wattsPerGram();
     var watts = Math.max(
-            least.tradedWithin(rate, target.aim().mostGrams(least.variance())),
+            least.support().tradedWithin(rate, target.aim().mostGrams(least.variance())),
             rate * least.grams() + target.aim().leastWatts(least.grams()))
         - rate * trade.atGrams();
     var wattSteps = (long) Math.floor(watts / STEP_WATTS);

@@ -163,7 +163,7 @@ class BoundsTest {
       var air = frames.air(mains.frame().orElseThrow());
       var search = new KitSearch(
           goods,
-          new Trees(goods),
+          new Trees(goods, kits),
           target(mains, floors),
           (build, least, loss) -> bounds.aim(build, air, least, List.of(loss)).orElse(Aim.NOTHING),
           mains,
