@@ -16,7 +16,8 @@
  *       shortest frame of the same arms, a strap as the lightest that holds ({@code BoundsTest}).
  *   <li>Accessories are chosen one by one but for rules on two of them, so their least sums are sums of leasts over
  *       {@link pappus.search.exact.KitClasses}. Mass plus draw at many rates of exchange, the Lagrange multipliers of
- *       mass, leave a region that every set is in ({@code BoundsTest}).
+ *       mass, are a {@link pappus.search.exact.Support} function: they leave a region that every set is in ({@code
+ *       BoundsTest}).
  *   <li>Rules that two parts decide are asked once for parts of equal signatures ({@code SignaturesTest}); rules of sizes
  *       with the least sizes of a box, since what is too large for a frame stays so when it grows ({@code
  *       SizeRulesTest}). A rule with neither is asked when its last part is chosen.
