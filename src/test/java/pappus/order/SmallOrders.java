@@ -79,8 +79,10 @@ public final class SmallOrders {
     var stock = new StringBuilder("id,stock\n");
     for (var id : ids) {
       var part = SmallShop.all().part(id).orElseThrow();
-      var most = part.kind() == Kind.MOTOR ? 11 : 3;
-      stock.append(id).append(',').append(1 + random.nextInt(most)).append('\n');
+      // For one quad at least: most orders are to have a build for each.
+      var least = part.kind() == Kind.MOTOR || part.kind() == Kind.PROPELLER ? 4 : 1;
+      var units = part.sold().unitsFor(least) + random.nextInt(part.kind() == Kind.MOTOR ? 8 : 3);
+      stock.append(id).append(',').append(units).append('\n');
     }
     Files.createDirectories(folder);
     Files.writeString(folder.resolve("stock.csv"), stock.toString());
@@ -97,7 +99,7 @@ public final class SmallOrders {
          "groups": [{"name": "one", "scenario": "marsh.json", "pieces": %s},
                     {"name": "two", "scenario": "fen.json", "pieces": 1}],
          "shops": [{"name": "reed", "stock": "stock.csv"%s}]%s, "aim": %s}""".formatted(
-                (learners + 1) * (140 + random.nextInt(90)),
+                (learners + 1) * (160 + random.nextInt(80)),
                 learners,
                 postage,
                 spares.get(random.nextInt(spares.size())),

@@ -47,6 +47,6 @@ record Served(AskedGroup group, String name, int number, Column column) {
 
   /** Flight to plan with, seconds or metres. */
   double planWith() {
-    return column.planned() / 1000.0;
+    return column.assessment().planned() / 1000.0;
   }
 }

@@ -15,7 +15,6 @@ import pappus.part.Build;
  * @param group place of the group in the order
  * @param number in the order in which the builds of its group were met
  * @param share of the group's best flight, millionths, rounded down
- * @param planned figure to plan with, thousandths of a second or of a metre
  * @param ownCents what it is worth to the learner: all its pieces in proportion to the price of their units
  * @param extraCents what of that is no part, such as a lump that is wired already
  * @param needs by ware and by what it serves as
@@ -25,7 +24,6 @@ public record Column(
     int number,
     Assessment assessment,
     long share,
-    long planned,
     long ownCents,
     long extraCents,
     List<Need> needs) {
@@ -50,14 +48,7 @@ public record Column(
       own += need.ware().shareOfUnit(need.pieces());
     }
     return new Column(
-        group,
-        number,
-        assessment,
-        share(assessment.objective(), best),
-        assessment.planned(),
-        own,
-        extra,
-        needs);
+        group, number, assessment, share(assessment.objective(), best), own, extra, needs);
   }
 
   /** Share of the best, millionths, rounded down. */

@@ -247,7 +247,6 @@ class OrderPageTest {
         more,
         column.assessment(),
         column.share(),
-        column.planned(),
         column.ownCents(),
         column.extraCents(),
         needs);
