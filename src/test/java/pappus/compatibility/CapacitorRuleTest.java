@@ -8,6 +8,8 @@ import static pappus.part.Parts.capacitor;
 import static pappus.part.Parts.with;
 
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import pappus.part.Chemistry;
 
 final class CapacitorRuleTest {
@@ -57,5 +59,27 @@ final class CapacitorRuleTest {
                 rule,
                 build(with(battery(), "cellsInSeries", 5), with(capacitor(), "microfarads", 220))))
         .isEqualTo("clashes: Capacitor capacitor has 220 µF, but 5 cells ask for 470 µF.");
+  }
+
+  /** 25 V up to four cells, 35 V up to six, whatever a fifth more than full would be. */
+  @ParameterizedTest
+  @CsvSource({
+    "4, 25, true",
+    "4, 24, false",
+    "5, 35, true",
+    "5, 25, false",
+    "6, 35, true",
+    "6, 34, false",
+    "7, 35, false"
+  })
+  void takesWhatEverybodyUses(int cells, double ratedVolts, boolean fits) {
+    var says = Bench.plain()
+        .says(
+            rule,
+            build(
+                with(with(battery(), "chemistry", Chemistry.LIHV), "cellsInSeries", cells),
+                with(with(capacitor(), "ratedVolts", ratedVolts), "microfarads", 470)));
+
+    assertThat(says.equals(FITS)).as(says).isEqualTo(fits);
   }
 }

@@ -72,4 +72,15 @@ class SilhouetteTest {
         random.nextDouble(2, 40),
         random.nextDouble(1, 12));
   }
+
+  /** Motors farther apart across than along: a fifth of the arms lies on the plate. */
+  @Test
+  void armsLeaveThePlateWhereTheyMeetItsEdgeFirst() {
+    var wide = Silhouette.of(100, 40, 20, 200, 120, 8, 3);
+    var narrow = Silhouette.of(60, 90, 20, 120, 200, 8, 3);
+
+    assertThat(wide.front()).isCloseTo(40 * 20 + 2 * 200 * 0.8 * 3, within(1e-9));
+    assertThat(wide.arms()).isCloseTo(2 * Math.hypot(200, 120) * 0.8 * 8, within(1e-9));
+    assertThat(narrow.front()).isCloseTo(90 * 20 + 2 * 120 * 0.7 * 3, within(1e-9));
+  }
 }
