@@ -353,25 +353,31 @@ final class ReportInBrowserTest {
     }
   }
 
-  /** Other scenarios: another rule of mass, and goals that are no flight. */
+  /**
+   * Other scenarios: another rule of mass, and goals that are no flight, which a page looks up alike; {@code FinderTest}
+   * holds what it is given to trying every build, for thrust too.
+   */
   @ParameterizedTest
   @CsvSource({
     "club-evening, endurance, 131, 179",
     "club-evening, endurance, 126, 180",
     "withy-loan, price, 250, 250",
     "withy-loan, price, 203, 190",
-    "withy-loan, price, 190, 250",
     "withy-loan, price, 160, 214",
-    "withy-loan, mass, 250, 250",
     "withy-loan, mass, 210, 219",
-    "withy-loan, mass, 203, 190",
-    "withy-loan, mass, 230, 178",
-    "withy-loan, thrust, 250, 220",
-    "withy-loan, thrust, 190, 235"
+    "withy-loan, mass, 230, 190"
   })
   void slidersOfOtherScenariosGiveTheFirstPickOfTheCommand(
       String name, String goal, double grams, double euros) throws IOException {
-    var scenario = List.of("recommend", "scenarios/" + name + ".json", "--quiet", "--set");
+    // By mass with one frame only: with all of them a front of every build takes half a minute
+    // more.
+    var scenario = List.of(
+        "recommend",
+        "scenarios/" + name + ".json",
+        "--quiet",
+        "--set",
+        "parts.fixed=" + (goal.equals("mass") ? "cottongrass-4" : ""),
+        "--set");
     var page = folder.resolve(name + "-" + goal);
     if (!Files.exists(page)) {
       assertThat(run(scenario, "goal=" + goal, "--report", "--out", page.toString())
